@@ -1,0 +1,35 @@
+import { defineConfig } from 'vitest/config'
+
+/**
+ * Two sets: `unit` is quick and touches no machine beyond reading its own fixtures (part of `npm run check`);
+ * `whole` starts real stores, processes and papers (only in `npm test`).
+ */
+export default defineConfig({
+  test: {
+    projects: [
+      {
+        test: {
+          name: 'unit',
+          include: ['src/**/*.test.ts', 'tests/content/**/*.test.ts', 'tests/published/**/*.test.ts'],
+          exclude: ['src/storage/**', 'src/cli/**', 'src/server/**'],
+        },
+      },
+      {
+        test: {
+          name: 'whole',
+          include: [
+            'src/storage/**/*.test.ts',
+            'src/cli/**/*.test.ts',
+            'src/server/**/*.test.ts',
+            'tests/approved/**/*.test.ts',
+            'tests/journeys/**/*.test.ts',
+            'tests/house/**/*.test.ts',
+          ],
+          testTimeout: 120_000,
+          hookTimeout: 120_000,
+          fileParallelism: false,
+        },
+      },
+    ],
+  },
+})
