@@ -116,7 +116,10 @@ export function compare<U extends Unit>(a: Quantity<U>, b: Quantity<U>): -1 | 0 
 }
 
 /** The same amount in another unit of the same dimension, exactly; undefined when the dimensions differ. */
-export function convert<const T extends Unit>(from: { readonly value: Decimal; readonly unit: Unit }, to: T): Quantity<T> | undefined {
+export function convert<const T extends Unit>(
+  from: { readonly value: Decimal; readonly unit: Unit },
+  to: T,
+): Quantity<T> | undefined {
   if (from.unit === to) return new Quantity(from.value, to)
   const a = units[from.unit]
   const b = units[to]
