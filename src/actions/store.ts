@@ -1,0 +1,98 @@
+import type { EntryRefusal } from '#core/journal/accept.ts'
+import type { Entry, StoredEntry } from '#core/journal/entry.ts'
+
+/** Registers are the ordinary tables with a who/when trail: the clinic, its people, contacts, prices, closed days. */
+export const registers = ['clinic', 'person', 'contact', 'price', 'closed-day'] as const
+export type RegisterName = (typeof registers)[number]
+
+/** One revision of one row of a register; the highest revision is the current one. `body` is null once erased. */
+export type RegisterRow = {
+  readonly register: RegisterName
+  readonly id: string
+  readonly revision: number
+  readonly body: Readonly<Record<string, unknown>> | null
+  readonly by: string
+  readonly at: string
+}
+
+export type Acceptance =
+  | { readonly id: string; readonly outcome: 'accepted'; readonly stored: StoredEntry }
+  | { readonly id: string; readonly outcome: 'already' }
+  /** The same id with other bytes: refused and kept aside for a person. */
+  | { readonly id: string; readonly outcome: 'kept-aside' }
+  | { readonly id: string; readonly outcome: 'refused'; readonly refusal: EntryRefusal }
+
+export type KeptAside = { readonly id: string; readonly receivedAt: string; readonly text: string }
+
+/** One row of what is owed, as the projection keeps it. "Late" is computed when it is read. */
+export type OwedRow = {
+  readonly stream: string
+  readonly id: string
+  readonly what: string
+  readonly who: string
+  readonly dueFrom: string
+  readonly dueBy: string
+  readonly why: string
+  readonly sources: readonly string[]
+}
+
+/** One row of the list of cases, for finding an animal. */
+export type CaseRow = {
+  readonly stream: string
+  readonly animal: string
+  readonly name: string
+  readonly species: string
+  readonly chip: string | null
+  readonly contact: string | null
+  readonly chapter: string
+  readonly conflicts: number
+}
+
+export type Projection = { readonly owed: readonly OwedRow[]; readonly row: CaseRow | null }
+
+/** Makes a stream's projection from its entries; given to the store so that storage decides nothing clinical. */
+export type Projector = (
+  stream: string,
+  entries: readonly StoredEntry[],
+  clinicEntries: readonly StoredEntry[],
+) => Projection
+
+/**
+ * Where the journal lives. Every key leads with the clinic. `accept` returns only after the entries are on disk.
+ * Both stores pass one contract test.
+ */
+export interface Store {
+  /** Accepts entries in the given order, all in one transaction; entry, envelope and projection are written together. */
+  accept(
+    clinic: string,
+    entries: readonly Entry[],
+    receivedAt: string,
+    late?: 'session-expired' | null,
+  ): Promise<Acceptance[]>
+  stream(clinic: string, stream: string): Promise<StoredEntry[]>
+  /** All entries of the clinic in order of position, in pages, so that a journal of any length can be walked. */
+  entries(clinic: string): AsyncIterable<StoredEntry>
+  entry(clinic: string, id: string): Promise<StoredEntry | undefined>
+  keptAside(clinic: string): Promise<KeptAside[]>
+  /** Writes entries with the envelopes they already have, into an empty clinic only. */
+  restore(clinic: string, entries: AsyncIterable<StoredEntry>, rows: readonly RegisterRow[]): Promise<void>
+  /** Applies erasure orders: the body goes, header and body hash stay. Returns the ids erased now. */
+  applyErasures(clinic: string): Promise<string[]>
+  putRegister(clinic: string, row: Omit<RegisterRow, 'revision'>): Promise<RegisterRow>
+  registers(clinic: string): Promise<RegisterRow[]>
+  putFile(clinic: string, hash: string, mediaType: string, bytes: Uint8Array): Promise<void>
+  file(clinic: string, hash: string): Promise<{ readonly mediaType: string; readonly bytes: Uint8Array } | undefined>
+  fileHashes(clinic: string): Promise<string[]>
+  owed(clinic: string): Promise<OwedRow[]>
+  cases(clinic: string): Promise<CaseRow[]>
+  /** Drops every projection and makes it anew from the journal. Returns how many streams were read. */
+  rebuild(clinic: string): Promise<number>
+  clinics(): Promise<string[]>
+  close(): Promise<void>
+}
+
+/** The time, as an argument: actions never read a clock themselves. */
+export interface Clock {
+  /** UTC with milliseconds. */
+  now(): string
+}
