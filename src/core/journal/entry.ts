@@ -18,7 +18,11 @@ export const momentSchema = z.object({
   by: z.enum(['clock', 'person']),
 })
 
-const id = z.string().min(1).max(80)
+const id = z
+  .string()
+  .min(1)
+  .max(80)
+  .regex(/^\P{Cc}+$/u, 'must hold no control characters')
 
 export const subjectSchema = z.discriminatedUnion('kind', [
   z.object({ kind: z.literal('clinic') }),
@@ -65,7 +69,11 @@ export const entrySchema = z.strictObject({
   /** `clinic`, `case:<id>` or `register:<drug>|<strength>|<form>`. */
   stream: z
     .string()
-    .regex(/^(clinic|case:[\w.-]+|register:.+)$/, 'must be clinic, case:<id> or register:<drug>|<strength>|<form>'),
+    .max(200)
+    .regex(
+      /^(clinic|case:[\w.-]+|register:\P{Cc}+)$/u,
+      'must be clinic, case:<id> or register:<drug>|<strength>|<form>',
+    ),
   subject: subjectSchema,
   kind: z.string().regex(/^[a-z][a-z0-9-]*$/),
   version: z.int().min(1),

@@ -1,8 +1,88 @@
 // Written by scripts/write-indexes.mjs: sorted, one line per file.
+import { agreement } from './agreement.ts'
+import { baseline } from './baseline.ts'
+import { bloodLoss } from './blood-loss.ts'
+import { booking } from './booking.ts'
+import { call } from './call.ts'
+import { check } from './check.ts'
+import { choice } from './choice.ts'
+import { count } from './count.ts'
+import { death } from './death.ts'
+import { discharge } from './discharge.ts'
+import { drugGiven } from './drug-given.ts'
+import { drugWasted } from './drug-wasted.ts'
+import { earFindings } from './ear-findings.ts'
 import { erasure } from './erasure.ts'
+import { historyItem } from './history-item.ts'
+import { housePolicy } from './house-policy.ts'
+import { household } from './household.ts'
+import { identity } from './identity.ts'
+import { imaging } from './imaging.ts'
+import { lateEvent } from './late-event.ts'
+import { medicineBefore } from './medicine-before.ts'
 import { merge } from './merge.ts'
 import { note } from './note.ts'
+import { observation } from './observation.ts'
+import { operationSummary } from './operation-summary.ts'
+import { ownerAnswer } from './owner-answer.ts'
+import { pauseItem } from './pause-item.ts'
+import { photograph } from './photograph.ts'
+import { plannedLine } from './planned-line.ts'
+import { referral } from './referral.ts'
+import { refile } from './refile.ts'
+import { resultRead } from './result-read.ts'
+import { secondCheck } from './second-check.ts'
+import { shelfItem } from './shelf-item.ts'
+import { specimen } from './specimen.ts'
+import { specimenResult } from './specimen-result.ts'
+import { theatreStamp } from './theatre-stamp.ts'
+import { told } from './told.ts'
+import { twelveMonths } from './twelve-months.ts'
+import { usualPlan } from './usual-plan.ts'
 import { weight } from './weight.ts'
 import { withdrawal } from './withdrawal.ts'
 
-export const kinds = [erasure, merge, note, weight, withdrawal] as const
+export const kinds = [
+  agreement,
+  baseline,
+  bloodLoss,
+  booking,
+  call,
+  check,
+  choice,
+  count,
+  death,
+  discharge,
+  drugGiven,
+  drugWasted,
+  earFindings,
+  erasure,
+  historyItem,
+  housePolicy,
+  household,
+  identity,
+  imaging,
+  lateEvent,
+  medicineBefore,
+  merge,
+  note,
+  observation,
+  operationSummary,
+  ownerAnswer,
+  pauseItem,
+  photograph,
+  plannedLine,
+  referral,
+  refile,
+  resultRead,
+  secondCheck,
+  shelfItem,
+  specimen,
+  specimenResult,
+  theatreStamp,
+  told,
+  twelveMonths,
+  usualPlan,
+  weight,
+  withdrawal,
+] as const
