@@ -19,11 +19,14 @@ export function canonical(value: Json): string {
   if (typeof value === 'string') return canonicalString(value)
   if (Array.isArray(value)) return `[${value.map((item) => canonical(item as Json)).join(',')}]`
   if (typeof value !== 'object') throw new Error(`A ${typeof value} cannot stand in the journal.`)
-  const record = value as { readonly [key: string]: Json }
-  const keys = Object.keys(record)
-    .filter((key) => record[key] !== undefined)
-    .sort()
-  return `{${keys.map((key) => `${canonicalString(key)}:${canonical(record[key] as Json)}`).join(',')}}`
+  const members = Object.entries(value as { readonly [key: string]: Json })
+    .filter(([, member]) => member !== undefined)
+    .map(([key, member]) => [canonicalString(key), key.normalize('NFC'), member] as const)
+    .sort(([, a], [, b]) => (a < b ? -1 : a > b ? 1 : 0))
+  members.forEach(([text, key], place) => {
+    if (place > 0 && members[place - 1]?.[1] === key) throw new Error(`The key ${text} stands twice.`)
+  })
+  return `{${members.map(([text, , member]) => `${text}:${canonical(member)}`).join(',')}}`
 }
 
 const loneSurrogate = /[\uD800-\uDBFF](?![\uDC00-\uDFFF])|(?<![\uD800-\uDBFF])[\uDC00-\uDFFF]/

@@ -195,9 +195,9 @@ const writtenLaterMs = 15 * 60_000
 function latenessOf(node: Node, finished: ReadonlyMap<string, string>): Line['late'] {
   if (node.envelope?.late) return node.envelope.late
   const { subject, kind, happenedAt, writtenAt } = node.header
-  if (subject.kind === 'operation' && theatreKinds.has(kind) && node.envelope) {
+  if (subject.kind === 'operation' && theatreKinds.has(kind)) {
     const end = finished.get(subject.operation)
-    if (end !== undefined && node.envelope.receivedAt > end) return 'operation-finished'
+    if (end !== undefined && node.envelope && node.envelope.receivedAt > end) return 'operation-finished'
     const fine = happenedAt.precision === 'minute' || happenedAt.precision === 'second'
     if (fine && Date.parse(writtenAt) - Date.parse(happenedAt.at) > writtenLaterMs) return 'written-later'
   }
