@@ -1,0 +1,9 @@
+import type { Source } from '#core/evidence/sourced.ts'
+
+export const devitt1997 = {
+  id: 'devitt-1997',
+  citation:
+    'Devitt CM et al. Passive drainage versus primary closure after total ear canal ablation and lateral bulla osteotomy in 59 dogs. Vet Surg 1997;26(3):210–216. doi:10.1111/j.1532-950x.1997.tb01486.x',
+  seenAt: 'abstract at scilit.com',
+  strength: 'study',
+} as const satisfies Source

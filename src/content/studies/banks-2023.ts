@@ -1,0 +1,82 @@
+import { study } from '#core/evidence/study.ts'
+
+export const banks2023 = study({
+  id: 'banks-2023',
+  year: 2023,
+  design: 'unknown',
+  overlaps: [{ study: 'esposito-2026', likelihood: 'possible', because: 'an author shares the hospital' }],
+  remark: 'The period ends in 2020 in the title and in 2022 in the abstract.',
+  seen: {
+    where: 'abstract on a topic page of discovery.researcher.life; citation at petcasefinder.com',
+    known: 'read',
+    strength: 'study',
+    checked: '2026-11-25',
+  },
+  series: [
+    {
+      species: 'dog',
+      procedure: 'teca-lbo',
+      unit: 'ear',
+      animals: 242,
+      followed: 'during surgery',
+      outcomes: [
+        {
+          outcome: 'intraop_complication_any',
+          events: 21,
+          total: 306,
+          basis: 'derived',
+          confidence: 'medium',
+          remark: 'Sum of 9 of 81 and 12 of 225.',
+        },
+        {
+          outcome: 'intraop_complication_any',
+          events: 9,
+          total: 81,
+          basis: 'stated',
+          confidence: 'high',
+          subgroup: 'extremely flat-faced breeds',
+          pool: { use: 'no', because: 'subgroup' },
+          remark: 'p = 0.078 against other breeds.',
+        },
+        {
+          outcome: 'intraop_complication_any',
+          events: 12,
+          total: 225,
+          basis: 'stated',
+          confidence: 'high',
+          subgroup: 'other breeds',
+          pool: { use: 'no', because: 'subgroup' },
+        },
+      ],
+    },
+    {
+      species: 'dog',
+      procedure: 'teca-lbo',
+      unit: 'ear',
+      animals: 242,
+      followed: 'around surgery; how long is not stated',
+      outcomes: [
+        { outcome: 'periop_complication_any', events: 85, total: 306, basis: 'stated', confidence: 'high' },
+        {
+          outcome: 'periop_complication_any',
+          events: 19,
+          total: 81,
+          basis: 'stated',
+          confidence: 'high',
+          subgroup: 'extremely flat-faced breeds',
+          pool: { use: 'no', because: 'subgroup' },
+          remark: 'p = 0.586 against other breeds.',
+        },
+        {
+          outcome: 'periop_complication_any',
+          events: 66,
+          total: 225,
+          basis: 'stated',
+          confidence: 'high',
+          subgroup: 'other breeds',
+          pool: { use: 'no', because: 'subgroup' },
+        },
+      ],
+    },
+  ],
+})

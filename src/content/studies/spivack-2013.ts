@@ -1,0 +1,34 @@
+import { study } from '#core/evidence/study.ts'
+
+export const spivack2013 = study({
+  id: 'spivack-2013',
+  year: 2013,
+  doi: '10.5326/jaaha-ms-5738',
+  design: 'unknown',
+  seen: {
+    where: 'header of the abstract at scite.ai (133 ears: 121 of dogs, 12 of cats); the counts were cut off there',
+    known: 'read',
+    strength: 'study',
+    checked: '2026-11-25',
+  },
+  series: [
+    {
+      species: 'mixed',
+      procedure: 'teca-lbo',
+      unit: 'ear',
+      outcomes: [
+        {
+          outcome: 'facial_nerve_deficit_any',
+          events: 65,
+          total: 133,
+          basis: 'memory',
+          confidence: 'low',
+          known: 'remembered',
+          where: 'recalled from the abstract; only its header was read',
+          pool: { use: 'no', because: 'remembered' },
+          remark: 'Recalled as 36 with weakness and 29 with paralysis of 133 ears.',
+        },
+      ],
+    },
+  ],
+})
