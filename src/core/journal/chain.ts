@@ -43,6 +43,19 @@ export function seal(entry: Entry, place: Place): StoredEntry {
   }
 }
 
+/** Seals entries one after the other from position 1, each into its stream; `receivedAt` says when each arrived. */
+export function sealAll(entries: readonly Entry[], receivedAt: (entry: Entry, place: number) => string): StoredEntry[] {
+  const heads = new Map<string, Envelope>()
+  return entries.map((entry, place) => {
+    const head = heads.get(entry.stream)
+    const sequence = (head?.sequence ?? 0) + 1
+    const previous = head?.hash ?? null
+    const stored = seal(entry, { position: place + 1, sequence, previous, receivedAt: receivedAt(entry, place) })
+    heads.set(entry.stream, stored.envelope)
+    return stored
+  })
+}
+
 function envelopeHash(open: Omit<Envelope, 'hash'>, sealed: string): string {
   return hashText(canonical({ ...open, entry: sealed } as unknown as Json))
 }

@@ -1,23 +1,12 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { seal } from './chain.ts'
+import { sealAll } from './chain.ts'
 import { entryMaker, testId } from './entries-for-tests.ts'
 import type { Entry, StoredEntry } from './entry.ts'
 import { JournalFileBroken, type JournalLine, JournalReader, JournalWriter } from './journal-file.ts'
 
 function sealed(entries: readonly Entry[]): StoredEntry[] {
-  const heads = new Map<string, StoredEntry>()
-  return entries.map((entry, place) => {
-    const head = heads.get(entry.stream)
-    const stored = seal(entry, {
-      position: place + 1,
-      sequence: (head?.envelope.sequence ?? 0) + 1,
-      receivedAt: `2026-03-02T08:00:00.${String(place).padStart(3, '0')}Z`,
-      previous: head?.envelope.hash ?? null,
-    })
-    heads.set(entry.stream, stored)
-    return stored
-  })
+  return sealAll(entries, (_, place) => `2026-03-02T08:00:00.${String(place).padStart(3, '0')}Z`)
 }
 
 function write(lines: readonly JournalLine[]): string {

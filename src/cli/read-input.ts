@@ -1,0 +1,33 @@
+import { readFile } from 'node:fs/promises'
+import { InputError } from '#actions/input.ts'
+
+/** The JSON document of a file, or of standard input for `-`. */
+export async function readJson(path: string): Promise<unknown> {
+  const text = await readText(path)
+  try {
+    return JSON.parse(text)
+  } catch (error) {
+    throw new InputError(
+      'not-json',
+      '',
+      `${path === '-' ? 'Standard input' : path} is not JSON: ${(error as Error).message}`,
+    )
+  }
+}
+
+/** The text of a file, or of standard input for `-`. */
+export async function readText(path: string): Promise<string> {
+  if (path !== '-') {
+    try {
+      return await readFile(path, 'utf8')
+    } catch (error) {
+      const code = (error as NodeJS.ErrnoException).code
+      const why =
+        code === 'ENOENT' ? 'there is no such file' : code === 'EISDIR' ? 'it is a folder' : (code ?? 'unknown')
+      throw new InputError('cannot-read', path, `Cannot read ${path}: ${why}.`)
+    }
+  }
+  const chunks: Buffer[] = []
+  for await (const chunk of process.stdin) chunks.push(chunk as Buffer)
+  return Buffer.concat(chunks).toString('utf8')
+}
