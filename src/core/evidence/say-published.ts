@@ -42,6 +42,7 @@ export type OddsWording = {
 export type SaidOdds = {
   readonly per: 100
   readonly middle: number | null
+  /** Ends of the exact interval of one study or of two readings; with several studies the lowest and highest seen. */
   readonly low: number | null
   readonly high: number | null
   readonly sentence: string
