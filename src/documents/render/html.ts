@@ -1,0 +1,107 @@
+import { never } from '#core/outcome/outcome.ts'
+import { printStyle } from './html-style.ts'
+import { type Block, type Paper, printable, runsOf, type Table, type Words } from './model.ts'
+
+/** The paper as one self-contained page: no script, no other file, print style inside. */
+export function renderHtml(paper: Paper): string {
+  const caution = paper.caution === null ? '' : `<p class="caution">${escaped(paper.caution)}</p>`
+  return `<!doctype html>
+<html lang="${escaped(paper.language)}">
+<head>
+<meta charset="utf-8">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<title>${escaped(paper.title)} – ${escaped(paper.about)}</title>
+<style>${printStyle}</style>
+</head>
+<body class="${paper.print}">
+<header><p>${escaped(paper.from)}</p></header>
+<main>
+<h1>${escaped(paper.title)}</h1>
+<p class="about" dir="auto">${escaped(paper.about)}</p>
+<p class="date">${escaped(paper.date)}</p>
+${caution}
+${paper.blocks.map(blockHtml).join('\n')}
+</main>
+<footer>${caution}<p>${escaped(paper.provenance)}</p></footer>
+</body>
+</html>
+`
+}
+
+function blockHtml(block: Block): string {
+  switch (block.kind) {
+    case 'heading':
+      return `<h${block.level + 1} dir="auto">${escaped(block.text)}</h${block.level + 1}>`
+    case 'paragraph':
+      return `<p dir="auto">${inline(block.words)}</p>`
+    case 'list': {
+      const tag = block.numbered ? 'ol' : 'ul'
+      return `<${tag}>${block.items.map((item) => `<li dir="auto">${inline(item)}</li>`).join('')}</${tag}>`
+    }
+    case 'table':
+      return tableHtml(block)
+    case 'callout':
+      return `<aside class="${block.tone}"><p class="word">${escaped(block.word)}</p>${block.lines
+        .map((line) => `<p dir="auto">${inline(line)}</p>`)
+        .join('')}</aside>`
+    case 'facts':
+      return `<dl>${block.facts
+        .map(({ term, value }) => `<div><dt>${escaped(term)}</dt><dd dir="auto">${inline(value)}</dd></div>`)
+        .join('')}</dl>`
+    case 'signatures':
+      return `<div class="signatures">${block.lines
+        .map((line) => `<p><span>${escaped(line)}</span><span>Date</span></p>`)
+        .join('')}</div>`
+    case 'big':
+      return `<p class="big">${escaped(block.text)}${block.note === null ? '' : `<small>${escaped(block.note)}</small>`}</p>`
+    case 'page-break':
+      return '<div class="page-break"></div>'
+    default:
+      return never(block)
+  }
+}
+
+function tableHtml({ caption, columns, rows, rowHeader }: Table): string {
+  const classOf = (at: number) => ` class="${columns[at]?.align ?? 'left'} ${columns[at]?.weight ?? 'plain'}"`
+  const heads = columns.map(({ head }, at) => `<th scope="col"${classOf(at)}>${escaped(head)}</th>`).join('')
+  const body = rows
+    .map((row) => {
+      const cells = row.map((cell, at) =>
+        rowHeader && at === 0
+          ? `<th scope="row" dir="auto"${classOf(at)}>${inline(cell)}</th>`
+          : `<td dir="auto"${classOf(at)}>${inline(cell)}</td>`,
+      )
+      return `<tr>${cells.join('')}</tr>`
+    })
+    .join('\n')
+  return `<table><caption>${escaped(caption)}</caption><thead><tr>${heads}</tr></thead><tbody>\n${body}\n</tbody></table>`
+}
+
+function inline(words: Words): string {
+  return runsOf(words)
+    .map(({ kind, text }) => {
+      switch (kind) {
+        case 'text':
+          return escaped(text)
+        case 'strong':
+          return `<strong>${escaped(text)}</strong>`
+        case 'small':
+          return `<small>${escaped(text)}</small>`
+        default:
+          return never(kind)
+      }
+    })
+    .join('')
+}
+
+const entities: Readonly<Record<string, string>> = {
+  '&': '&amp;',
+  '<': '&lt;',
+  '>': '&gt;',
+  '"': '&quot;',
+  "'": '&#39;',
+}
+
+function escaped(text: string): string {
+  return printable(text).replaceAll(/[&<>"']/g, (character) => entities[character] ?? character)
+}

@@ -1,0 +1,142 @@
+/**
+ * The one Typst template of all papers. What a person typed comes in as data (`sys.inputs.paper`, JSON) and is set as
+ * text; it is never part of this source. Headings, tables, captions and lists are real ones, so the tags are true.
+ */
+export const template = String.raw`
+#let paper = json(bytes(sys.inputs.paper))
+#let sizes = (ordinary: 10pt, large: 13.5pt, wall: 11pt)
+#let base = sizes.at(paper.print)
+#let accent = rgb("#1f5a66")
+#let ink = rgb("#1c2326")
+#let quiet = rgb("#556166")
+#let hair = 0.5pt + rgb("#c3cdd0")
+#let wall = paper.print == "wall"
+#let footsize = if wall { 8pt } else { calc.max(8pt, base * 0.78) }
+
+#set document(title: paper.title + " – " + paper.about, date: auto)
+#set text(lang: paper.tongue.language, region: paper.tongue.region, font: "Noto Sans", size: base, fill: ink)
+#set par(leading: 0.7em, spacing: 1.05em, justify: false)
+#set enum(indent: 0pt, body-indent: 0.7em)
+#set list(body-indent: 0.7em)
+#show regex("\S{26}"): it => it + sym.zws
+
+#set page(
+  paper: "a4",
+  margin: if wall { (x: 15mm, top: 16mm, bottom: 17mm) } else { (left: 25mm, right: 22mm, top: 25mm, bottom: 28mm) },
+  header-ascent: 35%,
+  header: {
+    set text(size: footsize, fill: quiet)
+    grid(columns: (1fr, auto), paper.from, context if counter(page).get().first() > 1 { paper.title })
+  },
+  footer-descent: 22%,
+  footer: context {
+    set text(size: footsize, fill: quiet)
+    set par(leading: 0.5em)
+    line(length: 100%, stroke: hair)
+    v(-0.45em)
+    if paper.caution != none and here().page() > 1 { paper.caution; linebreak() }
+    grid(columns: (1fr, auto), column-gutter: 2em, paper.provenance, counter(page).display("1 / 1", both: true))
+  },
+)
+
+#set heading(numbering: none)
+#show heading: set text(fill: accent, hyphenate: false)
+#show heading.where(level: 1): set text(size: if wall { 19pt } else { base * 2 }, weight: 700)
+#show heading.where(level: 1): set block(below: 0.75em)
+#show heading.where(level: 2): set text(size: base * 1.28, weight: 600)
+#show heading.where(level: 3): set text(size: base * 1.06, weight: 600, fill: ink)
+#show heading.where(level: 4): set text(size: base, weight: 600, fill: quiet)
+#show heading.where(level: 2): set block(above: if wall { 1em } else { 2.1em }, below: 0.85em, sticky: true)
+#show heading.where(level: 3): set block(above: 1.6em, below: 0.7em, sticky: true)
+
+#let run(piece) = {
+  if piece.kind == "strong" { text(weight: 600, piece.text) }
+  else if piece.kind == "small" { text(size: 0.86em, fill: quiet, piece.text) }
+  else { text(piece.text) }
+}
+#let words(pieces) = pieces.map(run).join()
+
+#show figure: set block(breakable: true, above: 1.3em, below: 1.6em)
+#show figure: set align(left)
+#show figure.caption: it => align(left, text(size: 0.9em, fill: quiet, it.body))
+#set figure.caption(position: top)
+#set figure(gap: 0.6em, supplement: none, numbering: none)
+#set table.hline(stroke: hair)
+
+#let aligns = (left: left, right: right, centre: center)
+#let cell(column, pieces, first) = {
+  if column.weight == "big" { text(size: if wall { 20pt } else { 1.7em }, weight: 700, words(pieces)) }
+  else if column.weight == "strong" or first { text(weight: 600, words(pieces)) }
+  else { words(pieces) }
+}
+#let rows(block) = figure(
+  kind: table,
+  caption: block.caption,
+  table(
+    columns: block.columns.map(column => column.share * 1fr),
+    align: (x, _) => aligns.at(block.columns.at(x).align) + (if wall { horizon } else { top }),
+    inset: (x, y) => (left: if x == 0 { 0pt } else { 5pt }, right: if x == block.columns.len() - 1 { 0pt } else { 5pt }, y: if wall { 3.6pt } else { 0.5em }),
+    stroke: (_, y) => if y == 0 { (bottom: 1pt + accent) } else { (bottom: hair) },
+    table.header(..block.columns.map(column => text(size: 0.9em, weight: 600, fill: accent, hyphenate: false, column.head))),
+    ..block.rows.map(row => row.enumerate().map(((at, pieces)) => cell(block.columns.at(at), pieces, block.rowHeader and at == 0))).flatten(),
+  ),
+)
+
+#let callout(block) = std.block(
+  width: 100%, breakable: false, above: 1.4em, below: 1.4em,
+  inset: if block.tone == "stop" { (x: 1em, y: 0.9em) } else { (left: 1em, y: 0.25em) },
+  stroke: if block.tone == "stop" { 1.6pt + ink } else { (left: (if block.tone == "calm" { 2pt + rgb("#c3cdd0") } else { 3pt + accent })) },
+  {
+    par(text(weight: 700, block.word))
+    for line in block.lines { par(words(line)) }
+  },
+)
+
+#let pairs(block) = std.block(above: 0.9em, below: 1.1em, for fact in block.facts {
+  std.block(above: 0.62em, below: 0.62em, grid(
+    columns: (if wall { 22% } else { 29% }, 1fr), column-gutter: 1em,
+    text(fill: quiet, fact.term), words(fact.value),
+  ))
+})
+
+#let signatures(block) = std.block(breakable: false, above: 0pt, for label in block.lines {
+  std.block(above: 3em, grid(
+    columns: (3fr, 1fr), column-gutter: 2em, row-gutter: 0.5em,
+    line(length: 100%, stroke: 0.6pt + ink), line(length: 100%, stroke: 0.6pt + ink),
+    text(size: 0.86em, fill: quiet, label), text(size: 0.86em, fill: quiet, paper.words.date),
+  ))
+})
+
+#let big(block) = std.block(above: 1.1em, below: 1.1em, {
+  set par(leading: 0.45em)
+  text(size: if wall { 24pt } else { base * 1.75 }, weight: 700, block.text)
+  if block.note != none { linebreak(); text(size: if wall { 11pt } else { base * 0.9 }, fill: quiet, block.note) }
+})
+
+#let set-block(block) = {
+  if block.kind == "heading" { heading(level: block.level + 1, text(block.text)) }
+  else if block.kind == "paragraph" { par(words(block.words)) }
+  else if block.kind == "list" {
+    if block.numbered { enum(spacing: 0.75em, ..block.items.map(item => enum.item(words(item)))) }
+    else { list(marker: text(fill: accent, [–]), spacing: 0.75em, ..block.items.map(item => list.item(words(item)))) }
+  }
+  else if block.kind == "table" { rows(block) }
+  else if block.kind == "callout" { callout(block) }
+  else if block.kind == "facts" { pairs(block) }
+  else if block.kind == "signatures" { signatures(block) }
+  else if block.kind == "big" { big(block) }
+  else if block.kind == "page-break" { pagebreak(weak: true) }
+  else { panic("unknown block") }
+}
+
+#heading(level: 1, text(paper.title))
+#par(text(weight: 600, paper.about))
+#v(-0.45em)
+#par(text(fill: quiet, size: 0.92em, paper.date))
+#if paper.caution != none [
+  #v(-0.55em)
+  #par(text(fill: quiet, size: footsize, paper.caution))
+]
+#v(if wall { 0em } else { 0.6em })
+#for block in paper.blocks { set-block(block) }
+`
