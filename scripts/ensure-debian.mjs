@@ -34,8 +34,8 @@ export function ensureDebian(packages) {
 }
 
 function isInstalled(name) {
-  const asked = spawnSync('dpkg-query', ['-W', '-f', '${Status}', name], { encoding: 'utf8' })
-  return asked.status === 0 && asked.stdout.includes('ok installed')
+  const asked = spawnSync('dpkg', ['-s', name], { encoding: 'utf8' })
+  return asked.status === 0 && asked.stdout.includes('Status: install ok installed')
 }
 
 function startNoServer() {

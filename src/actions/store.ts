@@ -50,12 +50,32 @@ export type CaseRow = {
 
 export type Projection = { readonly owed: readonly OwedRow[]; readonly row: CaseRow | null }
 
-/** Makes a stream's projection from its entries; given to the store so that storage decides nothing clinical. */
+/**
+ * Makes a stream's projection from its entries; given to the store so that storage decides nothing clinical.
+ * `linked` holds the entries of the streams that live `merge` entries join to this one, in either direction.
+ * It is called for every stream, also `clinic` and registers; one that throws stops the entry from being accepted.
+ */
 export type Projector = (
   stream: string,
   entries: readonly StoredEntry[],
   clinicEntries: readonly StoredEntry[],
+  linked: readonly StoredEntry[],
 ) => Projection
+
+/**
+ * Why the store cannot do what was asked, as one sentence a person can act on. Nothing of the call was kept.
+ * `full`: no space; `failed`: disk or database trouble; `newer`: written by a newer program; `in-use`: another server
+ * has the folder; `not-empty`: restore needs an empty clinic; `broken`: what was given or read does not verify.
+ */
+export class StoreError extends Error {
+  readonly code: 'full' | 'failed' | 'newer' | 'in-use' | 'not-empty' | 'broken'
+
+  constructor(code: StoreError['code'], sentence: string, cause?: unknown) {
+    super(sentence, cause === undefined ? undefined : { cause })
+    this.name = 'StoreError'
+    this.code = code
+  }
+}
 
 /**
  * Where the journal lives. Every key leads with the clinic. `accept` returns only after the entries are on disk.
@@ -74,10 +94,15 @@ export interface Store {
   entries(clinic: string): AsyncIterable<StoredEntry>
   entry(clinic: string, id: string): Promise<StoredEntry | undefined>
   keptAside(clinic: string): Promise<KeptAside[]>
-  /** Writes entries with the envelopes they already have, into an empty clinic only. */
+  /** Writes entries with the envelopes they already have, into an empty clinic only; refuses a chain that is broken. */
   restore(clinic: string, entries: AsyncIterable<StoredEntry>, rows: readonly RegisterRow[]): Promise<void>
-  /** Applies erasure orders: the body goes, header and body hash stay. Returns the ids erased now. */
-  applyErasures(clinic: string): Promise<string[]>
+  /** The erase list: every erasure order of the clinic, to be kept apart from backups. */
+  erasures(clinic: string): Promise<Entry[]>
+  /**
+   * Applies an erase list after an older backup was restored: orders that the backup did not have are accepted, then
+   * every named body goes; header and body hash stay. Returns the ids erased now.
+   */
+  applyErasures(clinic: string, orders: readonly Entry[], receivedAt: string): Promise<string[]>
   putRegister(clinic: string, row: Omit<RegisterRow, 'revision'>): Promise<RegisterRow>
   registers(clinic: string): Promise<RegisterRow[]>
   putFile(clinic: string, hash: string, mediaType: string, bytes: Uint8Array): Promise<void>

@@ -1,0 +1,396 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { type Acceptance, type Store, StoreError } from '#actions/store.ts'
+import { hashBytes } from '#core/journal/canonical.ts'
+import { firstBreak } from '#core/journal/chain.ts'
+import { entryMaker, type MakeEntry } from '#core/journal/entries-for-tests.ts'
+import type { Entry, StoredEntry } from '#core/journal/entry.ts'
+
+/** One store under test: a place that can be opened any number of times while it is up. */
+export type StoreUnderTest = {
+  /** Opens the same place again; a store that has one connection by design gives that one. */
+  readonly connect: () => Promise<Store>
+  readonly stop: () => Promise<void>
+}
+
+const receivedAt = '2026-03-02T09:00:00.000Z'
+
+/** What both stores promise. Every test works in a clinic of its own, so that no test sees another. */
+export function storeContract(name: string, start: () => Promise<StoreUnderTest>): void {
+  describe(name, () => {
+    let place: StoreUnderTest
+    let store: Store
+    let clinics = 0
+
+    beforeAll(async () => {
+      place = await start()
+      store = await place.connect()
+    })
+    afterAll(async () => {
+      await store?.close()
+      await place?.stop()
+    })
+
+    /** A new clinic and a maker of entries for it. */
+    function clinic(): { name: string; make: MakeEntry } {
+      clinics += 1
+      const name = `clinic-${clinics}`
+      return { name, make: entryMaker({ clinic: name }) }
+    }
+
+    const all = async (of: string, from = store) => {
+      const entries: StoredEntry[] = []
+      for await (const entry of from.entries(of)) entries.push(entry)
+      return entries
+    }
+    const outcomes = (acceptances: readonly Acceptance[]) => acceptances.map(({ outcome }) => outcome)
+    const projections = async (of: string, from = store) => ({ owed: await from.owed(of), cases: await from.cases(of) })
+
+    it('gives back what it accepted, in order, and the chains verify', async () => {
+      const { name, make } = clinic()
+      const sent = [make(), make({ kind: 'weight' }), make({ stream: 'case:0002' }), make()]
+      const acceptances = await store.accept(name, sent, receivedAt)
+      expect(outcomes(acceptances)).toEqual(['accepted', 'accepted', 'accepted', 'accepted'])
+      const stored = await all(name)
+      expect(stored).toEqual(acceptances.map((one) => one.outcome === 'accepted' && one.stored))
+      expect(stored.map(({ header, body }) => ({ ...header, body }))).toEqual(sent)
+      expect(stored.map(({ envelope }) => [envelope.position, envelope.sequence])).toEqual([
+        [1, 1],
+        [2, 2],
+        [3, 1],
+        [4, 3],
+      ])
+      expect(firstBreak(stored)).toBeUndefined()
+      expect(await store.stream(name, 'case:0001')).toEqual(
+        stored.filter(({ header }) => header.stream === 'case:0001'),
+      )
+      expect(await store.entry(name, sent[1]?.id ?? '')).toEqual(stored[1])
+      expect(await store.entry(name, 'no-such-entry')).toBeUndefined()
+    })
+
+    it('keeps text in one Unicode form, with every character the clinic may type', async () => {
+      const { name, make } = clinic()
+      const decomposed = 'A\u030angstro\u0308m \u{1F415} "quoted" \\ \u0000 \u2028 \'; drop table entries; --'
+      const [first] = await store.accept(name, [make({ body: { text: decomposed } })], receivedAt)
+      const [stored] = await all(name)
+      expect(first).toMatchObject({ outcome: 'accepted', stored })
+      expect(stored?.body).toEqual({ text: decomposed.normalize('NFC') })
+      expect(firstBreak(await all(name))).toBeUndefined()
+    })
+
+    it('changes nothing when the same entries come twice, in one delivery or in two', async () => {
+      const { name, make } = clinic()
+      const entry = make()
+      expect(outcomes(await store.accept(name, [entry, entry], receivedAt))).toEqual(['accepted', 'already'])
+      const before = await all(name)
+      const again = await store.accept(name, [entry], '2026-03-03T09:00:00.000Z')
+      expect(again).toEqual([{ id: entry.id, outcome: 'already' }])
+      expect(await all(name)).toEqual(before)
+      expect(await store.keptAside(name)).toEqual([])
+    })
+
+    it('keeps the same id with other bytes aside, once, and leaves the entry as it was', async () => {
+      const { name, make } = clinic()
+      const entry = make()
+      await store.accept(name, [entry], receivedAt)
+      const other: Entry = { ...entry, body: { text: 'Something else.' } }
+      const later = '2026-03-03T09:00:00.000Z'
+      expect(await store.accept(name, [other], later)).toEqual([{ id: entry.id, outcome: 'kept-aside' }])
+      await store.accept(name, [other], '2026-03-04T09:00:00.000Z')
+      const kept = await store.keptAside(name)
+      expect(kept.map(({ id, receivedAt }) => ({ id, receivedAt }))).toEqual([{ id: entry.id, receivedAt: later }])
+      expect(JSON.parse(kept[0]?.text ?? '')).toEqual(other)
+      expect((await all(name)).map(({ body }) => body)).toEqual([entry.body])
+    })
+
+    it('accepts an entry whose target has not arrived and refuses the one that would close a ring', async () => {
+      const { name, make } = clinic()
+      const reason = 'Read from the wrong line.'
+      const [first, second, third] = [make(), make(), make()]
+      const a = { ...first, supersedes: [second.id], reason }
+      const b = { ...second, supersedes: [third.id], reason }
+      const c = { ...third, withdraws: first.id, reason }
+      expect(outcomes(await store.accept(name, [a], receivedAt))).toEqual(['accepted'])
+      expect(outcomes(await store.accept(name, [b], receivedAt))).toEqual(['accepted'])
+      expect(await store.accept(name, [c], receivedAt)).toMatchObject([
+        { outcome: 'refused', refusal: { because: 'cycle', path: 'withdraws' } },
+      ])
+      expect(await all(name)).toHaveLength(2)
+      expect(outcomes(await store.accept(name, [third], receivedAt))).toEqual(['accepted'])
+    })
+
+    it('refuses a ring inside one delivery, across streams, and an entry that supersedes itself', async () => {
+      const { name, make } = clinic()
+      const reason = 'Read from the wrong line.'
+      const [first, second, third] = [make(), make({ stream: 'case:0002' }), make()]
+      const a = { ...first, supersedes: [second.id], reason }
+      const b = { ...second, supersedes: [first.id], reason }
+      const self = { ...third, supersedes: [third.id], reason }
+      expect(outcomes(await store.accept(name, [a, b, self], receivedAt))).toEqual(['accepted', 'refused', 'refused'])
+    })
+
+    it('writes down what is late already when it is accepted', async () => {
+      const { name, make } = clinic()
+      await store.accept(name, [make()], receivedAt, 'session-expired')
+      expect((await all(name))[0]?.envelope.late).toBe('session-expired')
+      expect(firstBreak(await all(name))).toBeUndefined()
+    })
+
+    it('gives gapless positions and sequences to four writers at once, and answers only what is there', async () => {
+      const { name } = clinic()
+      const connections = await Promise.all([1, 2, 3, 4].map(() => place.connect()))
+      const shared = entryMaker({ clinic: name }, 9)()
+      const answered = await Promise.all(
+        connections.map(async (connection, writer) => {
+          const make = entryMaker({ clinic: name }, writer + 1)
+          const answers: Acceptance[] = []
+          for (let round = 0; round < 25; round += 1) {
+            const entries = [make({ stream: `case:000${round % 3}` }), make({ kind: 'weight' })]
+            answers.push(...(await connection.accept(name, round === 7 ? [...entries, shared] : entries, receivedAt)))
+          }
+          return answers
+        }),
+      )
+      const stored = await all(name)
+      expect(stored).toHaveLength(201)
+      expect(firstBreak(stored)).toBeUndefined()
+      const accepted = answered.flat().filter(({ outcome }) => outcome === 'accepted')
+      expect(accepted.map(({ id }) => id).sort()).toEqual(stored.map(({ header }) => header.id).sort())
+      expect(answered.flat().filter(({ outcome }) => outcome === 'already')).toHaveLength(3)
+      await Promise.all(connections.filter((other) => other !== store).map((other) => other.close()))
+    })
+
+    it('reads a journal of more than one page in order of position', async () => {
+      const { name, make } = clinic()
+      const sent = Array.from({ length: 1_203 }, () => make())
+      await store.accept(name, sent, receivedAt)
+      expect((await all(name)).map(({ header }) => header.id)).toEqual(sent.map(({ id }) => id))
+    })
+
+    it('writes the projection with the entries, and rebuilding gives the same rows', async () => {
+      const { name, make } = clinic()
+      const first = make({ body: { text: 'Left ear hurts.' } })
+      await store.accept(name, [first, make({ kind: 'weight' }), make({ stream: 'case:0002' })], receivedAt)
+      await store.accept(
+        name,
+        [make({ body: { text: 'Right ear hurts.' }, supersedes: [first.id], reason: 'Wrong side.' })],
+        receivedAt,
+      )
+      const before = await projections(name)
+      expect(before.owed.map(({ what }) => what).sort()).toEqual([
+        'Owner will bring all ear drops to the appointment.',
+        'Right ear hurts.',
+      ])
+      expect(before.cases.map(({ stream, chapter }) => [stream, chapter])).toEqual([
+        ['case:0001', '12.4, 0 linked, 0 of the clinic'],
+        ['case:0002', 'not weighed, 0 linked, 0 of the clinic'],
+      ])
+      expect(await store.rebuild(name)).toBe(2)
+      expect(await projections(name)).toEqual(before)
+    })
+
+    it('projects every stream again when the clinic stream changes', async () => {
+      const { name, make } = clinic()
+      await store.accept(name, [make(), make({ stream: 'case:0002' })], receivedAt)
+      await store.accept(name, [make({ stream: 'clinic', subject: { kind: 'clinic' } })], receivedAt)
+      const before = await projections(name)
+      expect(before.cases.map(({ chapter }) => chapter)).toEqual(
+        Array(2).fill('not weighed, 0 linked, 1 of the clinic'),
+      )
+      await store.rebuild(name)
+      expect(await projections(name)).toEqual(before)
+    })
+
+    it('projects linked files together while the merge lives, and apart again after it is withdrawn', async () => {
+      const { name, make } = clinic()
+      const chapters = async () => (await store.cases(name)).map(({ chapter }) => chapter.split(', ')[1])
+      const merge = make({ kind: 'merge', body: { ...mergeBody, otherStream: 'case:0002' } })
+      await store.accept(name, [make(), make({ stream: 'case:0002' }), make({ stream: 'case:0003' })], receivedAt)
+      await store.accept(name, [merge], receivedAt)
+      expect(await chapters()).toEqual(['1 linked', '2 linked', '0 linked'])
+      await store.accept(name, [make({ stream: 'case:0002' })], receivedAt)
+      expect(await chapters()).toEqual(['2 linked', '2 linked', '0 linked'])
+      const linked = await projections(name)
+      await store.rebuild(name)
+      expect(await projections(name)).toEqual(linked)
+      const unmerge = make({ kind: 'withdrawal', withdraws: merge.id, reason: 'Two dogs after all.' })
+      await store.accept(name, [{ ...unmerge, stream: 'case:0001' }], receivedAt)
+      expect(await chapters()).toEqual(['0 linked', '0 linked', '0 linked'])
+    })
+
+    it('erases the body an order names, everywhere, and the chain still verifies', async () => {
+      const { name, make } = clinic()
+      const entry = make({ body: { text: 'Something private.' } })
+      await store.accept(name, [entry, make()], receivedAt)
+      await store.accept(name, [{ ...entry, body: { text: 'Private too.' } }], receivedAt)
+      const order = make({ kind: 'erasure', body: { ...orderBody, entry: entry.id } })
+      await store.accept(name, [order], '2026-03-05T09:00:00.000Z')
+      const stored = await store.entry(name, entry.id)
+      expect(stored?.body).toBeNull()
+      expect(stored?.erased).toEqual({ on: '2026-03-05T09:00:00.000Z', by: 'person-manager' })
+      expect(firstBreak(await all(name))).toBeUndefined()
+      expect(await store.keptAside(name)).toEqual([])
+      expect((await store.owed(name)).map(({ what }) => what)).not.toContain('Something private.')
+      expect(outcomes(await store.accept(name, [entry], receivedAt))).toEqual(['already'])
+      await store.accept(name, [{ ...entry, body: { text: 'Private too.' } }], receivedAt)
+      expect(JSON.stringify(await store.keptAside(name))).not.toContain('Private too.')
+    })
+
+    it('erases on arrival what was ordered erased before it came, and never an order', async () => {
+      const { name, make } = clinic()
+      const entry = make({ body: { text: 'Something private.' } })
+      const order = make({ kind: 'erasure', body: { ...orderBody, entry: entry.id } })
+      await store.accept(name, [order], receivedAt)
+      const [arrived] = await store.accept(name, [entry], receivedAt)
+      expect(arrived).toMatchObject({ outcome: 'accepted', stored: { body: null, erased: { by: 'person-manager' } } })
+      expect(firstBreak(await all(name))).toBeUndefined()
+      const second = make({ kind: 'erasure', body: { ...orderBody, entry: order.id } })
+      expect(await store.accept(name, [second], receivedAt)).toMatchObject([
+        { outcome: 'refused', refusal: { path: 'body.entry' } },
+      ])
+    })
+
+    it('restores into an empty clinic exactly what another store had', async () => {
+      const { name, make } = clinic()
+      const first = make()
+      await store.accept(name, [first, make({ kind: 'weight' }), make({ stream: 'case:0002' })], receivedAt)
+      await store.accept(name, [make({ kind: 'erasure', body: { ...orderBody, entry: first.id } })], receivedAt)
+      await store.putRegister(name, { register: 'person', id: 'p1', body: { name: 'Ada' }, by: 'p1', at: receivedAt })
+      const before = await all(name)
+      const rows = await store.registers(name)
+      const elsewhere = await start()
+      const empty = await elsewhere.connect()
+      try {
+        await empty.restore(name, from(before), rows)
+        expect(await all(name, empty)).toEqual(before)
+        expect(await empty.registers(name)).toEqual(rows)
+        expect(await projections(name, empty)).toEqual(await projections(name))
+        const next = make()
+        await empty.accept(name, [next], receivedAt)
+        expect((await empty.entry(name, next.id))?.envelope.position).toBe(before.length + 1)
+        expect(firstBreak(await all(name, empty))).toBeUndefined()
+        await expect(empty.restore(name, from(before), rows)).rejects.toMatchObject({ code: 'not-empty' })
+      } finally {
+        await empty.close()
+        await elsewhere.stop()
+      }
+    })
+
+    it('restores nothing at all when one entry of the journal was changed', async () => {
+      const { name, make } = clinic()
+      const other = clinic().name
+      await store.accept(name, [make(), make(), make()], receivedAt)
+      const changed = (await all(name)).map((stored, at) =>
+        at === 2 ? { ...stored, body: { text: 'Edited.' } } : stored,
+      )
+      const elsewhere = await start()
+      const empty = await elsewhere.connect()
+      try {
+        const sentence = `entry ${changed[2]?.header.id} at position 3`
+        await expect(empty.restore(name, from(changed), [])).rejects.toThrow(sentence)
+        await expect(empty.restore(other, from(await all(name)), [])).rejects.toThrow('belongs to clinic')
+        expect(await all(name, empty)).toEqual([])
+        expect(await empty.cases(name)).toEqual([])
+        expect(await empty.clinics()).toEqual([])
+      } finally {
+        await empty.close()
+        await elsewhere.stop()
+      }
+    })
+
+    it('applies the erase list again after an older backup was restored', async () => {
+      const { name, make } = clinic()
+      const entry = make({ body: { text: 'Something private.' } })
+      await store.accept(name, [entry, make()], receivedAt)
+      const backup = await all(name)
+      await store.accept(name, [make({ kind: 'erasure', body: { ...orderBody, entry: entry.id } })], receivedAt)
+      const list = await store.erasures(name)
+      const elsewhere = await start()
+      const older = await elsewhere.connect()
+      try {
+        await older.restore(name, from(backup), [])
+        expect((await older.entry(name, entry.id))?.body).toEqual(entry.body)
+        expect(await older.applyErasures(name, list, receivedAt)).toEqual([entry.id])
+        expect((await older.entry(name, entry.id))?.body).toBeNull()
+        expect(await older.applyErasures(name, list, receivedAt)).toEqual([])
+        expect(firstBreak(await all(name, older))).toBeUndefined()
+      } finally {
+        await older.close()
+        await elsewhere.stop()
+      }
+    })
+
+    it('appends a revision to a register row and erases all of them when the row is erased', async () => {
+      const { name } = clinic()
+      const row = { register: 'contact', id: 'c1', by: 'person-desk', at: receivedAt } as const
+      await store.putRegister(name, { ...row, body: { phone: '0100' } })
+      const second = await store.putRegister(name, { ...row, body: { phone: '0200' } })
+      expect(second.revision).toBe(2)
+      expect((await store.registers(name)).map(({ revision, body }) => [revision, body])).toEqual([
+        [1, { phone: '0100' }],
+        [2, { phone: '0200' }],
+      ])
+      await store.putRegister(name, { ...row, body: null })
+      expect((await store.registers(name)).map(({ revision, body }) => [revision, body])).toEqual([
+        [1, null],
+        [2, null],
+        [3, null],
+      ])
+    })
+
+    it('keeps files under their hash and refuses bytes that are not what the name says', async () => {
+      const { name } = clinic()
+      const bytes = Uint8Array.from({ length: 300_000 }, (_, at) => (at * 31) % 256)
+      const hash = hashBytes(bytes)
+      await store.putFile(name, hash, 'image/jpeg', bytes)
+      await store.putFile(name, hash, 'image/jpeg', bytes)
+      expect(await store.file(name, hash)).toEqual({ mediaType: 'image/jpeg', bytes })
+      expect(await store.fileHashes(name)).toEqual([hash])
+      await expect(store.putFile(name, hash, 'image/jpeg', bytes.subarray(1))).rejects.toBeInstanceOf(StoreError)
+      expect(await store.file(name, '0'.repeat(64))).toBeUndefined()
+    })
+
+    it('never shows one clinic anything of another', async () => {
+      const [one, two] = [clinic(), clinic()]
+      const bytes = Uint8Array.of(1, 2, 3)
+      const entry = one.make()
+      await store.accept(one.name, [entry], receivedAt)
+      await store.accept(one.name, [{ ...entry, body: { text: 'Other.' } }], receivedAt)
+      await store.putRegister(one.name, { register: 'person', id: 'p1', body: {}, by: 'p1', at: receivedAt })
+      await store.putFile(one.name, hashBytes(bytes), 'image/png', bytes)
+      const seen = [
+        await all(two.name),
+        await store.stream(two.name, entry.stream),
+        await store.keptAside(two.name),
+        await store.registers(two.name),
+        await store.fileHashes(two.name),
+        await store.owed(two.name),
+        await store.cases(two.name),
+        await store.erasures(two.name),
+      ]
+      expect(seen.flat()).toEqual([])
+      expect(await store.entry(two.name, entry.id)).toBeUndefined()
+      expect(await store.file(two.name, hashBytes(bytes))).toBeUndefined()
+      // The same id may stand in both: each clinic has its own journal.
+      expect(outcomes(await store.accept(two.name, [{ ...entry, clinic: two.name }], receivedAt))).toEqual(['accepted'])
+      await expect(store.accept(two.name, [entry], receivedAt)).rejects.toThrow('belongs to clinic')
+      expect(await store.clinics()).toEqual(expect.arrayContaining([one.name, two.name]))
+    })
+
+    it('keeps nothing of a delivery when one of its parts fails', async () => {
+      const { name, make } = clinic()
+      await store.accept(name, [make()], receivedAt)
+      const before = [await all(name), await projections(name)]
+      const half = [make(), { ...make(), clinic: 'clinic-elsewhere' }]
+      await expect(store.accept(name, half, receivedAt)).rejects.toThrow('belongs to clinic')
+      expect([await all(name), await projections(name)]).toEqual(before)
+      expect(outcomes(await store.accept(name, half.slice(0, 1), receivedAt))).toEqual(['accepted'])
+    })
+  })
+}
+
+const orderBody = { because: 'The owner asked for it.', orderedBy: 'person-manager' }
+const mergeBody = { otherAnimal: 'animal-2', matchedOn: ['chip' as const], secondPerson: 'person-nurse' }
+
+async function* from<Item>(items: readonly Item[]): AsyncGenerator<Item> {
+  yield* items
+}

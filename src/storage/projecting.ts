@@ -1,0 +1,170 @@
+import type { Transaction } from 'kysely'
+import type { Projection, Projector } from '#actions/store.ts'
+import type { StoredEntry } from '#core/journal/entry.ts'
+import { fold } from '#core/journal/fold.ts'
+import { inPieces, storedOf } from './entry-rows.ts'
+import type { Tables } from './tables.ts'
+
+type Tx = Transaction<Tables>
+
+/**
+ * Writes anew what the touched streams project to, and what depends on them: every stream when the clinic's own
+ * stream changed, and the streams that a live merge joins (or joined until now).
+ */
+export async function projectTouched(
+  tx: Tx,
+  clinic: string,
+  touched: ReadonlySet<string>,
+  project: Projector,
+): Promise<void> {
+  const reader = new StreamReader(tx, clinic)
+  const before = await joined(tx, clinic, touched)
+  for (const stream of touched) await relink(tx, clinic, stream, await reader.stream(stream))
+  const after = await joined(tx, clinic, touched)
+  const streams = touched.has('clinic') ? await streamsOf(tx, clinic) : [...new Set([...before, ...after])]
+  for (const stream of streams) await projectOne(reader, stream, project)
+}
+
+/** Drops every projection of the clinic and writes it anew. Returns how many streams were read. */
+export async function projectAll(tx: Tx, clinic: string, project: Projector): Promise<number> {
+  await tx.deleteFrom('links').where('clinic', '=', clinic).execute()
+  await tx.deleteFrom('owed').where('clinic', '=', clinic).execute()
+  await tx.deleteFrom('cases').where('clinic', '=', clinic).execute()
+  const merging = await tx
+    .selectFrom('entries')
+    .select('stream')
+    .distinct()
+    .where('clinic', '=', clinic)
+    .where('kind', '=', 'merge')
+    .execute()
+  for (const { stream } of merging) {
+    await relink(tx, clinic, stream, await new StreamReader(tx, clinic).stream(stream))
+  }
+  const streams = await streamsOf(tx, clinic)
+  const reader = new StreamReader(tx, clinic)
+  for (const stream of streams) {
+    await projectOne(reader, stream, project)
+    reader.forgetCases()
+  }
+  return streams.length
+}
+
+async function streamsOf(tx: Tx, clinic: string): Promise<string[]> {
+  const rows = await tx
+    .selectFrom('entries')
+    .select('stream')
+    .where('clinic', '=', clinic)
+    .where('sequence', '=', 1)
+    .orderBy('position')
+    .execute()
+  return rows.map(({ stream }) => stream)
+}
+
+/** Reads each stream once. */
+class StreamReader {
+  readonly tx: Tx
+  readonly clinic: string
+  readonly #read = new Map<string, StoredEntry[]>()
+
+  constructor(tx: Tx, clinic: string) {
+    this.tx = tx
+    this.clinic = clinic
+  }
+
+  async stream(stream: string): Promise<StoredEntry[]> {
+    const known = this.#read.get(stream)
+    if (known) return known
+    const rows = await this.tx
+      .selectFrom('entries')
+      .selectAll()
+      .where('clinic', '=', this.clinic)
+      .where('stream', '=', stream)
+      .orderBy('sequence')
+      .execute()
+    const entries = rows.map(storedOf)
+    this.#read.set(stream, entries)
+    return entries
+  }
+
+  forgetCases(): void {
+    for (const stream of this.#read.keys()) if (stream !== 'clinic') this.#read.delete(stream)
+  }
+}
+
+/** The live merges of a stream, as they stand after its newest entry. */
+async function relink(tx: Tx, clinic: string, stream: string, entries: readonly StoredEntry[]): Promise<void> {
+  if (!entries.some(({ header }) => header.kind === 'merge')) return
+  const others = new Set(
+    fold(entries)
+      .live('merge')
+      .map(({ body }) => body.otherStream),
+  )
+  others.delete(stream)
+  await tx.deleteFrom('links').where('clinic', '=', clinic).where('stream', '=', stream).execute()
+  if (others.size === 0) return
+  await tx
+    .insertInto('links')
+    .values([...others].map((other) => ({ clinic, stream, other })))
+    .execute()
+}
+
+/** The given streams and all that live merges join to them, in either direction and over any number of steps. */
+async function joined(tx: Tx, clinic: string, from: Iterable<string>): Promise<Set<string>> {
+  const all = new Set(from)
+  let front = [...all]
+  while (front.length > 0) {
+    const found: string[] = []
+    for (const some of inPieces(front)) {
+      const rows = await tx
+        .selectFrom('links')
+        .select(['stream', 'other'])
+        .where('clinic', '=', clinic)
+        .where((is) => is.or([is('stream', 'in', some), is('other', 'in', some)]))
+        .execute()
+      found.push(...rows.flatMap(({ stream, other }) => [stream, other]))
+    }
+    front = [...new Set(found)].filter((stream) => !all.has(stream))
+    for (const stream of front) all.add(stream)
+  }
+  return all
+}
+
+async function projectOne(reader: StreamReader, stream: string, project: Projector): Promise<void> {
+  const { tx, clinic } = reader
+  const entries = await reader.stream(stream)
+  if (entries.length === 0) return
+  const linked: StoredEntry[] = []
+  for (const other of await joined(tx, clinic, [stream])) {
+    if (other !== stream) linked.push(...(await reader.stream(other)))
+  }
+  linked.sort((a, b) => a.envelope.position - b.envelope.position)
+  await write(reader, stream, project(stream, entries, await reader.stream('clinic'), linked))
+}
+
+async function write({ tx, clinic }: StreamReader, stream: string, { owed, row }: Projection): Promise<void> {
+  const foreign = [...owed, ...(row ? [row] : [])].find((made) => made.stream !== stream)
+  if (foreign) throw new Error(`The projection of ${stream} made a row for ${foreign.stream}.`)
+  await tx.deleteFrom('owed').where('clinic', '=', clinic).where('stream', '=', stream).execute()
+  await tx.deleteFrom('cases').where('clinic', '=', clinic).where('stream', '=', stream).execute()
+  const owedRows = owed.map(({ id, what, who, dueFrom, dueBy, why, sources }) => {
+    return { id, what, who, due_from: dueFrom, due_by: dueBy, why, sources: JSON.stringify(sources) }
+  })
+  for (const some of inPieces(owedRows)) {
+    await tx
+      .insertInto('owed')
+      .values(some.map((made) => ({ clinic, stream, ...readable(made) })))
+      .execute()
+  }
+  if (!row) return
+  const { animal, name, species, chip, contact, chapter, conflicts } = row
+  await tx
+    .insertInto('cases')
+    .values({ clinic, stream, conflicts, ...readable({ animal, name, species, chip, contact, chapter }) })
+    .execute()
+}
+
+/** PostgreSQL's text cannot hold the character zero; the journal keeps it (escaped in its JSON), a list shows it as unreadable. */
+function readable<Row extends Readonly<Record<string, string | null>>>(row: Row): Row {
+  const shown = Object.entries(row).map(([key, text]) => [key, text?.replaceAll('\u0000', '\uFFFD') ?? null])
+  return Object.fromEntries(shown) as Row
+}

@@ -1,0 +1,29 @@
+import type { OwedRow, Projector } from '#actions/store.ts'
+import { fold } from '#core/journal/fold.ts'
+
+/**
+ * A small projection made by really folding the entries: every live note is owed a reading within a week, and the
+ * row of a case shows its last weight, its conflicts, and how much came from linked files and the clinic.
+ */
+export const projectForTests: Projector = (stream, entries, clinicEntries, linked) => {
+  const folded = fold(entries)
+  const owed = folded.live('note').map(({ header, body, at }): OwedRow => {
+    const dueBy = new Date(Date.parse(at) + 7 * 86_400_000).toISOString()
+    return {
+      stream,
+      id: `read-${header.id}`,
+      what: body.text,
+      who: 'person-nurse',
+      dueFrom: at,
+      dueBy,
+      why: 'note',
+      sources: [],
+    }
+  })
+  if (!stream.startsWith('case:')) return { owed, row: null }
+  const weight = folded.latest('weight')?.body.weight.value ?? 'not weighed'
+  const chapter = `${weight}, ${linked.length} linked, ${clinicEntries.length} of the clinic`
+  const { conflicts } = folded
+  const row = { stream, animal: 'animal-1', name: 'Bramble', species: 'dog', chip: null, contact: null, chapter }
+  return { owed, row: { ...row, conflicts: conflicts.length } }
+}

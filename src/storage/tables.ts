@@ -1,0 +1,83 @@
+import type { ColumnType } from 'kysely'
+import type { RegisterName } from '#actions/store.ts'
+
+/** The tables of both stores. Every key leads with the clinic. Texts that were hashed stand exactly as they were hashed. */
+export type Tables = {
+  readonly clinics: { readonly clinic: string; readonly position: number }
+  readonly entries: EntryTable
+  readonly targets: {
+    readonly clinic: string
+    readonly entry: string
+    readonly role: TargetRole
+    readonly target: string
+  }
+  /** Live merges as they stand: a projection, written together with the stream that holds the merge. */
+  readonly links: { readonly clinic: string; readonly stream: string; readonly other: string }
+  readonly kept_aside: {
+    readonly clinic: string
+    readonly id: string
+    readonly hash: string
+    readonly received_at: string
+    readonly text: string
+  }
+  readonly register_rows: {
+    readonly clinic: string
+    readonly register: RegisterName
+    readonly id: string
+    readonly revision: number
+    readonly body: string | null
+    readonly written_by: string
+    readonly written_at: string
+  }
+  readonly files: {
+    readonly clinic: string
+    readonly hash: string
+    readonly media_type: string
+    readonly bytes: ColumnType<Uint8Array, Uint8Array, never>
+  }
+  readonly owed: {
+    readonly clinic: string
+    readonly stream: string
+    readonly id: string
+    readonly what: string
+    readonly who: string
+    readonly due_from: string
+    readonly due_by: string
+    readonly why: string
+    readonly sources: string
+  }
+  readonly cases: {
+    readonly clinic: string
+    readonly stream: string
+    readonly animal: string
+    readonly name: string
+    readonly species: string
+    readonly chip: string | null
+    readonly contact: string | null
+    readonly chapter: string
+    readonly conflicts: number
+  }
+  readonly migrations: { readonly number: number; readonly name: string }
+}
+
+export type TargetRole = 'supersedes' | 'withdraws' | 'erases'
+
+export type EntryTable = {
+  readonly clinic: string
+  readonly position: number
+  readonly stream: string
+  readonly sequence: number
+  readonly id: string
+  readonly kind: string
+  readonly header: string
+  readonly body: string | null
+  readonly body_hash: string
+  readonly received_at: string
+  readonly corrected_at: string
+  readonly order_certain: number
+  readonly late: string | null
+  readonly previous: string | null
+  readonly hash: string
+  readonly erased_on: string | null
+  readonly erased_by: string | null
+}
