@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest'
 import { studies } from '#content/studies/index.ts'
 import type { OutcomeCode } from '#core/evidence/outcome-code.ts'
 import type { CountUnit, StudyOutcome } from '#core/evidence/study.ts'
+import reference from './data/study-counts.json' with { type: 'json' }
 
 type Wanted = { unit?: CountUnit; subgroup?: string; reading?: string }
 
@@ -28,6 +29,32 @@ function percentOf(study: string, outcome: OutcomeCode, wanted?: Wanted): string
   const { events, total } = countOf(study, outcome, wanted)
   return ((100 * events) / total).toFixed(1)
 }
+
+describe('every count as it was taken down from its abstract', () => {
+  const line = (row: StudyOutcome) => {
+    const { events, total } = row.counted.kind === 'count' ? row.counted : { events: null, total: null }
+    return [row.study, row.species, row.unit, row.outcome, events, total, row.pool.use, row.confidence].join(' ')
+  }
+  const held = studies.flatMap((study) => study.rows.map(line))
+
+  it('stands in the content, with its use and confidence', () => {
+    expect(reference.counts).toHaveLength(112)
+    for (const count of reference.counts) expect(held).toContain(count.join(' '))
+  })
+
+  it('is joined only by the three that the commentary and the wound percentage add, and by bare percentages', () => {
+    const known = new Set(reference.counts.map((count) => count.join(' ')))
+    const added = studies.flatMap((study) => study.rows).filter((row) => !known.has(line(row)))
+    expect(added.map(({ study, outcome, counted }) => `${study} ${outcome} ${counted.kind}`)).toEqual([
+      'coleman-2016 vestibular_any count',
+      'coleman-2016 horner_any count',
+      'fox-2008 wound_any count',
+      'janssens-2017 disease_recurrence_local percent-only',
+      'marino-1993 tumour_local_recurrence percent-only',
+      'sylvestre-1998 resolution_or_improved percent-only',
+    ])
+  })
+})
 
 const arms = { both: 'both ears in one session (20 dogs)', one: 'one side (37 dogs)' }
 

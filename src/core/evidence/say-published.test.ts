@@ -76,11 +76,13 @@ describe('the ends of the scale', () => {
 
   it('rounds the bound up, so that a large study without an event never says 0', () => {
     expect(saidOf(0, 100_000).high).toBe(1)
+    expect(saidOf(1, 100_000).high).toBe(1)
   })
 
   it('everybody shows how low the true figure could be, rounded down', () => {
-    expect(saidOf(20, 20)).toMatchObject({ middle: 100, low: 83, high: 100 })
-    expect(saidOf(20, 20).sentence).toContain('as low as 83 of 100')
+    // 12 of 12: the exact lower end is 0.025^(1/12) = 73.5 of 100.
+    expect(saidOf(12, 12)).toMatchObject({ middle: 100, low: 73, high: 100 })
+    expect(saidOf(12, 12).sentence).toContain('as low as 73 of 100')
   })
 
   it('a rare event is fewer than 1 of 100, not 0 (Fox 2008, Horner in 1 of 309)', () => {
