@@ -1,0 +1,96 @@
+import type { OwedRules } from '#core/procedures/follow-up.ts'
+import type { Period } from '#core/time/calendar-day.ts'
+import { quantity } from '#core/units/quantity.ts'
+import { commonPractice, houseJudgementOnly } from './provenance.ts'
+
+const hours = (count: number): Period => ({ count, unit: 'hours' })
+const days = (count: number): Period => ({ count, unit: 'days' })
+const months = (count: number): Period => ({ count, unit: 'months' })
+
+const eyeTeaching = {
+  sources: ['eye-care-texts'],
+  known: 'remembered',
+  strength: 'textbook',
+  confidence: 'medium',
+  checked: '2026-11-25',
+} as const
+
+const blockHouse = {
+  ...houseJudgementOnly,
+  sources: ['house-judgement', 'auricular-block-cadavers'],
+  where: 'the facial nerve was stained three times in the cadavers; the hours are the house’s',
+} as const
+
+const practiceFasting = {
+  sources: ['fasting-practice-page'],
+  known: 'read',
+  strength: 'web',
+  confidence: 'medium',
+  checked: '2026-11-25',
+} as const
+
+/** When things fall due that belong to every procedure: eyes at risk, results, the day before, late events. */
+export const owedRules = {
+  face: {
+    thenEvery: { value: months(1), ...commonPractice, where: 'monthly until normal' },
+    atRiskAgain: { value: days(7), ...eyeTeaching, where: 'no blink or tear test below 10: weekly after the ward' },
+    atRiskLimit: { value: days(14), ...houseJudgementOnly, where: 'an eye at risk is never unseen for two weeks' },
+    lowTears: { value: quantity('10', 'mm/min'), ...eyeTeaching, confidence: 'high', where: 'below 10 is low' },
+    normalTears: {
+      value: quantity('15', 'mm/min'),
+      sources: ['zukureview-tear-test'],
+      known: 'read',
+      strength: 'web',
+      confidence: 'medium',
+      checked: '2026-11-25',
+    },
+    lubricate: {
+      value: 'Gel every one to two hours while awake, ointment every four to six hours and for the night.',
+      ...eyeTeaching,
+    },
+  },
+  blockLasts: {
+    lidocaine: { value: hours(2), ...blockHouse },
+    bupivacaine: { value: hours(8), ...blockHouse },
+  },
+  results: {
+    culture: { value: { from: days(2), until: days(5) }, ...commonPractice },
+    histology: { value: { from: days(3), until: days(10) }, ...commonPractice },
+    cytology: {
+      value: { from: days(0), until: days(0) },
+      ...commonPractice,
+      where: 'read within minutes, in the clinic',
+    },
+    readWithin: { value: days(1), ...houseJudgementOnly },
+    ownerToldWithin: { value: days(1), ...houseJudgementOnly },
+    vetToldWithin: { value: days(3), ...houseJudgementOnly },
+  },
+  before: {
+    weightNotOlderThan: { value: hours(24), ...commonPractice, where: 'weighed within 24 hours of anaesthesia' },
+    fasting: {
+      grown: {
+        value: { from: hours(4), until: hours(6) },
+        ...practiceFasting,
+        where: 'agrees with AAHA 2020 as remembered',
+      },
+      youngOrSmall: {
+        value: { belowWeeks: 8, below: quantity('2', 'kg'), span: { from: hours(1), until: hours(2) } },
+        ...practiceFasting,
+      },
+      disagrees: [
+        {
+          value: 'No food overnight.',
+          sources: ['fasting-older-advice-2017'],
+          where: 'older advice that still circulates',
+          known: 'read',
+          strength: 'web',
+          confidence: 'low',
+          checked: '2026-11-25',
+        },
+      ],
+    },
+  },
+  settleWithin: { value: days(1), ...houseJudgementOnly },
+  lateEventWithin: { value: days(2), ...houseJudgementOnly },
+  politeTries: { value: { tries: 3, channels: 2 }, ...commonPractice },
+} as const satisfies OwedRules

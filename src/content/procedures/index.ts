@@ -1,0 +1,16 @@
+// Written by scripts/write-indexes.mjs: sorted, one line per file.
+import { lateralWallResection } from './lateral-wall-resection.ts'
+import { subtotalAblation } from './subtotal-ablation.ts'
+import { tecaLbo } from './teca-lbo.ts'
+import { traction } from './traction.ts'
+import { ventralBullaOsteotomy } from './ventral-bulla-osteotomy.ts'
+import { verticalCanalAblation } from './vertical-canal-ablation.ts'
+
+export const procedures = [
+  lateralWallResection,
+  subtotalAblation,
+  tecaLbo,
+  traction,
+  ventralBullaOsteotomy,
+  verticalCanalAblation,
+] as const

@@ -1,0 +1,79 @@
+import type { Sourced } from '#core/evidence/sourced.ts'
+import type { Period, Span } from '#core/time/calendar-day.ts'
+import type { Quantity } from '#core/units/quantity.ts'
+
+/** A fact, or the plain statement that nothing is known. */
+export type Perhaps<Fact> =
+  | { readonly kind: 'known'; readonly fact: Fact }
+  | { readonly kind: 'unknown'; readonly because: string }
+
+export const followUpSteps = [
+  'first-call',
+  'suture-check',
+  'wound-week-4',
+  'recheck-4-to-6-weeks',
+  'recheck-3-months',
+  'recheck-6-months',
+  'twelve-months',
+] as const
+export type FollowUpStepId = (typeof followUpSteps)[number]
+
+/** One thing that falls due after the operation: a call, a visit, or the status after a year. */
+export type FollowUpStep = {
+  readonly id: FollowUpStepId
+  readonly way: 'call' | 'visit' | 'status'
+  readonly window: Sourced<Span>
+}
+
+export const faceLooks = ['day-1', 'day-3', 'day-10-14', 'day-28'] as const
+export type FaceLookId = (typeof faceLooks)[number]
+
+/** One look at face and eye of an operated ear. `here`: in the ward or wherever the animal is; such a look never moves. */
+export type FaceLook = { readonly id: FaceLookId; readonly way: 'here' | 'visit'; readonly window: Sourced<Span> }
+
+/** What falls due in the year after one procedure. */
+export type FollowUp = {
+  readonly steps: readonly FollowUpStep[]
+  readonly faceLooks: Perhaps<readonly FaceLook[]>
+  /** Plans to settle at the recheck of weeks 4 to 6. */
+  readonly plans: readonly ('skin' | 'other-ear')[]
+}
+
+/** The rules of asking again that belong to every procedure. */
+export type OwedRules = {
+  readonly face: {
+    /** After the last planned look, until the face and eye are normal. */
+    readonly thenEvery: Sourced<Period>
+    /** An eye at risk: looked at again after this long, never unseen for longer than the limit. */
+    readonly atRiskAgain: Sourced<Period>
+    readonly atRiskLimit: Sourced<Period>
+    readonly lowTears: Sourced<Quantity<'mm/min'>>
+    readonly normalTears: Sourced<Quantity<'mm/min'>>
+    readonly lubricate: Sourced<string>
+  }
+  /** How long a missing blink may still be the block, by drug. A drug that is not listed is not known. */
+  readonly blockLasts: Readonly<Record<string, Sourced<Period>>>
+  readonly results: {
+    readonly culture: Sourced<Span>
+    readonly histology: Sourced<Span>
+    readonly cytology: Sourced<Span>
+    readonly readWithin: Sourced<Period>
+    readonly ownerToldWithin: Sourced<Period>
+    readonly vetToldWithin: Sourced<Period>
+  }
+  readonly before: {
+    readonly weightNotOlderThan: Sourced<Period>
+    readonly fasting: FastingRules
+  }
+  readonly settleWithin: Sourced<Period>
+  readonly lateEventWithin: Sourced<Period>
+  /** After so many tries over so many channels, "unknown" may be written down. */
+  readonly politeTries: Sourced<{ readonly tries: number; readonly channels: number }>
+}
+
+/** Hours without food before anaesthesia. Advice that disagrees is kept beside, never averaged. */
+export type FastingRules = {
+  readonly grown: Sourced<Span>
+  readonly youngOrSmall: Sourced<{ readonly belowWeeks: number; readonly below: Quantity<'kg'>; readonly span: Span }>
+  readonly disagrees: readonly Sourced<string>[]
+}

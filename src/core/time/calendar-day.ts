@@ -1,0 +1,54 @@
+import { Temporal } from 'temporal-polyfill'
+import { instantText, wallClock } from './moment.ts'
+
+/** A length of time as the trade says it. Hours are real time; days, weeks and months are counted on the calendar. */
+export type Period = { readonly count: number; readonly unit: 'hours' | 'days' | 'weeks' | 'months' }
+/** From one period after something until another. */
+export type Span = { readonly from: Period; readonly until: Period }
+
+/** The calendar day of a moment in its own zone: `2026-03-01`. */
+export function dayOf(moment: { readonly at: string; readonly zone: string }): string {
+  return wallClock(moment).toPlainDate().toString()
+}
+
+/**
+ * The day so many days, weeks or months later; a day the month lacks becomes its last one.
+ *
+ * @example dayAfter('2026-08-31', { count: 6, unit: 'months' }) // '2027-02-28'
+ */
+export function dayAfter(day: string, period: Period): string {
+  if (period.unit === 'hours') throw new Error('Hours are counted from a moment, not from a day.')
+  return Temporal.PlainDate.from(day)
+    .add({ [period.unit]: period.count })
+    .toString()
+}
+
+export function addDays(day: string, count: number): string {
+  return Temporal.PlainDate.from(day).add({ days: count }).toString()
+}
+
+export function daysBetween(earlier: string, later: string): number {
+  return Temporal.PlainDate.from(earlier).until(Temporal.PlainDate.from(later), { largestUnit: 'days' }).days
+}
+
+/** 1 = Monday … 7 = Sunday. */
+export function weekdayOf(day: string): number {
+  return Temporal.PlainDate.from(day).dayOfWeek
+}
+
+/** The first instant of a day in a zone; not every day begins at 00:00 everywhere. */
+export function startOfDay(day: string, zone: string): string {
+  return instantText(Temporal.PlainDate.from(day).toZonedDateTime(zone).startOfDay().toInstant())
+}
+
+/** The last whole second of a day in a zone. */
+export function endOfDay(day: string, zone: string): string {
+  const next = Temporal.PlainDate.from(day).add({ days: 1 }).toZonedDateTime(zone).startOfDay()
+  return instantText(next.toInstant().subtract({ seconds: 1 }))
+}
+
+/** The instant a period of real hours later, or the same wall-clock time so many days, weeks or months later. */
+export function instantAfter(moment: { readonly at: string; readonly zone: string }, period: Period): string {
+  const start = wallClock(moment)
+  return instantText(start.add({ [period.unit]: period.count }).toInstant())
+}
