@@ -200,10 +200,10 @@ describe('other abstracts', () => {
     ['doyle-2004', 'resolution_or_improved', '93.1'],
     ['greci-2014', 'disease_recurrence_local', '13.5'],
     ['janssens-2017', 'horner_any', '11.5'],
-    ['ocular-findings-2025', 'facial_nerve_deficit_any', '47.2'],
-    ['ocular-findings-2025', 'horner_any', '45.3'],
-    ['ocular-findings-2025', 'corneal_ulcer', '17.0'],
-    ['ocular-findings-2025', 'ocular_or_neuro_ophthalmic_any', '64.2'],
+    ['hartrum-2025', 'facial_nerve_deficit_any', '47.2'],
+    ['hartrum-2025', 'horner_any', '45.3'],
+    ['hartrum-2025', 'corneal_ulcer', '17.0'],
+    ['hartrum-2025', 'ocular_or_neuro_ophthalmic_any', '64.2'],
     ['greci-2011', 'facial_nerve_deficit_any', '18.2'],
   ] as const)('%s, %s: %s %%', (study, outcome, percent) => {
     const [row] = rowsOf(study, outcome)

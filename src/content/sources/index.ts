@@ -32,6 +32,7 @@ import { frontVetSci2020BloodLoss } from './front-vet-sci-2020-blood-loss.ts'
 import { greci2011 } from './greci-2011.ts'
 import { greci2014 } from './greci-2014.ts'
 import { hardie2008 } from './hardie-2008.ts'
+import { hartrum2025 } from './hartrum-2025.ts'
 import { houseJudgement } from './house-judgement.ts'
 import { imai2019 } from './imai-2019.ts'
 import { internationalPound } from './international-pound.ts'
@@ -50,7 +51,6 @@ import { mlkBagTeachingBlog } from './mlk-bag-teaching-blog.ts'
 import { msdCprTableEarlier } from './msd-cpr-table-earlier.ts'
 import { noahAtipamezole } from './noah-atipamezole.ts'
 import { nuttallBensignor2014 } from './nuttall-bensignor-2014.ts'
-import { ocularFindings2025 } from './ocular-findings-2025.ts'
 import { oncologyBsaTables } from './oncology-bsa-tables.ts'
 import { pabloCriFlorida } from './pablo-cri-florida.ts'
 import { percentStrengthQuestionSet } from './percent-strength-question-set.ts'
@@ -116,6 +116,7 @@ export const sources = [
   greci2011,
   greci2014,
   hardie2008,
+  hartrum2025,
   houseJudgement,
   imai2019,
   internationalPound,
@@ -134,7 +135,6 @@ export const sources = [
   msdCprTableEarlier,
   noahAtipamezole,
   nuttallBensignor2014,
-  ocularFindings2025,
   oncologyBsaTables,
   pabloCriFlorida,
   percentStrengthQuestionSet,

@@ -20,7 +20,8 @@ export const anders2008 = study({
           total: 17,
           basis: 'stated',
           confidence: 'high',
-          remark: 'Directly after surgery, on the operated side; called short-term.',
+          followed: 'the time directly after surgery',
+          remark: 'On the operated side; called short-term.',
         },
         {
           outcome: 'disease_recurrence_local',

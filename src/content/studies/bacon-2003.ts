@@ -4,7 +4,7 @@ export const bacon2003 = study({
   id: 'bacon-2003',
   year: 2003,
   doi: '10.1111/j.1748-5827.2003.tb00101.x',
-  design: 'unknown',
+  design: 'retrospective',
   overlaps: [
     { study: 'williams-1992', likelihood: 'probable', because: 'the same hospital and a shared senior author' },
   ],

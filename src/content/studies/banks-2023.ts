@@ -3,7 +3,7 @@ import { study } from '#core/evidence/study.ts'
 export const banks2023 = study({
   id: 'banks-2023',
   year: 2023,
-  design: 'unknown',
+  design: 'retrospective',
   overlaps: [{ study: 'esposito-2026', likelihood: 'possible', because: 'an author shares the hospital' }],
   remark: 'The period ends in 2020 in the title and in 2022 in the abstract.',
   seen: {

@@ -3,7 +3,7 @@ import { study } from '#core/evidence/study.ts'
 export const coleman2016 = study({
   id: 'coleman-2016',
   year: 2016,
-  design: 'unknown',
+  design: 'retrospective',
   remark: '22 more ears than dogs: ears of one dog are not independent.',
   seen: { where: 'abstract at discovery.researcher.life', known: 'read', strength: 'study', checked: '2026-11-25' },
   series: [

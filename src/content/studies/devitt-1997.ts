@@ -4,7 +4,7 @@ export const devitt1997 = study({
   id: 'devitt-1997',
   year: 1997,
   doi: '10.1111/j.1532-950x.1997.tb01486.x',
-  design: 'unknown',
+  design: 'retrospective',
   seen: { where: 'abstract at scilit.com', known: 'read', strength: 'study', checked: '2026-11-25' },
   series: [
     {

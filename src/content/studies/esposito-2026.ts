@@ -4,7 +4,7 @@ export const esposito2026 = study({
   id: 'esposito-2026',
   year: 2026,
   doi: '10.1111/jsap.70030',
-  design: 'unknown',
+  design: 'retrospective',
   overlaps: [{ study: 'banks-2023', likelihood: 'possible', because: 'an author shares the hospital' }],
   remark: 'Ten hospitals.',
   seen: {
@@ -19,6 +19,7 @@ export const esposito2026 = study({
       procedure: 'teca-lbo',
       unit: 'ear',
       animals: 142,
+      remark: 'The abstract counts operations and calls them dogs.',
       outcomes: [
         {
           outcome: 'haemorrhage_intraop_any',

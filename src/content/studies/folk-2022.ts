@@ -4,7 +4,8 @@ export const folk2022 = study({
   id: 'folk-2022',
   year: 2022,
   doi: '10.2460/javma.21.10.0462',
-  design: 'unknown',
+  design: 'retrospective',
+  remark: 'Two hospitals.',
   seen: {
     where: 'copy of the PubMed abstract 35333738 and a search page of avmajournals.avma.org',
     known: 'read',

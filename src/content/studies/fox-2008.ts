@@ -70,8 +70,7 @@ export const fox2008 = study({
           total: 309,
           basis: 'from-percent',
           confidence: 'medium',
-          pool: { use: 'sensitivity', because: 'reconstructed' },
-          remark: '7.4 % printed for wounds; 23 of 309 is the nearest count.',
+          remark: '7.4 % of 309, wound complications; 7 dogs had wound and nerve complications.',
         },
         {
           outcome: 'deep_recurrence',

@@ -12,13 +12,13 @@ import { fox2008 } from './fox-2008.ts'
 import { greci2011 } from './greci-2011.ts'
 import { greci2014 } from './greci-2014.ts'
 import { hardie2008 } from './hardie-2008.ts'
+import { hartrum2025 } from './hartrum-2025.ts'
 import { imai2019 } from './imai-2019.ts'
 import { janssens2017 } from './janssens-2017.ts'
 import { marino1993 } from './marino-1993.ts'
 import { mathews2006 } from './mathews-2006.ts'
 import { mcanulty1995Ablation } from './mcanulty-1995-ablation.ts'
 import { mcanulty1995Bulla } from './mcanulty-1995-bulla.ts'
-import { ocularFindings2025 } from './ocular-findings-2025.ts'
 import { sharp1990 } from './sharp-1990.ts'
 import { smallCanalMasses2016 } from './small-canal-masses-2016.ts'
 import { smeak1986 } from './smeak-1986.ts'
@@ -44,13 +44,13 @@ export const studies = [
   greci2011,
   greci2014,
   hardie2008,
+  hartrum2025,
   imai2019,
   janssens2017,
   marino1993,
   mathews2006,
   mcanulty1995Ablation,
   mcanulty1995Bulla,
-  ocularFindings2025,
   sharp1990,
   smallCanalMasses2016,
   smeak1986,

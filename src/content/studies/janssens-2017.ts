@@ -4,7 +4,7 @@ export const janssens2017 = study({
   id: 'janssens-2017',
   year: 2017,
   doi: '10.1177/1098612X16660356',
-  design: 'unknown',
+  design: 'retrospective',
   seen: {
     where: 'abstract at mendeley.com and bvbvf1.bib-bvb.de',
     known: 'read',

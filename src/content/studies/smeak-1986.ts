@@ -3,7 +3,7 @@ import { study } from '#core/evidence/study.ts'
 export const smeak1986 = study({
   id: 'smeak-1986',
   year: 1986,
-  design: 'unknown',
+  design: 'retrospective',
   seen: { where: 'abstract at discovery.researcher.life', known: 'read', strength: 'study', checked: '2026-11-25' },
   series: [
     {

@@ -4,7 +4,7 @@ export const smeak1996 = study({
   id: 'smeak-1996',
   year: 1996,
   doi: '10.2460/javma.1996.209.05.937',
-  design: 'unknown',
+  design: 'retrospective',
   remark: 'The case period is printed as 1986–1994 on one page and 1988–1994 on another.',
   seen: {
     where: 'abstract at acnpsearch (Bologna) and in the mendeley.com catalogue',

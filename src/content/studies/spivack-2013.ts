@@ -4,9 +4,10 @@ export const spivack2013 = study({
   id: 'spivack-2013',
   year: 2013,
   doi: '10.5326/jaaha-ms-5738',
-  design: 'unknown',
+  design: 'retrospective',
   seen: {
-    where: 'header of the abstract at scite.ai (133 ears: 121 of dogs, 12 of cats); the counts were cut off there',
+    where:
+      'opening of the abstract at scite.ai (121 ears of 82 dogs, 12 ears of 11 cats, 2004–2010); the counts were cut off there',
     known: 'read',
     strength: 'study',
     checked: '2026-11-25',
@@ -16,6 +17,7 @@ export const spivack2013 = study({
       species: 'mixed',
       procedure: 'teca-lbo',
       unit: 'ear',
+      animals: 93,
       outcomes: [
         {
           outcome: 'facial_nerve_deficit_any',

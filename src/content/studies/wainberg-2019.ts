@@ -4,8 +4,8 @@ export const wainberg2019 = study({
   id: 'wainberg-2019',
   year: 2019,
   doi: '10.2460/javma.255.7.828',
-  design: 'unknown',
-  remark: '25 hospitals.',
+  design: 'retrospective',
+  remark: '25 hospitals, 2005–2016.',
   seen: {
     where: 'abstract at katalog.lib.cas.cz and ouci.dntb.gov.ua',
     known: 'read',

@@ -1,10 +1,17 @@
 import { study } from '#core/evidence/study.ts'
 
-export const ocularFindings2025 = study({
-  id: 'ocular-findings-2025',
+export const hartrum2025 = study({
+  id: 'hartrum-2025',
   year: 2025,
+  doi: '10.2460/javma.24.08.0533',
   design: 'prospective',
-  seen: { where: 'copy of the PubMed abstract 39793190', known: 'read', strength: 'study', checked: '2026-11-25' },
+  remark: 'Two hospitals in Ohio.',
+  seen: {
+    where: 'abstract at avmajournals.avma.org and a copy of PubMed 39793190',
+    known: 'read',
+    strength: 'study',
+    checked: '2026-11-25',
+  },
   series: [
     {
       species: 'mixed',
