@@ -6,7 +6,7 @@ import { oddsInEnglish } from '#content/wording/odds.ts'
 import { type OutcomeCode, outcomeCodes } from '#core/evidence/outcome-code.ts'
 import { publishedFor } from '#core/evidence/published.ts'
 import { sayPublished } from '#core/evidence/say-published.ts'
-import { type StudyOutcome, studyProcedures } from '#core/evidence/study.ts'
+import { countUnits, type StudyOutcome, studyProcedures } from '#core/evidence/study.ts'
 
 const rows: StudyOutcome[] = studies.flatMap((study) => [...study.rows])
 const sourceIds = new Set<string>(sources.map(({ id }) => id))
@@ -96,10 +96,9 @@ describe('subgroups', () => {
 })
 
 describe('what is said', () => {
-  const units = ['animal', 'ear', 'procedure'] as const
   const questions = (['dog', 'cat'] as const).flatMap((species) =>
     studyProcedures.flatMap((procedure) =>
-      units.flatMap((unit) => outcomeCodes.map((outcome: OutcomeCode) => ({ species, procedure, unit, outcome }))),
+      countUnits.flatMap((unit) => outcomeCodes.map((outcome: OutcomeCode) => ({ species, procedure, unit, outcome }))),
     ),
   )
 

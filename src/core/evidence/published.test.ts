@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { answeredQuestions, type PublishedQuestion, publishedFor } from './published.ts'
+import { answeredQuestions, type PublishedQuestion, publishedFor, publishedPerUnit } from './published.ts'
 import { type Overlap, type Series, type Study, study } from './study.ts'
 
 const seen = { where: 'an invented page', known: 'read', strength: 'study', checked: '2026-11-25' } as const
@@ -142,5 +142,22 @@ describe('answeredQuestions', () => {
   it('lists what some study counted, once each', () => {
     expect(answeredQuestions('cat', 'teca-lbo', [small, large])).toEqual([question])
     expect(answeredQuestions('dog', 'teca-lbo', [small, large])).toEqual([])
+  })
+})
+
+describe('publishedPerUnit', () => {
+  const { unit: _, ...asked } = question
+  const perAnimal = invented('animals-2007', { ...cats, unit: 'animal', outcomes: [row] })
+
+  it('stands every counted unit side by side', () => {
+    const published = publishedPerUnit(asked, [small, large, perAnimal])
+    expect(published.map((one) => [one.question.unit, one.kind])).toEqual([
+      ['animal', 'one-study'],
+      ['ear', 'several-studies'],
+    ])
+  })
+
+  it('is one unknown when no unit was counted', () => {
+    expect(publishedPerUnit({ ...asked, outcome: 'hypoglossal' }, [small])).toMatchObject([{ kind: 'unknown' }])
   })
 })

@@ -8,7 +8,14 @@ import {
   wilsonInterval,
 } from '../stats/proportion-interval.ts'
 import type { OutcomeCode } from './outcome-code.ts'
-import type { AsideReason, CountUnit, Study, StudyOutcome, StudyProcedure } from './study.ts'
+import {
+  type AsideReason,
+  type CountUnit,
+  countUnits,
+  type Study,
+  type StudyOutcome,
+  type StudyProcedure,
+} from './study.ts'
 
 /** Dogs and cats, ears and animals, procedures, any and lasting: a question names one of each. */
 export type PublishedQuestion = {
@@ -67,6 +74,21 @@ export function publishedFor(question: PublishedQuestion, studies: readonly Stud
   const shares = found.map(({ share }) => share)
   const span = { low: Math.min(...shares), high: Math.max(...shares) }
   return { kind: 'several-studies', question, found, span, aside }
+}
+
+/**
+ * The same outcome in each unit that was counted, side by side and never added; one unknown when none was.
+ *
+ * @example publishedPerUnit({ species: 'dog', procedure: 'teca-lbo', outcome: 'horner_any' }, studies)
+ */
+export function publishedPerUnit(
+  question: Omit<PublishedQuestion, 'unit'>,
+  studies: readonly Study[],
+): readonly Published[] {
+  const known = countUnits
+    .map((unit) => publishedFor({ ...question, unit }, studies))
+    .filter(({ kind }) => kind !== 'unknown')
+  return known.length > 0 ? known : [publishedFor({ ...question, unit: 'animal' }, studies)]
 }
 
 /**

@@ -27,7 +27,8 @@ export const studyProcedures = [
 export type StudyProcedure = (typeof studyProcedures)[number]
 
 /** `procedure` is one operation: a single session on both ears counts once. */
-export type CountUnit = 'ear' | 'animal' | 'procedure'
+export const countUnits = ['animal', 'ear', 'procedure'] as const
+export type CountUnit = (typeof countUnits)[number]
 
 /** Where the count came from; `derived` is a sum or difference of printed counts. */
 export type CountBasis =
