@@ -5,7 +5,7 @@ import { type CalcFacts, gives, operation } from './operation.ts'
 
 /** Meeh: m² = k × kg^(2/3), k from content unless the caller gives one. */
 function surface(x: { weight_kg: Decimal; species: Species; k: Decimal | undefined }, facts: CalcFacts): Decimal {
-  const k = x.k ?? new Decimal(facts.bodySurface[x.species].value)
+  const k = x.k ?? facts.bodySurface[x.species].value
   return k.times(x.weight_kg.pow(new Decimal(2).div(3)))
 }
 

@@ -24,7 +24,7 @@ export type PatchBand = { readonly toKg: string | null; readonly included: boole
 
 /** The facts that table look-ups need; they come from content, never from a function. */
 export type CalcFacts = {
-  readonly bodySurface: Readonly<Record<Species, Sourced<string>>>
+  readonly bodySurface: Readonly<Record<Species, Sourced<Decimal>>>
   readonly labelBands: Readonly<Record<string, readonly Sourced<TabletBand>[]>>
   readonly patchSizes: readonly Sourced<PatchBand>[]
 }
