@@ -4,6 +4,16 @@ import { bloodMarks } from './blood-marks.ts'
 import { bloodPerKg } from './blood-per-kg.ts'
 import { bodySurface } from './body-surface.ts'
 import { calcFormulas } from './calc-formulas.ts'
+import { defibrillation } from './defibrillation.ts'
+import { dosingRules } from './dosing-rules.ts'
+import { drugPairs } from './drug-pairs.ts'
+import { emergencyAirway } from './emergency-airway.ts'
+import { emergencyBleeding } from './emergency-bleeding.ts'
+import { emergencyFastWideRhythm } from './emergency-fast-wide-rhythm.ts'
+import { emergencyLocalAnaestheticToxicity } from './emergency-local-anaesthetic-toxicity.ts'
+import { emergencyNoPulse } from './emergency-no-pulse.ts'
+import { emergencySlowRhythm } from './emergency-slow-rhythm.ts'
+import { emergencyUndo } from './emergency-undo.ts'
 import { labelBands } from './label-bands.ts'
 import { patchSizes } from './patch-sizes.ts'
 
@@ -13,6 +23,16 @@ export const protocols = [
   bloodPerKg,
   bodySurface,
   calcFormulas,
+  defibrillation,
+  dosingRules,
+  drugPairs,
+  emergencyAirway,
+  emergencyBleeding,
+  emergencyFastWideRhythm,
+  emergencyLocalAnaestheticToxicity,
+  emergencyNoPulse,
+  emergencySlowRhythm,
+  emergencyUndo,
   labelBands,
   patchSizes,
 ] as const

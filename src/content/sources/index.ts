@@ -1,70 +1,121 @@
 // Written by scripts/write-indexes.mjs: sorted, one line per file.
 import { aaha2020Hypotension } from './aaha-2020-hypotension.ts'
+import { aaha2022Pain } from './aaha-2022-pain.ts'
+import { aaha2023AllergicSkin } from './aaha-2023-allergic-skin.ts'
 import { aaha2024Fluids } from './aaha-2024-fluids.ts'
 import { aahaAafp2013Fluids } from './aaha-aafp-2013-fluids.ts'
+import { aahaAafp2015Pain } from './aaha-aafp-2015-pain.ts'
 import { allowableBloodLossPage } from './allowable-blood-loss-page.ts'
 import { amoxicillinClavulanateUkSpcTablets } from './amoxicillin-clavulanate-uk-spc-tablets.ts'
 import { anaesthesiaTexts } from './anaesthesia-texts.ts'
 import { anders2008 } from './anders-2008.ts'
 import { anderson2000 } from './anderson-2000.ts'
 import { angell2025Recover2024Summary } from './angell-2025-recover-2024-summary.ts'
+import { auricularBlockCadavers } from './auricular-block-cadavers.ts'
 import { bacon2003 } from './bacon-2003.ts'
 import { banks2023 } from './banks-2023.ts'
+import { barletta2016 } from './barletta-2016.ts'
 import { bestvetaustinMedicalMaths } from './bestvetaustin-medical-maths.ts'
 import { bloodLossFlashcards } from './blood-loss-flashcards.ts'
+import { boveri2013 } from './boveri-2013.ts'
+import { brockman2008Wsava } from './brockman-2008-wsava.ts'
+import { bsavaHeadNeckThoracic } from './bsava-head-neck-thoracic.ts'
+import { bsavaSedationProtocols } from './bsava-sedation-protocols.ts'
+import { bsavaTable623 } from './bsava-table-6-23.ts'
+import { canVetJ2021Gabapentin } from './can-vet-j-2021-gabapentin.ts'
+import { carprofenUkSpc } from './carprofen-uk-spc.ts'
 import { caulfield2022 } from './caulfield-2022.ts'
+import { cfr215201310 } from './cfr-21-520-1310.ts'
+import { cfr215201315 } from './cfr-21-520-1315.ts'
+import { cfr215201367 } from './cfr-21-520-1367.ts'
+import { cfr21520812 } from './cfr-21-520-812.ts'
+import { cfr215221315 } from './cfr-21-522-1315.ts'
+import { cfr215221367 } from './cfr-21-522-1367.ts'
+import { cfr21522147 } from './cfr-21-522-147.ts'
+import { cfr215222005 } from './cfr-21-522-2005.ts'
+import { cfr215222075 } from './cfr-21-522-2075.ts'
 import { cfr21522304 } from './cfr-21-522-304.ts'
 import { cfr21522311 } from './cfr-21-522-311.ts'
+import { cfr2152252 } from './cfr-21-522-52.ts'
+import { cfr21522558 } from './cfr-21-522-558.ts'
 import { cliniciansBriefBilateralAblation } from './clinicians-brief-bilateral-ablation.ts'
 import { cliniciansBriefFluids } from './clinicians-brief-fluids.ts'
 import { coleman2016 } from './coleman-2016.ts'
+import { commonPractice } from './common-practice.ts'
 import { criFormulaPage } from './cri-formula-page.ts'
+import { dermatologyTexts } from './dermatology-texts.ts'
 import { devitt1997 } from './devitt-1997.ts'
 import { dexmedetomidineUsLabel } from './dexmedetomidine-us-label.ts'
 import { doyle2004 } from './doyle-2004.ts'
 import { dripRatePage } from './drip-rate-page.ts'
 import { dvm360Hypotension } from './dvm360-hypotension.ts'
+import { enrofloxacinEuSuspension } from './enrofloxacin-eu-suspension.ts'
 import { esposito2026 } from './esposito-2026.ts'
+import { eyeCareTexts } from './eye-care-texts.ts'
+import { fastingOlderAdvice2017 } from './fasting-older-advice-2017.ts'
+import { fastingPracticePage } from './fasting-practice-page.ts'
 import { fletcher2012 } from './fletcher-2012.ts'
 import { folk2022 } from './folk-2022.ts'
 import { fox2008 } from './fox-2008.ts'
 import { frontVetSci2020BloodLoss } from './front-vet-sci-2020-blood-loss.ts'
+import { gabapentinDogVisit } from './gabapentin-dog-visit.ts'
+import { gelatt2001 } from './gelatt-2001.ts'
 import { greci2011 } from './greci-2011.ts'
 import { greci2014 } from './greci-2014.ts'
+import { grubbLobprise2020 } from './grubb-lobprise-2020.ts'
 import { hardie2008 } from './hardie-2008.ts'
 import { hartrum2025 } from './hartrum-2025.ts'
+import { hettlich2005 } from './hettlich-2005.ts'
+import { house2015Wsava } from './house-2015-wsava.ts'
 import { houseJudgement } from './house-judgement.ts'
 import { imai2019 } from './imai-2019.ts'
 import { internationalPound } from './international-pound.ts'
 import { janssens2017 } from './janssens-2017.ts'
+import { javmaCruciateAudit } from './javma-cruciate-audit.ts'
 import { kelmer2015 } from './kelmer-2015.ts'
+import { layne2019 } from './layne-2019.ts'
 import { lukasik2015 } from './lukasik-2015.ts'
+import { marbofloxacinUkSpc } from './marbofloxacin-uk-spc.ts'
 import { marino1993 } from './marino-1993.ts'
 import { mathews2006 } from './mathews-2006.ts'
 import { mcanulty1995Ablation } from './mcanulty-1995-ablation.ts'
 import { mcanulty1995Bulla } from './mcanulty-1995-bulla.ts'
+import { medicineTexts } from './medicine-texts.ts'
 import { meehDogK } from './meeh-dog-k.ts'
 import { meloxicamChewableUkSpc } from './meloxicam-chewable-uk-spc.ts'
+import { meloxicamCkdCohort } from './meloxicam-ckd-cohort.ts'
+import { meloxicamEuSpc } from './meloxicam-eu-spc.ts'
 import { merckCprTable } from './merck-cpr-table.ts'
+import { merckEarTumours } from './merck-ear-tumours.ts'
 import { merckOpioidTable } from './merck-opioid-table.ts'
+import { methadoneUkSpc } from './methadone-uk-spc.ts'
 import { mlkBagTeachingBlog } from './mlk-bag-teaching-blog.ts'
 import { msdCprTableEarlier } from './msd-cpr-table-earlier.ts'
+import { noahAmoxicillinClavulanateSuspension } from './noah-amoxicillin-clavulanate-suspension.ts'
 import { noahAtipamezole } from './noah-atipamezole.ts'
 import { nuttallBensignor2014 } from './nuttall-bensignor-2014.ts'
 import { oncologyBsaTables } from './oncology-bsa-tables.ts'
+import { ophthalmologyTexts } from './ophthalmology-texts.ts'
 import { pabloCriFlorida } from './pablo-cri-florida.ts'
+import { papichDosePoster } from './papich-dose-poster.ts'
 import { percentStrengthQuestionSet } from './percent-strength-question-set.ts'
+import { radlinsky2005 } from './radlinsky-2005.ts'
+import { recover2024 } from './recover-2024.ts'
 import { recoverPublicSummaries } from './recover-public-summaries.ts'
 import { reed2014 } from './reed-2014.ts'
 import { robenacoxibUkSpc } from './robenacoxib-uk-spc.ts'
 import { saAnesthesiaDrugDosages2022 } from './sa-anesthesia-drug-dosages-2022.ts'
 import { sharp1990 } from './sharp-1990.ts'
+import { shaughnessyHofmeister2014 } from './shaughnessy-hofmeister-2014.ts'
+import { smallAnimalInternalMedicine6 } from './small-animal-internal-medicine-6.ts'
 import { smallCanalMasses2016 } from './small-canal-masses-2016.ts'
 import { smeak1986 } from './smeak-1986.ts'
 import { smeak1996 } from './smeak-1996.ts'
 import { smeakInpanbutr2005 } from './smeak-inpanbutr-2005.ts'
 import { spivack2013 } from './spivack-2013.ts'
 import { standardEmergencyTexts } from './standard-emergency-texts.ts'
+import { standardSurgicalAnatomy } from './standard-surgical-anatomy.ts'
+import { steffeyHowland1977 } from './steffey-howland-1977.ts'
 import { sylvestre1998 } from './sylvestre-1998.ts'
 import { technicianDrugCalculations } from './technician-drug-calculations.ts'
 import { tranexamicAcid28Cats } from './tranexamic-acid-28-cats.ts'
@@ -72,83 +123,147 @@ import { tranexamicAcidDogsCats20182019 } from './tranexamic-acid-dogs-cats-2018
 import { transfusionTexts } from './transfusion-texts.ts'
 import { trevor1993 } from './trevor-1993.ts'
 import { tvp2018Fluids } from './tvp-2018-fluids.ts'
+import { ukSurgicalProphylaxis } from './uk-surgical-prophylaxis.ts'
+import { usualProducts } from './usual-products.ts'
+import { vasgLocal2004 } from './vasg-local-2004.ts'
+import { vasgSecondPage } from './vasg-second-page.ts'
 import { vetSurg2006Gravimetric } from './vet-surg-2006-gravimetric.ts'
+import { vetTimesIvAnaesthesia } from './vet-times-iv-anaesthesia.ts'
+import { vetTimesSedationOverview } from './vet-times-sedation-overview.ts'
 import { vet3602016Lipid } from './vet360-2016-lipid.ts'
 import { vetprepTransfusion } from './vetprep-transfusion.ts'
+import { vetsurgeryonlineProphylaxis } from './vetsurgeryonline-prophylaxis.ts'
+import { vin8896829 } from './vin-8896829.ts'
 import { vitello2015 } from './vitello-2015.ts'
 import { vnj2026Fluids } from './vnj-2026-fluids.ts'
+import { vssoEarTumours } from './vsso-ear-tumours.ts'
 import { wainberg2019 } from './wainberg-2019.ts'
 import { white1990 } from './white-1990.ts'
 import { williams1992 } from './williams-1992.ts'
 import { wingfieldCriCsu } from './wingfield-cri-csu.ts'
+import { woundSurveillanceFramework } from './wound-surveillance-framework.ts'
+import { wsava2022Pain } from './wsava-2022-pain.ts'
+import { zeroPainOpioids } from './zero-pain-opioids.ts'
+import { zukureviewTearTest } from './zukureview-tear-test.ts'
 
 export const sources = [
   aaha2020Hypotension,
+  aaha2022Pain,
+  aaha2023AllergicSkin,
   aaha2024Fluids,
   aahaAafp2013Fluids,
+  aahaAafp2015Pain,
   allowableBloodLossPage,
   amoxicillinClavulanateUkSpcTablets,
   anaesthesiaTexts,
   anders2008,
   anderson2000,
   angell2025Recover2024Summary,
+  auricularBlockCadavers,
   bacon2003,
   banks2023,
+  barletta2016,
   bestvetaustinMedicalMaths,
   bloodLossFlashcards,
+  boveri2013,
+  brockman2008Wsava,
+  bsavaHeadNeckThoracic,
+  bsavaSedationProtocols,
+  bsavaTable623,
+  canVetJ2021Gabapentin,
+  carprofenUkSpc,
   caulfield2022,
+  cfr215201310,
+  cfr215201315,
+  cfr215201367,
+  cfr21520812,
+  cfr215221315,
+  cfr215221367,
+  cfr21522147,
+  cfr215222005,
+  cfr215222075,
   cfr21522304,
   cfr21522311,
+  cfr2152252,
+  cfr21522558,
   cliniciansBriefBilateralAblation,
   cliniciansBriefFluids,
   coleman2016,
+  commonPractice,
   criFormulaPage,
+  dermatologyTexts,
   devitt1997,
   dexmedetomidineUsLabel,
   doyle2004,
   dripRatePage,
   dvm360Hypotension,
+  enrofloxacinEuSuspension,
   esposito2026,
+  eyeCareTexts,
+  fastingOlderAdvice2017,
+  fastingPracticePage,
   fletcher2012,
   folk2022,
   fox2008,
   frontVetSci2020BloodLoss,
+  gabapentinDogVisit,
+  gelatt2001,
   greci2011,
   greci2014,
+  grubbLobprise2020,
   hardie2008,
   hartrum2025,
+  hettlich2005,
+  house2015Wsava,
   houseJudgement,
   imai2019,
   internationalPound,
   janssens2017,
+  javmaCruciateAudit,
   kelmer2015,
+  layne2019,
   lukasik2015,
+  marbofloxacinUkSpc,
   marino1993,
   mathews2006,
   mcanulty1995Ablation,
   mcanulty1995Bulla,
+  medicineTexts,
   meehDogK,
   meloxicamChewableUkSpc,
+  meloxicamCkdCohort,
+  meloxicamEuSpc,
   merckCprTable,
+  merckEarTumours,
   merckOpioidTable,
+  methadoneUkSpc,
   mlkBagTeachingBlog,
   msdCprTableEarlier,
+  noahAmoxicillinClavulanateSuspension,
   noahAtipamezole,
   nuttallBensignor2014,
   oncologyBsaTables,
+  ophthalmologyTexts,
   pabloCriFlorida,
+  papichDosePoster,
   percentStrengthQuestionSet,
+  radlinsky2005,
+  recover2024,
   recoverPublicSummaries,
   reed2014,
   robenacoxibUkSpc,
   saAnesthesiaDrugDosages2022,
   sharp1990,
+  shaughnessyHofmeister2014,
+  smallAnimalInternalMedicine6,
   smallCanalMasses2016,
   smeak1986,
   smeak1996,
   smeakInpanbutr2005,
   spivack2013,
   standardEmergencyTexts,
+  standardSurgicalAnatomy,
+  steffeyHowland1977,
   sylvestre1998,
   technicianDrugCalculations,
   tranexamicAcid28Cats,
@@ -156,13 +271,26 @@ export const sources = [
   transfusionTexts,
   trevor1993,
   tvp2018Fluids,
+  ukSurgicalProphylaxis,
+  usualProducts,
+  vasgLocal2004,
+  vasgSecondPage,
   vetSurg2006Gravimetric,
+  vetTimesIvAnaesthesia,
+  vetTimesSedationOverview,
   vet3602016Lipid,
   vetprepTransfusion,
+  vetsurgeryonlineProphylaxis,
+  vin8896829,
   vitello2015,
   vnj2026Fluids,
+  vssoEarTumours,
   wainberg2019,
   white1990,
   williams1992,
   wingfieldCriCsu,
+  woundSurveillanceFramework,
+  wsava2022Pain,
+  zeroPainOpioids,
+  zukureviewTearTest,
 ] as const

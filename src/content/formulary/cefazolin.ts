@@ -1,0 +1,111 @@
+import { drug, range } from '#core/formulary/drug.ts'
+import { quantity } from '#core/units/quantity.ts'
+
+const products = {
+  sources: ['usual-products'],
+  known: 'common-practice',
+  strength: 'practice',
+  confidence: 'medium',
+  checked: '2026-11-25',
+} as const
+
+const surgery = {
+  sources: ['vetsurgeryonline-prophylaxis'],
+  where: '22 mg/kg within 30 min of incision, again every 90 min',
+  known: 'read',
+  strength: 'web',
+  confidence: 'high',
+  checked: '2026-11-25',
+} as const
+
+const surgeryCat = {
+  sources: ['vetsurgeryonline-prophylaxis'],
+  where: '22 mg/kg; species not separated',
+  known: 'read',
+  strength: 'web',
+  confidence: 'high',
+  checked: '2026-11-25',
+} as const
+
+const audit = {
+  sources: ['javma-cruciate-audit'],
+  where: 'the audit repeated every 120 min',
+  known: 'read',
+  strength: 'study',
+  confidence: 'medium',
+  checked: '2026-11-25',
+} as const
+
+export const cefazolin = drug({
+  id: 'cefazolin',
+  name: 'Cefazolin',
+  aliases: ['cephazolin'],
+  class: 'first-generation cephalosporin',
+  groups: ['cephalosporin'],
+  doses: [
+    {
+      species: 'dog',
+      use: 'antibiotic_periop',
+      routes: ['IV'],
+      range: { value: range('22', '22', 'mg/kg'), ...surgery },
+      interval: {
+        value: { words: 'every 90 min during surgery (an audit used 120 min)', hours: ['1.5', '1.5'] },
+        ...surgery,
+      },
+      maxSingle: { value: { limit: quantity('2000', 'mg'), words: 'per dose' }, ...surgery },
+      stocks: {
+        value: [
+          { strength: quantity('100', 'mg/mL'), words: 'reconstituted, 1 g in 10 mL' },
+          { strength: quantity('330', 'mg/mL') },
+        ],
+        ...products,
+      },
+      cautions: {
+        value: [
+          { words: 'finish within 60 min before incision, better 30' },
+          { words: 'some surgeons swab the bulla first' },
+          { words: 'stop at closure unless the culture asks for a course' },
+        ],
+        ...surgery,
+      },
+      exclusions: {
+        value: [
+          {
+            when: { kind: 'any-of', words: ['penicillin-anaphylaxis', 'cephalosporin-anaphylaxis'] },
+            because: 'anaphylaxis to a penicillin or cephalosporin',
+          },
+        ],
+        ...surgery,
+      },
+    },
+    {
+      species: 'cat',
+      use: 'antibiotic_periop',
+      routes: ['IV'],
+      range: { value: range('22', '22', 'mg/kg'), ...surgeryCat },
+      interval: {
+        value: { words: 'every 90 min during surgery (an audit used 120 min)', hours: ['1.5', '1.5'] },
+        ...surgeryCat,
+      },
+      stocks: { value: [{ strength: quantity('100', 'mg/mL'), words: 'reconstituted' }], ...products },
+      cautions: {
+        value: [
+          { words: 'finish within 60 min before incision, better 30' },
+          { words: 'some surgeons swab the bulla first' },
+          { words: 'stop at closure unless the culture asks for a course' },
+        ],
+        ...audit,
+      },
+      exclusions: {
+        value: [
+          {
+            when: { kind: 'any-of', words: ['penicillin-anaphylaxis', 'cephalosporin-anaphylaxis'] },
+            because: 'anaphylaxis to a penicillin or cephalosporin',
+          },
+        ],
+        ...audit,
+      },
+    },
+  ],
+  none: [],
+})

@@ -1,0 +1,53 @@
+import type { DosingRules } from '#core/dosing/rules.ts'
+import { Decimal, quantity } from '#core/units/quantity.ts'
+import { bodySurface } from './body-surface.ts'
+import { drugPairs } from './drug-pairs.ts'
+
+const house = {
+  sources: ['house-judgement'],
+  known: 'house',
+  strength: 'practice',
+  confidence: 'medium',
+  checked: '2026-11-25',
+} as const
+
+const lean = {
+  sources: ['aaha-aafp-2015-pain', 'medicine-texts'],
+  where: 'lean weight for NSAIDs was read in the first; the other drugs and the share per point are remembered',
+  known: 'remembered',
+  strength: 'guideline',
+  confidence: 'medium',
+  checked: '2026-11-25',
+} as const
+
+const kg = (low: string, high: string) => ({ low: quantity(low, 'kg'), high: quantity(high, 'kg') })
+const band = (low: string, high: string) => ({ low: new Decimal(low), high: new Decimal(high) })
+
+/** Every number of the dosing checks that belongs to no single drug. */
+export const dosingRules: DosingRules = {
+  weight: {
+    plausible: {
+      dog: { value: { usual: kg('1.5', '80'), possible: kg('0.3', '115') }, ...house },
+      cat: { value: { usual: kg('2', '9'), possible: kg('0.3', '16') }, ...house },
+    },
+    olderThan: { value: quantity('24', 'h'), ...house },
+    // 2.2 is pounds read as kilograms; 0.4536 the other way round.
+    pounds: { value: [band('2.0', '2.4'), band('0.42', '0.5')], ...house },
+    decimalSlip: { value: [band('8', '12.5'), band('0.08', '0.125')], ...house },
+    changed: { value: { note: new Decimal('0.15'), confirm: new Decimal('0.5') }, ...house },
+    lean: { value: { from: 7, sharePerPoint: new Decimal('0.1') }, ...lean },
+  },
+  bodySurface,
+  overRange: { value: { confirm: new Decimal(2), block: new Decimal(5), unitSlip: new Decimal(100) }, ...house },
+  largeBolus: { value: quantity('1', 'mL/kg'), ...house },
+  dilutions: { value: [10, 100], ...house },
+  rounding: { value: { confirm: new Decimal('0.1') }, ...house },
+  leanWeightGroups: { value: ['nsaid', 'local-anaesthetic', 'induction-agent'], ...lean },
+  secondPersonGroups: { value: ['full-opioid', 'partial-opioid', 'local-anaesthetic'], ...house },
+  localAnaestheticInfusion: {
+    value:
+      'what runs into the vein within the washout window (3 h for lidocaine), divided by the limit, is shown beside the sum of boluses and blocks and not added to it',
+    ...house,
+  },
+  interactions: drugPairs,
+}

@@ -1,0 +1,83 @@
+import type { Interaction } from '#core/dosing/rules.ts'
+import { quantity } from '#core/units/quantity.ts'
+
+const washoutPaper = {
+  sources: ['aaha-aafp-2015-pain'],
+  where:
+    'washout: about 5 days for meloxicam, 7 for other NSAIDs or a short-acting steroid, longer for a depot steroid',
+  known: 'read',
+  strength: 'guideline',
+  confidence: 'medium',
+  checked: '2026-11-25',
+} as const
+
+const fiveDays = { value: quantity('120', 'h'), ...washoutPaper }
+const sevenDays = { value: quantity('168', 'h'), ...washoutPaper }
+
+const house = {
+  sources: ['house-judgement'],
+  where: 'how long the pair is watched for',
+  known: 'house',
+  strength: 'practice',
+  confidence: 'low',
+  checked: '2026-11-25',
+} as const
+
+const sixHours = { value: quantity('6', 'h'), ...house }
+
+const anaesthesiaTexts = {
+  sources: ['anaesthesia-texts'],
+  known: 'remembered',
+  strength: 'textbook',
+  confidence: 'medium',
+  checked: '2026-11-25',
+} as const
+
+/** Drugs that must not meet, or should be thought about together, and how long one given before still counts. */
+export const drugPairs = [
+  {
+    code: 'nsaid-with-steroid',
+    level: 'block',
+    between: ['nsaid', 'steroid'],
+    because: 'together they ulcerate stomach and gut',
+    washouts: [
+      { drug: 'meloxicam', ...fiveDays },
+      { group: 'nsaid', ...sevenDays },
+      { group: 'steroid', ...sevenDays },
+    ],
+    ...washoutPaper,
+  },
+  {
+    code: 'two-nsaids',
+    level: 'block',
+    between: ['nsaid', 'nsaid'],
+    because: 'two NSAIDs add up in stomach, gut and kidney',
+    washouts: [
+      { drug: 'meloxicam', ...fiveDays },
+      { group: 'nsaid', ...sevenDays },
+    ],
+    ...washoutPaper,
+  },
+  {
+    code: 'pair-to-think-about',
+    level: 'note',
+    between: ['alpha-2-agonist', 'anticholinergic'],
+    because: 'an anticholinergic while the pressure is high strains the heart',
+    washouts: [
+      { group: 'alpha-2-agonist', ...sixHours },
+      { group: 'anticholinergic', ...sixHours },
+    ],
+    ...anaesthesiaTexts,
+  },
+  {
+    code: 'pair-to-think-about',
+    level: 'note',
+    between: ['partial-opioid', 'full-opioid'],
+    because: 'the partial agonist takes away part of the full agonist’s effect',
+    washouts: [
+      { group: 'partial-opioid', ...sixHours },
+      { group: 'full-opioid', ...sixHours },
+    ],
+    ...anaesthesiaTexts,
+  },
+] as const satisfies readonly Interaction[]

@@ -1,0 +1,117 @@
+import type { Species } from '#core/animal/species.ts'
+import type { Dose, DoseRow } from '#core/formulary/drug.ts'
+import { convert, type Decimal, plain } from '#core/units/quantity.ts'
+import { type DoseFinding, found } from './findings.ts'
+import type { ChosenBy, DosingKnowledge, PlannedLine } from './request.ts'
+import type { DosingRules } from './rules.ts'
+
+export type Choice =
+  | { readonly kind: 'chosen'; readonly line: PlannedLine; readonly dose: Dose; readonly by: ChosenBy }
+  | { readonly kind: 'not-chosen'; readonly line: PlannedLine; readonly findings: readonly DoseFinding[] }
+
+/**
+ * Who chose this line's dose: the person asking, the named plan, or the house policy, in that order.
+ * Nobody else can: without one of them the dose stays unchosen.
+ *
+ * @example chooseDose(line, undefined, 'dog', { plans: [], policies: [] }).kind // 'not-chosen'
+ */
+export function chooseDose(
+  line: PlannedLine,
+  planName: string | undefined,
+  species: Species,
+  knowledge: Pick<DosingKnowledge, 'plans' | 'policies'>,
+): Choice {
+  if (line.dose) return { kind: 'chosen', line, dose: line.dose, by: { kind: 'person' } }
+  const name = line.plan ?? planName
+  if (name !== undefined) return fromPlan(line, name, species, knowledge)
+  const policy = knowledge.policies.find((entry) => entry.species === species && fits(entry, line))
+  if (!policy) return { kind: 'not-chosen', line, findings: [] }
+  const { reason, person, date, dose } = policy
+  return { kind: 'chosen', line: filled(line, policy), dose, by: { kind: 'policy', reason, person, date } }
+}
+
+function fromPlan(
+  line: PlannedLine,
+  name: string,
+  species: Species,
+  knowledge: Pick<DosingKnowledge, 'plans'>,
+): Choice {
+  const plan = knowledge.plans.find((entry) => entry.name === name)
+  if (!plan) {
+    const plans = knowledge.plans.map((entry) => entry.name).join(', ') || 'none'
+    return { kind: 'not-chosen', line, findings: [found('block', 'plan-unknown', { plan: name, plans })] }
+  }
+  if (plan.species !== species) {
+    const about = { plan: name, species, other: plan.species }
+    return { kind: 'not-chosen', line, findings: [found('block', 'plan-for-other-species', about)] }
+  }
+  const chosen =
+    plan.lines.find((entry) => entry.id === line.id && fits(entry, line)) ??
+    plan.lines.find((entry) => fits(entry, line))
+  if (!chosen) return { kind: 'not-chosen', line, findings: [] }
+  const { reason, person, date, dose } = chosen
+  const whole = { ...filled(line, chosen), ...missing(line, chosen) }
+  return { kind: 'chosen', line: whole, dose, by: { kind: 'plan', plan: name, reason, person, date } }
+}
+
+type Words = Pick<PlannedLine, 'drug' | 'use' | 'route' | 'qualifier'>
+
+function fits(entry: Words, line: Words): boolean {
+  return (
+    entry.drug === line.drug &&
+    entry.use === line.use &&
+    (line.route === undefined || entry.route === undefined || entry.route === line.route) &&
+    (line.qualifier === undefined || entry.qualifier === undefined || entry.qualifier === line.qualifier)
+  )
+}
+
+function filled(line: PlannedLine, entry: Pick<PlannedLine, 'route' | 'qualifier'>): PlannedLine {
+  const route = line.route ?? entry.route
+  const qualifier = line.qualifier ?? entry.qualifier
+  return { ...line, ...(route && { route }), ...(qualifier && { qualifier }) }
+}
+
+function missing(
+  line: PlannedLine,
+  entry: Pick<PlannedLine, 'stock' | 'tablet' | 'over' | 'days'>,
+): Partial<PlannedLine> {
+  return {
+    ...(!line.stock && !line.tablet && entry.stock && { stock: entry.stock }),
+    ...(!line.stock && !line.tablet && entry.tablet && { tablet: entry.tablet }),
+    ...(!line.over && entry.over && { over: entry.over }),
+    ...(line.days === undefined && entry.days !== undefined && { days: entry.days }),
+  }
+}
+
+/** The chosen dose against the row's range, converted exactly into the row's unit first. */
+export function judgeRange(drug: string, row: DoseRow, dose: Dose, rules: DosingRules): DoseFinding[] {
+  const { low, high } = row.range.value
+  const inUnit = convert(dose, low.unit)
+  if (!inUnit) throw new Error(`${dose.toString()} does not fit a row in ${low.unit}.`)
+  const from = [row.range]
+  const about = { drug, dose: dose.toString(), low: low.toString(), high: high.toString() }
+  if (inUnit.value.lt(low.value)) return [found('note', 'dose-below-range', about, from)]
+  if (inUnit.value.lte(high.value)) return []
+  const factor = inUnit.value.div(high.value)
+  const times = { ...about, factor: plain(factor.toDecimalPlaces(1)) }
+  const { confirm, block, unitSlip } = rules.overRange.value
+  const both = [...from, rules.overRange]
+  if (atLeast(factor, unitSlip)) return [found('block', 'dose-unit-suspected', times, both)]
+  if (atLeast(factor, block)) return [found('block', 'dose-five-times-range', times, both)]
+  if (atLeast(factor, confirm)) return [found('confirm', 'dose-twice-range', times, both)]
+  return [found('note', 'dose-above-range', times, both)]
+}
+
+function atLeast(factor: Decimal, limit: Decimal): boolean {
+  return factor.gte(limit)
+}
+
+/** What is said when nobody chose: the range, its sources, and the ranges of those who disagree. */
+export function notChosen(drug: string, row: DoseRow): DoseFinding {
+  const { low, high } = row.range.value
+  const others = (row.otherRanges ?? []).map(
+    ({ value }) => `${value.low} to ${value.high}${value.words ? ` (${value.words})` : ''}`,
+  )
+  const about = { drug, low: low.toString(), high: high.toString(), others: others.join('; ') || 'none' }
+  return found('block', 'dose-not-chosen', about, [row.range, ...(row.otherRanges ?? [])])
+}

@@ -1,0 +1,129 @@
+import type { Provenance } from '#core/evidence/sourced.ts'
+import type { DoseRow, Drug, When } from '#core/formulary/drug.ts'
+import { drugById } from '#core/formulary/drug.ts'
+import { never } from '#core/outcome/outcome.ts'
+import { convert, Quantity } from '#core/units/quantity.ts'
+import { stillCounts } from './elapsed.ts'
+import { type DoseFinding, found } from './findings.ts'
+import type { DoseRequest, Given } from './request.ts'
+
+type Verdict = { readonly kind: 'no' } | { readonly kind: 'yes'; readonly why: string } | { readonly kind: 'unknown' }
+
+/**
+ * What this animal is, has, or was given that bars the row (a block) or asks for care (a note).
+ * An age that nobody stated is said to be unknown where an age matters.
+ */
+export function judgeExclusions(drug: Drug, row: DoseRow, request: DoseRequest, drugs: readonly Drug[]): DoseFinding[] {
+  const blocks = row.exclusions.value.flatMap((exclusion) =>
+    findingFor(drug, exclusion.when, exclusion.because, true, row.exclusions, request, drugs),
+  )
+  const cautions = row.cautions.value.flatMap((caution) =>
+    caution.when ? findingFor(drug, caution.when, caution.words, false, row.cautions, request, drugs) : [],
+  )
+  return [...blocks, ...cautions]
+}
+
+function findingFor(
+  drug: Drug,
+  when: When,
+  because: string,
+  bars: boolean,
+  from: Provenance,
+  request: DoseRequest,
+  drugs: readonly Drug[],
+): DoseFinding[] {
+  const verdict = applies(when, request, drugs)
+  const about = { drug: drug.name, because, why: verdict.kind === 'yes' ? verdict.why : '' }
+  switch (verdict.kind) {
+    case 'no':
+      return []
+    case 'unknown':
+      return [found('note', 'age-unknown', about, [from])]
+    case 'yes':
+      if (!bars) return [found('note', 'caution', about, [from])]
+      return [found('block', isAboutGiven(when) ? 'excluded-by-given' : 'excluded', about, [from])]
+    default:
+      return never(verdict)
+  }
+}
+
+function isAboutGiven(when: When): boolean {
+  return when.kind === 'given-within' || when.kind === 'given-at-least'
+}
+
+function applies(when: When, request: DoseRequest, drugs: readonly Drug[]): Verdict {
+  const { animal } = request
+  const has = animal.conditions
+  switch (when.kind) {
+    case 'any-of': {
+      const here = when.words.filter((word) => has.includes(word))
+      return here.length > 0 ? { kind: 'yes', why: here.join(', ') } : { kind: 'no' }
+    }
+    case 'all-of':
+      return when.words.every((word) => has.includes(word))
+        ? { kind: 'yes', why: when.words.join(', ') }
+        : { kind: 'no' }
+    case 'lighter-than':
+      if (!animal.weight || animal.weight.value.gte(when.weight.value)) return { kind: 'no' }
+      return { kind: 'yes', why: `${animal.weight} is under ${when.weight}` }
+    case 'younger-than':
+      if (when.only && !has.includes(when.only)) return { kind: 'no' }
+      if (animal.ageMonths === undefined) return { kind: 'unknown' }
+      if (animal.ageMonths >= when.months) return { kind: 'no' }
+      return { kind: 'yes', why: `${animal.ageMonths} months old` }
+    case 'given-within': {
+      const given = request.given.find((entry) => isGivenWithin(entry, when.drug, when.time, request, drugs))
+      return given ? { kind: 'yes', why: saidOf(given) } : { kind: 'no' }
+    }
+    case 'given-at-least': {
+      const given = request.given.find((entry) => isGivenAtLeast(entry, when.drug, when.dose, request, drugs))
+      return given ? { kind: 'yes', why: saidOf(given) } : { kind: 'no' }
+    }
+    default:
+      return never(when)
+  }
+}
+
+function isGivenWithin(
+  given: Given,
+  drug: string,
+  time: Quantity<'min'>,
+  request: DoseRequest,
+  drugs: readonly Drug[],
+): boolean {
+  if (drugById(drugs, given.drug)?.id !== drug) return false
+  return stillCounts(given.at, request.at, new Quantity(time.value.div(60), 'h'))
+}
+
+function isGivenAtLeast(
+  given: Given,
+  drug: string,
+  dose: Quantity<'mg/kg'>,
+  request: DoseRequest,
+  drugs: readonly Drug[],
+): boolean {
+  if (drugById(drugs, given.drug)?.id !== drug) return false
+  const mass = massGiven(given)
+  const weight = request.animal.weight
+  // What cannot be counted is taken as enough: an unknown amount never opens a door.
+  if (!mass || !weight) return true
+  return mass.value.gte(dose.value.times(weight.value))
+}
+
+/** How many milligrams were given; undefined when the record does not say (millilitres without a strength). */
+export function massGiven(given: Given): Quantity<'mg'> | undefined {
+  if (!given.amount) return undefined
+  if (!given.amount) return undefined
+  const direct = convert(given.amount, 'mg')
+  if (direct) return direct
+  const volume = convert(given.amount, 'mL')
+  const strength = given.stock && convert(given.stock, 'mg/mL')
+  return volume && strength ? new Quantity(volume.value.times(strength.value), 'mg') : undefined
+}
+
+export function saidOf(given: Given): string {
+  const when = given.at ? ` at ${given.at.toString()}` : ' at a time nobody wrote down'
+  if (!given.amount) return `${given.drug}${when}`
+  const amount = given.amount ? given.amount.toString() : 'an amount nobody wrote down'
+  return `${amount} of ${given.drug}${when}`
+}

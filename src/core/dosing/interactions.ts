@@ -1,0 +1,75 @@
+import { type Drug, drugById } from '#core/formulary/drug.ts'
+import { Decimal, plain, Quantity } from '#core/units/quantity.ts'
+import { hoursBetween, stillCounts } from './elapsed.ts'
+import { saidOf } from './exclusions.ts'
+import { type DoseFinding, found } from './findings.ts'
+import type { DoseRequest, Given } from './request.ts'
+import type { Interaction } from './rules.ts'
+
+/** A planned line and the drug it names. */
+export type Planned = { readonly line: string; readonly drug: Drug }
+
+/**
+ * What a planned drug meets: other planned lines, and what was given and has not washed out. The days that
+ * are still to wait are named; without a time the whole washout counts.
+ *
+ * @example judgeInteractions({ line: 'l2', drug: meloxicam }, planned, request, drugs, interactions)
+ */
+export function judgeInteractions(
+  mine: Planned,
+  planned: readonly Planned[],
+  request: DoseRequest,
+  drugs: readonly Drug[],
+  interactions: readonly Interaction[],
+): DoseFinding[] {
+  return interactions.flatMap((interaction) => [
+    ...planned
+      .filter((other) => other.line !== mine.line && meet(interaction, mine.drug, other.drug))
+      .map((other) => finding(interaction, mine, `planned ${other.drug.name} (line ${other.line})`, 'not both')),
+    ...request.given.flatMap((given) => met(interaction, mine, given, request, drugs)),
+  ])
+}
+
+function finding(interaction: Interaction, mine: Planned, other: string, left: string): DoseFinding {
+  const about = { drug: mine.drug.name, other, left, because: interaction.because }
+  return found(interaction.level, interaction.code, about, [interaction])
+}
+
+function meet(interaction: Interaction, a: Drug, b: Drug): boolean {
+  if (a.id === b.id) return false
+  const [first, second] = interaction.between
+  return (
+    (a.groups.includes(first) && b.groups.includes(second)) || (a.groups.includes(second) && b.groups.includes(first))
+  )
+}
+
+function met(
+  interaction: Interaction,
+  mine: Planned,
+  given: Given,
+  request: DoseRequest,
+  drugs: readonly Drug[],
+): DoseFinding[] {
+  const other = drugById(drugs, given.drug)
+  if (!other || !meet(interaction, mine.drug, other)) return []
+  const washout =
+    interaction.washouts.find((entry) => entry.drug === other.id) ??
+    interaction.washouts.find((entry) => entry.group !== undefined && other.groups.includes(entry.group))
+  if (!washout) return [finding(interaction, mine, saidOf(given), 'how long to wait is not known')]
+  if (!stillCounts(given.at, request.at, washout.value)) return []
+  const about = {
+    drug: mine.drug.name,
+    other: saidOf(given),
+    left: left(given, request, washout.value),
+    because: interaction.because,
+  }
+  return [found(interaction.level, interaction.code, about, [interaction, washout])]
+}
+
+function left(given: Given, request: DoseRequest, washout: Quantity<'h'>): string {
+  const gone = given.at && request.at ? hoursBetween(given.at, request.at).value : new Decimal(0)
+  const rest = new Quantity(washout.value.minus(gone), 'h')
+  const unknown = given.at && request.at ? '' : ' (its time is not known)'
+  if (washout.value.lt(24)) return `${plain(rest.value.toDecimalPlaces(1))} h to wait${unknown}`
+  return `${plain(rest.value.div(24).ceil())} days to wait${unknown}`
+}

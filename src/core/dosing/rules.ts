@@ -1,0 +1,45 @@
+import type { Species } from '#core/animal/species.ts'
+import type { Provenance, Sourced } from '#core/evidence/sourced.ts'
+import type { Group } from '#core/formulary/words.ts'
+import type { Level } from '#core/outcome/finding.ts'
+import type { Decimal, Quantity } from '#core/units/quantity.ts'
+
+/** From `low` to `high`, both included; a bare ratio. */
+export type Band = { readonly low: Decimal; readonly high: Decimal }
+
+/** The numbers of the weight checks. */
+export type WeightRules = {
+  readonly plausible: Readonly<Record<Species, Sourced<{ readonly usual: KgBand; readonly possible: KgBand }>>>
+  readonly olderThan: Sourced<Quantity<'h'>>
+  readonly pounds: Sourced<readonly [Band, Band]>
+  readonly decimalSlip: Sourced<readonly [Band, Band]>
+  readonly changed: Sourced<{ readonly note: Decimal; readonly confirm: Decimal }>
+  /** From this point of the nine-point scale on, lean weight counts; each point above five is this share. */
+  readonly lean: Sourced<{ readonly from: number; readonly sharePerPoint: Decimal }>
+}
+export type KgBand = { readonly low: Quantity<'kg'>; readonly high: Quantity<'kg'> }
+
+/** Two groups that must not meet, or must be thought about. */
+export type Interaction = Provenance & {
+  readonly code: 'nsaid-with-steroid' | 'two-nsaids' | 'pair-to-think-about'
+  readonly level: Level
+  readonly between: readonly [Group, Group]
+  readonly because: string
+  /** How long a given drug of the first or second group still counts; the most specific entry wins. */
+  readonly washouts: readonly (Sourced<Quantity<'h'>> & { readonly drug?: string; readonly group?: Group })[]
+}
+
+/** All numbers of the dosing checks that belong to no single drug. */
+export type DosingRules = {
+  readonly weight: WeightRules
+  /** k of Meeh's form; a decimal, or its text. */
+  readonly bodySurface: Readonly<Record<Species, Sourced<Decimal | string>>>
+  readonly overRange: Sourced<{ readonly confirm: Decimal; readonly block: Decimal; readonly unitSlip: Decimal }>
+  readonly largeBolus: Sourced<Quantity<'mL/kg'>>
+  readonly dilutions: Sourced<readonly number[]>
+  readonly rounding: Sourced<{ readonly confirm: Decimal }>
+  readonly leanWeightGroups: Sourced<readonly Group[]>
+  readonly secondPersonGroups: Sourced<readonly Group[]>
+  readonly localAnaestheticInfusion: Sourced<string>
+  readonly interactions: readonly Interaction[]
+}

@@ -1,0 +1,176 @@
+import { readdirSync } from 'node:fs'
+import { describe, expect, it } from 'vitest'
+import { formulary } from '#content/formulary/index.ts'
+import { dosingRules } from '#content/protocols/dosing-rules.ts'
+import { sources } from '#content/sources/index.ts'
+import { doseFindingWords } from '#content/wording/dosing-findings.ts'
+import { speciesList } from '#core/animal/species.ts'
+import { amountOf } from '#core/dosing/amount.ts'
+import { doseCodes } from '#core/dosing/findings.ts'
+import { mostOf } from '#core/dosing/limits.ts'
+import type { Provenance } from '#core/evidence/sourced.ts'
+import { type DoseRow, type Drug, drugById, rowKey } from '#core/formulary/drug.ts'
+import { convert, quantity } from '#core/units/quantity.ts'
+
+const drugs: readonly Drug[] = formulary
+const known = new Set<string>(sources.map(({ id }) => id))
+const body = { weight: quantity('10', 'kg'), surface: quantity('0.5', 'm2') }
+
+function factsOf(row: DoseRow): Provenance[] {
+  return [
+    row.range,
+    ...(row.otherRanges ?? []),
+    row.interval,
+    ...(row.maxSingle ? [row.maxSingle] : []),
+    ...(row.maxCumulative ? [row.maxCumulative] : []),
+    row.stocks,
+    ...(row.tablets ? [row.tablets] : []),
+    row.cautions,
+    row.exclusions,
+  ]
+}
+
+function allFacts(drug: Drug): Provenance[] {
+  const local = drug.localAnaesthetic
+  const limits = local ? [...Object.values(local.limits), ...(local.otherLimits ?? []), local.washout] : []
+  return [...drug.doses.flatMap(factsOf), ...drug.none, ...limits]
+}
+
+/** Every object with `sources` anywhere inside the rules. */
+function provenanceIn(value: unknown): Provenance[] {
+  if (typeof value !== 'object' || value === null) return []
+  const inside = Object.values(value).flatMap(provenanceIn)
+  return 'sources' in value && 'known' in value ? [value as Provenance, ...inside] : inside
+}
+
+describe('the formulary', () => {
+  it('lists every file of its folder', () => {
+    const files = readdirSync('src/content/formulary').filter((file) => file.endsWith('.ts') && file !== 'index.ts')
+    expect(drugs.map(({ id }) => `${id}.ts`).sort()).toEqual(files.sort())
+    expect(drugs.length).toBeGreaterThanOrEqual(12)
+  })
+
+  it('gives every active substance one id, and no other name twice', () => {
+    const names = drugs.flatMap(({ id, aliases }) => [id, ...aliases.map((alias) => alias.toLowerCase())])
+    expect(new Set(names).size).toBe(names.length)
+    for (const { id } of drugs) expect(id).toMatch(/^[a-z0-9]+(-[a-z0-9]+)*$/)
+  })
+
+  it('says for both species either a dose or why there is none', () => {
+    const silent = drugs.flatMap((drug) =>
+      speciesList
+        .filter((species) => ![...drug.doses, ...drug.none].some((entry) => entry.species === species))
+        .map((species) => `${drug.id}, ${species}`),
+    )
+    expect(silent).toEqual([])
+  })
+
+  it('never has a dose where it says there is none', () => {
+    const both = drugs.flatMap((drug) =>
+      drug.none.filter((none) =>
+        drug.doses.some((row) => row.species === none.species && (none.use === undefined || row.use === none.use)),
+      ),
+    )
+    expect(both).toEqual([])
+  })
+
+  it('never has a usual dose above its own ceiling', () => {
+    const over = drugs.flatMap((drug) =>
+      drug.doses
+        .filter((row) => {
+          const { high } = row.range.value
+          const amount = amountOf(high, body)
+          const most = mostOf(row, high, amount)
+          return most && row.range.value.low.unit !== 'ug/kg/h' && amount.value.gt(most.value)
+        })
+        .map((row) => `${drug.id}: ${rowKey(row)}`),
+    )
+    expect(over).toEqual([])
+  })
+
+  it('never has a block dose above the local-anaesthetic limit of its species', () => {
+    const over = drugs.flatMap((drug) =>
+      drug.doses.filter((row) => {
+        const limit = drug.localAnaesthetic?.limits[row.species].value
+        const high = convert(row.range.value.high, 'mg/kg')
+        return row.use === 'local_block' && (!limit || !high || high.value.gt(limit.value))
+      }),
+    )
+    expect(over).toEqual([])
+  })
+
+  it('never has a daily maximum below one usual dose', () => {
+    const over = drugs.flatMap((drug) =>
+      drug.doses.filter((row) => {
+        const limit = row.maxCumulative?.value.per === 'day' ? row.maxCumulative.value.limit : undefined
+        const most = limit && convert(limit, row.range.value.high.unit)
+        return most?.value.lt(row.range.value.high.value)
+      }),
+    )
+    expect(over).toEqual([])
+  })
+
+  it('names every row of a species apart', () => {
+    for (const drug of drugs) {
+      for (const species of speciesList) {
+        const keys = drug.doses.filter((row) => row.species === species).map(rowKey)
+        expect(new Set(keys).size, `${drug.id}, ${species}`).toBe(keys.length)
+      }
+    }
+  })
+
+  it('can be told apart by qualifier or unit wherever use and route meet', () => {
+    const stuck = drugs.flatMap((drug) =>
+      drug.doses.filter((row, i) =>
+        drug.doses.some(
+          (other, j) =>
+            i !== j &&
+            other.species === row.species &&
+            other.use === row.use &&
+            other.range.value.low.unit === row.range.value.low.unit &&
+            other.routes.some((route) => row.routes.includes(route)) &&
+            (other.qualifier === row.qualifier || other.qualifier === undefined),
+        ),
+      ),
+    )
+    expect(stuck.map(rowKey)).toEqual([])
+  })
+
+  it('cites only sources that have a file, and always one', () => {
+    const facts = [...drugs.flatMap(allFacts), ...provenanceIn(dosingRules)]
+    expect(facts.length).toBeGreaterThan(200)
+    expect(facts.filter((fact) => fact.sources.length === 0)).toEqual([])
+    expect([...new Set(facts.flatMap((fact) => fact.sources).filter((id) => !known.has(id)))]).toEqual([])
+  })
+
+  it('never says "read" of a source that nobody saw', () => {
+    const seen = new Map<string, boolean>(sources.map((source) => [source.id, 'seenAt' in source]))
+    const claims = drugs
+      .flatMap(allFacts)
+      .filter((fact) => fact.known === 'read' && !fact.sources.some((id) => seen.get(id)))
+    expect(claims).toEqual([])
+  })
+
+  it('names only drugs it holds where one drug excludes another', () => {
+    const named = drugs.flatMap((drug) =>
+      drug.doses.flatMap((row) => row.exclusions.value.flatMap(({ when }) => ('drug' in when ? [when.drug] : []))),
+    )
+    expect(named.length).toBeGreaterThan(0)
+    expect(named.filter((name) => drugById(drugs, name)?.id !== name)).toEqual([])
+  })
+
+  it('forbids what must never be given', () => {
+    const never = drugs.flatMap((drug) =>
+      drug.none
+        .filter(({ why }) => why === 'never')
+        .map(({ species, use }) => `${drug.id} ${species} ${use ?? 'ever'}`),
+    )
+    expect(never.sort()).toEqual(['lidocaine cat cri', 'paracetamol cat ever'])
+  })
+})
+
+describe('the sentences of the dosing checks', () => {
+  it('stand for every code, once', () => {
+    expect(Object.keys(doseFindingWords).sort()).toEqual([...doseCodes].sort())
+  })
+})
