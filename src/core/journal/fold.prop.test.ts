@@ -49,7 +49,7 @@ function seen(entries: readonly Entry[]) {
       withdrawnBy: [...line.withdrawnBy].sort(),
     })),
     live: theCase.live('note').map((line) => line.header.id),
-    conflicts: [...theCase.conflicts].sort((a, b) => JSON.stringify(a).localeCompare(JSON.stringify(b))),
+    conflicts: [...theCase.conflicts].sort((a, b) => JSON.stringify(a).localeCompare(JSON.stringify(b), 'en')),
     pending: theCase.pending,
     unknown: theCase.unknown,
   }

@@ -22,6 +22,8 @@ export const usualPlan = defineKind({
           drug: id,
           use: shortText,
           route: shortText,
+          /** The bracket of the formulary row ("day 1", "EU label"), when the row has one. */
+          qualifier: shortText.nullable(),
           dose: anyQuantity,
           shelfItem: id.nullable(),
           because: shortText,
@@ -39,6 +41,7 @@ export const usualPlan = defineKind({
         drug: 'bupivacaine',
         use: 'local_block',
         route: 'infiltration',
+        qualifier: null,
         dose: { value: '1', unit: 'mg/kg' },
         shelfItem: 'bupivacaine-5',
         because: 'Half of the ceiling, so that a splash stays possible.',

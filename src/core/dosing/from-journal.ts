@@ -1,0 +1,150 @@
+import { Temporal } from 'temporal-polyfill'
+import type { AnimalWord } from '#core/animal/conditions.ts'
+import type { Day } from '#core/evidence/sourced.ts'
+import { asDose } from '#core/formulary/drug.ts'
+import { doseUnits, type Route, routes, stockUnits, type Use, uses } from '#core/formulary/words.ts'
+import type { BodyOf, Case, Line } from '#core/journal/fold.ts'
+import { fromStored } from '#core/journal/stored.ts'
+import { wallClock } from '#core/time/moment.ts'
+import { type AnyQuantity, convert, Quantity } from '#core/units/quantity.ts'
+import type { UsualPlan, UsualPlanLine } from './plan.ts'
+import type { DosedAnimal, Given, PlannedLine } from './request.ts'
+
+type Shelf = ReadonlyMap<string, BodyOf<'shelf-item'>>
+
+function shelfOf(house: Case): Shelf {
+  return new Map(house.live('shelf-item').map((line) => [line.body.item, line.body]))
+}
+
+/** The clinic's usual plans as its own stream holds them; a line that no longer fits the formulary's words is a bug. */
+export function plansOf(house: Case): UsualPlan[] {
+  const shelf = shelfOf(house)
+  return house.live('usual-plan').map((line) => ({
+    name: line.body.plan,
+    title: line.body.plan,
+    species: line.body.species,
+    lines: line.body.lines.map((planned) => planLineOf(planned, line, shelf)),
+  }))
+}
+
+function planLineOf(planned: BodyOf<'usual-plan'>['lines'][number], entry: Line, shelf: Shelf): UsualPlanLine {
+  const dose = asDose(fromStored(planned.dose) as unknown as AnyQuantity, doseUnits)
+  const use = uses.find((word) => word === planned.use)
+  const route = routes.find((word) => word === planned.route)
+  if (!dose || !use || !route)
+    throw new Error(`Plan line ${planned.line} of ${planned.drug} does not fit the formulary's words.`)
+  const item = planned.shelfItem === null ? undefined : shelf.get(planned.shelfItem)
+  return {
+    id: planned.line,
+    drug: planned.drug,
+    use,
+    route,
+    ...(planned.qualifier === null ? {} : { qualifier: planned.qualifier }),
+    dose,
+    ...strengthOf(item),
+    reason: planned.because,
+    person: personOf(entry),
+    date: wallClock(entry.header.happenedAt).toPlainDate().toString() as Day,
+  }
+}
+
+function strengthOf(item: BodyOf<'shelf-item'> | undefined): Pick<UsualPlanLine, 'stock' | 'tablet'> {
+  if (!item?.strength) return {}
+  if (item.strength.unit === 'mg/{tablet}') {
+    const strength = new Quantity(fromStored(item.strength).value, 'mg')
+    return { tablet: { strength, ...(item.divides === null ? {} : { divides: item.divides }) } }
+  }
+  const unit = stockUnits.find((word) => word === item.strength?.unit)
+  return unit ? { stock: fromStored({ ...item.strength, unit }) as NonNullable<UsualPlanLine['stock']> } : {}
+}
+
+function personOf(entry: Line): string {
+  const { author } = entry.header
+  return author.kind === 'person' ? author.person : author.kind
+}
+
+/**
+ * The animal as the dose engine asks for it, from what the case knew at that instant: last weight and the one before,
+ * age, body condition, and the words that decide about drugs.
+ */
+export function dosedAnimalOf(theCase: Case, at: string): DosedAnimal | undefined {
+  const identity = theCase.latest('identity')?.body
+  if (!identity) return undefined
+  const weights = theCase.live('weight').filter((line) => line.at <= at)
+  const [before, last] = [weights.at(-2), weights.at(-1)]
+  const conditions: AnimalWord[] = []
+  if (identity.flatFace === 'yes') conditions.push('brachycephalic')
+  if (identity.abcb1 === 'mutant-normal') conditions.push('abcb1-carrier')
+  if (identity.abcb1 === 'mutant-mutant') conditions.push('abcb1-mutant')
+  return {
+    species: identity.species,
+    ...(last && { weight: fromStored(last.body.weight), weighedAt: Temporal.Instant.from(last.at) }),
+    ...(last && { weightIs: last.body.how === 'scale' ? 'measured' : 'estimated' }),
+    ...(before && { previousWeight: fromStored(before.body.weight) }),
+    ...(last && last.body.bodyCondition !== null && { bodyCondition: last.body.bodyCondition }),
+    ...(identity.born && { ageMonths: monthsBetween(identity.born, at) }),
+    conditions,
+  }
+}
+
+function monthsBetween(born: { readonly at: string; readonly zone: string }, at: string): number {
+  const birthday = wallClock(born).toPlainDate()
+  const day = wallClock({ at, zone: born.zone }).toPlainDate()
+  return birthday.until(day, { largestUnit: 'months' }).months
+}
+
+/** What the animal has had before that instant: medicines of the past whose active is settled, and what we gave. */
+export function givenOf(theCase: Case, at: string): Given[] {
+  const before = theCase
+    .live('medicine-before')
+    .filter((line) => line.body.substance !== null)
+    .map((line) => {
+      const last = line.body.ongoing ? undefined : line.body.until
+      return { drug: line.body.substance ?? '', ...(last ? { at: endOf(last) } : {}) }
+    })
+  const given = theCase
+    .live('drug-given')
+    .filter((line) => line.at < at)
+    .map((line) => {
+      const mass = convert(fromStored(line.body.amount), 'mg')
+      const use = uses.find((word): word is Use => word === line.body.use)
+      const route = routes.find((word): word is Route => word === line.body.route)
+      return {
+        drug: line.body.drug,
+        amount: (mass ?? fromStored(line.body.amount)) as unknown as AnyQuantity,
+        at: Temporal.Instant.from(line.at),
+        ...(use && { use }),
+        ...(route && { route }),
+      }
+    })
+  return [...before, ...given]
+}
+
+/** A coarse stop date counts to its end: "January 2025" may have been the 31st. */
+function endOf(moment: { readonly at: string; readonly zone: string; readonly precision: string }): Temporal.Instant {
+  const local = wallClock(moment)
+  switch (moment.precision) {
+    case 'year':
+      return local.add({ years: 1 }).toInstant()
+    case 'month':
+      return local.add({ months: 1 }).toInstant()
+    case 'day':
+      return local.add({ days: 1 }).toInstant()
+    default:
+      return local.toInstant()
+  }
+}
+
+/** The lines of a plan as lines to be worked out. */
+export function linesOfPlan(plan: UsualPlan): PlannedLine[] {
+  return plan.lines.map(({ id, drug, use, route, qualifier, stock, tablet }) => ({
+    id,
+    drug,
+    use,
+    plan: plan.name,
+    ...(route && { route }),
+    ...(qualifier && { qualifier }),
+    ...(stock && { stock }),
+    ...(tablet && { tablet }),
+  }))
+}
