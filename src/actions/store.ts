@@ -95,7 +95,12 @@ export interface Store {
   entry(clinic: string, id: string): Promise<StoredEntry | undefined>
   keptAside(clinic: string): Promise<KeptAside[]>
   /** Writes entries with the envelopes they already have, into an empty clinic only; refuses a chain that is broken. */
-  restore(clinic: string, entries: AsyncIterable<StoredEntry>, rows: readonly RegisterRow[]): Promise<void>
+  restore(
+    clinic: string,
+    entries: AsyncIterable<StoredEntry>,
+    rows: readonly RegisterRow[],
+    keptAside?: readonly KeptAside[],
+  ): Promise<void>
   /** The erase list: every erasure order of the clinic, to be kept apart from backups. */
   erasures(clinic: string): Promise<Entry[]>
   /**
@@ -103,6 +108,7 @@ export interface Store {
    * every named body goes; header and body hash stay. Returns the ids erased now.
    */
   applyErasures(clinic: string, orders: readonly Entry[], receivedAt: string): Promise<string[]>
+  /** Appends a revision. A row whose body is null is erased in all its revisions; who wrote when stays. */
   putRegister(clinic: string, row: Omit<RegisterRow, 'revision'>): Promise<RegisterRow>
   registers(clinic: string): Promise<RegisterRow[]>
   putFile(clinic: string, hash: string, mediaType: string, bytes: Uint8Array): Promise<void>

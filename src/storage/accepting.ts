@@ -1,9 +1,9 @@
 import type { Transaction } from 'kysely'
-import type { Acceptance } from '#actions/store.ts'
+import type { Acceptance, KeptAside } from '#actions/store.ts'
 import { closesRing, type EntryRefusal, sameEntry } from '#core/journal/accept.ts'
-import { canonical, type Json } from '#core/journal/canonical.ts'
+import { canonical, hashText, type Json } from '#core/journal/canonical.ts'
 import { seal } from '#core/journal/chain.ts'
-import { bodyHashOf, type Entry, type Envelope, entryHash, type Header, headerOf } from '#core/journal/entry.ts'
+import { bodyHashOf, type Entry, type Envelope, type Header, headerOf } from '#core/journal/entry.ts'
 import { asWritten, erasedBy, inPieces, rowOf, type Target, targetsIn } from './entry-rows.ts'
 import type { Tables } from './tables.ts'
 
@@ -41,6 +41,15 @@ export async function takeTurn(tx: Tx, clinic: string): Promise<number> {
     .returning('position')
     .executeTakeFirstOrThrow()
   return position
+}
+
+/** Keeps a text aside under the id it came with; the same text is kept once. */
+export async function keepAside(tx: Tx, clinic: string, { id, receivedAt, text }: KeptAside): Promise<void> {
+  await tx
+    .insertInto('kept_aside')
+    .values({ clinic, id, hash: hashText(text), received_at: receivedAt, text })
+    .onConflict((conflict) => conflict.doNothing())
+    .execute()
 }
 
 export async function acceptInTurn(tx: Tx, delivery: Delivery): Promise<Accepted> {
@@ -168,11 +177,7 @@ class Desk {
     const bodyHash = bodyHashOf(entry)
     const text = canonical((known.erased ? { ...header, bodyHash } : entry) as unknown as Json)
     const { clinic, receivedAt } = this.#delivery
-    await this.#tx
-      .insertInto('kept_aside')
-      .values({ clinic, id: entry.id, hash: entryHash(header, bodyHash), received_at: receivedAt, text })
-      .onConflict((conflict) => conflict.doNothing())
-      .execute()
+    await keepAside(this.#tx, clinic, { id: entry.id, receivedAt, text })
   }
 
   #erasesAnOrder(entry: Entry): EntryRefusal | undefined {

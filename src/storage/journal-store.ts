@@ -142,9 +142,14 @@ class JournalStore implements Store {
       .sort(by((kept) => [kept.receivedAt, kept.id, kept.text]))
   }
 
-  async restore(clinic: string, entries: AsyncIterable<StoredEntry>, rows: readonly RegisterRow[]): Promise<void> {
+  async restore(
+    clinic: string,
+    entries: AsyncIterable<StoredEntry>,
+    rows: readonly RegisterRow[],
+    keptAside: readonly KeptAside[] = [],
+  ): Promise<void> {
     const erased = await this.#write(async (tx) => {
-      await restoreInTurn(tx, clinic, entries, rows)
+      await restoreInTurn(tx, clinic, entries, rows, keptAside)
       const now = await eraseAsOrdered(tx, clinic)
       await projectAll(tx, clinic, this.#project)
       return now

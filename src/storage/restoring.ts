@@ -1,9 +1,9 @@
 import type { Transaction } from 'kysely'
-import { type RegisterRow, StoreError } from '#actions/store.ts'
+import { type KeptAside, type RegisterRow, StoreError } from '#actions/store.ts'
 import { canonical, type Json } from '#core/journal/canonical.ts'
 import { type Break, ChainWalk } from '#core/journal/chain.ts'
 import type { StoredEntry } from '#core/journal/entry.ts'
-import { takeTurn } from './accepting.ts'
+import { keepAside, takeTurn } from './accepting.ts'
 import { inPieces, rowOf, targetsIn } from './entry-rows.ts'
 import type { Tables } from './tables.ts'
 
@@ -15,6 +15,7 @@ export async function restoreInTurn(
   clinic: string,
   entries: AsyncIterable<StoredEntry>,
   rows: readonly RegisterRow[],
+  keptAside: readonly KeptAside[],
 ): Promise<void> {
   const position = await takeTurn(tx, clinic)
   if (position > 0 || (await hasRegisters(tx, clinic))) {
@@ -28,6 +29,7 @@ export async function restoreInTurn(
       .values(some.map((row) => registerRowOf(clinic, row)))
       .execute()
   }
+  for (const kept of keptAside) await keepAside(tx, clinic, kept)
 }
 
 export function registerRowOf(clinic: string, { register, id, revision, body, by, at }: RegisterRow) {

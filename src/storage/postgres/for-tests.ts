@@ -3,6 +3,7 @@ import { chownSync, existsSync, mkdtempSync, readdirSync, readFileSync, rmSync }
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import pg from 'pg'
+import { ensureDebian } from '../../../scripts/ensure-debian.mjs'
 
 /** A real PostgreSQL server in a temporary folder, reached by a socket in it; nothing of it stays behind. */
 export type PostgresForTests = {
@@ -112,8 +113,7 @@ function findPrograms(): string | undefined {
 }
 
 function installed(): string {
-  const script = join(import.meta.dirname, '../../../scripts/ensure-debian.mjs')
-  execFileSync(process.execPath, [script, 'postgresql'], { stdio: ['ignore', 'inherit', 'inherit'] })
+  ensureDebian(['postgresql'])
   const programs = findPrograms()
   if (programs) return programs
   throw new Error(

@@ -1,0 +1,1 @@
+export function buildEntry(entry: string, name: string): Promise<string>
