@@ -145,6 +145,11 @@ describe('formulas worked out here', () => {
     expect(value({ op: 'ratio_strength', one_in: 1000 })).toBe(1)
   })
 
+  it('draws 1.64 mL as 1.6 in a 3 mL syringe, and counts 8 mg of 2 mg/kg in 8 kg as half of the ceiling', () => {
+    expect(value({ op: 'drawn_volume', volume_mL: 1.64 })).toBe(1.6)
+    expect(value({ op: 'local_anaesthetic_share', given_mg: 8, limit_mg_kg: 2, weight_kg: 8 })).toBe(0.5)
+  })
+
   it('keeps the decimal digits that were written', () => {
     expect(value({ op: 'volume_from_mass', mass_mg: 0.3, stock_mg_mL: 0.1 })).toBe(3)
     expect(value({ op: 'lb_to_kg', weight_lb: 27 })).toBe(12.24699399)

@@ -1,26 +1,21 @@
 import { sources } from '#content/sources/index.ts'
 import { caution } from '#content/wording/caution.ts'
-import {
-  emergencyBars,
-  emergencyNotes,
-  emergencyTitles,
-  lossActs,
-  emergencyRowNotes as words,
-} from '#content/wording/emergency.ts'
+import { emergencyNotes, emergencyTitles, lossActs } from '#content/wording/emergency.ts'
 import type { EmergencyFacts, EmergencySheet, Placement, Waveform } from '#core/dosing/emergency.ts'
 import type { EmergencyLine } from '#core/dosing/emergency-line.ts'
 import type { EmergencyCall } from '#core/dosing/emergency-row.ts'
-import { smallestDrawable } from '#core/dosing/syringe.ts'
 import { type Cited, cite } from '#core/evidence/cite.ts'
 import type { Provenance } from '#core/evidence/sourced.ts'
 import { fill, type Level } from '#core/outcome/finding.ts'
-import { type Decimal, plain } from '#core/units/quantity.ts'
+import type { Decimal } from '#core/units/quantity.ts'
 import type { Unit } from '#core/units/unit.ts'
+import { lineNote } from '#documents/emergency-sheet/line-note.ts'
 
 export type QuantityOut = { readonly value: number; readonly unit: Unit }
 
 export type EmergencyRowOut = {
   readonly drug: string
+  readonly name: string
   readonly routes: readonly string[]
   readonly dose: QuantityOut
   /** Null, like volume and drawn, only when the row is barred; `note` then says why. */
@@ -119,9 +114,10 @@ function writeRow(line: EmergencyLine): EmergencyRowOut {
   const { row } = line
   const base = {
     drug: row.drug,
+    name: row.name,
     routes: row.routes,
     dose: write(row.dose.value),
-    note: noteOf(line),
+    note: lineNote(line),
     edition: row.edition,
     reason: row.reason,
     otherEditions: row.otherEditions.map(({ edition, value }) => ({ edition, dose: write(value) })),
@@ -153,49 +149,6 @@ function writeRow(line: EmergencyLine): EmergencyRowOut {
   }
 }
 
-/** The bar or the dilution first, then how to give it, what follows, and which edition this is. */
-function noteOf(line: EmergencyLine): string {
-  const { row } = line
-  const edition = [
-    fill(words.edition, { edition: row.edition }),
-    ...row.otherEditions.map(({ value, edition }) => {
-      const isSame = value.unit === row.dose.value.unit && value.value.eq(row.dose.value.value)
-      return isSame ? fill(words.sameEdition, { edition }) : fill(words.otherEdition, { dose: `${value}`, edition })
-    }),
-  ]
-  if (line.kind === 'barred') return [emergencyBars[line.because], ...edition].join(' ')
-  return [
-    ...dilutionNote(line),
-    row.give,
-    ...followNote(line),
-    ...(row.barredBy ? [words.barWhen] : []),
-    ...edition,
-  ].join(' ')
-}
-
-type DrawnLine = Extract<EmergencyLine, { kind: 'drawn' }>
-
-function dilutionNote({ row, dilution, tooSmall, volume }: DrawnLine): string[] {
-  if (tooSmall) return [fill(words.tooSmall, { least: `${smallestDrawable}` })]
-  if (!dilution || !row.stock || !row.diluent) return []
-  const about = {
-    from: `${row.stock}`,
-    undiluted: `${short(volume.value.div(dilution.parts))} mL`,
-    diluent: row.diluent,
-    strength: `${dilution.strength}`,
-    times: String(Math.round(Math.log10(dilution.parts))),
-  }
-  return [fill(dilution.parts === 10 ? words.diluteOnce : words.diluteAgain, about)]
-}
-
-function followNote({ row, follow }: DrawnLine): string[] {
-  if (!row.follow || !follow) return []
-  const { rate: perKg } = row.follow.value
-  const about = { perKg: `${perKg}`, rate: `${short(follow.rate.value)} mL/h` }
-  if (!follow.minutes || !follow.total) return [fill(words.followOpen, about)]
-  return [fill(words.followFor, { ...about, minutes: `${follow.minutes}`, total: `${short(follow.total.value)} mL` })]
-}
-
 function writeEnergy(sheet: EmergencySheet, facts: EmergencyFacts): EmergencyAnswer['energy'] {
   const of = (placement: Placement, waveform: Waveform): EnergyOut => {
     const found = sheet.energy.find((one) => one.placement === placement && one.waveform === waveform)
@@ -217,6 +170,3 @@ const write = ({ value, unit }: { readonly value: Decimal; readonly unit: Unit }
   value: value.toNumber(),
   unit,
 })
-
-/** Four figures, as a person reads them off a pump. */
-const short = (value: Decimal): string => plain(value.toSignificantDigits(4))

@@ -1,40 +1,14 @@
 import { z } from 'zod'
-import { bloodMarks } from '#content/protocols/blood-marks.ts'
-import { bloodPerKg } from '#content/protocols/blood-per-kg.ts'
-import { defibrillation } from '#content/protocols/defibrillation.ts'
-import { dosingRules } from '#content/protocols/dosing-rules.ts'
-import { emergencyAirway } from '#content/protocols/emergency-airway.ts'
-import { emergencyBleeding } from '#content/protocols/emergency-bleeding.ts'
-import { emergencyFastWideRhythm } from '#content/protocols/emergency-fast-wide-rhythm.ts'
-import { emergencyLocalAnaestheticToxicity } from '#content/protocols/emergency-local-anaesthetic-toxicity.ts'
-import { emergencyNoPulse } from '#content/protocols/emergency-no-pulse.ts'
-import { emergencySlowRhythm } from '#content/protocols/emergency-slow-rhythm.ts'
-import { emergencyUndo } from '#content/protocols/emergency-undo.ts'
+import { emergencyFacts } from '#content/protocols/emergency-facts.ts'
 import { quantityRefusals } from '#content/wording/quantity-refusals.ts'
 import { speciesList } from '#core/animal/species.ts'
-import { type EmergencyFacts, type EmergencySheet, emergencySheet } from '#core/dosing/emergency.ts'
+import { type EmergencySheet, emergencySheet } from '#core/dosing/emergency.ts'
 import { fill } from '#core/outcome/finding.ts'
 import type { Quantity } from '#core/units/quantity.ts'
 import { positiveQuantityIn } from '#core/units/quantity-schema.ts'
 import { inBothUnits, readTypedWeight } from '#core/units/show-weight.ts'
 import { InputError, readInput } from '../input.ts'
 import { type EmergencyAnswer, writeEmergency } from './emergency-answer.ts'
-
-const facts: EmergencyFacts = {
-  groups: [
-    emergencyNoPulse,
-    emergencyFastWideRhythm,
-    emergencySlowRhythm,
-    emergencyUndo,
-    emergencyBleeding,
-    emergencyLocalAnaestheticToxicity,
-    emergencyAirway,
-  ],
-  bloodPerKg,
-  marks: bloodMarks,
-  ...defibrillation,
-  plausible: dosingRules.weight.plausible,
-}
 
 const schema = z.strictObject({
   species: z.enum(speciesList, { error: 'write dog or cat' }),
@@ -48,7 +22,7 @@ const schema = z.strictObject({
 export function emergencySheetOf(input: unknown): { readonly sheet: EmergencySheet; readonly shown: string } {
   const { species, weight: given, decimalMark, suspected } = readInput(schema, input)
   const { weight, shown } = readWeight(given, decimalMark)
-  return { sheet: emergencySheet({ species, weight, suspected }, facts), shown }
+  return { sheet: emergencySheet({ species, weight, suspected }, emergencyFacts), shown }
 }
 
 /**
@@ -58,7 +32,7 @@ export function emergencySheetOf(input: unknown): { readonly sheet: EmergencyShe
  */
 export function emergency(input: unknown): EmergencyAnswer {
   const { sheet, shown } = emergencySheetOf(input)
-  return writeEmergency(sheet, shown, facts)
+  return writeEmergency(sheet, shown, emergencyFacts)
 }
 
 function readWeight(given: unknown, decimalMark: '.' | ','): { weight: Quantity<'kg'>; shown: string } {

@@ -72,6 +72,26 @@ export const calcFormulas = {
   volume_from_mass: [arithmetic],
   mass_from_volume: [strengths],
   delivered_dose: [byDefinition],
+  drawn_volume: [
+    {
+      sources: ['house-judgement'],
+      where: 'standard syringe markings, remembered; smallest syringe that holds the volume',
+      known: 'remembered',
+      strength: 'practice',
+      confidence: 'high',
+      checked,
+    },
+  ],
+  local_anaesthetic_share: [
+    {
+      sources: ['house-judgement'],
+      where: 'toxicity treated as additive',
+      known: 'house',
+      strength: 'practice',
+      confidence: 'medium',
+      checked,
+    },
+  ],
   lb_to_kg: [pound],
   kg_to_lb: [pound],
   mg_lb_to_mg_kg: [bothUnitsPrinted, pound],

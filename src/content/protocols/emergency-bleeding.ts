@@ -61,6 +61,7 @@ export const emergencyBleeding = {
   rows: [
     {
       drug: 'tranexamic-acid',
+      name: 'Tranexamic acid',
       species: ['dog'],
       routes: ['IV'],
       dose: {
@@ -81,6 +82,7 @@ export const emergencyBleeding = {
     },
     {
       drug: 'tranexamic-acid',
+      name: 'Tranexamic acid',
       species: ['cat'],
       routes: ['IV'],
       dose: {
@@ -101,6 +103,7 @@ export const emergencyBleeding = {
     },
     {
       drug: 'balanced-crystalloid',
+      name: 'Balanced crystalloid',
       species: ['dog'],
       routes: ['IV'],
       dose: { value: emergencyDose('10', 'mL/kg'), ...aaha2020 },
@@ -120,6 +123,7 @@ export const emergencyBleeding = {
     },
     {
       drug: 'balanced-crystalloid',
+      name: 'Balanced crystalloid',
       species: ['cat'],
       routes: ['IV'],
       dose: { value: emergencyDose('5', 'mL/kg'), ...aaha2020, confidence: 'medium' },

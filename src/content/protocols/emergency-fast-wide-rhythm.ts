@@ -41,6 +41,7 @@ export const emergencyFastWideRhythm = {
   rows: [
     {
       drug: 'lidocaine',
+      name: 'Lidocaine',
       species: ['dog'],
       routes: ['IV', 'IO'],
       dose: { value: emergencyDose('2', 'mg/kg'), ...merck },
@@ -54,6 +55,7 @@ export const emergencyFastWideRhythm = {
     },
     {
       drug: 'amiodarone',
+      name: 'Amiodarone',
       species: ['cat'],
       routes: ['IV', 'IO'],
       dose: { value: emergencyDose('5', 'mg/kg'), ...merck },
@@ -66,6 +68,7 @@ export const emergencyFastWideRhythm = {
     },
     {
       drug: 'amiodarone',
+      name: 'Amiodarone',
       species: ['dog'],
       routes: ['IV', 'IO'],
       dose: { value: emergencyDose('5', 'mg/kg'), ...msd },
@@ -78,6 +81,7 @@ export const emergencyFastWideRhythm = {
     },
     {
       drug: 'esmolol',
+      name: 'Esmolol',
       species: both,
       routes: ['IV', 'IO'],
       dose: { value: emergencyDose('0.5', 'mg/kg'), ...merck },

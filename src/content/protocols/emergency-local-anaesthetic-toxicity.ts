@@ -36,6 +36,7 @@ export const emergencyLocalAnaestheticToxicity = {
   rows: [
     {
       drug: 'lipid-emulsion',
+      name: 'Lipid emulsion 20 %',
       species: both,
       routes: ['IV'],
       dose: { value: emergencyDose('1.5', 'mL/kg'), ...caulfield },
@@ -44,11 +45,12 @@ export const emergencyLocalAnaestheticToxicity = {
       otherEditions: [],
       stock: null,
       diluent: null,
-      give: '20 % emulsion. Over 1 to 5 minutes (cat: 5), then the infusion; the bolus may be repeated.',
+      give: 'Over 1 to 5 minutes (cat: 5), then the infusion; the bolus may be repeated.',
       follow: { value: { rate: quantity('0.25', 'mL/kg/min'), minutes: quantity('25', 'min') }, ...caulfield },
     },
     {
       drug: 'diazepam',
+      name: 'Diazepam',
       species: both,
       routes: ['IV'],
       dose: { value: emergencyDose('0.5', 'mg/kg'), ...texts, where: '0.5 to 1 mg/kg' },

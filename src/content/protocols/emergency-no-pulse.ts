@@ -39,6 +39,7 @@ export const emergencyNoPulse = {
   rows: [
     {
       drug: 'epinephrine',
+      name: 'Epinephrine',
       species: both,
       routes: ['IV', 'IO'],
       dose: { value: emergencyDose('0.01', 'mg/kg'), ...merck },
@@ -61,6 +62,7 @@ export const emergencyNoPulse = {
     },
     {
       drug: 'vasopressin',
+      name: 'Vasopressin',
       species: both,
       routes: ['IV', 'IO'],
       dose: { value: emergencyDose('0.8', '[iU]/kg'), ...merck },
@@ -73,6 +75,7 @@ export const emergencyNoPulse = {
     },
     {
       drug: 'atropine',
+      name: 'Atropine',
       species: both,
       routes: ['IV', 'IO'],
       dose: { value: emergencyDose('0.05', 'mg/kg'), ...merck },
@@ -88,6 +91,7 @@ export const emergencyNoPulse = {
     },
     {
       drug: 'sodium-bicarbonate',
+      name: 'Sodium bicarbonate 8.4 %',
       species: both,
       routes: ['IV'],
       dose: { value: emergencyDose('1', 'mmol/kg'), ...merck },

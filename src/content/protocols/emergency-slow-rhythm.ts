@@ -38,6 +38,7 @@ export const emergencySlowRhythm = {
   rows: [
     {
       drug: 'atropine',
+      name: 'Atropine',
       species: both,
       routes: ['IV', 'IM'],
       dose: { value: emergencyDose('0.04', 'mg/kg'), ...handout, where: '0.02 to 0.04 mg/kg' },
@@ -53,6 +54,7 @@ export const emergencySlowRhythm = {
     },
     {
       drug: 'glycopyrronium',
+      name: 'Glycopyrronium',
       species: both,
       routes: ['IV', 'IM'],
       dose: { value: emergencyDose('0.01', 'mg/kg'), ...handout, where: '0.01 to 0.02 mg/kg as premedication' },

@@ -37,6 +37,7 @@ export const emergencyUndo = {
   rows: [
     {
       drug: 'naloxone',
+      name: 'Naloxone',
       species: both,
       routes: ['IV', 'IM', 'IO'],
       dose: { value: emergencyDose('0.04', 'mg/kg'), ...msd, where: 'upper end of 0.02 to 0.04 mg/kg' },
@@ -52,6 +53,7 @@ export const emergencyUndo = {
     },
     {
       drug: 'flumazenil',
+      name: 'Flumazenil',
       species: both,
       routes: ['IV'],
       dose: { value: emergencyDose('0.01', 'mg/kg'), ...msd, where: 'lower end of 0.01 to 0.02 mg/kg' },
@@ -67,6 +69,7 @@ export const emergencyUndo = {
     },
     {
       drug: 'atipamezole',
+      name: 'Atipamezole',
       species: both,
       routes: ['IV', 'IM'],
       dose: { value: emergencyDose('50', 'ug/kg'), ...msd, where: '0.05 mg/kg or the volume of the agonist' },

@@ -9,6 +9,7 @@ import { dosingRules } from './dosing-rules.ts'
 import { drugPairs } from './drug-pairs.ts'
 import { emergencyAirway } from './emergency-airway.ts'
 import { emergencyBleeding } from './emergency-bleeding.ts'
+import { emergencyFacts } from './emergency-facts.ts'
 import { emergencyFastWideRhythm } from './emergency-fast-wide-rhythm.ts'
 import { emergencyLocalAnaestheticToxicity } from './emergency-local-anaesthetic-toxicity.ts'
 import { emergencyNoPulse } from './emergency-no-pulse.ts'
@@ -28,6 +29,7 @@ export const protocols = [
   drugPairs,
   emergencyAirway,
   emergencyBleeding,
+  emergencyFacts,
   emergencyFastWideRhythm,
   emergencyLocalAnaestheticToxicity,
   emergencyNoPulse,

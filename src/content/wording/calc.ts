@@ -12,6 +12,8 @@ export const calcSentences = {
   volume_from_mass: 'The volume that holds a mass.',
   mass_from_volume: 'The mass in a volume.',
   delivered_dose: 'What a drawn volume really gives per kilogram.',
+  drawn_volume: 'A volume as a usual syringe can draw it.',
+  local_anaesthetic_share: 'The share of the ceiling that one local anaesthetic uses.',
   lb_to_kg: 'Pounds in kilograms, exactly.',
   kg_to_lb: 'Kilograms in pounds, exactly.',
   mg_lb_to_mg_kg: 'A dose per pound as a dose per kilogram.',

@@ -47,6 +47,8 @@ export type OtherEdition = Sourced<EmergencyDose> & { readonly edition: string }
 export type EmergencyRow = {
   /** The substance, as the formulary names it. */
   readonly drug: string
+  /** The name that is printed; a product of one strength says it. */
+  readonly name: string
   readonly species: readonly Species[]
   readonly routes: readonly Route[]
   readonly dose: Sourced<EmergencyDose>

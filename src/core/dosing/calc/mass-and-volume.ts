@@ -1,6 +1,7 @@
 import { refuse } from '#core/outcome/outcome.ts'
-import { convert, Decimal } from '#core/units/quantity.ts'
+import { convert, Decimal, Quantity } from '#core/units/quantity.ts'
 import type { Unit } from '#core/units/unit.ts'
+import { drawnFrom } from '../syringe.ts'
 import { maybe, oneOf, positive } from './fields.ts'
 import { type CalcOutcome, gives, operation } from './operation.ts'
 import { kilograms } from './pounds.ts'
@@ -115,5 +116,19 @@ export const massAndVolume = {
     formula: 'mg/kg = drawn volume (mL) × stock (mg/mL) ÷ weight (kg)',
     units: ['mg/kg'],
     run: (x) => gives(x.volume_mL.times(x.stock_mg_mL).div(x.weight_kg), 'mg/kg'),
+  }),
+  drawn_volume: operation({
+    fields: { volume_mL: positive('mL') },
+    formula:
+      'mL to the nearest mark of the smallest syringe that holds it (to 1: 0.01, 3: 0.1, 5: 0.2, 10: 0.5, more: 1)',
+    units: ['mL'],
+    run: (x) => gives(drawnFrom(new Quantity(x.volume_mL, 'mL')).value, 'mL'),
+  }),
+  local_anaesthetic_share: operation({
+    fields: { given_mg: positive('mg'), limit_mg_kg: positive('mg/kg'), weight_kg: positive('kg') },
+    formula:
+      'share of the ceiling = given (mg) ÷ (limit (mg/kg) × kg); the shares of all drugs and sites are added, and 1 is full',
+    units: ['1'],
+    run: (x) => gives(x.given_mg.div(x.limit_mg_kg.times(x.weight_kg)), '1'),
   }),
 }
