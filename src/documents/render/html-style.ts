@@ -38,7 +38,7 @@ aside p { margin: 0.3em 0; } .word { font-weight: 700; }
 @page { size: A4; margin: 20mm 22mm 24mm; }
 @media print {
   body { max-width: none; padding: 0; font-size: 10.5pt; }
-  body.large { font-size: 13.5pt; }
+  body.large { font-size: 13pt; }
   body.wall { font-size: 12pt; }
   footer { position: fixed; bottom: -16mm; left: 0; right: 0; margin: 0; }
   main .caution { display: none; }

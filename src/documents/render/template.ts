@@ -4,14 +4,15 @@
  */
 export const template = String.raw`
 #let paper = json(bytes(sys.inputs.paper))
-#let sizes = (ordinary: 10pt, large: 13.5pt, wall: 11pt)
+#let sizes = (ordinary: 10pt, large: 13pt, wall: 11pt)
 #let base = sizes.at(paper.print)
 #let accent = rgb("#1f5a66")
 #let ink = rgb("#1c2326")
 #let quiet = rgb("#556166")
 #let hair = 0.5pt + rgb("#c3cdd0")
 #let wall = paper.print == "wall"
-#let footsize = if wall { 8pt } else { calc.max(8pt, base * 0.78) }
+#let large = paper.print == "large"
+#let footsize = if large { 9pt } else { 8pt }
 
 #set document(title: paper.title + " – " + paper.about, date: auto)
 #set text(lang: paper.tongue.language, region: paper.tongue.region, font: "Noto Sans", size: base, fill: ink)
@@ -22,7 +23,7 @@ export const template = String.raw`
 
 #set page(
   paper: "a4",
-  margin: if wall { (x: 15mm, top: 16mm, bottom: 17mm) } else { (left: 25mm, right: 22mm, top: 25mm, bottom: 28mm) },
+  margin: if wall { (x: 15mm, top: 16mm, bottom: 17mm) } else if large { (x: 20mm, top: 20mm, bottom: 25mm) } else { (left: 25mm, right: 22mm, top: 25mm, bottom: 28mm) },
   header-ascent: 35%,
   header: {
     set text(size: footsize, fill: quiet)
@@ -46,12 +47,12 @@ export const template = String.raw`
 #show heading.where(level: 2): set text(size: base * 1.28, weight: 600)
 #show heading.where(level: 3): set text(size: base * 1.06, weight: 600, fill: ink)
 #show heading.where(level: 4): set text(size: base, weight: 600, fill: quiet)
-#show heading.where(level: 2): set block(above: if wall { 1em } else { 2.1em }, below: 0.85em, sticky: true)
+#show heading.where(level: 2): set block(above: if wall { 1em } else if large { 1.35em } else { 2.1em }, below: 0.75em, sticky: true)
 #show heading.where(level: 3): set block(above: 1.6em, below: 0.7em, sticky: true)
 
 #let run(piece) = {
   if piece.kind == "strong" { text(weight: 600, piece.text) }
-  else if piece.kind == "small" { text(size: 0.86em, fill: quiet, piece.text) }
+  else if piece.kind == "small" { text(size: 0.86em, fill: quiet, weight: 400, piece.text) }
   else { text(piece.text) }
 }
 #let words(pieces) = pieces.map(run).join()
@@ -75,7 +76,7 @@ export const template = String.raw`
   table(
     columns: block.columns.map(column => column.share * 1fr),
     align: (x, _) => aligns.at(block.columns.at(x).align) + (if wall { horizon } else { top }),
-    inset: (x, y) => (left: if x == 0 { 0pt } else { 5pt }, right: if x == block.columns.len() - 1 { 0pt } else { 5pt }, y: if wall { 3.6pt } else { 0.5em }),
+    inset: (x, y) => (left: if x == 0 { 0pt } else { 5pt }, right: if x == block.columns.len() - 1 { 0pt } else { 5pt }, y: if wall { 3.6pt } else if large { 0.38em } else { 0.5em }),
     stroke: (_, y) => if y == 0 { (bottom: 1pt + accent) } else { (bottom: hair) },
     table.header(..block.columns.map(column => text(size: 0.9em, weight: 600, fill: accent, hyphenate: false, column.head))),
     ..block.rows.map(row => row.enumerate().map(((at, pieces)) => cell(block.columns.at(at), pieces, block.rowHeader and at == 0))).flatten(),
@@ -137,6 +138,6 @@ export const template = String.raw`
   #v(-0.55em)
   #par(text(fill: quiet, size: footsize, paper.caution))
 ]
-#v(if wall { 0em } else { 0.6em })
+#v(if paper.print == "ordinary" { 0.6em } else { 0em })
 #for block in paper.blocks { set-block(block) }
 `

@@ -1,0 +1,47 @@
+import type { ProcedureId } from '#core/animal/procedure.ts'
+import type { Side, Species } from '#core/animal/species.ts'
+
+/** Words that every paper shares, in English. */
+export const papersInEnglish = {
+  language: 'en-GB',
+  caution:
+    'Decision support for licensed veterinary professionals; the label of the product in hand, local law and clinical judgement come first.',
+  notRecorded: 'not recorded',
+  notKnown: 'not known',
+  nobodyAvailable: 'nobody available',
+  phone: 'Phone {phone}',
+  dated: 'Written {date}',
+  provenance: '{stream} · made from {count} entries, the last of {last}',
+  otherLanguage:
+    'This household is spoken with in another language ({language}). This paper exists in English only; go through it together.',
+  pleaseNote: 'Please note',
+  sides: { LEFT: 'LEFT', RIGHT: 'RIGHT' } satisfies Record<Side, string>,
+  species: { dog: 'dog', cat: 'cat' } satisfies Record<Species, string>,
+  sexes: { female: 'female', male: 'male', unknown: 'sex not known' },
+  neutered: { yes: 'neutered', no: 'not neutered', unknown: 'neutering not known' },
+  born: 'born {date}',
+  chip: 'chip {chip}',
+  procedures: {
+    'teca-lbo': 'total ear canal ablation with lateral bulla osteotomy',
+    'ventral-bulla-osteotomy': 'ventral bulla osteotomy',
+    traction: 'removal of a polyp by traction',
+    'lateral-wall-resection': 'resection of the lateral wall of the ear canal',
+    'vertical-canal-ablation': 'ablation of the vertical ear canal',
+    'subtotal-ablation': 'subtotal ear canal ablation',
+  } satisfies Record<ProcedureId, string>,
+  notYet: {
+    'no-identity': 'the file does not say yet who the animal is',
+    'no-findings': 'no ear has been examined and no choice talked over yet',
+    'no-plan': 'no dose has been planned for this operation yet',
+    'no-weight': 'no weight is on record',
+    'no-emergency-rows': 'the emergency rows of this species are not at hand',
+    'no-operation': 'no operation is booked',
+    'not-operated': 'nothing has been stamped or signed in theatre yet',
+    'not-discharged': 'the animal has not gone home yet',
+    'no-referring-vet': 'no referring vet is on record',
+    'nothing-to-report': 'there is neither a finding nor an operation to write about yet',
+    'not-agreed': 'nothing has been agreed yet',
+  },
+} as const
+
+export type NotYetReason = keyof typeof papersInEnglish.notYet

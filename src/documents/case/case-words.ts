@@ -1,0 +1,126 @@
+import { papersInEnglish as words } from '#content/wording/papers.ts'
+import type { Side } from '#core/animal/species.ts'
+import type { CaseFile } from '#core/journal/clinic.ts'
+import type { BodyOf, Line } from '#core/journal/fold.ts'
+import { fill } from '#core/outcome/finding.ts'
+import { type Moment, sayMoment } from '#core/time/moment.ts'
+import { type Block, checked, type Paper } from '../render/model.ts'
+import type { PaperInput } from './paper-input.ts'
+
+export function animalOf(file: CaseFile): BodyOf<'identity'> | undefined {
+  return file.theCase.latest('identity')?.body
+}
+
+/** "Bramble, dog, English Springer Spaniel, female, neutered, born May 2018, chip …": enough to know the right animal. */
+export function animalLine(file: CaseFile): string {
+  const animal = animalOf(file)
+  if (!animal) return words.notRecorded
+  return [
+    animal.name,
+    words.species[animal.species],
+    animal.breed,
+    words.sexes[animal.sex],
+    words.neutered[animal.neutered],
+    animal.born && fill(words.born, { date: sayMoment(animal.born) }),
+    animal.chip && fill(words.chip, { chip: animal.chip }),
+  ]
+    .filter((part) => part !== null)
+    .join(', ')
+}
+
+/** One operation of the case, by its booking. */
+export type Operation = {
+  readonly id: string
+  readonly booking: BodyOf<'booking'>
+  readonly summary: BodyOf<'operation-summary'> | undefined
+}
+
+/** The operations of the case in the order they were booked for; a summary may name another side than the booking. */
+export function operationsOf(file: CaseFile): Operation[] {
+  const summaries = file.theCase.live('operation-summary')
+  return file.theCase
+    .live('booking')
+    .flatMap((line): Operation[] => {
+      const { subject } = line.header
+      if (subject.kind !== 'operation') return []
+      const summary = summaries.findLast((one) => isAbout(one, subject.operation))?.body
+      return [{ id: subject.operation, booking: line.body, summary }]
+    })
+    .sort((a, b) => (a.booking.plannedFor.at < b.booking.plannedFor.at ? -1 : 1))
+}
+
+export function operationOf(input: PaperInput): Operation | undefined {
+  const all = operationsOf(input.file)
+  return input.operation === null ? all.at(-1) : all.find(({ id }) => id === input.operation)
+}
+
+export function isAbout(line: Pick<Line<unknown>, 'header'>, operation: string): boolean {
+  const { subject } = line.header
+  return subject.kind === 'operation' && subject.operation === operation
+}
+
+export function earOf(line: Pick<Line<unknown>, 'header'>): Side | null {
+  const { subject } = line.header
+  return subject.kind === 'ear' ? subject.side : null
+}
+
+/** When an entry happened, as words on the wall clock it was lived on. */
+export function whenOf(line: Pick<Line<unknown>, 'header'>): string {
+  return sayMoment(line.header.happenedAt)
+}
+
+/** The time of day of an entry; the whole moment when it is known no finer than a day. */
+export function timeOf(line: Pick<Line<unknown>, 'header'>): string {
+  const said = whenOf(line)
+  return said.split(', ')[1] ?? said
+}
+
+/** What all papers have in common, filled in once. */
+export function paperOf(
+  input: PaperInput,
+  own: {
+    readonly id: string
+    readonly title: string
+    readonly blocks: readonly Block[]
+    readonly print?: Paper['print']
+    readonly caution?: null
+  },
+): Paper {
+  const { file, on } = input
+  const last = file.theCase.lines.at(-1)
+  return checked({
+    id: own.id,
+    title: own.title,
+    language: words.language,
+    about: animalLine(file),
+    date: fill(words.dated, { date: sayDay(on) }),
+    at: on.at,
+    from: `${file.clinic.name} · ${file.clinic.phone}`,
+    blocks: own.blocks,
+    caution: own.caution === null ? null : words.caution,
+    provenance: fill(words.provenance, {
+      stream: file.stream,
+      count: String(file.theCase.lines.length),
+      last: last ? whenOf(last) : words.notKnown,
+    }),
+    print: own.print ?? 'ordinary',
+  })
+}
+
+/** The day of a moment, without its minutes. */
+export function sayDay(moment: Moment): string {
+  return sayMoment({
+    ...moment,
+    precision: moment.precision === 'year' ? 'year' : moment.precision === 'month' ? 'month' : 'day',
+  })
+}
+
+/** A calendar day in words, `12 February 2026`. */
+export function sayCalendarDay(day: string): string {
+  return sayMoment({ at: `${day}T00:00:00.000Z`, zone: 'UTC', precision: 'day', by: 'person' })
+}
+
+/** The same without its year, for a course of a few weeks: `12 February`. */
+export function sayDayOfYear(day: string): string {
+  return sayCalendarDay(day).replace(/ \d{4}$/, '')
+}

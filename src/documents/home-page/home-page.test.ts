@@ -1,0 +1,117 @@
+import { expect, test } from 'vitest'
+import { homeInEnglish } from '#content/wording/home.ts'
+import { countText, fleschKincaidGrade } from '#core/agreement/readability.ts'
+import { entryMaker } from '#core/journal/entries-for-tests.ts'
+import { Decimal } from '#core/units/quantity.ts'
+import { isPaper } from '../case/paper-input.ts'
+import { exampleEntries, inputFor } from '../case/sample-case-for-tests.ts'
+import { renderText } from '../render/text.ts'
+import { homePage } from './home-page.ts'
+import { courseOf, type HomeMedicine, sayAmount } from './medicines.ts'
+
+const tablets: HomeMedicine = {
+  drug: 'amoxicillin-clavulanate',
+  label: 'Tablet',
+  purpose: 'infection',
+  form: 'tablet',
+  strength: { value: '250', unit: 'mg/{tablet}' },
+  each: '0.5',
+  side: null,
+  times: ['08:00', '20:00'],
+  firstDay: '2026-02-12',
+  firstTime: '20:00',
+  days: 7,
+  withFood: 'yes',
+}
+
+function pageOf(entries = exampleEntries()): string {
+  const made = homePage.of(inputFor(entries))
+  if (!isPaper(made)) throw new Error(made.because)
+  return renderText(made)
+}
+
+test('Tablets are counted dose by dose: the morning of the first day was given in the ward', () => {
+  const course = courseOf(tablets, 'Europe/London')
+  expect(course.doses).toHaveLength(13)
+  expect(course.total.toString()).toBe('6.5')
+  expect(course.doses.at(-1)).toMatchObject({ day: '2026-02-18', time: '20:00' })
+})
+
+test('Halves and quarters are said as an owner reads them', () => {
+  expect(sayAmount(new Decimal('0.5'), 'tablet')).toBe('½ tablet')
+  expect(sayAmount(new Decimal('1'), 'tablet')).toBe('1 tablet')
+  expect(sayAmount(new Decimal('1.75'), 'tablet')).toBe('1¾ tablets')
+  expect(sayAmount(new Decimal('0.4'), 'tablet')).toBe('0.4 tablet')
+  expect(sayAmount(new Decimal('0.5'), 'liquid')).toBe('0.5 mL')
+})
+
+test('A course across the change of clocks keeps its clock times and says so', () => {
+  const made = homePage.of(
+    inputFor(
+      exampleEntries().map((entry) =>
+        entry.kind === 'discharge'
+          ? {
+              ...entry,
+              body: {
+                ...(entry.body as object),
+                medicines: [{ ...tablets, times: ['01:30'], firstTime: '01:30', firstDay: '2026-03-28' }],
+              } as typeof entry.body,
+            }
+          : entry,
+      ),
+    ),
+  )
+  if (!isPaper(made)) throw new Error(made.because)
+  expect(renderText(made)).toContain('The clocks change on 29 March 2026.')
+})
+
+test('The page says the side in capitals, what replaces discharge as the warning sign, and both phone numbers', () => {
+  const page = pageOf()
+  expect(page).toContain('Operated ear: LEFT, on 10 February 2026')
+  expect(page).toContain('pain or swelling is the warning sign')
+  expect(page).toContain('By day: 01632 960001. At night and on weekends: 01632 960002.')
+})
+
+test('A weak blink keeps the eye care going; what nobody wrote down is said to be missing', () => {
+  expect(pageOf()).toContain('until we have seen a normal blink')
+  const withoutCheck = pageOf(exampleEntries().filter(({ kind }) => kind !== 'check'))
+  expect(withoutCheck).toContain('Nobody has written down whether the LEFT eye blinks.')
+})
+
+test('A result whose owner was not told is still announced, one that was told is not', () => {
+  const make = entryMaker({}, 7)
+  const entries = exampleEntries()
+  const specimen = entries.find(({ kind }) => kind === 'specimen')
+  if (!specimen) throw new Error('The course has a specimen.')
+  const result = make({
+    kind: 'specimen-result',
+    body: { specimen: specimen.id, status: 'final', growth: 'none', isolates: [], text: null },
+  })
+  const told = make({
+    kind: 'told',
+    body: { about: result.id, who: 'owner', contact: 'contact-1', by: 'phone', text: null },
+  })
+  expect(pageOf([...entries, result])).toContain('We will phone you, whatever the result is.')
+  expect(pageOf([...entries, result, told])).not.toContain('We will phone you')
+})
+
+test('Before the animal goes home there is no page, and the reason is said', () => {
+  const made = homePage.of(inputFor(exampleEntries().filter(({ kind }) => kind !== 'discharge')))
+  expect(made).toEqual({ kind: 'not-yet', because: 'the animal has not gone home yet' })
+})
+
+test('Our own sentences on the page read at grade 8 or below', () => {
+  const sentences = [
+    ...homeInEnglish.phoneNowItems.value,
+    homeInEnglish.newSign,
+    homeInEnglish.newSignKept,
+    ...homeInEnglish.tonightItems.value,
+    homeInEnglish.forgotten,
+    homeInEnglish.noHumanMedicine,
+    homeInEnglish.eyeUntil,
+    homeInEnglish.eyeCareMissing,
+    homeInEnglish.collarWhy,
+    ...Object.values(homeInEnglish.sutures),
+  ]
+  expect(fleschKincaidGrade(countText(sentences.join('\n'))).toNumber()).toBeLessThanOrEqual(8)
+})

@@ -1,0 +1,134 @@
+import { homeInEnglish as words } from '#content/wording/home.ts'
+import { papersInEnglish } from '#content/wording/papers.ts'
+import type { Side } from '#core/animal/species.ts'
+import { type CaseFile, personNamed } from '#core/journal/clinic.ts'
+import type { BodyOf } from '#core/journal/fold.ts'
+import { fill } from '#core/outcome/finding.ts'
+import { animalOf, earOf, type Operation, operationsOf, paperOf, sayCalendarDay, sayDay } from '../case/case-words.ts'
+import { notYet, type PaperDefinition } from '../case/paper-input.ts'
+import { type Block, facts, heading, list, paragraph, small } from '../render/model.ts'
+import { medicineBlocks } from './medicines.ts'
+
+/** One page for the kitchen door: what to do tonight, which medicine when, and when to phone. */
+export const homePage: PaperDefinition = {
+  id: 'home-page',
+  title: 'Home page for the owner',
+  per: 'case',
+  of: (input) => {
+    const { file } = input
+    const animal = animalOf(file)
+    const discharge = file.theCase.latest('discharge')
+    if (!animal) return notYet('no-identity')
+    if (!discharge) return notYet('not-discharged')
+    const { body } = discharge
+    const operations = operationsOf(file).filter(({ summary }) => summary !== undefined)
+    return paperOf(input, {
+      id: 'home-page',
+      title: fill(words.title, { name: animal.name }),
+      print: 'large',
+      blocks: [
+        ...otherLanguage(file),
+        ...operations.map(operatedEar),
+        phoneNow(file),
+        heading(1, words.tonight),
+        list(words.tonightItems.value),
+        heading(1, words.medicines),
+        ...medicineBlocks(body.medicines, file.clinic.zone),
+        ...eyeBlocks(file, operations, body),
+        heading(1, words.collar),
+        paragraph(`${fill(words.collarUntil, { date: sayCalendarDay(body.collarUntil) })} ${words.collarWhy}`),
+        facts([words.wound, words.sutures[body.sutures]], [words.eating, body.food], [words.rest, body.rest]),
+        warningSign(operations),
+        heading(1, words.next),
+        paragraph(
+          body.nextVisit === null ? words.nextNone : fill(words.nextOn, { date: sayCalendarDay(body.nextVisit) }),
+        ),
+        ...waitingFor(file),
+        ...taught(file, body),
+      ],
+    })
+  },
+}
+
+function otherLanguage(file: CaseFile): Block[] {
+  const language = file.theCase.latest('household')?.body.language ?? 'en'
+  if (language.split('-')[0] === 'en') return []
+  const line = fill(papersInEnglish.otherLanguage, { language })
+  return [{ kind: 'callout', tone: 'attention', word: papersInEnglish.pleaseNote, lines: [line] }]
+}
+
+function operatedEar({ booking, summary }: Operation): Block {
+  const side = papersInEnglish.sides[summary?.side ?? booking.side]
+  const date = sayDay(summary?.incisionAt ?? booking.plannedFor)
+  return facts([words.operated, fill(words.operatedValue, { side, date })])
+}
+
+function phoneNow(file: CaseFile): Block {
+  const { phone, outOfHoursPhone } = file.clinic
+  const night = outOfHoursPhone ?? papersInEnglish.notRecorded
+  const numbers = fill(words.phones, { phone, night })
+  const items = words.phoneNowItems.value.map((item) => `– ${item}`).join('\n')
+  return { kind: 'callout', tone: 'stop', word: words.phoneNow, lines: [items, [{ kind: 'strong', text: numbers }]] }
+}
+
+/** The sign changes only where the canal is gone. */
+function warningSign(operations: readonly Operation[]): Block {
+  const gone = operations.some(({ summary }) => summary?.procedure === 'teca-lbo')
+  return {
+    kind: 'callout',
+    tone: 'attention',
+    word: gone ? words.newSignWord : papersInEnglish.pleaseNote,
+    lines: [gone ? words.newSign : words.newSignKept],
+  }
+}
+
+function eyeBlocks(file: CaseFile, operations: readonly Operation[], discharge: BodyOf<'discharge'>): Block[] {
+  const sides = [...new Set(operations.map(({ booking, summary }) => summary?.side ?? booking.side))]
+  const looks = sides.map((side) => lastBlink(file, side))
+  const calm = looks.length > 0 && looks.every(({ normal }) => normal)
+  const care = discharge.eyeCare ?? (calm ? null : words.eyeCareMissing)
+  return [
+    heading(1, words.eye),
+    ...looks.map(({ said }) => paragraph(said)),
+    ...(care === null ? [] : [paragraph(care)]),
+    ...(calm ? [] : [paragraph(words.eyeUntil)]),
+  ]
+}
+
+function lastBlink(file: CaseFile, side: Side): { readonly said: string; readonly normal: boolean } {
+  const check = file.theCase
+    .live('check')
+    .findLast((line) => earOf(line) === side && line.body.blink !== 'not-assessed')
+  const sideWord = papersInEnglish.sides[side]
+  if (!check) return { said: fill(words.eyeNow['not-recorded'], { side: sideWord }), normal: false }
+  const { blink, possibleBlockEffect } = check.body
+  const date = sayDay(check.header.happenedAt)
+  const said = fill(words.eyeNow[blink], { side: sideWord, date })
+  return { said: possibleBlockEffect ? `${said} ${words.eyeBlock}` : said, normal: blink === 'normal' }
+}
+
+/** Specimens whose owner has not been told a result yet. */
+function waitingFor(file: CaseFile): Block[] {
+  const told = new Set(file.theCase.live('told').map(({ body }) => body.about))
+  const closed = new Set(
+    file.theCase
+      .live('specimen-result')
+      .filter(({ header }) => told.has(header.id))
+      .map(({ body }) => body.specimen),
+  )
+  const open = file.theCase.live('specimen').filter(({ header }) => !closed.has(header.id))
+  if (open.length === 0) return []
+  const said = open.map((line) =>
+    fill(words.waitingItem, {
+      tests: line.body.tests.map((test) => words.tests[test]).join(', '),
+      date: sayDay(line.header.happenedAt),
+    }),
+  )
+  return [paragraph(words.waiting), list(said)]
+}
+
+function taught(file: CaseFile, { taught: items, taughtBy }: BodyOf<'discharge'>): Block[] {
+  const said = items.map(({ item, answer }) => `${words.taughtItems[item]} (${words.taughtAnswers[answer]})`)
+  const about = { person: personNamed(file, taughtBy), items: said.join(', ') || papersInEnglish.notRecorded }
+  return [paragraph([small(fill(words.taughtBy, about))])]
+}

@@ -1,0 +1,120 @@
+import { homeInEnglish as words } from '#content/wording/home.ts'
+import { papersInEnglish } from '#content/wording/papers.ts'
+import type { BodyOf } from '#core/journal/fold.ts'
+import { fill } from '#core/outcome/finding.ts'
+import { dailyWallTimes, type WallTime } from '#core/time/wall-times.ts'
+import { Decimal, plain } from '#core/units/quantity.ts'
+import { sayCalendarDay, sayDayOfYear } from '../case/case-words.ts'
+import { type Block, paragraph, type Run, small, strong, type Table, text } from '../render/model.ts'
+
+export type HomeMedicine = BodyOf<'discharge'>['medicines'][number]
+
+/** One medicine with every dose of its course on the wall clock, and how much that is in all. */
+export type Course = {
+  readonly medicine: HomeMedicine
+  readonly doses: readonly WallTime[]
+  readonly total: Decimal
+}
+
+/**
+ * Every dose of a medicine at home, counted one by one, so that the first half day and the last are right.
+ *
+ * @example courseOf(medicine, 'Europe/London').total // 13 tablets, when the first evening dose starts it
+ */
+export function courseOf(medicine: HomeMedicine, zone: string): Course {
+  const doses = dailyWallTimes({ ...medicine, zone })
+  return { medicine, doses, total: new Decimal(medicine.each).times(doses.length) }
+}
+
+/** "1½ tablets": quarters and halves as an owner reads them. */
+export function sayAmount(count: Decimal, form: HomeMedicine['form']): string {
+  const whole = count.floor()
+  const part = { '0.25': '¼', '0.5': '½', '0.75': '¾' }[plain(count.minus(whole))]
+  const said = form !== 'tablet' || part === undefined ? plain(count) : `${whole.isZero() ? '' : plain(whole)}${part}`
+  return fill(words.units[form][count.lte(1) ? 'one' : 'many'], { count: said })
+}
+
+export function medicineBlocks(medicines: readonly HomeMedicine[], zone: string): Block[] {
+  if (medicines.length === 0) return [paragraph(words.noMedicines)]
+  const courses = medicines.map((medicine) => courseOf(medicine, zone))
+  const times = [...new Set(courses.flatMap(({ doses }) => doses.map(({ time }) => time)))].sort()
+  const changes = new Set(
+    courses.flatMap(({ doses }) => doses.filter(({ clock }) => clock !== 'plain').map(({ day }) => day)),
+  )
+  return [
+    times.length > widestDay ? longTable(courses, times) : dayTable(courses, times),
+    ...[...changes].sort().map((day) => paragraph(fill(words.clockChange, { day: sayCalendarDay(day) }))),
+    paragraph(`${words.forgotten} ${words.noHumanMedicine}`),
+  ]
+}
+
+/** More clock times than this would not fit side by side. */
+const widestDay = 5
+
+/** One row for each medicine, one column for each clock time: what a person holds against the kitchen clock. */
+function dayTable(courses: readonly Course[], times: readonly string[]): Table {
+  const { medicine, last, total } = words.columns
+  const columns = [
+    { head: medicine, align: 'left', share: 3.7 },
+    ...times.map((time) => ({ head: time, align: 'centre', share: 0.9, weight: 'strong' }) as const),
+    { head: last, align: 'left', share: 1.85 },
+    { head: total, align: 'right', share: 1.1, weight: 'strong' },
+  ] as const
+  return {
+    kind: 'table',
+    caption: words.clockCaption,
+    rowHeader: true,
+    columns,
+    rows: courses.map((course) => [
+      named(course),
+      ...times.map((time) => (course.doses.some((dose) => dose.time === time) ? eachTime(course) : '')),
+      saidDose(course.doses.at(-1)),
+      sayAmount(course.total, course.medicine.form),
+    ]),
+  }
+}
+
+/** The same, one row for each clock time of each medicine, for a day with many of them. */
+function longTable(courses: readonly Course[], times: readonly string[]): Table {
+  const { time, give, last, total } = words.columns
+  const rows = times.flatMap((at) =>
+    courses.filter(({ doses }) => doses.some((dose) => dose.time === at)).map((course) => ({ at, course })),
+  )
+  return {
+    kind: 'table',
+    caption: words.clockCaption,
+    rowHeader: true,
+    columns: [
+      { head: time, align: 'left', share: 1 },
+      { head: give, align: 'left', share: 4 },
+      { head: last, align: 'left', share: 2 },
+      { head: total, align: 'right', share: 1.4, weight: 'strong' },
+    ],
+    rows: rows.map(({ at, course }) => [
+      at,
+      [strong(`${eachTime(course)} `), ...named(course)],
+      saidDose(course.doses.findLast((dose) => dose.time === at)),
+      sayAmount(course.total, course.medicine.form),
+    ]),
+  }
+}
+
+function named({ medicine, doses }: Course): Run[] {
+  const first = fill(words.firstDose, { first: saidDose(doses[0]) })
+  return [text(medicine.label), small(`\n${remarks(medicine)}; ${first}`)]
+}
+
+function eachTime({ medicine }: Course): string {
+  return sayAmount(new Decimal(medicine.each), medicine.form)
+}
+
+function remarks(medicine: HomeMedicine): string {
+  const parts: string[] = [fill(words.forPurpose, { purpose: medicine.purpose })]
+  if (medicine.form === 'tablet' || medicine.form === 'liquid') parts.push(words.food[medicine.withFood])
+  if (medicine.side !== null) parts.push(fill(words.side, { side: papersInEnglish.sides[medicine.side] }))
+  return parts.join(', ')
+}
+
+function saidDose(dose: WallTime | undefined): string {
+  return dose ? `${sayDayOfYear(dose.day)}, ${dose.time}` : papersInEnglish.notRecorded
+}
