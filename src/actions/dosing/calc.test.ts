@@ -51,6 +51,12 @@ describe('the calculator at the door', () => {
     expect(errorOf({ op: 'lb_to_kg', weight_lb: null }).path).toBe('weight_lb')
   })
 
+  it('refuses a number so large that its answer would be none, and answers quickly just below', () => {
+    expect(errorOf({ op: 'lb_to_kg', weight_lb: 1e300 }).message).toContain('must not be above')
+    const late = { op: 'anaesthetic_rate_hour', start_mL_kg_h: 5, cut_fraction: 0.25, hour: 1e9, weight_kg: 20 }
+    expect(calc(late).value).toBe(0)
+  })
+
   it('refuses what is no object', () => {
     expect(errorOf('bolus_volume').code).toBeTruthy()
     expect(errorOf(null).code).toBeTruthy()

@@ -2,9 +2,13 @@ import { z } from 'zod'
 import { Decimal } from '#core/units/quantity.ts'
 import type { Field } from './operation.ts'
 
+/** No dose, volume or weight of a dog or a cat is larger in any unit of the list; more is a slip of the keyboard. */
+const largest = 1_000_000_000
+
 /** JSON numbers are read by their decimal text, so that 0.1 is a tenth and not its binary neighbour. */
 const bareNumber = z
   .number({ error: 'write a bare number; its unit stands in the name of the field' })
+  .refine((value) => Math.abs(value) <= largest, { message: `must not be above ${largest}: nothing here is so large` })
   .transform((value) => new Decimal(String(value)))
 
 const above = bareNumber.refine((value) => value.gt(0), { message: 'must be more than zero' })
