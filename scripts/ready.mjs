@@ -28,24 +28,28 @@ function installed() {
   return { mark, sum, ok: existsSync(mark) && readFileSync(mark, 'utf8') === sum }
 }
 
-export async function ready() {
+/** Installs the packages of the lock file when they are missing or out of date; exits with a sentence when it cannot. */
+export function installPackages() {
   needNode()
   const state = installed()
-  if (!state.ok) {
-    console.error('Installing the packages of package-lock.json (npm ci), once …')
-    const npm = process.platform === 'win32' ? 'npm.cmd' : 'npm'
-    const run = spawnSync(npm, ['ci', '--no-audit', '--no-fund', '--loglevel=error'], {
-      cwd: root,
-      stdio: ['ignore', 2, 2],
-    })
-    if (run.status !== 0) {
-      console.error(
-        'npm ci did not finish. Check the network or the npm registry setting, then run the same command again.',
-      )
-      process.exit(1)
-    }
-    writeFileSync(state.mark, state.sum)
+  if (state.ok) return
+  console.error('Installing the packages of package-lock.json (npm ci), once …')
+  const npm = process.platform === 'win32' ? 'npm.cmd' : 'npm'
+  const run = spawnSync(npm, ['ci', '--no-audit', '--no-fund', '--loglevel=error'], {
+    cwd: root,
+    stdio: ['ignore', 2, 2],
+  })
+  if (run.status !== 0) {
+    console.error(
+      'npm ci did not finish. Check the network or the npm registry setting, then run the same command again.',
+    )
+    process.exit(1)
   }
+  writeFileSync(state.mark, state.sum)
+}
+
+export async function ready() {
+  installPackages()
   const { build, isBuilt } = await import('./build.mjs')
   if (!isBuilt()) {
     console.error('Building …')
