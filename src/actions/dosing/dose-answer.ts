@@ -33,6 +33,8 @@ export type LineAnswer = {
   readonly verdict: DoseLine['verdict']
   readonly dose?: QuantityAnswer
   readonly chosenBy?: ChosenBy
+  readonly range?: { readonly low: QuantityAnswer; readonly high: QuantityAnswer }
+  readonly interval?: string
   readonly amount?: QuantityAnswer
   readonly dosingWeight?: QuantityAnswer
   readonly bodySurface?: QuantityAnswer
@@ -104,6 +106,8 @@ function writeLine(line: DoseLine): LineAnswer {
     verdict: line.verdict,
     ...(line.dose && { dose: write(line.dose) }),
     ...(line.chosenBy && { chosenBy: line.chosenBy }),
+    ...(line.range && { range: { low: write(line.range.low), high: write(line.range.high) } }),
+    ...(line.interval && { interval: line.interval }),
     ...(line.verdict !== 'refused' && writeMeasured(line)),
     findings: line.findings.map(writeFinding),
     cautions: line.cautions,
@@ -174,7 +178,13 @@ function writeRounded({ value, unit }: Written): QuantityAnswer {
 
 function writeFinding(finding: DoseFinding): FindingAnswer {
   const { code, level, about } = finding
-  return { code, level, text: fill(doseFindingWords[code], about), sources: writeSources(finding.provenance) }
+  const text = sentence(fill(doseFindingWords[code], about))
+  return { code, level, text, sources: writeSources(finding.provenance) }
+}
+
+/** Drug names are written small inside a sentence and large at its beginning. */
+function sentence(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1)
 }
 
 /** Every source of every fact, once per place it was read in. */

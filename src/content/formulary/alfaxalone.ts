@@ -54,7 +54,7 @@ const vetTimes = {
 
 export const alfaxalone = drug({
   id: 'alfaxalone',
-  name: 'Alfaxalone',
+  name: 'alfaxalone',
   aliases: ['alphaxalone'],
   class: 'neuroactive steroid',
   groups: ['induction-agent'],
@@ -68,11 +68,11 @@ export const alfaxalone = drug({
       stocks: { value: [{ strength: quantity('10', 'mg/mL') }], ...products },
       cautions: {
         value: [{ words: '1.5 with an opioid is usual' }, { words: 'the volume is large in a big cat' }],
-        ...handout,
+        ...texts,
       },
       exclusions: {
         value: [],
-        ...handout,
+        ...texts,
       },
     },
     {
@@ -92,11 +92,11 @@ export const alfaxalone = drug({
           { words: 'breathing stops when given fast' },
           { words: 'does not take pain away' },
         ],
-        ...label,
+        ...texts,
       },
       exclusions: {
         value: [],
-        ...label,
+        ...texts,
       },
     },
     {
@@ -112,11 +112,11 @@ export const alfaxalone = drug({
       stocks: { value: [{ strength: quantity('10', 'mg/mL') }], ...products },
       cautions: {
         value: [{ words: 'for the premedicated animal, to effect over a minute' }],
-        ...label,
+        ...texts,
       },
       exclusions: {
         value: [],
-        ...label,
+        ...texts,
       },
     },
     {
@@ -129,11 +129,11 @@ export const alfaxalone = drug({
       stocks: { value: [{ strength: quantity('10', 'mg/mL') }], ...products },
       cautions: {
         value: [{ words: 'top-up for the premedicated dog' }],
-        ...label,
+        ...texts,
       },
       exclusions: {
         value: [],
-        ...label,
+        ...texts,
       },
     },
     {
@@ -148,11 +148,11 @@ export const alfaxalone = drug({
       stocks: { value: [{ strength: quantity('10', 'mg/mL') }], ...products },
       cautions: {
         value: [{ words: 'top-up for the premedicated cat' }],
-        ...label,
+        ...texts,
       },
       exclusions: {
         value: [],
-        ...label,
+        ...texts,
       },
     },
     {

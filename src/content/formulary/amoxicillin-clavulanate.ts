@@ -9,6 +9,14 @@ const products = {
   checked: '2026-11-25',
 } as const
 
+const texts = {
+  sources: ['anaesthesia-texts'],
+  known: 'remembered',
+  strength: 'textbook',
+  confidence: 'medium',
+  checked: '2026-11-25',
+} as const
+
 const uk = {
   sources: ['uk-surgical-prophylaxis'],
   known: 'remembered',
@@ -55,7 +63,7 @@ const tablets = {
 
 export const amoxicillinClavulanate = drug({
   id: 'amoxicillin-clavulanate',
-  name: 'Amoxicillin with clavulanic acid',
+  name: 'amoxicillin with clavulanic acid',
   aliases: ['amoxicillin + clavulanic acid', 'co-amoxiclav', 'amoxicillin/clavulanic acid'],
   class: 'aminopenicillin with inhibitor',
   groups: ['aminopenicillin'],
@@ -64,20 +72,19 @@ export const amoxicillinClavulanate = drug({
       species: 'dog',
       use: 'antibiotic_periop',
       routes: ['IV'],
-      formulation: 'human powder for injection',
       range: { value: range('20', '20', 'mg/kg'), ...uk },
       interval: { value: { words: 'every 90 to 120 min during surgery', hours: ['1.5', '2'] }, ...uk },
       maxSingle: { value: { limit: quantity('1200', 'mg'), words: 'per dose' }, ...uk },
       stocks: { value: [{ strength: quantity('60', 'mg/mL'), words: 'human powder, reconstituted' }], ...products },
       cautions: {
         value: [{ words: 'the dose is the sum of both actives' }],
-        ...uk,
+        ...texts,
       },
       exclusions: {
         value: [
           { when: { kind: 'any-of', words: ['penicillin-anaphylaxis'] }, because: 'anaphylaxis to a penicillin' },
         ],
-        ...uk,
+        ...texts,
       },
       neverByHand: ['the veterinary suspension for injection under the skin into a vein'],
     },
@@ -85,19 +92,18 @@ export const amoxicillinClavulanate = drug({
       species: 'cat',
       use: 'antibiotic_periop',
       routes: ['IV'],
-      formulation: 'human powder for injection',
       range: { value: range('20', '20', 'mg/kg'), ...uk },
       interval: { value: { words: 'every 90 to 120 min during surgery', hours: ['1.5', '2'] }, ...uk },
       stocks: { value: [{ strength: quantity('60', 'mg/mL'), words: 'human powder, reconstituted' }], ...products },
       cautions: {
         value: [{ words: 'the dose is the sum of both actives' }],
-        ...uk,
+        ...texts,
       },
       exclusions: {
         value: [
           { when: { kind: 'any-of', words: ['penicillin-anaphylaxis'] }, because: 'anaphylaxis to a penicillin' },
         ],
-        ...uk,
+        ...texts,
       },
       neverByHand: ['the veterinary suspension for injection under the skin into a vein'],
     },
@@ -134,13 +140,13 @@ export const amoxicillinClavulanate = drug({
           { words: 'the dose is the sum of both actives; so is the tablet strength' },
           { words: 'human tablets have another ratio' },
         ],
-        ...tablets,
+        ...texts,
       },
       exclusions: {
         value: [
           { when: { kind: 'any-of', words: ['penicillin-anaphylaxis'] }, because: 'anaphylaxis to a penicillin' },
         ],
-        ...tablets,
+        ...texts,
       },
     },
     {
@@ -163,13 +169,13 @@ export const amoxicillinClavulanate = drug({
       },
       cautions: {
         value: [{ words: 'the dose is the sum of both actives; so is the tablet strength' }],
-        ...tablets,
+        ...texts,
       },
       exclusions: {
         value: [
           { when: { kind: 'any-of', words: ['penicillin-anaphylaxis'] }, because: 'anaphylaxis to a penicillin' },
         ],
-        ...tablets,
+        ...texts,
       },
     },
   ],

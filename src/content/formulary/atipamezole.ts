@@ -9,6 +9,14 @@ const products = {
   checked: '2026-11-25',
 } as const
 
+const texts = {
+  sources: ['anaesthesia-texts'],
+  known: 'remembered',
+  strength: 'textbook',
+  confidence: 'medium',
+  checked: '2026-11-25',
+} as const
+
 const us = {
   sources: ['cfr-21-522-147'],
   where: 'text of 2024',
@@ -65,7 +73,7 @@ const joinedCpr = {
 
 export const atipamezole = drug({
   id: 'atipamezole',
-  name: 'Atipamezole',
+  name: 'atipamezole',
   aliases: [],
   class: 'alpha-2 antagonist',
   groups: ['alpha-2-antagonist'],
@@ -80,7 +88,7 @@ export const atipamezole = drug({
       stocks: { value: [{ strength: quantity('5', 'mg/mL') }], ...products },
       cautions: {
         value: [{ words: 'takes the pain relief away too' }, { words: 'older label: the same volume as the agonist' }],
-        ...noah,
+        ...texts,
       },
       exclusions: {
         value: [
@@ -106,7 +114,7 @@ export const atipamezole = drug({
       stocks: { value: [{ strength: quantity('5', 'mg/mL') }], ...products },
       cautions: {
         value: [{ words: 'takes the pain relief away too' }, { words: 'older label: the same volume as the agonist' }],
-        ...noah,
+        ...texts,
       },
       exclusions: {
         value: [
@@ -131,7 +139,7 @@ export const atipamezole = drug({
       stocks: { value: [{ strength: quantity('5', 'mg/mL') }], ...products },
       cautions: {
         value: [{ words: 'usually half the dexmedetomidine volume' }, { words: 'not licensed for cats in the US' }],
-        ...noah,
+        ...texts,
       },
       exclusions: {
         value: [

@@ -38,7 +38,7 @@ const old = {
 
 export const atropine = drug({
   id: 'atropine',
-  name: 'Atropine',
+  name: 'atropine',
   aliases: [],
   class: 'anticholinergic',
   groups: ['anticholinergic'],

@@ -9,6 +9,14 @@ const products = {
   checked: '2026-11-25',
 } as const
 
+const texts = {
+  sources: ['anaesthesia-texts'],
+  known: 'remembered',
+  strength: 'textbook',
+  confidence: 'medium',
+  checked: '2026-11-25',
+} as const
+
 const layne = {
   sources: ['layne-2019'],
   where: 'limit 2 mg/kg in dogs',
@@ -36,15 +44,6 @@ const grubb = {
   checked: '2026-11-25',
 } as const
 
-const caulfield = {
-  sources: ['caulfield-2022'],
-  where: '10 mg/kg by mistake: seizures and collapse in a cat',
-  known: 'read',
-  strength: 'study',
-  confidence: 'high',
-  checked: '2026-11-25',
-} as const
-
 const radlinsky = {
   sources: ['radlinsky-2005'],
   where: 'abstract',
@@ -65,7 +64,7 @@ const house = {
 
 export const bupivacaine = drug({
   id: 'bupivacaine',
-  name: 'Bupivacaine',
+  name: 'bupivacaine',
   aliases: [],
   class: 'amide local anaesthetic',
   groups: ['local-anaesthetic'],
@@ -105,11 +104,11 @@ export const bupivacaine = drug({
           { words: 'works after 20 to 30 min, for 3 to 6 h' },
           { words: 'poisonous to the heart' },
         ],
-        ...vasg,
+        ...texts,
       },
       exclusions: {
         value: [],
-        ...vasg,
+        ...texts,
       },
       neverByHand: ['into a vein', 'regional block of a limb by vein'],
     },
@@ -133,11 +132,11 @@ export const bupivacaine = drug({
           },
           { words: '10 mg/kg by mistake made a cat fit and collapse' },
         ],
-        ...caulfield,
+        ...texts,
       },
       exclusions: {
         value: [],
-        ...caulfield,
+        ...texts,
       },
       neverByHand: ['into a vein'],
     },
@@ -167,11 +166,11 @@ export const bupivacaine = drug({
               'the ear trial found no drug in the blood, no better pain score than morphine, and a slower recovery at 2 h',
           },
         ],
-        ...radlinsky,
+        ...texts,
       },
       exclusions: {
         value: [],
-        ...radlinsky,
+        ...texts,
       },
       neverByHand: ['through a contaminated wound catheter'],
     },

@@ -18,7 +18,7 @@ const eyes = {
 
 export const carbomer = drug({
   id: 'carbomer',
-  name: 'Carbomer eye gel',
+  name: 'carbomer eye gel',
   aliases: ['carbomer gel', 'carbomer gel 0.2%', 'carbomer-gel'],
   class: 'ocular lubricant',
   groups: ['ocular-lubricant'],

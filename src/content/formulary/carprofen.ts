@@ -9,6 +9,15 @@ const products = {
   checked: '2026-11-25',
 } as const
 
+const care = {
+  sources: ['aaha-aafp-2015-pain'],
+  where: 'one NSAID and its washout were read there; the rest is remembered from labels',
+  known: 'remembered',
+  strength: 'guideline',
+  confidence: 'medium',
+  checked: '2026-11-25',
+} as const
+
 const us = {
   sources: ['cfr-21-522-304'],
   where: 'with 520.304',
@@ -28,7 +37,7 @@ const uk = {
 
 export const carprofen = drug({
   id: 'carprofen',
-  name: 'Carprofen',
+  name: 'carprofen',
   aliases: [],
   class: 'NSAID',
   groups: ['nsaid'],
@@ -60,7 +69,7 @@ export const carprofen = drug({
           { words: 'on lean weight' },
           { words: 'label: 2 h before surgery; after recovery when pressure is in doubt' },
         ],
-        ...us,
+        ...care,
       },
       exclusions: {
         value: [
@@ -75,7 +84,7 @@ export const carprofen = drug({
           },
           { when: { kind: 'any-of', words: ['bleeding-disorder'] }, because: 'a bleeding disorder' },
         ],
-        ...us,
+        ...care,
       },
     },
     {
@@ -104,7 +113,7 @@ export const carprofen = drug({
           { words: 'only with blood volume and pressure normal' },
           { words: 'on lean weight' },
         ],
-        ...us,
+        ...care,
       },
       exclusions: {
         value: [
@@ -119,7 +128,7 @@ export const carprofen = drug({
           },
           { when: { kind: 'any-of', words: ['bleeding-disorder'] }, because: 'a bleeding disorder' },
         ],
-        ...us,
+        ...care,
       },
     },
     {
@@ -138,7 +147,7 @@ export const carprofen = drug({
           { words: 'on lean weight' },
           { words: 'one injection before surgery (EU licence); it lasts long and differently in each cat' },
         ],
-        ...uk,
+        ...care,
       },
       exclusions: {
         value: [
@@ -153,11 +162,11 @@ export const carprofen = drug({
           },
           { when: { kind: 'any-of', words: ['bleeding-disorder'] }, because: 'a bleeding disorder' },
           {
-            when: { kind: 'given-within', drug: 'carprofen', time: quantity('10080', 'min') },
+            when: { kind: 'given-at-least', drug: 'carprofen', dose: quantity('0', 'mg/kg') },
             because: 'never repeated in cats',
           },
         ],
-        ...uk,
+        ...care,
       },
     },
   ],

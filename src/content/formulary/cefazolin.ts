@@ -9,6 +9,14 @@ const products = {
   checked: '2026-11-25',
 } as const
 
+const texts = {
+  sources: ['anaesthesia-texts'],
+  known: 'remembered',
+  strength: 'textbook',
+  confidence: 'medium',
+  checked: '2026-11-25',
+} as const
+
 const surgery = {
   sources: ['vetsurgeryonline-prophylaxis'],
   where: '22 mg/kg within 30 min of incision, again every 90 min',
@@ -27,18 +35,18 @@ const surgeryCat = {
   checked: '2026-11-25',
 } as const
 
-const audit = {
-  sources: ['javma-cruciate-audit'],
-  where: 'the audit repeated every 120 min',
+const timing = {
+  sources: ['vetsurgeryonline-prophylaxis', 'javma-cruciate-audit'],
+  where: 'within 30 min and every 90 min in the first; the audit counted 60 min as right and repeated every 120',
   known: 'read',
   strength: 'study',
-  confidence: 'medium',
+  confidence: 'high',
   checked: '2026-11-25',
 } as const
 
 export const cefazolin = drug({
   id: 'cefazolin',
-  name: 'Cefazolin',
+  name: 'cefazolin',
   aliases: ['cephazolin'],
   class: 'first-generation cephalosporin',
   groups: ['cephalosporin'],
@@ -66,7 +74,7 @@ export const cefazolin = drug({
           { words: 'some surgeons swab the bulla first' },
           { words: 'stop at closure unless the culture asks for a course' },
         ],
-        ...surgery,
+        ...timing,
       },
       exclusions: {
         value: [
@@ -75,7 +83,7 @@ export const cefazolin = drug({
             because: 'anaphylaxis to a penicillin or cephalosporin',
           },
         ],
-        ...surgery,
+        ...texts,
       },
     },
     {
@@ -94,7 +102,7 @@ export const cefazolin = drug({
           { words: 'some surgeons swab the bulla first' },
           { words: 'stop at closure unless the culture asks for a course' },
         ],
-        ...audit,
+        ...timing,
       },
       exclusions: {
         value: [
@@ -103,7 +111,7 @@ export const cefazolin = drug({
             because: 'anaphylaxis to a penicillin or cephalosporin',
           },
         ],
-        ...audit,
+        ...texts,
       },
     },
   ],

@@ -19,7 +19,7 @@ const medicine = {
 
 export const dexamethasone = drug({
   id: 'dexamethasone',
-  name: 'Dexamethasone',
+  name: 'dexamethasone',
   aliases: [],
   class: 'corticosteroid',
   groups: ['steroid'],

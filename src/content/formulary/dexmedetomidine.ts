@@ -73,7 +73,7 @@ const infusionCat = {
 
 export const dexmedetomidine = drug({
   id: 'dexmedetomidine',
-  name: 'Dexmedetomidine',
+  name: 'dexmedetomidine',
   aliases: [],
   class: 'alpha-2 agonist',
   groups: ['alpha-2-agonist'],
@@ -98,7 +98,7 @@ export const dexmedetomidine = drug({
           { words: 'into a vein use the low end' },
           { words: 'vomiting' },
         ],
-        ...label,
+        ...texts,
       },
       exclusions: {
         value: [
@@ -134,7 +134,7 @@ export const dexmedetomidine = drug({
             when: { kind: 'lighter-than', weight: quantity('2', 'kg') },
           },
         ],
-        ...label,
+        ...texts,
       },
       exclusions: {
         value: [
@@ -163,7 +163,7 @@ export const dexmedetomidine = drug({
           { words: 'label dose, far above what premedication needs' },
           { words: 'the blink is lost: lubricate both eyes' },
         ],
-        ...label,
+        ...texts,
       },
       exclusions: {
         value: [
@@ -197,7 +197,7 @@ export const dexmedetomidine = drug({
             when: { kind: 'any-of', words: ['hypertrophic-cardiomyopathy'] },
           },
         ],
-        ...label,
+        ...texts,
       },
       exclusions: {
         value: [
@@ -222,7 +222,7 @@ export const dexmedetomidine = drug({
           { words: 'fluid in the lungs has been reported' },
           { words: 'the blink is lost: lubricate both eyes' },
         ],
-        ...label,
+        ...texts,
       },
       exclusions: {
         value: [

@@ -9,6 +9,14 @@ const products = {
   checked: '2026-11-25',
 } as const
 
+const texts = {
+  sources: ['anaesthesia-texts'],
+  known: 'remembered',
+  strength: 'textbook',
+  confidence: 'medium',
+  checked: '2026-11-25',
+} as const
+
 const us = {
   sources: ['cfr-21-520-812', 'aaha-2023-allergic-skin', 'small-animal-internal-medicine-6'],
   where: '5 to 20 mg/kg',
@@ -47,7 +55,7 @@ const oldText = {
 
 export const enrofloxacin = drug({
   id: 'enrofloxacin',
-  name: 'Enrofloxacin',
+  name: 'enrofloxacin',
   aliases: [],
   class: 'fluoroquinolone',
   groups: ['fluoroquinolone'],
@@ -87,7 +95,7 @@ export const enrofloxacin = drug({
           { words: 'Pseudomonas needs the top of the range and a measured MIC' },
           { words: 'into a vein slowly and diluted' },
         ],
-        ...us,
+        ...texts,
       },
       exclusions: {
         value: [
@@ -136,7 +144,7 @@ export const enrofloxacin = drug({
           { words: 'lowers the seizure threshold', when: { kind: 'any-of', words: ['seizure-disorder'] } },
           { words: 'more blinds cats: marbofloxacin or pradofloxacin first' },
         ],
-        ...retina,
+        ...texts,
       },
       exclusions: {
         value: [

@@ -81,7 +81,7 @@ const patch = {
 
 export const fentanyl = drug({
   id: 'fentanyl',
-  name: 'Fentanyl',
+  name: 'fentanyl',
   aliases: [],
   class: 'opioid, full mu agonist',
   groups: ['full-opioid'],

@@ -9,6 +9,14 @@ const products = {
   checked: '2026-11-25',
 } as const
 
+const texts = {
+  sources: ['anaesthesia-texts'],
+  known: 'remembered',
+  strength: 'textbook',
+  confidence: 'medium',
+  checked: '2026-11-25',
+} as const
+
 const visitDog = {
   sources: ['gabapentin-dog-visit'],
   where: '20 to 25 mg/kg before a visit; 10 to 20 is remembered as common',
@@ -37,7 +45,7 @@ const pain = {
 
 export const gabapentin = drug({
   id: 'gabapentin',
-  name: 'Gabapentin',
+  name: 'gabapentin',
   aliases: [],
   class: 'gabapentinoid',
   groups: ['gabapentinoid'],
@@ -63,11 +71,11 @@ export const gabapentin = drug({
           { words: 'sleepy and unsteady: hides recovery of balance' },
           { words: 'less with kidney disease', when: { kind: 'any-of', words: ['renal-disease'] } },
         ],
-        ...visitDog,
+        ...texts,
       },
       exclusions: {
         value: [],
-        ...visitDog,
+        ...texts,
       },
       neverByHand: ['a liquid with xylitol'],
     },
@@ -91,11 +99,11 @@ export const gabapentin = drug({
           { words: 'sleepy and unsteady: hides recovery of balance' },
           { words: 'half the dose with kidney disease', when: { kind: 'any-of', words: ['renal-disease'] } },
         ],
-        ...visitCat,
+        ...texts,
       },
       exclusions: {
         value: [],
-        ...visitCat,
+        ...texts,
       },
     },
     {
@@ -124,11 +132,11 @@ export const gabapentin = drug({
           { words: 'taper off' },
           { words: 'less with kidney disease', when: { kind: 'any-of', words: ['renal-disease'] } },
         ],
-        ...pain,
+        ...texts,
       },
       exclusions: {
         value: [],
-        ...pain,
+        ...texts,
       },
       neverByHand: ['a liquid with xylitol'],
     },
@@ -151,11 +159,11 @@ export const gabapentin = drug({
           { words: 'sleepy and unsteady: hides recovery of balance' },
           { words: 'half the dose with kidney disease', when: { kind: 'any-of', words: ['renal-disease'] } },
         ],
-        ...pain,
+        ...texts,
       },
       exclusions: {
         value: [],
-        ...pain,
+        ...texts,
       },
     },
   ],

@@ -37,7 +37,7 @@ const macCat = {
 
 export const isoflurane = drug({
   id: 'isoflurane',
-  name: 'Isoflurane',
+  name: 'isoflurane',
   aliases: [],
   class: 'inhalant',
   groups: ['inhalant'],

@@ -70,7 +70,7 @@ const wingfield = {
 
 export const ketamine = drug({
   id: 'ketamine',
-  name: 'Ketamine',
+  name: 'ketamine',
   aliases: [],
   class: 'NMDA antagonist',
   groups: ['nmda-antagonist'],
@@ -89,11 +89,11 @@ export const ketamine = drug({
           { words: 'the eyes stay open: lubricate' },
           { words: 'relative: seizures', when: { kind: 'any-of', words: ['seizure-disorder'] } },
         ],
-        ...handout,
+        ...texts,
       },
       exclusions: {
         value: [{ when: { kind: 'any-of', words: ['hypertension'] }, because: 'uncontrolled high pressure' }],
-        ...handout,
+        ...texts,
       },
     },
     {
@@ -111,7 +111,7 @@ export const ketamine = drug({
             when: { kind: 'any-of', words: ['renal-disease', 'urinary-obstruction'] },
           },
         ],
-        ...vetTimes,
+        ...texts,
       },
       exclusions: {
         value: [{ when: { kind: 'any-of', words: ['hypertrophic-cardiomyopathy'] }, because: 'a thick heart muscle' }],

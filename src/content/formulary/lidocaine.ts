@@ -9,6 +9,14 @@ const products = {
   checked: '2026-11-25',
 } as const
 
+const texts = {
+  sources: ['anaesthesia-texts'],
+  known: 'remembered',
+  strength: 'textbook',
+  confidence: 'medium',
+  checked: '2026-11-25',
+} as const
+
 const layne = {
   sources: ['layne-2019'],
   where: 'limit 5 mg/kg in dogs',
@@ -92,7 +100,7 @@ const barred = {
 
 export const lidocaine = drug({
   id: 'lidocaine',
-  name: 'Lidocaine',
+  name: 'lidocaine',
   aliases: ['lignocaine'],
   class: 'amide local anaesthetic; class Ib antiarrhythmic',
   groups: ['local-anaesthetic'],
@@ -125,11 +133,11 @@ export const lidocaine = drug({
           },
           { words: 'works in minutes, for 1 to 2 h' },
         ],
-        ...vasg,
+        ...texts,
       },
       exclusions: {
         value: [],
-        ...vasg,
+        ...texts,
       },
       neverByHand: ['the block dose into a vein', 'through infected or tumour tissue (relative)'],
     },
@@ -152,11 +160,11 @@ export const lidocaine = drug({
             when: { kind: 'any-of', words: ['sepsis', 'hypoproteinaemia', 'hepatic-disease'] },
           },
         ],
-        ...vasg,
+        ...texts,
       },
       exclusions: {
         value: [],
-        ...vasg,
+        ...texts,
       },
       neverByHand: ['the block dose into a vein'],
     },
@@ -177,7 +185,7 @@ export const lidocaine = drug({
           { words: 'nausea, tremor, seizure: stop' },
           { words: 'stop when a large block is given too' },
         ],
-        ...vetTimes,
+        ...texts,
       },
       exclusions: {
         value: [
@@ -187,7 +195,7 @@ export const lidocaine = drug({
             because: 'local-anaesthetic toxicity is suspected',
           },
         ],
-        ...vetTimes,
+        ...texts,
       },
     },
     {

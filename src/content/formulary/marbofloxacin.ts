@@ -9,6 +9,14 @@ const products = {
   checked: '2026-11-25',
 } as const
 
+const texts = {
+  sources: ['anaesthesia-texts'],
+  known: 'remembered',
+  strength: 'textbook',
+  confidence: 'medium',
+  checked: '2026-11-25',
+} as const
+
 const us = {
   sources: ['cfr-21-520-1310'],
   where: '1.25 to 2.5 mg/lb',
@@ -38,7 +46,7 @@ const textbook = {
 
 export const marbofloxacin = drug({
   id: 'marbofloxacin',
-  name: 'Marbofloxacin',
+  name: 'marbofloxacin',
   aliases: [],
   class: 'fluoroquinolone',
   groups: ['fluoroquinolone'],
@@ -69,7 +77,7 @@ export const marbofloxacin = drug({
           { words: '2 h apart from aluminium, calcium, magnesium or iron by mouth' },
           { words: 'lowers the seizure threshold', when: { kind: 'any-of', words: ['seizure-disorder'] } },
         ],
-        ...us,
+        ...texts,
       },
       exclusions: {
         value: [
@@ -111,7 +119,7 @@ export const marbofloxacin = drug({
           { words: 'lowers the seizure threshold', when: { kind: 'any-of', words: ['seizure-disorder'] } },
           { words: 'the 20 and 80 mg tablets are not for cats' },
         ],
-        ...uk,
+        ...texts,
       },
       exclusions: {
         value: [

@@ -9,6 +9,14 @@ const products = {
   checked: '2026-11-25',
 } as const
 
+const texts = {
+  sources: ['anaesthesia-texts'],
+  known: 'remembered',
+  strength: 'textbook',
+  confidence: 'medium',
+  checked: '2026-11-25',
+} as const
+
 const injection = {
   sources: ['cfr-21-522-1315'],
   known: 'read',
@@ -28,7 +36,7 @@ const tablets = {
 
 export const maropitant = drug({
   id: 'maropitant',
-  name: 'Maropitant',
+  name: 'maropitant',
   aliases: [],
   class: 'NK1 antagonist',
   groups: ['antiemetic'],
@@ -43,11 +51,11 @@ export const maropitant = drug({
       stocks: { value: [{ strength: quantity('10', 'mg/mL') }], ...products },
       cautions: {
         value: [{ words: '45 to 60 min before an opioid to prevent vomiting' }, { words: 'stings less when chilled' }],
-        ...injection,
+        ...texts,
       },
       exclusions: {
         value: [],
-        ...injection,
+        ...texts,
       },
     },
     {
@@ -60,11 +68,11 @@ export const maropitant = drug({
       stocks: { value: [{ strength: quantity('10', 'mg/mL') }], ...products },
       cautions: {
         value: [{ words: '45 to 60 min before an opioid to prevent vomiting' }, { words: 'stings less when chilled' }],
-        ...injection,
+        ...texts,
       },
       exclusions: {
         value: [],
-        ...injection,
+        ...texts,
       },
     },
     {
@@ -87,11 +95,11 @@ export const maropitant = drug({
       },
       cautions: {
         value: [{ words: 'for sickness from the inner ear the motion-sickness dose is labelled for up to 2 days' }],
-        ...tablets,
+        ...texts,
       },
       exclusions: {
         value: [],
-        ...tablets,
+        ...texts,
       },
     },
   ],

@@ -9,6 +9,15 @@ const products = {
   checked: '2026-11-25',
 } as const
 
+const care = {
+  sources: ['aaha-aafp-2015-pain'],
+  where: 'one NSAID and its washout were read there; the rest is remembered from labels',
+  known: 'remembered',
+  strength: 'guideline',
+  confidence: 'medium',
+  checked: '2026-11-25',
+} as const
+
 const usInjection = {
   sources: ['cfr-21-522-1367'],
   known: 'read',
@@ -61,7 +70,7 @@ const ckd = {
 
 export const meloxicam = drug({
   id: 'meloxicam',
-  name: 'Meloxicam',
+  name: 'meloxicam',
   aliases: [],
   class: 'NSAID',
   groups: ['nsaid'],
@@ -96,7 +105,7 @@ export const meloxicam = drug({
           { words: 'on lean weight' },
           { words: 'the usual strengths differ up to tenfold' },
         ],
-        ...usBoth,
+        ...care,
       },
       exclusions: {
         value: [
@@ -111,7 +120,7 @@ export const meloxicam = drug({
           },
           { when: { kind: 'any-of', words: ['bleeding-disorder'] }, because: 'a bleeding disorder' },
         ],
-        ...usBoth,
+        ...care,
       },
     },
     {
@@ -146,7 +155,7 @@ export const meloxicam = drug({
           { words: 'on lean weight' },
           { words: 'the usual strengths differ up to tenfold' },
         ],
-        ...usOral,
+        ...care,
       },
       exclusions: {
         value: [
@@ -161,7 +170,7 @@ export const meloxicam = drug({
           },
           { when: { kind: 'any-of', words: ['bleeding-disorder'] }, because: 'a bleeding disorder' },
         ],
-        ...usOral,
+        ...care,
       },
     },
     {
@@ -181,7 +190,7 @@ export const meloxicam = drug({
           { words: 'on lean weight' },
           { words: 'US boxed warning against repeats in cats (remembered)' },
         ],
-        ...usInjection,
+        ...care,
       },
       exclusions: {
         value: [
@@ -196,7 +205,7 @@ export const meloxicam = drug({
           },
           { when: { kind: 'any-of', words: ['bleeding-disorder'] }, because: 'a bleeding disorder' },
         ],
-        ...usInjection,
+        ...care,
       },
     },
     {
@@ -214,7 +223,7 @@ export const meloxicam = drug({
           { words: 'only with blood volume and pressure normal' },
           { words: 'on lean weight' },
         ],
-        ...eu,
+        ...care,
       },
       exclusions: {
         value: [
@@ -229,7 +238,7 @@ export const meloxicam = drug({
           },
           { when: { kind: 'any-of', words: ['bleeding-disorder'] }, because: 'a bleeding disorder' },
         ],
-        ...eu,
+        ...care,
       },
     },
     {
@@ -250,7 +259,7 @@ export const meloxicam = drug({
           { words: 'on lean weight' },
           { words: 'the dog suspension is three times as strong' },
         ],
-        ...eu,
+        ...care,
       },
       exclusions: {
         value: [
@@ -269,7 +278,7 @@ export const meloxicam = drug({
             because: 'nothing more after the 0.3 mg/kg injection',
           },
         ],
-        ...eu,
+        ...care,
       },
     },
   ],

@@ -9,6 +9,14 @@ const products = {
   checked: '2026-11-25',
 } as const
 
+const texts = {
+  sources: ['anaesthesia-texts'],
+  known: 'remembered',
+  strength: 'textbook',
+  confidence: 'medium',
+  checked: '2026-11-25',
+} as const
+
 const merck = {
   sources: ['merck-opioid-table'],
   where: 'opioids in emergency practice',
@@ -38,7 +46,7 @@ const ukLabel = {
 
 export const methadone = drug({
   id: 'methadone',
-  name: 'Methadone',
+  name: 'methadone',
   aliases: [],
   class: 'opioid, full mu agonist',
   groups: ['full-opioid'],
@@ -60,7 +68,7 @@ export const methadone = drug({
           { words: 'secure the airway before deep sedation', when: { kind: 'any-of', words: ['brachycephalic'] } },
           { words: 'may need more than others', when: { kind: 'any-of', words: ['greyhound'] } },
         ],
-        ...ukLabel,
+        ...texts,
       },
       exclusions: {
         value: [
@@ -88,7 +96,7 @@ export const methadone = drug({
           { words: 'may excite or overheat a cat: watch the temperature' },
           { words: 'wide pupils outlast the pain relief' },
         ],
-        ...ukLabel,
+        ...texts,
       },
       exclusions: {
         value: [{ when: { kind: 'any-of', words: ['respiratory-failure'] }, because: 'advanced respiratory failure' }],

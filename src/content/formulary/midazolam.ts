@@ -55,7 +55,7 @@ const joined = {
 
 export const midazolam = drug({
   id: 'midazolam',
-  name: 'Midazolam',
+  name: 'midazolam',
   aliases: [],
   class: 'benzodiazepine',
   groups: ['benzodiazepine'],

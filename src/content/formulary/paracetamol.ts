@@ -29,7 +29,7 @@ const universal = {
 
 export const paracetamol = drug({
   id: 'paracetamol',
-  name: 'Paracetamol',
+  name: 'paracetamol',
   aliases: ['acetaminophen'],
   class: 'non-opioid analgesic',
   groups: ['non-opioid-analgesic'],

@@ -27,7 +27,7 @@ const medicine = {
 
 export const prednisolone = drug({
   id: 'prednisolone',
-  name: 'Prednisolone',
+  name: 'prednisolone',
   aliases: [],
   class: 'corticosteroid',
   groups: ['steroid'],

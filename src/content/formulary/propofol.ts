@@ -72,7 +72,7 @@ const wingfield = {
 
 export const propofol = drug({
   id: 'propofol',
-  name: 'Propofol',
+  name: 'propofol',
   aliases: [],
   class: 'alkylphenol',
   groups: ['induction-agent'],

@@ -9,6 +9,15 @@ const products = {
   checked: '2026-11-25',
 } as const
 
+const care = {
+  sources: ['aaha-aafp-2015-pain'],
+  where: 'one NSAID and its washout were read there; the rest is remembered from labels',
+  known: 'remembered',
+  strength: 'guideline',
+  confidence: 'medium',
+  checked: '2026-11-25',
+} as const
+
 const us = {
   sources: ['cfr-21-522-2075'],
   where: 'US 2 mg/kg',
@@ -38,7 +47,7 @@ const usCat = {
 
 export const robenacoxib = drug({
   id: 'robenacoxib',
-  name: 'Robenacoxib',
+  name: 'robenacoxib',
   aliases: [],
   class: 'NSAID',
   groups: ['nsaid'],
@@ -69,7 +78,7 @@ export const robenacoxib = drug({
           { words: 'on lean weight' },
           { words: 'tablets without food, not cut' },
         ],
-        ...us,
+        ...care,
       },
       exclusions: {
         value: [
@@ -85,7 +94,7 @@ export const robenacoxib = drug({
           { when: { kind: 'any-of', words: ['bleeding-disorder'] }, because: 'a bleeding disorder' },
           { when: { kind: 'lighter-than', weight: quantity('2.5', 'kg') }, because: 'under 2.5 kg' },
         ],
-        ...us,
+        ...care,
       },
     },
     {
@@ -109,7 +118,7 @@ export const robenacoxib = drug({
           { words: 'by injection 2, by mouth 1 mg/kg' },
           { words: 'tablets without food, not cut' },
         ],
-        ...usCat,
+        ...care,
       },
       exclusions: {
         value: [
@@ -126,7 +135,7 @@ export const robenacoxib = drug({
           { when: { kind: 'lighter-than', weight: quantity('2.5', 'kg') }, because: 'under 2.5 kg' },
           { when: { kind: 'younger-than', months: 4 }, because: 'under 4 months' },
         ],
-        ...usCat,
+        ...care,
       },
     },
   ],

@@ -9,6 +9,14 @@ const products = {
   checked: '2026-11-25',
 } as const
 
+const texts = {
+  sources: ['anaesthesia-texts'],
+  known: 'remembered',
+  strength: 'textbook',
+  confidence: 'medium',
+  checked: '2026-11-25',
+} as const
+
 const grubb = {
   sources: ['grubb-lobprise-2020', 'wsava-2022-pain'],
   known: 'remembered',
@@ -36,7 +44,7 @@ const house = {
 
 export const ropivacaine = drug({
   id: 'ropivacaine',
-  name: 'Ropivacaine',
+  name: 'ropivacaine',
   aliases: [],
   class: 'amide local anaesthetic',
   groups: ['local-anaesthetic'],
@@ -75,11 +83,11 @@ export const ropivacaine = drug({
           },
           { words: 'kinder to the heart than bupivacaine' },
         ],
-        ...grubb,
+        ...texts,
       },
       exclusions: {
         value: [],
-        ...grubb,
+        ...texts,
       },
       neverByHand: ['into a vein'],
     },
@@ -101,11 +109,11 @@ export const ropivacaine = drug({
             when: { kind: 'any-of', words: ['sepsis', 'hypoproteinaemia', 'hepatic-disease'] },
           },
         ],
-        ...grubbCat,
+        ...texts,
       },
       exclusions: {
         value: [],
-        ...grubbCat,
+        ...texts,
       },
       neverByHand: ['into a vein'],
     },

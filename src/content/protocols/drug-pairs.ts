@@ -80,4 +80,23 @@ export const drugPairs = [
     ],
     ...anaesthesiaTexts,
   },
+  {
+    code: 'pair-forbidden',
+    level: 'block',
+    between: ['aminoglycoside', 'nsaid'],
+    because: 'both harm the kidney',
+    washouts: [
+      { drug: 'meloxicam', ...fiveDays },
+      { group: 'nsaid', ...sevenDays },
+    ],
+    ...anaesthesiaTexts,
+  },
+  {
+    code: 'pair-to-think-about',
+    level: 'note',
+    between: ['serotonergic', 'serotonergic'],
+    because: 'serotonin adds up: tremor, heat, restlessness',
+    washouts: [],
+    ...anaesthesiaTexts,
+  },
 ] as const satisfies readonly Interaction[]

@@ -1,10 +1,12 @@
 // Written by scripts/write-indexes.mjs: sorted, one line per file.
+// biome-ignore-all assist/source/organizeImports: sorted by file name, character by character.
 import { aaha2020Hypotension } from './aaha-2020-hypotension.ts'
 import { aaha2022Pain } from './aaha-2022-pain.ts'
 import { aaha2023AllergicSkin } from './aaha-2023-allergic-skin.ts'
 import { aaha2024Fluids } from './aaha-2024-fluids.ts'
 import { aahaAafp2013Fluids } from './aaha-aafp-2013-fluids.ts'
 import { aahaAafp2015Pain } from './aaha-aafp-2015-pain.ts'
+import { acvimGi2018 } from './acvim-gi-2018.ts'
 import { allowableBloodLossPage } from './allowable-blood-loss-page.ts'
 import { amoxicillinClavulanateUkSpcTablets } from './amoxicillin-clavulanate-uk-spc-tablets.ts'
 import { anaesthesiaTexts } from './anaesthesia-texts.ts'
@@ -23,23 +25,31 @@ import { bsavaHeadNeckThoracic } from './bsava-head-neck-thoracic.ts'
 import { bsavaSedationProtocols } from './bsava-sedation-protocols.ts'
 import { bsavaTable623 } from './bsava-table-6-23.ts'
 import { canVetJ2021Gabapentin } from './can-vet-j-2021-gabapentin.ts'
+import { canadianAcepromazineLabel } from './canadian-acepromazine-label.ts'
 import { carprofenUkSpc } from './carprofen-uk-spc.ts'
 import { caulfield2022 } from './caulfield-2022.ts'
+import { cefalexinUkSpc } from './cefalexin-uk-spc.ts'
+import { cfr215201084 } from './cfr-21-520-1084.ts'
 import { cfr215201310 } from './cfr-21-520-1310.ts'
 import { cfr215201315 } from './cfr-21-520-1315.ts'
 import { cfr215201367 } from './cfr-21-520-1367.ts'
+import { cfr21520446 } from './cfr-21-520-446.ts'
 import { cfr21520812 } from './cfr-21-520-812.ts'
+import { cfr21520928 } from './cfr-21-520-928.ts'
 import { cfr215221315 } from './cfr-21-522-1315.ts'
 import { cfr215221367 } from './cfr-21-522-1367.ts'
 import { cfr21522147 } from './cfr-21-522-147.ts'
 import { cfr215222005 } from './cfr-21-522-2005.ts'
 import { cfr215222075 } from './cfr-21-522-2075.ts'
+import { cfr21522230 } from './cfr-21-522-230.ts'
 import { cfr21522304 } from './cfr-21-522-304.ts'
 import { cfr21522311 } from './cfr-21-522-311.ts'
 import { cfr2152252 } from './cfr-21-522-52.ts'
 import { cfr21522558 } from './cfr-21-522-558.ts'
+import { cfr21524230 } from './cfr-21-524-230.ts'
 import { cliniciansBriefBilateralAblation } from './clinicians-brief-bilateral-ablation.ts'
 import { cliniciansBriefFluids } from './clinicians-brief-fluids.ts'
+import { cliniciansBriefOpioidAlternatives } from './clinicians-brief-opioid-alternatives.ts'
 import { coleman2016 } from './coleman-2016.ts'
 import { commonPractice } from './common-practice.ts'
 import { criFormulaPage } from './cri-formula-page.ts'
@@ -63,15 +73,19 @@ import { gelatt2001 } from './gelatt-2001.ts'
 import { greci2011 } from './greci-2011.ts'
 import { greci2014 } from './greci-2014.ts'
 import { grubbLobprise2020 } from './grubb-lobprise-2020.ts'
+import { gruen2014 } from './gruen-2014.ts'
 import { hardie2008 } from './hardie-2008.ts'
 import { hartrum2025 } from './hartrum-2025.ts'
 import { hettlich2005 } from './hettlich-2005.ts'
 import { house2015Wsava } from './house-2015-wsava.ts'
 import { houseJudgement } from './house-judgement.ts'
+import { housePolicy } from './house-policy.ts'
 import { imai2019 } from './imai-2019.ts'
 import { internationalPound } from './international-pound.ts'
+import { jaaha1995DryEye } from './jaaha-1995-dry-eye.ts'
 import { janssens2017 } from './janssens-2017.ts'
 import { javmaCruciateAudit } from './javma-cruciate-audit.ts'
+import { kazamaIkeda1988 } from './kazama-ikeda-1988.ts'
 import { kelmer2015 } from './kelmer-2015.ts'
 import { layne2019 } from './layne-2019.ts'
 import { lukasik2015 } from './lukasik-2015.ts'
@@ -93,20 +107,25 @@ import { mlkBagTeachingBlog } from './mlk-bag-teaching-blog.ts'
 import { msdCprTableEarlier } from './msd-cpr-table-earlier.ts'
 import { noahAmoxicillinClavulanateSuspension } from './noah-amoxicillin-clavulanate-suspension.ts'
 import { noahAtipamezole } from './noah-atipamezole.ts'
+import { noahBuprenorphine } from './noah-buprenorphine.ts'
 import { nuttallBensignor2014 } from './nuttall-bensignor-2014.ts'
 import { oncologyBsaTables } from './oncology-bsa-tables.ts'
 import { ophthalmologyTexts } from './ophthalmology-texts.ts'
 import { pabloCriFlorida } from './pablo-cri-florida.ts'
+import { papichClsiAminoglycosides } from './papich-clsi-aminoglycosides.ts'
 import { papichDosePoster } from './papich-dose-poster.ts'
 import { percentStrengthQuestionSet } from './percent-strength-question-set.ts'
+import { pradofloxacinEuSpc } from './pradofloxacin-eu-spc.ts'
 import { radlinsky2005 } from './radlinsky-2005.ts'
 import { recover2024 } from './recover-2024.ts'
 import { recoverPublicSummaries } from './recover-public-summaries.ts'
 import { reed2014 } from './reed-2014.ts'
 import { robenacoxibUkSpc } from './robenacoxib-uk-spc.ts'
 import { saAnesthesiaDrugDosages2022 } from './sa-anesthesia-drug-dosages-2022.ts'
+import { shaffran2013 } from './shaffran-2013.ts'
 import { sharp1990 } from './sharp-1990.ts'
 import { shaughnessyHofmeister2014 } from './shaughnessy-hofmeister-2014.ts'
+import { smallAnimalDermatology3 } from './small-animal-dermatology-3.ts'
 import { smallAnimalInternalMedicine6 } from './small-animal-internal-medicine-6.ts'
 import { smallCanalMasses2016 } from './small-canal-masses-2016.ts'
 import { smeak1986 } from './smeak-1986.ts'
@@ -121,6 +140,7 @@ import { technicianDrugCalculations } from './technician-drug-calculations.ts'
 import { tranexamicAcid28Cats } from './tranexamic-acid-28-cats.ts'
 import { tranexamicAcidDogsCats20182019 } from './tranexamic-acid-dogs-cats-2018-2019.ts'
 import { transfusionTexts } from './transfusion-texts.ts'
+import { trazodoneCatStudies } from './trazodone-cat-studies.ts'
 import { trevor1993 } from './trevor-1993.ts'
 import { tvp2018Fluids } from './tvp-2018-fluids.ts'
 import { ukSurgicalProphylaxis } from './uk-surgical-prophylaxis.ts'
@@ -143,6 +163,7 @@ import { williams1992 } from './williams-1992.ts'
 import { wingfieldCriCsu } from './wingfield-cri-csu.ts'
 import { woundSurveillanceFramework } from './wound-surveillance-framework.ts'
 import { wsava2022Pain } from './wsava-2022-pain.ts'
+import { wsuProblemDrugs } from './wsu-problem-drugs.ts'
 import { zeroPainOpioids } from './zero-pain-opioids.ts'
 import { zukureviewTearTest } from './zukureview-tear-test.ts'
 
@@ -153,6 +174,7 @@ export const sources = [
   aaha2024Fluids,
   aahaAafp2013Fluids,
   aahaAafp2015Pain,
+  acvimGi2018,
   allowableBloodLossPage,
   amoxicillinClavulanateUkSpcTablets,
   anaesthesiaTexts,
@@ -171,23 +193,31 @@ export const sources = [
   bsavaSedationProtocols,
   bsavaTable623,
   canVetJ2021Gabapentin,
+  canadianAcepromazineLabel,
   carprofenUkSpc,
   caulfield2022,
+  cefalexinUkSpc,
+  cfr215201084,
   cfr215201310,
   cfr215201315,
   cfr215201367,
+  cfr21520446,
   cfr21520812,
+  cfr21520928,
   cfr215221315,
   cfr215221367,
   cfr21522147,
   cfr215222005,
   cfr215222075,
+  cfr21522230,
   cfr21522304,
   cfr21522311,
   cfr2152252,
   cfr21522558,
+  cfr21524230,
   cliniciansBriefBilateralAblation,
   cliniciansBriefFluids,
+  cliniciansBriefOpioidAlternatives,
   coleman2016,
   commonPractice,
   criFormulaPage,
@@ -211,15 +241,19 @@ export const sources = [
   greci2011,
   greci2014,
   grubbLobprise2020,
+  gruen2014,
   hardie2008,
   hartrum2025,
   hettlich2005,
   house2015Wsava,
   houseJudgement,
+  housePolicy,
   imai2019,
   internationalPound,
+  jaaha1995DryEye,
   janssens2017,
   javmaCruciateAudit,
+  kazamaIkeda1988,
   kelmer2015,
   layne2019,
   lukasik2015,
@@ -241,20 +275,25 @@ export const sources = [
   msdCprTableEarlier,
   noahAmoxicillinClavulanateSuspension,
   noahAtipamezole,
+  noahBuprenorphine,
   nuttallBensignor2014,
   oncologyBsaTables,
   ophthalmologyTexts,
   pabloCriFlorida,
+  papichClsiAminoglycosides,
   papichDosePoster,
   percentStrengthQuestionSet,
+  pradofloxacinEuSpc,
   radlinsky2005,
   recover2024,
   recoverPublicSummaries,
   reed2014,
   robenacoxibUkSpc,
   saAnesthesiaDrugDosages2022,
+  shaffran2013,
   sharp1990,
   shaughnessyHofmeister2014,
+  smallAnimalDermatology3,
   smallAnimalInternalMedicine6,
   smallCanalMasses2016,
   smeak1986,
@@ -269,6 +308,7 @@ export const sources = [
   tranexamicAcid28Cats,
   tranexamicAcidDogsCats20182019,
   transfusionTexts,
+  trazodoneCatStudies,
   trevor1993,
   tvp2018Fluids,
   ukSurgicalProphylaxis,
@@ -291,6 +331,7 @@ export const sources = [
   wingfieldCriCsu,
   woundSurveillanceFramework,
   wsava2022Pain,
+  wsuProblemDrugs,
   zeroPainOpioids,
   zukureviewTearTest,
 ] as const

@@ -46,6 +46,7 @@ export const doseFindingWords = {
   'weight-changed-much': 'The weight changed by {percent} % (from {before} to {now}): weigh again and confirm.',
   'lean-weight-used': '{drug} is counted on the lean weight, about {lean}, not on {weight}.',
   'strength-not-chosen': 'The strength of {drug} in hand is not stated, so no volume is given. Usual: {known}.',
+  'strength-not-listed': 'A {drug} of {stock} is none of the usual strengths ({known}). Read the label again.',
   'strength-does-not-fit':
     '{amount} of {drug} cannot be taken from {stock}. State the strength of the product in hand.',
   'volume-too-small': '{volume} of {drug} cannot be drawn exactly (least: {least}). Dilute: {offer}.',
@@ -66,7 +67,9 @@ export const doseFindingWords = {
     'How many milligrams were in {given} is not known, so there is no room to count {drug} into. Record the strength.',
   'nsaid-with-steroid': '{drug} meets {other}: NSAID and steroid, {because}. {left}.',
   'two-nsaids': '{drug} meets {other}: {because}. {left}.',
+  'pair-forbidden': '{drug} must not meet {other}: {because}. {left}.',
   'pair-to-think-about': '{drug} meets {other}: {because}. {left}.',
   'given-drug-unknown': '{given} is not in the formulary (near names: {near}): it counts in no check.',
+  'field-not-read': 'The field "{field}" is not read by this check; nothing was concluded from it.',
   'duration-not-chosen': 'How long {drug} is to run is not stated; only the amount per hour is given.',
 } as const satisfies Record<DoseCode, string>

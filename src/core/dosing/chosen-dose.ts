@@ -23,7 +23,8 @@ export function chooseDose(
 ): Choice {
   if (line.dose) return { kind: 'chosen', line, dose: line.dose, by: { kind: 'person' } }
   const name = line.plan ?? planName
-  if (name !== undefined) return fromPlan(line, name, species, knowledge)
+  const planned = name === undefined ? undefined : fromPlan(line, name, species, knowledge)
+  if (planned?.kind === 'chosen' || planned?.findings.length) return planned
   const policy = knowledge.policies.find((entry) => entry.species === species && fits(entry, line))
   if (!policy) return { kind: 'not-chosen', line, findings: [] }
   const { reason, person, date, dose } = policy
@@ -54,21 +55,23 @@ function fromPlan(
   return { kind: 'chosen', line: whole, dose, by: { kind: 'plan', plan: name, reason, person, date } }
 }
 
-type Words = Pick<PlannedLine, 'drug' | 'use' | 'route' | 'qualifier'>
+type Words = Pick<PlannedLine, 'drug' | 'use' | 'route' | 'qualifier' | 'formulation'>
 
 function fits(entry: Words, line: Words): boolean {
   return (
     entry.drug === line.drug &&
     entry.use === line.use &&
     (line.route === undefined || entry.route === undefined || entry.route === line.route) &&
-    (line.qualifier === undefined || entry.qualifier === undefined || entry.qualifier === line.qualifier)
+    (line.qualifier === undefined || entry.qualifier === undefined || entry.qualifier === line.qualifier) &&
+    (line.formulation === undefined || entry.formulation === line.formulation)
   )
 }
 
-function filled(line: PlannedLine, entry: Pick<PlannedLine, 'route' | 'qualifier'>): PlannedLine {
+function filled(line: PlannedLine, entry: Pick<PlannedLine, 'route' | 'qualifier' | 'formulation'>): PlannedLine {
   const route = line.route ?? entry.route
   const qualifier = line.qualifier ?? entry.qualifier
-  return { ...line, ...(route && { route }), ...(qualifier && { qualifier }) }
+  const formulation = line.formulation ?? entry.formulation
+  return { ...line, ...(route && { route }), ...(qualifier && { qualifier }), ...(formulation && { formulation }) }
 }
 
 function missing(

@@ -118,6 +118,7 @@ function planOf({
     use: row.use,
     ...(row.routes[0] && { route: row.routes[0] }),
     ...(row.qualifier && { qualifier: row.qualifier }),
+    ...(row.formulation && { formulation: row.formulation }),
     dose,
     stock,
   }

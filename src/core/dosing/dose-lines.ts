@@ -167,7 +167,8 @@ function finish(draft: Draft, down: boolean, knowledge: DosingKnowledge): DoseLi
     findings,
     rows,
     sources: sourcesOf(row),
-    cautions: (row?.cautions.value ?? []).filter((caution) => !caution.when).map((caution) => caution.words),
+    ...(row && { range: row.range.value, interval: row.interval.value.words }),
+    cautions: row ? cautionsOf(row) : [],
     never: row?.neverByHand ?? [],
   }
   if (!drawn || !dose || !amount || findings.some(isBlock)) return { ...base, verdict: 'refused' }
@@ -189,12 +190,22 @@ function drawDraft(
   return draw({ ...known, line: draft.line, body, rules, down, ...(syringes && { syringes }) })
 }
 
+/** What is always said with this row, the most that may be given in all included. */
+function cautionsOf(row: DoseRow): string[] {
+  const always = row.cautions.value.filter((caution) => !caution.when).map((caution) => caution.words)
+  return row.maxCumulative ? [...always, `in all: ${row.maxCumulative.value.words}`] : always
+}
+
 function sourcesOf(row: DoseRow | undefined): Provenance[] {
   return row ? [row.range, ...(row.otherRanges ?? []), ...(row.maxSingle ? [row.maxSingle] : [])] : []
 }
 
+/** What was given without a time counts in full; what is no drug of ours counts in nothing. Both are said. */
 function unknownGiven(request: DoseRequest, { drugs }: DosingKnowledge): DoseFinding[] {
-  return request.given
+  const timeless = request.given
+    .filter((given) => !given.at || !request.at)
+    .map((given) => found('note', 'given-time-unknown', { given: saidOf(given) }))
+  const unknown = request.given
     .filter((given) => !drugById(drugs, given.drug))
     .map((given) =>
       found('confirm', 'given-drug-unknown', {
@@ -202,6 +213,7 @@ function unknownGiven(request: DoseRequest, { drugs }: DosingKnowledge): DoseFin
         near: nearNames(drugs, given.drug).join(', ') || 'none',
       }),
     )
+  return [...unknown, ...timeless]
 }
 
 function unknownPlan(request: DoseRequest, { plans }: DosingKnowledge): DoseFinding[] {

@@ -39,6 +39,7 @@ export const doseCodes = [
   'weight-changed-much',
   'lean-weight-used',
   'strength-not-chosen',
+  'strength-not-listed',
   'strength-does-not-fit',
   'volume-too-small',
   'volume-large',
@@ -52,9 +53,11 @@ export const doseCodes = [
   'local-anaesthetic-uncounted',
   'nsaid-with-steroid',
   'two-nsaids',
+  'pair-forbidden',
   'pair-to-think-about',
   'given-drug-unknown',
   'duration-not-chosen',
+  'field-not-read',
 ] as const
 export type DoseCode = (typeof doseCodes)[number]
 

@@ -22,6 +22,18 @@ export function mostOf(row: DoseRow, dose: Dose, amount: AnyQuantity): AnyQuanti
   throw new Error(`A maximum in ${limit.unit} cannot be held against ${amount.unit}.`)
 }
 
+/**
+ * The most that rounding may reach: the single maximum, and one dose's share of a daily maximum.
+ * A planned dose already over it was refused before anything is rounded.
+ */
+export function roundingCeiling(row: DoseRow, dose: Dose, amount: AnyQuantity): AnyQuantity | undefined {
+  const single = mostOf(row, dose, amount)
+  const daily = row.maxCumulative?.value.per === 'day' ? row.maxCumulative.value.limit : undefined
+  const share = daily && mostOf({ ...row, maxSingle: { ...row.range, value: { limit: daily } } }, dose, amount)
+  if (!single || !share) return single ?? share
+  return single.value.lt(share.value) ? single : share
+}
+
 export function judgeSingle(drug: string, row: DoseRow, dose: Dose, amount: AnyQuantity): DoseFinding[] {
   const most = mostOf(row, dose, amount)
   if (!most || !row.maxSingle || amount.value.lte(most.value)) return []

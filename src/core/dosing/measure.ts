@@ -2,7 +2,7 @@ import type { Dose, DoseRow, Drug } from '#core/formulary/drug.ts'
 import { type AnyQuantity, convert, plain, Quantity } from '#core/units/quantity.ts'
 import { type Body, type DoseKind, deliveredBy, kindOf } from './amount.ts'
 import { type DoseFinding, found } from './findings.ts'
-import { mostOf } from './limits.ts'
+import { roundingCeiling } from './limits.ts'
 import type { Measured, PlannedLine } from './request.ts'
 import type { DosingRules } from './rules.ts'
 import { drawnFrom, type Syringe, smallestDrawable } from './syringe.ts'
@@ -30,6 +30,11 @@ export type Drawn = { readonly measured: Partial<Measured>; readonly findings: r
  * @example draw({ amount: quantity('8.2', 'mg'), line: { stock: quantity('5', 'mg/mL') }, ... }).measured.drawn // 1.6 mL
  */
 export function draw(drawing: Drawing): Drawn {
+  const drawn = drawByKind(drawing)
+  return { ...drawn, findings: [...strengthUnusual(drawing), ...drawn.findings] }
+}
+
+function drawByKind(drawing: Drawing): Drawn {
   const kind = kindOf(drawing.dose)
   if (!isMeasured(kind, drawing.row)) return { measured: {}, findings: [] }
   if (drawing.line.tablet) return tablets(drawing, drawing.line.tablet)
@@ -48,6 +53,16 @@ function strengthMissing({ drug, row }: Drawing): DoseFinding {
   const sizes = (row.tablets?.value ?? []).map(({ strength }) => `tablet of ${strength}`)
   const about = { drug: drug.name, known: [...known, ...sizes].join('; ') || 'none on record' }
   return found('note', 'strength-not-chosen', about, [row.stocks])
+}
+
+/** A strength that no usual product has: a misread label is more likely than a rare product. */
+function strengthUnusual({ drug, row, line }: Drawing): DoseFinding[] {
+  const inHand = line.stock && convert(line.stock, 'mg/mL')
+  const usual = row.stocks.value.flatMap(({ strength }) => (strength ? [strength] : []))
+  if (!line.stock || !inHand || usual.length === 0) return []
+  if (usual.some((strength) => convert(strength, 'mg/mL')?.value.eq(inHand.value))) return []
+  const about = { drug: drug.name, stock: line.stock.toString(), known: usual.join('; ') }
+  return [found('note', 'strength-not-listed', about, [row.stocks])]
 }
 
 function exactVolume(drawing: Drawing): { volume?: Quantity<'mL'>; finding?: DoseFinding } {
@@ -69,7 +84,7 @@ function syringe(drawing: Drawing): Drawn {
   if (volume.value.lt(smallestDrawable.value)) return tooSmall(drawing, volume, options)
 
   const nearest = drawnFrom(volume, options)
-  const most = mostOf(row, dose, amount)
+  const most = roundingCeiling(row, dose, amount)
   const isOver = most && given(nearest, drawing).value.gt(most.value)
   const drawn = isOver ? drawnFrom(volume, { ...options, down: true }) : nearest
   if (drawn.value.isZero()) {
@@ -183,7 +198,7 @@ function tablets(drawing: Drawing, tablet: NonNullable<PlannedLine['tablet']>): 
     if (!same) throw new Error(`${end} and ${dose} are not of one kind.`)
     return new Quantity(mass.value.times(same.value).div(dose.value), 'mg')
   }
-  const most = mostOf(row, dose, mass)
+  const most = roundingCeiling(row, dose, mass)
   const ceiling = most && convert(most, 'mg')
   const band = { low: perDose(row.range.value.low), high: perDose(row.range.value.high), ...(ceiling && { ceiling }) }
   const count = countTablets(mass, tablet.strength, divides, band)

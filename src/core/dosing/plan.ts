@@ -14,6 +14,7 @@ export type UsualPlanLine = Chosen & {
   readonly use: Use
   readonly route?: Route
   readonly qualifier?: string
+  readonly formulation?: string
   readonly dose: Dose
   readonly stock?: Stock
   readonly tablet?: Tablet
@@ -36,6 +37,7 @@ export type DosePolicy = Chosen & {
   readonly use: Use
   readonly route?: Route
   readonly qualifier?: string
+  readonly formulation?: string
   readonly dose: Dose
 }
 

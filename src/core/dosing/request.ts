@@ -2,7 +2,7 @@ import type { Temporal } from 'temporal-polyfill'
 import type { AnimalWord } from '#core/animal/conditions.ts'
 import type { Species } from '#core/animal/species.ts'
 import type { Provenance } from '#core/evidence/sourced.ts'
-import type { Dose, Drug, Stock } from '#core/formulary/drug.ts'
+import type { Dose, DoseRange, Drug, Stock } from '#core/formulary/drug.ts'
 import type { Route, Use } from '#core/formulary/words.ts'
 import type { AnyQuantity, Quantity } from '#core/units/quantity.ts'
 import type { DoseFinding } from './findings.ts'
@@ -95,6 +95,9 @@ type LineBase = {
   readonly route?: Route
   readonly dose?: Dose
   readonly chosenBy?: ChosenBy
+  /** The row's range and interval, to be shown beside the dose; never a default. */
+  readonly range?: DoseRange
+  readonly interval?: string
   readonly findings: readonly DoseFinding[]
   readonly sources: readonly Provenance[]
   readonly cautions: readonly string[]

@@ -48,7 +48,8 @@ function fitsWords(row: DoseRow, line: PlannedLine): boolean {
   return (
     (line.route === undefined || row.routes.includes(line.route)) &&
     (line.qualifier === undefined || row.qualifier === line.qualifier) &&
-    (line.formulation === undefined || row.formulation === line.formulation)
+    // A formulation of its own is never reached by accident: it has to be named.
+    row.formulation === line.formulation
   )
 }
 

@@ -21,7 +21,7 @@ export type KgBand = { readonly low: Quantity<'kg'>; readonly high: Quantity<'kg
 
 /** Two groups that must not meet, or must be thought about. */
 export type Interaction = Provenance & {
-  readonly code: 'nsaid-with-steroid' | 'two-nsaids' | 'pair-to-think-about'
+  readonly code: 'nsaid-with-steroid' | 'two-nsaids' | 'pair-forbidden' | 'pair-to-think-about'
   readonly level: Level
   readonly between: readonly [Group, Group]
   readonly because: string

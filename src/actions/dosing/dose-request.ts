@@ -1,0 +1,144 @@
+import { Temporal } from 'temporal-polyfill'
+import { z } from 'zod'
+import { animalWords } from '#core/animal/conditions.ts'
+import { speciesList } from '#core/animal/species.ts'
+import type { DosedAnimal, DoseRequest, Given, PlannedLine } from '#core/dosing/request.ts'
+import { doseUnits, routes, stockUnits, uses } from '#core/formulary/words.ts'
+import { Quantity } from '#core/units/quantity.ts'
+import { positiveQuantityIn } from '#core/units/quantity-schema.ts'
+import { readInput } from '../input.ts'
+
+const listed = <const Words extends readonly [string, ...string[]]>(words: Words, what: string) =>
+  z.enum(words, {
+    error: (issue) => `${JSON.stringify(issue.input)} is not a ${what}; write one of ${words.join(', ')}.`,
+  })
+
+const instant = z.string().transform((text, context) => {
+  try {
+    return Temporal.Instant.from(text)
+  } catch {
+    const message = `${JSON.stringify(text)} is not a time with its offset; write it like 2026-03-02T08:30:00+01:00.`
+    context.addIssue({ code: 'custom', message, params: { code: 'wrong-time' } })
+    return z.NEVER
+  }
+})
+
+/** Spellings of a route that mean one of the list. */
+const routeSpellings: Readonly<Record<string, string>> = {
+  'topical eye': 'topical-eye',
+  'wound catheter': 'wound-catheter',
+}
+
+/** `SC` or, with the words of the row's key, `SC (EU label)`. */
+const routeWords = z.string().transform((text, context) => {
+  const [, plain = text, qualifier] = /^(.*?)(?: \((.*)\))?$/.exec(text.trim()) ?? []
+  const name = routeSpellings[plain] ?? plain
+  const route = routes.find((entry) => entry === name)
+  if (!route) {
+    const message = `${JSON.stringify(text)} is not a route; write one of ${routes.join(', ')}.`
+    context.addIssue({ code: 'custom', message, params: { code: 'unknown-route' } })
+    return z.NEVER
+  }
+  return { route, qualifier }
+})
+
+const conditions = z.array(listed(animalWords, 'word of the list of conditions')).default([])
+const stock = positiveQuantityIn(...stockUnits)
+const tablet = z.object({
+  strength: positiveQuantityIn('mg', 'mg/{tablet}').transform((strength) => new Quantity(strength.value, 'mg')),
+  divides: listed(['whole', 'halves', 'quarters', 'unknown'], 'way to cut a tablet').optional(),
+})
+
+const animalFields = z.object({
+  species: listed(speciesList, 'species'),
+  weight: positiveQuantityIn('kg').optional(),
+  weightIs: listed(['measured', 'estimated'], 'kind of weight').optional(),
+  weighedAt: instant.optional(),
+  previousWeight: positiveQuantityIn('kg').optional(),
+  weightConfirmed: z.object({ by: z.string().min(1), reason: z.string().min(1) }).optional(),
+  ageMonths: z.number().nonnegative().optional(),
+  bodyCondition: z.number().min(1).max(9).optional(),
+  flags: conditions,
+  conditions,
+})
+
+const animal = animalFields.transform(({ flags, conditions, ...rest }) => ({
+  ...rest,
+  conditions: [...new Set([...flags, ...conditions])],
+}))
+
+const givenFields = z.object({
+  drug: z.string().min(1),
+  amount: positiveQuantityIn('mg', 'mL', '[iU]', 'mmol').optional(),
+  stock: stock.optional(),
+  at: instant.optional(),
+  route: listed(routes, 'route').optional(),
+  use: listed(uses, 'use').optional(),
+})
+
+const lineFields = z.object({
+  id: z.string().min(1),
+  drug: z.string().min(1),
+  use: listed(uses, 'use'),
+  route: routeWords.optional(),
+  qualifier: z.string().min(1).optional(),
+  formulation: z.string().min(1).optional(),
+  dose: positiveQuantityIn(...doseUnits).optional(),
+  stock: stock.optional(),
+  tablet: tablet.optional(),
+  days: z.number().positive().optional(),
+  over: positiveQuantityIn('min').optional(),
+  plan: z.string().min(1).optional(),
+})
+
+const line = lineFields.transform(({ route, qualifier, ...rest }) => ({
+  ...rest,
+  route: route?.route,
+  qualifier: qualifier ?? route?.qualifier,
+}))
+
+const requestFields = z.object({
+  animal,
+  given: z.array(givenFields).default([]),
+  at: instant.optional(),
+  plan: z.string().min(1).optional(),
+  lines: z.array(line).optional(),
+})
+
+/** A request as it was sent: its lines may be left to the named plan. */
+export type AskedDose = Omit<DoseRequest, 'lines'> & { readonly lines?: readonly PlannedLine[] }
+
+/** Reads a request at the door; a wrong field throws an InputError that says what would be right. */
+export function readDoseRequest(input: unknown): AskedDose {
+  const asked = readInput(requestFields, input)
+  return {
+    ...said({ at: asked.at, plan: asked.plan }),
+    animal: said(asked.animal) as DosedAnimal,
+    given: asked.given.map((entry) => said(entry) as Given),
+    ...(asked.lines && { lines: asked.lines.map((entry) => said(entry) as PlannedLine) }),
+  }
+}
+
+/** Leaves out what was not said, so that "absent" has one spelling inside. */
+function said<T extends object>(value: T): { [K in keyof T]?: Exclude<T[K], undefined> } {
+  return Object.fromEntries(Object.entries(value).filter(([, entry]) => entry !== undefined)) as {
+    [K in keyof T]?: Exclude<T[K], undefined>
+  }
+}
+
+/** Fields that were sent and that nothing here reads: a misspelt `conditions` must not pass in silence. */
+export function unreadFields(input: unknown): string[] {
+  const { animal = {}, given = [], lines = [] } = input as { animal?: object; given?: object[]; lines?: object[] }
+  return [
+    ...unread('', input as object, requestFields.shape),
+    ...unread('animal.', animal, animalFields.shape),
+    ...given.flatMap((entry, i) => unread(`given[${i}].`, entry, givenFields.shape)),
+    ...lines.flatMap((entry, i) => unread(`lines[${i}].`, entry, lineFields.shape)),
+  ]
+}
+
+function unread(path: string, sent: object, shape: object): string[] {
+  return Object.keys(sent)
+    .filter((key) => !Object.hasOwn(shape, key))
+    .map((key) => `${path}${key}`)
+}
