@@ -66,6 +66,14 @@ export const owedRules = {
     vetToldWithin: { value: days(3), ...houseJudgementOnly },
   },
   before: {
+    baseline: {
+      value:
+        'Face, eye and balance are looked at before any sedative: without it a weak face cannot be told from damage.',
+      ...commonPractice,
+      sources: ['common-practice', 'ocular-findings-2025'],
+    },
+    consent: { value: 'Consent is bound to side, procedure and surgeon.', ...commonPractice },
+    secondCheck: { value: 'A second person works the doses out again.', ...commonPractice },
     weightNotOlderThan: { value: hours(24), ...commonPractice, where: 'weighed within 24 hours of anaesthesia' },
     fasting: {
       grown: {

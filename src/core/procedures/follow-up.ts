@@ -62,6 +62,9 @@ export type OwedRules = {
     readonly vetToldWithin: Sourced<Period>
   }
   readonly before: {
+    readonly baseline: Sourced<string>
+    readonly consent: Sourced<string>
+    readonly secondCheck: Sourced<string>
     readonly weightNotOlderThan: Sourced<Period>
     readonly fasting: FastingRules
   }

@@ -1,0 +1,218 @@
+import { Temporal } from 'temporal-polyfill'
+import type { BodyOf, Line } from '#core/journal/fold.ts'
+import { fromStored } from '#core/journal/stored.ts'
+import { dayOf, instantAfter, startOfDay } from '#core/time/calendar-day.ts'
+import { instantText } from '#core/time/moment.ts'
+import { type FastingAnimal, fastingOf } from './fasting.ts'
+import type { OperationOnFile } from './operations.ts'
+import type { Draft, Ending, OwedItem, Why } from './owed-item.ts'
+import { earlierOf, type Setting } from './setting.ts'
+
+type Wanted = Pick<OwedItem, 'what' | 'who' | 'way' | 'dueFrom' | 'facts' | 'withOwner'> & {
+  readonly person?: string | null
+  readonly dueBy?: string
+  readonly about?: OwedItem['about']
+  readonly why: readonly Why[]
+  readonly precision?: OwedItem['precision']
+}
+
+/** What is owed before the skin is cut: baseline, weight, agreement, second check, last meal, admission. */
+export function owedBefore(operation: OperationOnFile, setting: Setting): Draft[] {
+  if (!operation.booking) return []
+  return [
+    baselineOwed(operation, setting),
+    weightOwed(operation, setting),
+    consentOwed(operation, setting),
+    ...secondCheckOwed(operation, setting),
+    ...arrivalOwed(operation, setting),
+  ]
+}
+
+function draft(operation: OperationOnFile, setting: Setting, wanted: Wanted, settledBy: string | null): Draft {
+  const { person = null, dueBy = operation.moment.at, about = {}, precision = 'minute', ...rest } = wanted
+  const item: OwedItem = {
+    ...rest,
+    id: `${wanted.what}:${operation.id}`,
+    about,
+    person,
+    dueBy,
+    precision,
+    dueFrom: earlierOf(wanted.dueFrom, dueBy),
+    zone: setting.zone,
+    side: operation.side,
+    operation: operation.id,
+    revision: operation.written - 1 + setting.revision,
+  }
+  return { item, ended: endOf(settledBy, operation) }
+}
+
+function endOf(settledBy: string | null, operation: OperationOnFile): { because: Ending; by: string | null } | null {
+  if (settledBy !== null) return { because: 'settled', by: settledBy }
+  return operation.done ? { because: 'too-late', by: operation.done.by } : null
+}
+
+function bookedAt(operation: OperationOnFile): string {
+  return operation.booking?.at ?? operation.moment.at
+}
+
+/** A baseline counts when it was made before sedation, before this cut, and after the operation before this one. */
+function baselineOwed(operation: OperationOnFile, setting: Setting): Draft {
+  const before = setting.operations.filter((other) => other.done && other.moment.at < operation.moment.at).at(-1)
+  const made = setting.file.theCase
+    .live('baseline')
+    .filter(({ at, body }) => body.beforeSedation && at <= operation.moment.at && at > (before?.moment.at ?? ''))
+    .at(-1)
+  const assessed = made !== undefined && made.body[operation.side].blink !== 'not-assessed'
+  const why: Why = made ? { code: 'baseline-blink-not-assessed', about: {} } : { code: 'baseline-none', about: {} }
+  return draft(
+    operation,
+    setting,
+    {
+      what: 'baseline-before-premedication',
+      who: 'surgeon',
+      person: operation.surgeon,
+      way: 'here',
+      dueFrom: bookedAt(operation),
+      why: [why],
+      facts: [setting.rules.before.baseline],
+      withOwner: true,
+    },
+    assessed ? made.header.id : null,
+  )
+}
+
+function weightOwed(operation: OperationOnFile, setting: Setting): Draft {
+  const rule = setting.rules.before.weightNotOlderThan
+  const from = instantText(Temporal.Instant.from(operation.moment.at).subtract({ hours: rule.value.count }))
+  const weighed = setting.file.theCase
+    .live('weight')
+    .filter(({ at, body }) => body.how === 'scale' && at >= from && at <= operation.moment.at)
+    .at(-1)
+  return draft(
+    operation,
+    setting,
+    {
+      what: 'weight-before-operation',
+      who: 'nurse',
+      way: 'here',
+      dueFrom: from,
+      why: [{ code: 'weight-not-today', about: { hours: String(rule.value.count) } }],
+      facts: [rule],
+      withOwner: true,
+    },
+    weighed?.header.id ?? null,
+  )
+}
+
+/** Consent is bound to side, procedure and surgeon: another plan asks again. */
+function consentOwed(operation: OperationOnFile, setting: Setting): Draft {
+  const named = operation.booking?.body.agreement ?? null
+  const agreement = setting.file.theCase.live('agreement').find(({ header }) => header.id === named)
+  const covers = agreement !== undefined && coversPlan(agreement, operation)
+  const why: Why = agreement ? { code: 'agreement-other-plan', about: {} } : { code: 'no-agreement', about: {} }
+  return draft(
+    operation,
+    setting,
+    {
+      what: 'consent-before-operation',
+      who: 'surgeon',
+      person: operation.surgeon,
+      way: 'task',
+      dueFrom: bookedAt(operation),
+      why: [why],
+      facts: [setting.rules.before.consent],
+      withOwner: true,
+    },
+    covers ? agreement.header.id : null,
+  )
+}
+
+function coversPlan({ body }: Line<BodyOf<'agreement'>>, { side, procedure, surgeon }: OperationOnFile): boolean {
+  const { plan } = body
+  return plan.surgeon === surgeon && plan.ears.some((ear) => ear.side === side && ear.procedure === procedure)
+}
+
+function secondCheckOwed(operation: OperationOnFile, setting: Setting): Draft[] {
+  const { theCase } = setting.file
+  const lines = theCase
+    .live('planned-line')
+    .filter(({ header }) => header.subject.kind === 'operation' && header.subject.operation === operation.id)
+  const first = lines[0]
+  if (!first) return []
+  const checks = theCase.live('second-check')
+  const verdictOf = (id: string) => checks.filter(({ body }) => body.of.includes(id)).at(-1)
+  const disagreed = lines.filter(({ header }) => verdictOf(header.id)?.body.verdict === 'disagrees')
+  const unchecked = lines.filter(({ header }) => verdictOf(header.id) === undefined)
+  const open = [...disagreed, ...unchecked]
+  const names = (some: typeof lines) => ({ lines: some.map(({ body }) => body.line).join(', ') })
+  const why: Why[] = [
+    ...(disagreed.length > 0 ? [{ code: 'lines-disagree' as const, about: names(disagreed) }] : []),
+    ...(unchecked.length > 0 ? [{ code: 'lines-unchecked' as const, about: names(unchecked) }] : []),
+  ]
+  const settledBy = open.length === 0 ? (verdictOf(first.header.id)?.header.id ?? null) : null
+  const wanted = {
+    what: 'second-check-of-lines',
+    who: 'anaesthetist',
+    person: operation.anaesthetist,
+    way: 'task',
+    dueFrom: first.at,
+    why,
+    facts: [setting.rules.before.secondCheck],
+    withOwner: true,
+  } as const
+  return [draft(operation, setting, wanted, settledBy)]
+}
+
+/** Last meal and admission at clock times; both are past once the skin is cut. */
+function arrivalOwed(operation: OperationOnFile, setting: Setting): Draft[] {
+  const { theCase } = setting.file
+  const weight = theCase
+    .live('weight')
+    .filter(({ at }) => at <= operation.moment.at)
+    .at(-1)
+  const animal: FastingAnimal = {
+    born: theCase.latest('identity')?.body.born ?? null,
+    weight: weight ? fromStored(weight.body.weight) : null,
+  }
+  const fasting = fastingOf({ ...operation.moment, zone: setting.zone }, animal, setting.rules.before.fasting)
+  const meal: Wanted =
+    fasting.kind === 'times'
+      ? {
+          what: 'last-meal',
+          who: 'owner',
+          way: 'home',
+          dueFrom: fasting.lastMealFrom,
+          dueBy: fasting.lastMealBy,
+          why: fasting.why,
+          facts: fasting.facts,
+          withOwner: true,
+        }
+      : {
+          what: 'fasting-to-settle',
+          who: 'nurse',
+          way: 'task',
+          dueFrom: bookedAt(operation),
+          why: [{ code: 'fasting-unknown', about: { missing: fasting.missing.join(' and ') } }],
+          facts: [setting.rules.before.fasting.grown, setting.rules.before.fasting.youngOrSmall],
+          withOwner: true,
+        }
+  const drafts = [draft(operation, setting, meal, null), draft(operation, setting, admission(operation, setting), null)]
+  return drafts.map(({ item }) => ({
+    item,
+    ended: operation.done ? { because: 'not-needed' as const, by: operation.done.by } : null,
+  }))
+}
+
+/** No source says how long before anaesthesia an animal comes in: the clinic sets it, or only the day is named. */
+function admission(operation: OperationOnFile, setting: Setting): Wanted {
+  const policy = setting.policies.set.get('owed.admission-before')
+  const common = { what: 'admission', who: 'owner', way: 'visit', withOwner: true } as const
+  if (!policy) {
+    const dueFrom = startOfDay(dayOf({ at: operation.moment.at, zone: setting.zone }), setting.zone)
+    return { ...common, dueFrom, why: [{ code: 'admission-time-not-set', about: {} }], facts: [] }
+  }
+  const { from, until } = policy.span
+  const back = (count: number) =>
+    instantAfter({ at: operation.moment.at, zone: setting.zone }, { count: -count, unit: from.unit })
+  return { ...common, dueFrom: back(until.count), dueBy: back(from.count), why: [policy.why], facts: [policy.fact] }
+}

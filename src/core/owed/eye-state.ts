@@ -1,0 +1,198 @@
+import type { Side } from '#core/animal/species.ts'
+import type { BodyOf, Line } from '#core/journal/fold.ts'
+import { fromStored } from '#core/journal/stored.ts'
+import { instantAfter } from '#core/time/calendar-day.ts'
+import { compare, type Quantity } from '#core/units/quantity.ts'
+import { checksAfter, type DoneOperation } from './follow-up.ts'
+import type { Why } from './owed-item.ts'
+import type { Setting } from './setting.ts'
+
+export type Check = Line<BodyOf<'check'>>
+
+/** A missing blink while the local anaesthetic may still act: not graded, looked at again when it has worn off. */
+export type BlockDoubt = {
+  readonly check: Check
+  /** Null when no duration is on record for the drug. */
+  readonly wornOff: string | null
+  readonly drug: string
+  /** The look after it had worn off, when it was made. */
+  readonly settledBy: Check | null
+}
+
+/** Face and eye of an operated ear as last seen: every sign by itself, "not assessed" never overwrites a finding. */
+export type EyeState = {
+  readonly lastSeen: { readonly at: string; readonly by: Check | null }
+  /** Why the eye is at risk: no blink, few tears, a stained cornea. Empty when it is not. */
+  readonly risk: readonly Why[]
+  /** What is not normal, and what has not been assessed since the operation. Both empty: face and eye are normal. */
+  readonly notNormal: readonly string[]
+  readonly notAssessed: readonly string[]
+  readonly block: BlockDoubt | null
+  /** Whether any look after the operation ever found the eye at risk or in doubt. */
+  readonly everAtRisk: boolean
+  readonly checks: readonly Check[]
+}
+
+/** Reads the checks of an ear, oldest first, with the baseline before them. */
+export function eyeStateOf(operation: DoneOperation, setting: Setting): EyeState {
+  const checks = checksAfter(operation, setting)
+  const signs = new Signs(operation.side, setting)
+  const baseline = setting.file.theCase
+    .live('baseline')
+    .filter(({ at }) => at <= operation.moment.at)
+    .at(-1)
+  if (baseline) signs.startFrom(baseline.body[operation.side])
+  let lastSeen: EyeState['lastSeen'] = { at: operation.moment.at, by: null }
+  let everAtRisk = false
+  const doubts: { check: Check; wornOff: string | null; drug: string }[] = []
+  for (const check of checks) {
+    const doubt = blockAt(check, operation, setting)
+    if (doubt) doubts.push({ check, ...doubt })
+    signs.read(check, doubt !== null)
+    if (isEyeLook(check) && !(signs.risk().length > 0 && isPhotograph(check))) lastSeen = { at: check.at, by: check }
+    everAtRisk ||= doubt !== null || signs.risk().length > 0
+  }
+  return {
+    lastSeen,
+    risk: signs.risk(),
+    notNormal: signs.notNormal(),
+    notAssessed: signs.notAssessed(),
+    block: openDoubt(doubts, checks),
+    everAtRisk,
+    checks,
+  }
+}
+
+/** Whether a check looked at face or eye at all. Words on the telephone are not a look. */
+export function isEyeLook({ body }: Check): boolean {
+  if (body.seenBy === 'owner-words') return false
+  return body.blink !== 'not-assessed' || body.tearTest !== null || body.fluorescein !== 'not-assessed'
+}
+
+/** A photograph shows a face, not a cornea or tears: it does not count as seeing an eye at risk. */
+function isPhotograph({ body }: Check): boolean {
+  return body.seenBy === 'owner-photograph'
+}
+
+const localUses = new Set(['local_block', 'wound_infusion'])
+
+/** Whether a missing blink may be the block: said by the examiner, or worked out from what was given and when. */
+function blockAt(
+  check: Check,
+  operation: DoneOperation,
+  setting: Setting,
+): { wornOff: string | null; drug: string } | null {
+  const { blink, possibleBlockEffect } = check.body
+  if (blink === 'normal' || (blink === 'not-assessed' && !possibleBlockEffect)) return null
+  const given = setting.file.theCase
+    .live('drug-given')
+    .filter(({ header, at, body }) => {
+      const { subject } = header
+      const sameOperation = subject.kind !== 'operation' || subject.operation === operation.id
+      return sameOperation && localUses.has(body.use) && at <= check.at
+    })
+    .map(({ at, body }) => {
+      const rule = setting.rules.blockLasts[body.drug]
+      return { drug: body.drug, wornOff: rule ? instantAfter({ at, zone: setting.zone }, rule.value) : null }
+    })
+  const acting = given.filter(({ wornOff }) => wornOff !== null && wornOff > check.at)
+  const last = acting.sort((a, b) => ((a.wornOff ?? '') < (b.wornOff ?? '') ? -1 : 1)).at(-1)
+  if (last) return last
+  if (!possibleBlockEffect) return null
+  return { drug: given.at(-1)?.drug ?? 'the local anaesthetic', wornOff: null }
+}
+
+function openDoubt(doubts: readonly Omit<BlockDoubt, 'settledBy'>[], checks: readonly Check[]): BlockDoubt | null {
+  const last = doubts.at(-1)
+  if (!last) return null
+  const clear = last.wornOff ?? last.check.at
+  const settledBy = checks.find(
+    (check) => check.at >= clear && check.at > last.check.at && check.body.blink !== 'not-assessed',
+  )
+  return { ...last, settledBy: settledBy ?? null }
+}
+
+type Face = {
+  readonly blink: Check['body']['blink']
+  readonly lipOrEarDroop: Check['body']['lipOrEarDroop']
+  readonly tearTest: Check['body']['tearTest']
+  readonly fluorescein: Check['body']['fluorescein']
+}
+
+class Signs {
+  #blink: Check['body']['blink'] = 'not-assessed'
+  #droop: Check['body']['lipOrEarDroop'] = 'not-assessed'
+  #horner: Check['body']['horner'] = 'not-assessed'
+  #tears: Quantity<'mm/min'> | null = null
+  #cornea: Check['body']['fluorescein'] = 'not-assessed'
+  #assessedAfter = new Set<string>()
+  readonly #face: Setting['rules']['face']
+  readonly side: Side
+  #before = true
+
+  constructor(side: Side, setting: Setting) {
+    this.side = side
+    this.#face = setting.rules.face
+  }
+
+  startFrom(face: Face): void {
+    this.#take(face, false)
+  }
+
+  read({ body }: Check, inBlock: boolean): void {
+    this.#before = false
+    this.#take(body, inBlock)
+    if (body.horner !== 'not-assessed') {
+      this.#horner = body.horner
+      this.#assessedAfter.add('horner')
+    }
+  }
+
+  #take(face: Face, inBlock: boolean): void {
+    const note = (sign: string) => {
+      if (!this.#before) this.#assessedAfter.add(sign)
+    }
+    if (face.blink !== 'not-assessed' && !(inBlock && face.blink !== 'normal')) {
+      this.#blink = face.blink
+      note('blink')
+    }
+    if (face.lipOrEarDroop !== 'not-assessed' && !inBlock) {
+      this.#droop = face.lipOrEarDroop
+      note('lip or ear droop')
+    }
+    if (face.tearTest !== null) {
+      this.#tears = fromStored(face.tearTest)
+      note('tear test')
+    }
+    if (face.fluorescein !== 'not-assessed') this.#cornea = face.fluorescein
+  }
+
+  risk(): Why[] {
+    const why: Why[] = []
+    if (this.#blink === 'absent')
+      why.push({ code: this.#before ? 'blink-missing-before' : 'eye-without-blink', about: {} })
+    if (this.#tears && compare(this.#tears, this.#face.lowTears.value) < 0) {
+      why.push({
+        code: 'tears-low',
+        about: { tears: this.#tears.toString(), limit: this.#face.lowTears.value.toString() },
+      })
+    }
+    if (this.#cornea === 'positive') why.push({ code: 'cornea-stained', about: {} })
+    return why
+  }
+
+  notNormal(): string[] {
+    const found: string[] = []
+    if (this.#blink === 'absent' || this.#blink === 'weak') found.push(`blink ${this.#blink}`)
+    if (this.#droop === 'yes') found.push('lip or ear droops')
+    if (this.#horner === 'yes') found.push('Horner’s')
+    if (this.#tears && compare(this.#tears, this.#face.normalTears.value) < 0)
+      found.push(`tear test ${this.#tears.toString()}`)
+    if (this.#cornea === 'positive') found.push('cornea stains')
+    return found
+  }
+
+  notAssessed(): string[] {
+    return ['blink', 'lip or ear droop', 'tear test', 'horner'].filter((sign) => !this.#assessedAfter.has(sign))
+  }
+}

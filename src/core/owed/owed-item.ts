@@ -1,0 +1,157 @@
+import type { Side } from '#core/animal/species.ts'
+import type { Provenance } from '#core/evidence/sourced.ts'
+
+export const owedCodes = [
+  'baseline-before-premedication',
+  'weight-before-operation',
+  'consent-before-operation',
+  'second-check-of-lines',
+  'last-meal',
+  'fasting-to-settle',
+  'admission',
+  'result-expected',
+  'result-to-read',
+  'owner-to-tell',
+  'referring-vet-to-tell',
+  'first-call',
+  'suture-check',
+  'wound-check',
+  'face-and-eye-look',
+  'eye-at-risk-look',
+  'look-after-the-block',
+  'eye-lubricated',
+  'recheck',
+  'agreed-visit',
+  'skin-plan',
+  'other-ear-plan',
+  'twelve-months',
+  'unknown-may-be-recorded',
+  'late-event-look',
+  'late-event-decision',
+  'outcome-again',
+  'conflict-to-settle',
+  'pending-entry',
+  'unknown-entry',
+  'kept-aside',
+  'policy-unreadable',
+] as const
+export type OwedCode = (typeof owedCodes)[number]
+
+export const whyCodes = [
+  'days-after-operation',
+  'after-going-home',
+  'month-check',
+  'house-policy',
+  'agreed-with-owner',
+  'moved-narrowed',
+  'moved-earlier',
+  'moved-nowhere',
+  'eye-without-blink',
+  'tears-low',
+  'cornea-stained',
+  'blink-missing-before',
+  'limit-two-weeks',
+  'not-normal-yet',
+  'not-assessed-yet',
+  'possible-block-effect',
+  'block-duration-unknown',
+  'lubricate-how',
+  'until-blink-returns',
+  'tried-without-answer',
+  'unknown-too-early',
+  'three-tries-done',
+  'sutures-still-in',
+  'laboratory-said',
+  'usual-laboratory-time',
+  'only-preliminary',
+  'result-waits',
+  'told-after-reading',
+  'baseline-none',
+  'baseline-blink-not-assessed',
+  'weight-not-today',
+  'no-agreement',
+  'agreement-other-plan',
+  'lines-unchecked',
+  'lines-disagree',
+  'fasting-grown',
+  'fasting-young-or-small',
+  'fasting-advice-differs',
+  'fasting-unknown',
+  'water-free',
+  'admission-time-not-set',
+  'plan-at-recheck',
+  'late-event-seen',
+  'late-event-after-status',
+  'side-by-side',
+  'waits-for-entry',
+  'from-newer-version',
+  'same-id-other-bytes',
+  'cannot-read-policy',
+] as const
+export type WhyCode = (typeof whyCodes)[number]
+
+/** One reason, as code and values; content says it in a sentence. */
+export type Why = { readonly code: WhyCode; readonly about: Readonly<Record<string, string>> }
+
+export type OwedRole = 'surgeon' | 'nurse' | 'anaesthetist' | 'desk' | 'owner'
+
+/** One thing that is owed: what, by whom, from when until when, and why. Late is worked out by the reader. */
+export type OwedItem = {
+  /** The same as long as the same thing is owed; calendar entries are named by it. */
+  readonly id: string
+  readonly what: OwedCode
+  readonly about: Readonly<Record<string, string>>
+  readonly who: OwedRole
+  /** Id in the people register, when one person is meant. */
+  readonly person: string | null
+  /** `visit`: the animal is seen here. `here`: wherever the animal is. `home`: the owner does it. */
+  readonly way: 'visit' | 'here' | 'call' | 'task' | 'home'
+  readonly side: Side | null
+  readonly operation: string | null
+  /** UTC with milliseconds; for `precision: 'day'` the first and the last second of local days. */
+  readonly dueFrom: string
+  readonly dueBy: string
+  readonly zone: string
+  readonly precision: 'day' | 'minute'
+  readonly why: readonly Why[]
+  readonly facts: readonly Provenance[]
+  /** Owed by or to the owner: ends when the animal has died. */
+  readonly withOwner: boolean
+  /** How often entries moved it; rises only. */
+  readonly revision: number
+}
+
+/**
+ * Why something is no longer owed. `settled-late`: done, after its limit. `too-late`: its moment has passed undone.
+ * `overtaken`: a newer operation of the ear took its place. `not-needed`: there is nothing left to do it for.
+ */
+export type Ending = 'settled' | 'settled-late' | 'too-late' | 'overtaken' | 'not-needed' | 'death'
+
+export type ClosedItem = { readonly item: OwedItem; readonly because: Ending; readonly by: string | null }
+
+/** What is owed, and what was owed and is not any more: nothing goes silently. */
+export type Owed = { readonly owed: readonly OwedItem[]; readonly closed: readonly ClosedItem[] }
+
+/** An item with its end, when it has one. */
+export type Draft = {
+  readonly item: OwedItem
+  readonly ended: { readonly because: Ending; readonly by: string | null } | null
+}
+
+/**
+ * Late is a question of the reader's moment, never stored.
+ *
+ * @example isLate(item, '2026-03-20T09:00:00.000Z')
+ */
+export function isLate(item: Pick<OwedItem, 'dueBy'>, now: string): boolean {
+  return Date.parse(now) > Date.parse(item.dueBy)
+}
+
+export function isDue(item: Pick<OwedItem, 'dueFrom'>, now: string): boolean {
+  return Date.parse(now) >= Date.parse(item.dueFrom)
+}
+
+/** The ids of the sources behind an item, each once. */
+export function sourceIdsOf(item: Pick<OwedItem, 'facts'>): string[] {
+  return [...new Set(item.facts.flatMap((fact) => fact.sources))]
+}

@@ -1,0 +1,24 @@
+import { fill } from '#core/outcome/finding.ts'
+import type { OwedCode, OwedItem, OwedRole, WhyCode } from './owed-item.ts'
+
+/** The sentences of what is owed in one language; content writes them, a missing one does not compile. */
+export type OwedWording = {
+  readonly what: Readonly<Record<OwedCode, string>>
+  readonly why: Readonly<Record<WhyCode, string>>
+  readonly who: Readonly<Record<OwedRole, string>>
+  readonly sides: Readonly<Record<'LEFT' | 'RIGHT', string>>
+  /** Words for codes that stand as values: `day-1`, `recheck-3-months`, `culture`. A code without words is said as it is. */
+  readonly codes: Readonly<Record<string, string>>
+}
+
+export type SaidItem = { readonly what: string; readonly who: string; readonly why: string }
+
+/** What an item is called, who owes it, and why, in the sentences of one language. */
+export function sayOwed(item: OwedItem, wording: OwedWording): SaidItem {
+  const side = item.side ? wording.sides[item.side] : ''
+  const said = (about: Readonly<Record<string, string>>) =>
+    Object.fromEntries(Object.entries(about).map(([key, value]) => [key, wording.codes[value] ?? value]))
+  const what = fill(wording.what[item.what], { ...said(item.about), side })
+  const why = item.why.map(({ code, about }) => fill(wording.why[code], said(about)))
+  return { what: what.replace(/\s+/g, ' ').trim(), who: wording.who[item.who], why: why.join(' ') }
+}

@@ -1,0 +1,97 @@
+import { procedureNamed } from '#core/procedures/procedure.ts'
+import { type DoneOperation, itemOf, windowDays, windowOf } from './follow-up.ts'
+import { isOfEar } from './operations.ts'
+import type { Draft, Ending, OwedItem, Why } from './owed-item.ts'
+import { dueWithin } from './results.ts'
+import { type Setting, wholeDays } from './setting.ts'
+
+/**
+ * The status of the ear after a year. Three polite tries over two channels, then "unknown" may be written down, never
+ * "fine"; an "unknown" written sooner does not settle it. A late event after the status asks for the outcome again.
+ */
+export function owedAtTwelveMonths(operation: DoneOperation, setting: Setting): Draft[] {
+  const step = procedureNamed(operation.procedure, setting.procedures).followUp.steps.find(
+    ({ way }) => way === 'status',
+  )
+  if (!step) return []
+  const window = windowOf(step, 'owed.twelve-months', setting)
+  const days = windowDays(window.span, operation.dayOfOperation)
+  const dates = wholeDays(days, setting.zone)
+  const { theCase } = setting.file
+  const statuses = theCase
+    .live('twelve-months')
+    .filter((line) => isOfEar(line, operation.side) && line.at >= dates.dueFrom)
+  const tries = triesSince(dates.dueFrom, setting)
+  const enough = isEnough(tries, setting)
+  const status = statuses.findLast(({ body }) => body.status !== 'unknown' || enough)
+  const tooEarly = status === undefined && statuses.length > 0
+  const { from, until } = window.span
+  const why: Why[] = [
+    { code: 'month-check', about: { from: String(from.count), until: String(until.count), unit: from.unit } },
+    ...window.why,
+    ...(tries.length > 0 ? [{ code: 'tried-without-answer' as const, about: { tries: String(tries.length) } }] : []),
+    ...(tooEarly ? [{ code: 'unknown-too-early' as const, about: politeness(setting) }] : []),
+    ...(enough ? [{ code: 'three-tries-done' as const, about: politeness(setting) }] : []),
+  ]
+  const item = itemOf(operation, setting, dates, {
+    id: `twelve-months:${operation.id}`,
+    what: enough && !status ? 'unknown-may-be-recorded' : 'twelve-months',
+    about: {},
+    who: 'nurse',
+    way: 'call',
+    why,
+    facts: [window.fact, setting.rules.politeTries],
+  })
+  if (!status) return [{ item, ended: null }]
+  const because: Ending = status.at > item.dueBy ? 'settled-late' : 'settled'
+  const settled: Draft = { item, ended: { because, by: status.header.id } }
+  return [settled, ...outcomeAgain(operation, status.at, setting)]
+}
+
+type Try = { readonly channel: string }
+
+/** Tries to ask after twelve months that reached nobody. */
+function triesSince(from: string, setting: Setting): Try[] {
+  return setting.file.theCase
+    .live('call')
+    .filter(({ at, body }) => body.about === 'twelve-months' && body.reached !== 'yes' && at >= from)
+    .map(({ body }) => ({ channel: body.channel }))
+}
+
+function isEnough(tries: readonly Try[], setting: Setting): boolean {
+  const { tries: wanted, channels } = setting.rules.politeTries.value
+  return tries.length >= wanted && new Set(tries.map(({ channel }) => channel)).size >= channels
+}
+
+function politeness(setting: Setting): Readonly<Record<string, string>> {
+  const { tries, channels } = setting.rules.politeTries.value
+  return { tries: String(tries), channels: String(channels) }
+}
+
+/** An event after the status makes the status old: the outcome of the index ear is asked again. */
+function outcomeAgain(operation: DoneOperation, statusAt: string, setting: Setting): Draft[] {
+  const event = setting.file.theCase
+    .live('late-event')
+    .filter((line) => line.body.operation === operation.id && line.at > statusAt)
+    .at(-1)
+  if (!event) return []
+  const within = setting.rules.lateEventWithin
+  const item: OwedItem = {
+    ...itemOf(
+      operation,
+      setting,
+      wholeDays({ from: operation.dayOfOperation, until: operation.dayOfOperation }, setting.zone),
+      {
+        id: `outcome-again:${operation.id}`,
+        what: 'outcome-again',
+        about: { event: event.body.what },
+        who: 'surgeon',
+        way: 'task',
+        why: [{ code: 'late-event-after-status', about: { what: event.body.what } }],
+        facts: [within],
+      },
+    ),
+    ...dueWithin(event.at, within, setting.zone),
+  }
+  return [{ item, ended: null }]
+}
