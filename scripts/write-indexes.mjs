@@ -25,6 +25,7 @@ for (const { folder, all } of folders) {
   const nameOf = (file) => file.replaceAll(/-(\w)/g, (_, letter) => letter.toUpperCase())
   const text = [
     '// Written by scripts/write-indexes.mjs: sorted, one line per file.',
+    '// biome-ignore-all assist/source/organizeImports: sorted by file name, character by character.',
     ...names.map((file) => `import { ${nameOf(file)} } from './${file}.ts'`),
     '',
     `export const ${all} = [`,

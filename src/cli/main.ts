@@ -1,5 +1,6 @@
 import { Command, CommanderError } from 'commander'
 import { InputError } from '#actions/input.ts'
+import { StoreError } from '#actions/store.ts'
 import { JournalFileBroken } from '#core/journal/journal-file.ts'
 import { Exit, type World } from './command.ts'
 import { commands } from './commands/index.ts'
@@ -37,6 +38,10 @@ function statusOf(error: unknown, world: World): number {
   if (error instanceof JournalFileBroken) {
     say('journal-file-broken', `line ${error.line}`, error.message)
     return 2
+  }
+  if (error instanceof StoreError) {
+    say(`store-${error.code}`, '', error.message)
+    return error.code === 'failed' ? 1 : 2
   }
   const named = error as Error & { code?: unknown }
   say('fault', '', named.message)

@@ -35,10 +35,12 @@ export function writePlannedLines(
   const written = new Map<string, string>()
   for (const line of result.lines) {
     const because = plan.lines.find((one) => one.id === line.id)?.reason ?? ''
-    const stock = lines.find((one) => one.id === line.id)?.stock as AnyQuantity | undefined
+    const asked = lines.find((one) => one.id === line.id)
+    const stock = asked?.stock as AnyQuantity | undefined
     const body = bodyOf(line, {
       because,
       plan: plan.name,
+      qualifier: asked?.qualifier ?? null,
       stock: stock ? stored(stock) : null,
       weight: weight.toJSON(),
     })
@@ -47,7 +49,7 @@ export function writePlannedLines(
   return written
 }
 
-type Rest = Pick<BodyOf<'planned-line'>, 'because' | 'plan' | 'stock' | 'weight'>
+type Rest = Pick<BodyOf<'planned-line'>, 'because' | 'plan' | 'qualifier' | 'stock' | 'weight'>
 
 function bodyOf(line: DoseLine, rest: Rest): BodyOf<'planned-line'> {
   if (line.verdict === 'refused') {

@@ -135,6 +135,41 @@ function endOf(moment: { readonly at: string; readonly zone: string; readonly pr
   }
 }
 
+/** The planned lines of one operation as lines to be judged again, with the doses and strengths they were written with. */
+export function linesOfOperation(
+  theCase: Case,
+  operation: string,
+): { readonly at: string | undefined; readonly lines: PlannedLine[] } {
+  const planned = theCase
+    .live('planned-line')
+    .filter(({ header: { subject } }) => subject.kind === 'operation' && subject.operation === operation)
+  return {
+    at: planned
+      .map((line) => line.at)
+      .sort()
+      .at(-1),
+    lines: planned.flatMap(({ body }) => plannedLineOf(body) ?? []),
+  }
+}
+
+function plannedLineOf(body: BodyOf<'planned-line'>): PlannedLine | undefined {
+  const dose = asDose(fromStored(body.dose) as unknown as AnyQuantity, doseUnits)
+  const use = uses.find((word) => word === body.use)
+  const route = routes.find((word) => word === body.route)
+  const unit = stockUnits.find((word) => word === body.stock?.unit)
+  // A line with words the formulary no longer has stays in the journal and is shown as it was written.
+  if (!use || !dose) return undefined
+  return {
+    id: body.line,
+    drug: body.drug,
+    use,
+    dose,
+    ...(route && { route }),
+    ...(body.qualifier !== null && { qualifier: body.qualifier }),
+    ...(body.stock && unit && { stock: fromStored({ ...body.stock, unit }) as NonNullable<PlannedLine['stock']> }),
+  }
+}
+
 /** The lines of a plan as lines to be worked out. */
 export function linesOfPlan(plan: UsualPlan): PlannedLine[] {
   return plan.lines.map(({ id, drug, use, route, qualifier, stock, tablet }) => ({

@@ -1,4 +1,5 @@
 // Written by scripts/write-indexes.mjs: sorted, one line per file.
+// biome-ignore-all assist/source/organizeImports: sorted by file name, character by character.
 import { agreement } from './agreement.ts'
 import { baseline } from './baseline.ts'
 import { bloodLoss } from './blood-loss.ts'

@@ -16,6 +16,8 @@ export const plannedLine = defineKind({
     drug: id,
     use: shortText,
     route: shortText.nullable(),
+    /** The bracket of the formulary row, when the row has one. */
+    qualifier: shortText.nullable(),
     dose: anyQuantity,
     /** Why this dose: the person's words or the plan's. */
     because: shortText,
@@ -33,6 +35,7 @@ export const plannedLine = defineKind({
     drug: 'bupivacaine',
     use: 'local_block',
     route: 'infiltration',
+    qualifier: null,
     dose: { value: '1', unit: 'mg/kg' },
     because: 'Half of the ceiling, so that a splash stays possible.',
     plan: 'our usual plan, dog',

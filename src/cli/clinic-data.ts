@@ -1,0 +1,55 @@
+import { InputError } from '#actions/input.ts'
+import type { Store } from '#actions/store.ts'
+import { openPostgres } from '#storage/postgres/open.ts'
+import { openLockedFolder } from '#storage/sqlite/open.ts'
+import { projector } from './projector.ts'
+
+export type Where = {
+  readonly data?: string
+  readonly clinic?: string
+  readonly env: Readonly<Record<string, string | undefined>>
+}
+
+/** The data folder of this call: the option, then QUIET_EAR_DATA, then `quiet-ear-data` in the working folder. */
+export function dataFolder({ data, env }: Where): string {
+  return data ?? env.QUIET_EAR_DATA ?? 'quiet-ear-data'
+}
+
+/** Opens the store under the same lock a server takes: while one runs on the folder, this is refused with a sentence. */
+export function openStore(where: Where): Promise<Store> {
+  const { DATABASE_URL: url } = where.env
+  if (url && where.data === undefined) return openPostgres(url, { project: projector })
+  return openLockedFolder(dataFolder(where), { project: projector })
+}
+
+/** Does something with one clinic of the store and closes the store whatever happens. */
+export async function withClinic<Result>(
+  where: Where,
+  doing: (opened: { readonly store: Store; readonly clinic: string }) => Promise<Result>,
+): Promise<Result> {
+  const store = await openStore(where)
+  try {
+    return await doing({ store, clinic: await clinicOf(store, where.clinic) })
+  } finally {
+    await store.close()
+  }
+}
+
+async function clinicOf(store: Store, wanted: string | undefined): Promise<string> {
+  const clinics = await store.clinics()
+  if (wanted !== undefined) {
+    if (clinics.includes(wanted)) return wanted
+    throw new InputError(
+      'unknown-clinic',
+      'clinic',
+      `There is no clinic "${wanted}" here; there are: ${clinics.join(', ') || 'none'}.`,
+    )
+  }
+  const [only, ...others] = clinics
+  if (only !== undefined && others.length === 0) return only
+  const message =
+    clinics.length === 0
+      ? 'There is no clinic here yet: import a journal file first.'
+      : `Name one with --clinic: ${clinics.join(', ')}.`
+  throw new InputError('clinic-missing', 'clinic', message)
+}

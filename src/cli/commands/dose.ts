@@ -1,0 +1,62 @@
+import { dose as answerOf, type DoseAnswer } from '#actions/dosing/dose.ts'
+import { plansOf } from '#core/dosing/from-journal.ts'
+import { fold } from '#core/journal/fold.ts'
+import { withClinic } from '../clinic-data.ts'
+import type { CommandFile } from '../command.ts'
+import { readJournalFile } from '../journal-files.ts'
+import { readJson } from '../read-input.ts'
+import { amount, table } from '../table.ts'
+
+type Options = { readonly json?: boolean; readonly case?: string; readonly data?: string; readonly clinic?: string }
+
+export const dose: CommandFile = {
+  name: 'dose',
+  add: (program, world) => {
+    program
+      .command('dose')
+      .description('work a dose plan out for one animal, or say why not')
+      .argument('<input>', 'a JSON file, or - for standard input')
+      .option('--json', 'one JSON document on standard output')
+      .option('--case <file>', 'a case file whose usual plans may be named')
+      .option('--data <folder>', 'the data folder whose usual plans may be named')
+      .option('--clinic <id>', 'which clinic of the data folder')
+      .action(async (input: string, options: Options) => {
+        const plans = plansOf(fold(await houseEntries(options, world.env)))
+        const answer = answerOf(await readJson(input), { plans, policies: [] })
+        world.out(options.json ? `${JSON.stringify(answer)}\n` : told(answer))
+      })
+  },
+}
+
+/** The clinic's own stream, from a case file or a data folder when one was named; none otherwise. */
+async function houseEntries(options: Options, env: Readonly<Record<string, string | undefined>>) {
+  if (options.case) {
+    const { entries } = readJournalFile(options.case)
+    return entries.filter((entry) => entry.header.stream === 'clinic')
+  }
+  if (!options.data) return []
+  return withClinic({ ...options, env }, ({ store, clinic }) => store.stream(clinic, 'clinic'))
+}
+
+function told(answer: DoseAnswer): string {
+  const rows = answer.lines.map((line) => [
+    line.id,
+    line.drug,
+    line.verdict,
+    amount(line.dose),
+    amount(line.amount),
+    amount(line.volume),
+    amount(line.drawn),
+    line.tablets ? amount(line.tablets.each) : '–',
+    amount(line.delivered),
+  ])
+  const lines = table(['line', 'drug', 'verdict', 'dose', 'amount', 'volume', 'drawn', 'tablets', 'delivered'], rows)
+  const findings = [
+    ...answer.findings.map((finding) => `  ${finding.level}: ${finding.text}\n`),
+    ...answer.lines.flatMap((line) =>
+      line.findings.map((finding) => `  ${line.id}, ${finding.level}: ${finding.text}\n`),
+    ),
+  ]
+  const ceilings = answer.ceilings.map(({ group, used, limit }) => `  ceiling of ${group}: ${used} of ${limit} used\n`)
+  return `${lines}${ceilings.join('')}${findings.join('')}${answer.caution}\n`
+}

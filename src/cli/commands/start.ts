@@ -1,0 +1,30 @@
+import { endOnSignals, serve } from '#server/serve.ts'
+import { dataFolder } from '../clinic-data.ts'
+import { type CommandFile, Exit } from '../command.ts'
+import { projector } from '../projector.ts'
+
+export const start: CommandFile = {
+  name: 'start',
+  add: (program, world) => {
+    program
+      .command('start')
+      .description('serve the journal to programs on this machine (no accounts yet: the loopback address only)')
+      .option('--data <folder>', 'the data folder')
+      .option('--port <number>', 'the port', world.env.PORT ?? '4280')
+      .action(async (options: { data?: string; port: string }) => {
+        const port = Number(options.port)
+        if (!Number.isInteger(port) || port < 0 || port > 65_535) {
+          world.err(`"${options.port}" is not a port; write a number from 0 to 65535.\n`)
+          throw new Exit(2)
+        }
+        const { DATABASE_URL: databaseUrl } = world.env
+        const place =
+          databaseUrl && options.data === undefined
+            ? { databaseUrl }
+            : { dataDir: dataFolder({ ...options, env: world.env }) }
+        const serving = await serve({ ...place, port, project: projector })
+        endOnSignals(serving)
+        world.out(`Quiet Ear answers at ${serving.url}/api/health\n`)
+      })
+  },
+}
