@@ -1,11 +1,8 @@
-import type { ProcedureId } from '#core/animal/procedure.ts'
 import type { Side, Species } from '#core/animal/species.ts'
 
 /** Words that every paper shares, in English. */
 export const papersInEnglish = {
   language: 'en-GB',
-  caution:
-    'Decision support for licensed veterinary professionals; the label of the product in hand, local law and clinical judgement come first.',
   notRecorded: 'not recorded',
   notKnown: 'not known',
   nobodyAvailable: 'nobody available',
@@ -21,14 +18,6 @@ export const papersInEnglish = {
   neutered: { yes: 'neutered', no: 'not neutered', unknown: 'neutering not known' },
   born: 'born {date}',
   chip: 'chip {chip}',
-  procedures: {
-    'teca-lbo': 'total ear canal ablation with lateral bulla osteotomy',
-    'ventral-bulla-osteotomy': 'ventral bulla osteotomy',
-    traction: 'removal of a polyp by traction',
-    'lateral-wall-resection': 'resection of the lateral wall of the ear canal',
-    'vertical-canal-ablation': 'ablation of the vertical ear canal',
-    'subtotal-ablation': 'subtotal ear canal ablation',
-  } satisfies Record<ProcedureId, string>,
   notYet: {
     'no-identity': 'the file does not say yet who the animal is',
     'no-findings': 'no ear has been examined and no choice talked over yet',

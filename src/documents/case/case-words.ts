@@ -1,8 +1,10 @@
+import { caution } from '#content/wording/caution.ts'
 import { papersInEnglish as words } from '#content/wording/papers.ts'
 import type { Side } from '#core/animal/species.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
 import type { BodyOf, Line } from '#core/journal/fold.ts'
 import { fill } from '#core/outcome/finding.ts'
+import { type OperationOnFile, operationsOf as operationsOnFile } from '#core/owed/operations.ts'
 import { type Moment, sayMoment } from '#core/time/moment.ts'
 import { type Block, checked, type Paper } from '../render/model.ts'
 import type { PaperInput } from './paper-input.ts'
@@ -28,25 +30,16 @@ export function animalLine(file: CaseFile): string {
     .join(', ')
 }
 
-/** One operation of the case, by its booking. */
-export type Operation = {
-  readonly id: string
-  readonly booking: BodyOf<'booking'>
-  readonly summary: BodyOf<'operation-summary'> | undefined
-}
+/** An operation on file, with its signed summary when there is one. */
+export type Operation = OperationOnFile & { readonly summary: Line<BodyOf<'operation-summary'>> | undefined }
 
-/** The operations of the case in the order they were booked for; a summary may name another side than the booking. */
+/** Every operation of the case, oldest first. */
 export function operationsOf(file: CaseFile): Operation[] {
   const summaries = file.theCase.live('operation-summary')
-  return file.theCase
-    .live('booking')
-    .flatMap((line): Operation[] => {
-      const { subject } = line.header
-      if (subject.kind !== 'operation') return []
-      const summary = summaries.findLast((one) => isAbout(one, subject.operation))?.body
-      return [{ id: subject.operation, booking: line.body, summary }]
-    })
-    .sort((a, b) => (a.booking.plannedFor.at < b.booking.plannedFor.at ? -1 : 1))
+  return operationsOnFile(file).map((operation) => ({
+    ...operation,
+    summary: summaries.findLast((line) => isAbout(line, operation.id)),
+  }))
 }
 
 export function operationOf(input: PaperInput): Operation | undefined {
@@ -97,7 +90,7 @@ export function paperOf(
     at: on.at,
     from: `${file.clinic.name} · ${file.clinic.phone}`,
     blocks: own.blocks,
-    caution: own.caution === null ? null : words.caution,
+    caution: own.caution === null ? null : caution,
     provenance: fill(words.provenance, {
       stream: file.stream,
       count: String(file.theCase.lines.length),

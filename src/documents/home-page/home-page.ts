@@ -21,7 +21,7 @@ export const homePage: PaperDefinition = {
     if (!animal) return notYet('no-identity')
     if (!discharge) return notYet('not-discharged')
     const { body } = discharge
-    const operations = operationsOf(file).filter(({ summary }) => summary !== undefined)
+    const operations = operationsOf(file).filter(({ done }) => done !== null)
     return paperOf(input, {
       id: 'home-page',
       title: fill(words.title, { name: animal.name }),
@@ -57,10 +57,9 @@ function otherLanguage(file: CaseFile): Block[] {
   return [{ kind: 'callout', tone: 'attention', word: papersInEnglish.pleaseNote, lines: [line] }]
 }
 
-function operatedEar({ booking, summary }: Operation): Block {
-  const side = papersInEnglish.sides[summary?.side ?? booking.side]
-  const date = sayDay(summary?.incisionAt ?? booking.plannedFor)
-  return facts([words.operated, fill(words.operatedValue, { side, date })])
+function operatedEar({ side, moment }: Operation): Block {
+  const about = { side: papersInEnglish.sides[side], date: sayDay(moment) }
+  return facts([words.operated, fill(words.operatedValue, about)])
 }
 
 function phoneNow(file: CaseFile): Block {
@@ -73,7 +72,7 @@ function phoneNow(file: CaseFile): Block {
 
 /** The sign changes only where the canal is gone. */
 function warningSign(operations: readonly Operation[]): Block {
-  const gone = operations.some(({ summary }) => summary?.procedure === 'teca-lbo')
+  const gone = operations.some(({ procedure }) => procedure === 'teca-lbo')
   return {
     kind: 'callout',
     tone: 'attention',
@@ -83,7 +82,7 @@ function warningSign(operations: readonly Operation[]): Block {
 }
 
 function eyeBlocks(file: CaseFile, operations: readonly Operation[], discharge: BodyOf<'discharge'>): Block[] {
-  const sides = [...new Set(operations.map(({ booking, summary }) => summary?.side ?? booking.side))]
+  const sides = [...new Set(operations.map(({ side }) => side))]
   const looks = sides.map((side) => lastBlink(file, side))
   const calm = looks.length > 0 && looks.every(({ normal }) => normal)
   const care = discharge.eyeCare ?? (calm ? null : words.eyeCareMissing)

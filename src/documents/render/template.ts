@@ -100,8 +100,9 @@ export const template = String.raw`
   ))
 })
 
-#let signatures(block) = std.block(breakable: false, above: 0pt, for label in block.lines {
-  std.block(above: 3em, grid(
+#let signatures(block) = std.block(breakable: false, for label in block.lines {
+  v(2.6em)
+  std.block(grid(
     columns: (3fr, 1fr), column-gutter: 2em, row-gutter: 0.5em,
     line(length: 100%, stroke: 0.6pt + ink), line(length: 100%, stroke: 0.6pt + ink),
     text(size: 0.86em, fill: quiet, label), text(size: 0.86em, fill: quiet, paper.words.date),

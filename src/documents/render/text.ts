@@ -55,16 +55,47 @@ function hanging(start: string, text: string): string {
 
 const widest = 108
 
-/** Side by side when the page is wide enough, otherwise row by row with the column's name before each cell. */
+/** Columns side by side; when they are wider than the page, each gets its share and its words are wrapped. */
 function tableText({ caption, columns, rows }: Table): string {
+  const head = columns.map((column) => printable(column.head))
   const cells = rows.map((row) => row.map(plain))
-  const all = [columns.map(({ head }) => printable(head)), ...cells]
-  const widths = columns.map((_, column) => Math.max(...all.map((row) => [...(row[column] ?? '')].length)))
-  const fits = widths.reduce((sum, width) => sum + width + 2, 0) <= widest && !all.flat().some((c) => c.includes('\n'))
-  const lines = fits
-    ? [all[0] ?? [], widths.map((width) => '-'.repeat(width)), ...cells].map((row) => padded(row, widths, columns))
-    : cells.map((row) => row.map((cell, at) => hanging(`${at === 0 ? '- ' : '  '}${all[0]?.[at]}: `, cell)).join('\n'))
+  const natural = columns.map((_, at) =>
+    Math.max(...[head, ...cells].flatMap((row) => (row[at] ?? '').split('\n')).map((line) => [...line].length)),
+  )
+  const gaps = 2 * (columns.length - 1)
+  const shares = columns.reduce((sum, { share = 1 }) => sum + share, 0)
+  const tooWide = natural.reduce((sum, width) => sum + width, gaps) > widest
+  const widths = columns.map(({ share = 1 }, at) => {
+    const fair = Math.max(8, Math.floor(((widest - gaps) * share) / shares))
+    return tooWide ? Math.min(natural[at] ?? 0, fair) : (natural[at] ?? 0)
+  })
+  const rule = widths.map((width) => '-'.repeat(width))
+  const lines = [head, rule, ...cells].flatMap((row) => {
+    const wrappedCells = row.map((cell, at) => wrapped(cell, widths[at] ?? widest))
+    const height = Math.max(...wrappedCells.map((cell) => cell.length))
+    return Array.from({ length: height }, (_, line) =>
+      padded(
+        wrappedCells.map((cell) => cell[line] ?? ''),
+        widths,
+        columns,
+      ),
+    )
+  })
   return [printable(caption), ...lines].join('\n')
+}
+
+/** A word longer than the width stays whole. */
+function wrapped(cell: string, width: number): string[] {
+  return cell.split('\n').flatMap((line) => {
+    const lines: string[] = ['']
+    for (const word of line.split(' ')) {
+      const now = lines.at(-1) ?? ''
+      const longer = now === '' ? word : `${now} ${word}`
+      if ([...longer].length <= width || now === '') lines[lines.length - 1] = longer
+      else lines.push(word)
+    }
+    return lines
+  })
 }
 
 function padded(row: readonly string[], widths: readonly number[], columns: Table['columns']): string {

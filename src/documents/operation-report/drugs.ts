@@ -1,0 +1,62 @@
+import { formulary } from '#content/formulary/index.ts'
+import { papersInEnglish } from '#content/wording/papers.ts'
+import { reportInEnglish as words } from '#content/wording/report.ts'
+import { drugById } from '#core/formulary/drug.ts'
+import { type CaseFile, personNamed } from '#core/journal/clinic.ts'
+import { fill } from '#core/outcome/finding.ts'
+import { isAbout, timeOf } from '../case/case-words.ts'
+import { sayUnit } from '../case/say-quantity.ts'
+import { type Block, list, paragraph, type Words } from '../render/model.ts'
+import { marksOf } from './course.ts'
+
+/** What was given and what was thrown away, as it was recorded; nothing is corrected or left out. */
+export function drugBlocks(file: CaseFile, operation: string): Block[] {
+  const given = file.theCase.live('drug-given').filter((line) => isAbout(line, operation))
+  const wasted = file.theCase.live('drug-wasted').filter((line) => isAbout(line, operation))
+  const { time, drug, amount, volume, where } = words.drugColumns
+  const rows = given.map((line): Words[] => {
+    const { body } = line
+    const written =
+      body.written === null
+        ? []
+        : [{ kind: 'small', text: ` ${fill(words.asWritten, { written: body.written })}` } as const]
+    return [
+      timeOf(line),
+      [{ kind: 'text', text: drugName(body.drug) }, ...written, ...marksOf(line)],
+      sayUnit(body.amount),
+      body.volume === null ? '' : sayUnit(body.volume),
+      body.site === null ? body.route : `${body.route}, ${body.site}`,
+    ]
+  })
+  const table: Block = {
+    kind: 'table',
+    caption: words.drugsCaption,
+    rowHeader: false,
+    columns: [
+      { head: time, align: 'left', share: 1 },
+      { head: drug, align: 'left', share: 2.2, weight: 'strong' },
+      { head: amount, align: 'right', share: 1.7 },
+      { head: volume, align: 'right', share: 1.1 },
+      { head: where, align: 'left', share: 3 },
+    ],
+    rows,
+  }
+  const thrown = wasted.map(({ body }) =>
+    fill(words.wasted, {
+      amount: sayUnit(body.amount),
+      drug: drugName(body.drug),
+      ampoule: body.ampoule,
+      because: body.because,
+      witness: body.witness === null ? papersInEnglish.nobodyAvailable : personNamed(file, body.witness),
+    }),
+  )
+  return [
+    rows.length === 0 ? paragraph(words.noDrug) : table,
+    ...(thrown.length === 0 ? [] : [paragraph([{ kind: 'strong', text: words.terms.wasted }]), list(thrown)]),
+  ]
+}
+
+/** The name of the formulary; an id it does not know stays as it was written. */
+export function drugName(id: string): string {
+  return drugById(formulary, id)?.name ?? id
+}

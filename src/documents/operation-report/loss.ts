@@ -1,0 +1,83 @@
+import { bloodInSwabs } from '#content/protocols/blood-in-swabs.ts'
+import { bloodPerKg } from '#content/protocols/blood-per-kg.ts'
+import { reportInEnglish as words } from '#content/wording/report.ts'
+import type { CaseFile } from '#core/journal/clinic.ts'
+import type { BodyOf } from '#core/journal/fold.ts'
+import { fromStored } from '#core/journal/stored.ts'
+import { fill } from '#core/outcome/finding.ts'
+import { bloodLoss, type Lavage, type LossMeasures, type LossSpan, totalLoss } from '#core/theatre/blood-loss.ts'
+import { lossFractions } from '#core/theatre/blood-marks.ts'
+import { bloodVolume } from '#core/theatre/blood-volume.ts'
+import { Decimal, plain } from '#core/units/quantity.ts'
+import { animalOf, isAbout, type Operation, timeOf } from '../case/case-words.ts'
+import { type Block, facts, paragraph } from '../render/model.ts'
+
+/** The loss of the whole operation as a span, beside this animal's blood volume. */
+export function lossBlocks(file: CaseFile, operation: Operation): Block[] {
+  const lines = file.theCase.live('blood-loss').filter((line) => isAbout(line, operation.id))
+  const spans: LossSpan[] = []
+  const refused: Block[] = []
+  for (const line of lines) {
+    const loss = bloodLoss(measuresOf(line.body), bloodInSwabs)
+    if (loss.kind === 'answer') spans.push(loss.answer)
+    else {
+      const why = words.lossRefusals[loss.refusal.because]
+      refused.push(paragraph(fill(words.lossRefused, { time: timeOf(line), why })))
+    }
+  }
+  const sum = totalLoss(spans)
+  if (!sum) return [paragraph(words.noLoss), ...refused]
+  return [
+    facts([words.terms.estimate, spanWords(sum)], [words.terms.ofBlood, shareWords(file, operation, sum)]),
+    ...(sum.lavage === 'not-measured' ? [paragraph(words.lavageUnmeasured)] : []),
+    ...refused,
+  ]
+}
+
+function measuresOf(body: BodyOf<'blood-loss'>): LossMeasures {
+  return {
+    suction: fromStored(body.jar),
+    lavage: lavageOf(body),
+    swabs: body.swabs.map(({ dry, wet, saline }) => ({
+      kind: 'weighed',
+      dry: fromStored(dry),
+      wet: fromStored(wet),
+      saline: fromStored(saline),
+    })),
+  }
+}
+
+function lavageOf({ lavageIn, lavageInJar }: BodyOf<'blood-loss'>): Lavage {
+  const given = fromStored(lavageIn)
+  if (given.value.isZero()) return { kind: 'none' }
+  return lavageInJar === null
+    ? { kind: 'not-measured', given }
+    : { kind: 'recovered', given, recovered: fromStored(lavageInJar) }
+}
+
+function spanWords({ atLeast, atMost }: LossSpan): string {
+  const about = { atLeast: whole(atLeast.value), atMost: whole(atMost.value) }
+  return fill(atLeast.value.eq(atMost.value) ? words.spanExact : words.span, about)
+}
+
+/** The weight is the last one before the operation, never a later one. */
+function shareWords(file: CaseFile, operation: Operation, sum: LossSpan): string {
+  const species = animalOf(file)?.species
+  const weight = file.theCase.live('weight').findLast((line) => line.at <= operation.moment.at)
+  if (!species || !weight) return words.ofBloodUnknown
+  const kilograms = fromStored(weight.body.weight)
+  const blood = bloodVolume(kilograms, bloodPerKg[species]).counted
+  const parts = lossFractions(sum, blood)
+  const percent = (part: Decimal) => plain(part.times(100).toDecimalPlaces(1))
+  const about = {
+    atLeast: percent(parts.atLeast),
+    atMost: percent(parts.atMost),
+    blood: whole(blood.value),
+    weight: plain(kilograms.value),
+  }
+  return fill(parts.atLeast.eq(parts.atMost) ? words.ofBloodExact : words.ofBlood, about)
+}
+
+function whole(value: Decimal): string {
+  return plain(value.toDecimalPlaces(0, Decimal.ROUND_HALF_UP))
+}

@@ -1,0 +1,123 @@
+import { procedures } from '#content/procedures/index.ts'
+import { papersInEnglish } from '#content/wording/papers.ts'
+import { reportInEnglish as words } from '#content/wording/report.ts'
+import { type CaseFile, personNamed } from '#core/journal/clinic.ts'
+import { fill } from '#core/outcome/finding.ts'
+import { procedureNamed } from '#core/procedures/procedure.ts'
+import { type Moment, minutesBetween, sayMoment } from '#core/time/moment.ts'
+import { isAbout, type Operation, operationOf, paperOf } from '../case/case-words.ts'
+import { notYet, type PaperDefinition } from '../case/paper-input.ts'
+import { type Block, facts, heading, paragraph } from '../render/model.ts'
+import { countBlocks } from './counts.ts'
+import { courseTable } from './course.ts'
+import { drugBlocks } from './drugs.ts'
+import { lossBlocks } from './loss.ts'
+import { sampleBlocks } from './samples.ts'
+
+/** What was done, drafted from the stamps. The side stands in words in every heading; gaps stay gaps. */
+export const operationReport: PaperDefinition = {
+  id: 'operation-report',
+  title: 'Operation report',
+  per: 'operation',
+  of: (input) => {
+    const { file } = input
+    const operation = operationOf(input)
+    if (!operation) return notYet('no-operation')
+    const { theCase } = file
+    const stamped = theCase.live('theatre-stamp').some((line) => isAbout(line, operation.id))
+    if (!stamped && !operation.summary) return notYet('not-operated')
+    const side = papersInEnglish.sides[operation.side]
+    const procedure = procedureNamed(operation.procedure, procedures)
+    const titled = (key: keyof typeof words.headings) => heading(1, fill(words.headings[key], { side }))
+    return paperOf(input, {
+      id: 'operation-report',
+      title: fill(words.title, { side }),
+      blocks: [
+        ...state(file, operation),
+        titled('operation'),
+        operationFacts(file, operation, procedure.name),
+        titled('course'),
+        courseTable(theCase, operation.id, procedure),
+        titled('drugs'),
+        ...drugBlocks(file, operation.id),
+        titled('loss'),
+        ...lossBlocks(file, operation),
+        titled('counts'),
+        ...countBlocks(theCase, operation.id),
+        titled('samples'),
+        ...sampleBlocks(theCase, operation.id),
+        titled('after'),
+        endFacts(operation),
+        { kind: 'signatures', lines: [fill(words.signature, { person: personNamed(file, operation.surgeon) })] },
+      ],
+    })
+  },
+}
+
+/** Draft or signed; and a side that two entries name differently is never passed over. */
+function state(file: CaseFile, { summary, booking, side }: Operation): Block[] {
+  const sides = papersInEnglish.sides
+  const doubt: Block[] =
+    booking !== null && booking.body.side !== side
+      ? [
+          {
+            kind: 'callout',
+            tone: 'stop',
+            word: words.otherSideWord,
+            lines: [fill(words.otherSide, { booked: sides[booking.body.side], signed: sides[side] })],
+          },
+        ]
+      : []
+  if (!summary) return [...doubt, { kind: 'callout', tone: 'attention', word: words.draftWord, lines: [words.draft] }]
+  const when = sayMoment(summary.header.happenedAt)
+  return [...doubt, paragraph(fill(words.signed, { person: personNamed(file, summary.body.signedBy), when }))]
+}
+
+function operationFacts(file: CaseFile, operation: Operation, name: string): Block {
+  const { terms } = words
+  const body = operation.summary?.body
+  const stampAt = (id: string) =>
+    file.theCase
+      .live('theatre-stamp')
+      .find((line) => isAbout(line, operation.id) && line.body.checkpoint === id && line.body.answer === 'done')?.header
+      .happenedAt
+  const incision = body?.incisionAt ?? stampAt('incision')
+  const closed = body?.closedAt ?? stampAt('closed')
+  const person = (id: string | null | undefined) => (id ? personNamed(file, id) : papersInEnglish.notRecorded)
+  return facts(
+    [terms.operation, name],
+    [terms.side, [{ kind: 'strong', text: papersInEnglish.sides[operation.side] }]],
+    [terms.surgeon, person(operation.surgeon)],
+    [terms.assistant, body && body.assistant === null ? words.none : person(body?.assistant)],
+    [terms.anaesthetist, person(operation.anaesthetist)],
+    [terms.incision, said(incision)],
+    [terms.closed, said(closed)],
+    [terms.duration, lasted(incision, closed)],
+    [terms.indication, body?.indication ?? papersInEnglish.notRecorded],
+    [terms.findings, body?.findings ?? papersInEnglish.notRecorded],
+  )
+}
+
+function said(moment: Moment | undefined): string {
+  return moment ? sayMoment(moment) : papersInEnglish.notRecorded
+}
+
+function lasted(incision: Moment | undefined, closed: Moment | undefined): string {
+  if (!incision || !closed) return papersInEnglish.notKnown
+  return fill(words.minutes, { minutes: String(Math.round(minutesBetween(incision, closed))) })
+}
+
+function endFacts({ summary }: Operation): Block {
+  const { terms } = words
+  if (!summary) {
+    const missing = papersInEnglish.notRecorded
+    return facts([terms.complications, missing], [terms.drain, missing], [terms.plan, missing])
+  }
+  const { complications, drain, plan, remark } = summary.body
+  return facts(
+    [terms.complications, complications.map((code) => words.complications[code]).join(', ') || words.none],
+    [terms.drain, words.drain[drain ? 'yes' : 'no']],
+    [terms.plan, plan],
+    ...(remark === null ? [] : [[terms.remark, remark] as const]),
+  )
+}
