@@ -44,10 +44,15 @@ const routeWords = z.string().transform((text, context) => {
 
 const conditions = z.array(listed(animalWords, 'word of the list of conditions')).default([])
 const stock = positiveQuantityIn(...stockUnits)
-const tablet = z.object({
+/** `{strength, divides}`, or the strength alone. */
+const tabletFields = z.object({
   strength: positiveQuantityIn('mg', 'mg/{tablet}').transform((strength) => new Quantity(strength.value, 'mg')),
   divides: listed(['whole', 'halves', 'quarters', 'unknown'], 'way to cut a tablet').optional(),
 })
+const tablet = z.preprocess(
+  (sent) => (typeof sent === 'object' && sent !== null && 'unit' in sent ? { strength: sent } : sent),
+  tabletFields,
+)
 
 const animalFields = z.object({
   species: listed(speciesList, 'species'),
@@ -72,7 +77,7 @@ const givenFields = z.object({
   amount: positiveQuantityIn('mg', 'mL', '[iU]', 'mmol').optional(),
   stock: stock.optional(),
   at: instant.optional(),
-  route: listed(routes, 'route').optional(),
+  route: routeWords.optional(),
   use: listed(uses, 'use').optional(),
 })
 
@@ -114,7 +119,7 @@ export function readDoseRequest(input: unknown): AskedDose {
   return {
     ...said({ at: asked.at, plan: asked.plan }),
     animal: said(asked.animal) as DosedAnimal,
-    given: asked.given.map((entry) => said(entry) as Given),
+    given: asked.given.map((entry) => said({ ...entry, route: entry.route?.route }) as Given),
     ...(asked.lines && { lines: asked.lines.map((entry) => said(entry) as PlannedLine) }),
   }
 }

@@ -250,6 +250,64 @@ describe('a planned dose', () => {
   })
 })
 
+describe('what a plan is told beside the dose', () => {
+  it('is refused for a cat when the formulary holds the drug for dogs only, with the reason', () => {
+    const [line] = ask([{ id: 'f', drug: 'firocoxib', use: 'nsaid', dose: q(5, 'mg/kg') }], {}, cat).lines
+    expect(line?.verdict).toBe('refused')
+    expect(codes(line?.findings)).toEqual(['no-dose-for-species'])
+    expect(line?.findings[0]?.text).toContain('no row for cats')
+  })
+
+  // 21 CFR 522.230: 1.8 mg/mL at 0.24 mg/kg; NOAH data sheet: 0.3 mg/mL at 10 to 20 ug/kg. Never interchanged.
+  it('never reaches the concentrated buprenorphine unless it is named', () => {
+    const line = { id: 'b', drug: 'buprenorphine', use: 'analgesia_bolus', route: 'SC', dose: q(0.24, 'mg/kg') }
+    expect(codes(ask([line], {}, cat).lines[0]?.findings)).toEqual(['route-not-listed'])
+    const named = { ...line, formulation: 'high concentration, 1.8 mg/mL', stock: q(1.8, 'mg/mL') }
+    expect(ask([named], {}, cat).lines[0]).toMatchObject({
+      verdict: 'ok',
+      amount: q(0.984, 'mg'),
+      drawn: q(0.55, 'mL'),
+    })
+  })
+
+  it('notes a strength that no usual product has', () => {
+    const line = { id: 'd', drug: 'dexmedetomidine', use: 'premed', dose: q(5, 'ug/kg'), stock: q(0.05, 'mg/mL') }
+    expect(codes(ask([line]).lines[0]?.findings)).toEqual(['strength-not-listed'])
+  })
+
+  it('names other sources that reach a dose above the range', () => {
+    const line = { id: 'm', drug: 'methadone', use: 'analgesia_bolus', dose: q(0.8, 'mg/kg'), stock: q(10, 'mg/mL') }
+    const [finding] = ask([line]).lines[0]?.findings ?? []
+    expect(finding?.text).toContain('0.5 mg/kg to 1 mg/kg (UK licence)')
+    expect(finding?.sources.map(({ id }) => id)).toContain('methadone-uk-spc')
+  })
+
+  it('says that a pump this slow is not exact', () => {
+    const line = { id: 'k', drug: 'ketamine', use: 'cri', dose: q(10, 'ug/kg/min'), over: q(1, 'h') }
+    const at = (mgPerMl: number) => codes(ask([{ ...line, stock: q(mgPerMl, 'mg/mL') }]).lines[0]?.findings)
+    // 10 ug/kg/min × 8.2 kg × 60 = 4.92 mg/h: 0.0492 mL/h of 100 mg/mL, 2.46 mL/h of 2 mg/mL.
+    expect(at(100)).toEqual(['rate-too-slow'])
+    expect(at(2)).not.toContain('rate-too-slow')
+  })
+
+  it('says which fields it did not read', () => {
+    const answer = ask([{ ...block('l1', 1), dosage: 3 }], {}, { ...dog, conditons: ['renal-disease'] })
+    const texts = answer.findings.filter(({ code }) => code === 'field-not-read').map(({ text }) => text)
+    expect(texts.join(' ')).toContain('animal.conditons')
+    expect(texts.join(' ')).toContain('lines[0].dosage')
+  })
+
+  it('carries the caution, the range and the interval', () => {
+    const answer = ask([block('l1', 1)])
+    expect(answer.caution).toContain('licensed veterinary professionals')
+    expect(answer.lines[0]).toMatchObject({
+      range: { low: q(1, 'mg/kg'), high: q(2, 'mg/kg') },
+      interval: 'once, not sooner than 6 to 8 h',
+      secondPerson: true,
+    })
+  })
+})
+
 describe('a planned tablet', () => {
   const course = (tablet: object, more: object = {}, mgPerKg = 12.5) => ({
     id: 't',
@@ -266,6 +324,10 @@ describe('a planned tablet', () => {
     const [line] = ask([course({ strength: q(50, 'mg') }, { days: 7 })], {}, small).lines
     expect(line?.tablets).toEqual({ each: q(1.5, '{tablet}'), strength: q(50, 'mg'), total: q(21, '{tablet}') })
     expect(line).toMatchObject({ verdict: 'ok', delivered: q(12.5, 'mg/kg') })
+  })
+
+  it('may be sent as its strength alone', () => {
+    expect(ask([course(q(50, 'mg'))], {}, small).lines[0]?.tablets?.each).toEqual(q(1.5, '{tablet}'))
   })
 
   it('is never rounded under the lowest dose of the range when a higher count fits', () => {
@@ -358,6 +420,21 @@ describe('drugs that must not meet', () => {
     expect(codes(ask([line], given('2026-03-02T09:10:00+01:00'), cat).lines[0]?.findings)).not.toContain(
       'excluded-by-given',
     )
+  })
+
+  it('waits ten days after aspirin, and asks to confirm beside a depot steroid', () => {
+    const given = (drug: string) => ({ given: [{ drug, amount: q(100, 'mg'), at: '2026-02-22T10:00:00+01:00' }] })
+    const [aspirin] = ask([nsaid], given('aspirin')).lines
+    expect(aspirin?.findings[0]).toMatchObject({ code: 'two-nsaids', level: 'block' })
+    expect(aspirin?.findings[0]?.text).toContain('2 days to wait')
+    const [depot] = ask([nsaid], given('methylprednisolone-acetate')).lines
+    expect(depot?.findings[0]).toMatchObject({ code: 'pair-to-think-about', level: 'confirm' })
+    expect(depot?.findings[0]?.text).toContain('not known')
+  })
+
+  it('counts a medicine of the past without an amount or a time', () => {
+    const [line] = ask([nsaid], { given: [{ drug: 'prednisolone' }] }).lines
+    expect(line?.findings[0]?.text).toContain('7 days to wait (its time is not known)')
   })
 
   it('says that a given drug it does not know was counted in no check', () => {
@@ -481,6 +558,12 @@ describe('a dose that somebody chose before', () => {
       clinic,
     ).lines
     expect(found).toMatchObject({ verdict: 'ok', amount: q(8.2, 'mg'), chosenBy: { kind: 'policy' } })
+  })
+
+  it('comes from the house policy when the named plan is silent about the line', () => {
+    const lines = [{ id: 'v', drug: 'maropitant', use: 'antiemetic', stock: q(10, 'mg/mL') }]
+    const [found] = dose({ animal: dog, at, plan: 'spaniel-ear', lines }, clinic).lines
+    expect(found?.chosenBy?.kind).toBe('policy')
   })
 
   it('is refused when the plan is unknown or for the other species', () => {

@@ -4,6 +4,7 @@ import { acepromazine } from './acepromazine.ts'
 import { alfaxalone } from './alfaxalone.ts'
 import { amikacin } from './amikacin.ts'
 import { amoxicillinClavulanate } from './amoxicillin-clavulanate.ts'
+import { aspirin } from './aspirin.ts'
 import { atipamezole } from './atipamezole.ts'
 import { atropine } from './atropine.ts'
 import { bupivacaine } from './bupivacaine.ts'
@@ -35,6 +36,7 @@ import { medetomidine } from './medetomidine.ts'
 import { meloxicam } from './meloxicam.ts'
 import { mepivacaine } from './mepivacaine.ts'
 import { methadone } from './methadone.ts'
+import { methylprednisoloneAcetate } from './methylprednisolone-acetate.ts'
 import { midazolam } from './midazolam.ts'
 import { morphine } from './morphine.ts'
 import { naloxone } from './naloxone.ts'
@@ -58,6 +60,7 @@ export const formulary = [
   alfaxalone,
   amikacin,
   amoxicillinClavulanate,
+  aspirin,
   atipamezole,
   atropine,
   bupivacaine,
@@ -89,6 +92,7 @@ export const formulary = [
   meloxicam,
   mepivacaine,
   methadone,
+  methylprednisoloneAcetate,
   midazolam,
   morphine,
   naloxone,

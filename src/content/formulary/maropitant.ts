@@ -80,6 +80,7 @@ export const maropitant = drug({
       use: 'antiemetic',
       routes: ['PO'],
       range: { value: range('2', '2', 'mg/kg'), ...tablets },
+      otherRanges: [{ value: { ...range('8', '8', 'mg/kg'), words: 'motion sickness, up to 2 days' }, ...tablets }],
       interval: { value: { words: 'every 24 h, for up to 5 days', hours: ['24', '24'] }, ...tablets },
       maxSingle: { value: { limit: quantity('8', 'mg/kg'), words: 'motion sickness, 2 days' }, ...tablets },
       maxCumulative: { value: { per: 'course', words: '5 days' }, ...tablets },

@@ -40,6 +40,7 @@ export const dosingRules: DosingRules = {
   bodySurface,
   overRange: { value: { confirm: new Decimal(2), block: new Decimal(5), unitSlip: new Decimal(100) }, ...house },
   largeBolus: { value: quantity('1', 'mL/kg'), ...house },
+  slowestRate: { value: quantity('0.5', 'mL/h'), ...house },
   dilutions: { value: [10, 100], ...house },
   rounding: { value: { confirm: new Decimal('0.1') }, ...house },
   leanWeightGroups: { value: ['nsaid', 'local-anaesthetic', 'induction-agent'], ...lean },

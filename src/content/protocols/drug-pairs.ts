@@ -4,7 +4,7 @@ import { quantity } from '#core/units/quantity.ts'
 const washoutPaper = {
   sources: ['aaha-aafp-2015-pain'],
   where:
-    'washout: about 5 days for meloxicam, 7 for other NSAIDs or a short-acting steroid, longer for a depot steroid',
+    'washout: about 5 days for meloxicam, 7 for other NSAIDs or a short-acting steroid, longer for a depot steroid, up to 10 for aspirin',
   known: 'read',
   strength: 'guideline',
   confidence: 'medium',
@@ -13,6 +13,8 @@ const washoutPaper = {
 
 const fiveDays = { value: quantity('120', 'h'), ...washoutPaper }
 const sevenDays = { value: quantity('168', 'h'), ...washoutPaper }
+
+const tenDays = { value: quantity('240', 'h'), ...washoutPaper }
 
 const house = {
   sources: ['house-judgement'],
@@ -42,6 +44,7 @@ export const drugPairs = [
     because: 'together they ulcerate stomach and gut',
     washouts: [
       { drug: 'meloxicam', ...fiveDays },
+      { drug: 'aspirin', ...tenDays },
       { group: 'nsaid', ...sevenDays },
       { group: 'steroid', ...sevenDays },
     ],
@@ -54,8 +57,17 @@ export const drugPairs = [
     because: 'two NSAIDs add up in stomach, gut and kidney',
     washouts: [
       { drug: 'meloxicam', ...fiveDays },
+      { drug: 'aspirin', ...tenDays },
       { group: 'nsaid', ...sevenDays },
     ],
+    ...washoutPaper,
+  },
+  {
+    code: 'pair-to-think-about',
+    level: 'confirm',
+    between: ['nsaid', 'depot-steroid'],
+    because: 'a depot steroid lasts for weeks; the paper says only "longer"',
+    washouts: [],
     ...washoutPaper,
   },
   {

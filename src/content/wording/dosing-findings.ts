@@ -17,13 +17,15 @@ export const doseFindingWords = {
   'plan-for-other-species': 'The plan "{plan}" is for a {other}, not for a {species}.',
   excluded: '{drug} is excluded here ({why}): {because}.',
   'excluded-by-given': '{drug} is excluded after {why}: {because}.',
-  'given-time-unknown': 'The time of {given} is not known; it counts in full. Record the time.',
+  'given-time-unknown':
+    'When {drug} was given is not known against the time of this plan; it counts in full. Record both times.',
   'age-unknown': 'The age is not stated, and {drug} is barred {because}. State ageMonths.',
   caution: '{drug}, {why}: {because}.',
   'dose-below-range': '{dose} of {drug} is below the range {low} to {high}.',
-  'dose-above-range': '{dose} of {drug} is above the range {low} to {high} ({factor} times its upper end).',
+  'dose-above-range':
+    '{dose} of {drug} is above the range {low} to {high} ({factor} times its upper end). Other sources reaching it: {others}.',
   'dose-twice-range':
-    '{dose} of {drug} is {factor} times the upper end of the range {low} to {high}: give the reason and a second person.',
+    '{dose} of {drug} is {factor} times the upper end of the range {low} to {high}: give the reason and a second person. Other sources reaching it: {others}.',
   'dose-five-times-range':
     '{dose} of {drug} is {factor} times the upper end of the range {low} to {high}. Check number and unit; a dose of this size is not planned here.',
   'dose-unit-suspected':
@@ -71,5 +73,6 @@ export const doseFindingWords = {
   'pair-to-think-about': '{drug} meets {other}: {because}. {left}.',
   'given-drug-unknown': '{given} is not in the formulary (near names: {near}): it counts in no check.',
   'field-not-read': 'The field "{field}" is not read by this check; nothing was concluded from it.',
+  'rate-too-slow': '{drug} at {rate} is slower than a pump keeps exactly (least: {least}). Run a weaker dilution.',
   'duration-not-chosen': 'How long {drug} is to run is not stated; only the amount per hour is given.',
 } as const satisfies Record<DoseCode, string>

@@ -1,5 +1,5 @@
 import type { Species } from '#core/animal/species.ts'
-import type { Dose, DoseRow } from '#core/formulary/drug.ts'
+import type { Dose, DoseRange, DoseRow } from '#core/formulary/drug.ts'
 import { convert, type Decimal, plain } from '#core/units/quantity.ts'
 import { type DoseFinding, found } from './findings.ts'
 import type { ChosenBy, DosingKnowledge, PlannedLine } from './request.ts'
@@ -96,9 +96,11 @@ export function judgeRange(drug: string, row: DoseRow, dose: Dose, rules: Dosing
   if (inUnit.value.lt(low.value)) return [found('note', 'dose-below-range', about, from)]
   if (inUnit.value.lte(high.value)) return []
   const factor = inUnit.value.div(high.value)
-  const times = { ...about, factor: plain(factor.toDecimalPlaces(1)) }
+  const reaching = (row.otherRanges ?? []).filter(({ value }) => convert(value.high, low.unit)?.value.gte(inUnit.value))
+  const others = reaching.map(({ value }) => said(value)).join('; ') || 'none'
+  const times = { ...about, others, factor: plain(factor.toDecimalPlaces(1)) }
   const { confirm, block, unitSlip } = rules.overRange.value
-  const both = [...from, rules.overRange]
+  const both = [...from, ...reaching, rules.overRange]
   if (atLeast(factor, unitSlip)) return [found('block', 'dose-unit-suspected', times, both)]
   if (atLeast(factor, block)) return [found('block', 'dose-five-times-range', times, both)]
   if (atLeast(factor, confirm)) return [found('confirm', 'dose-twice-range', times, both)]
@@ -109,12 +111,14 @@ function atLeast(factor: Decimal, limit: Decimal): boolean {
   return factor.gte(limit)
 }
 
+function said(value: DoseRange & { readonly words?: string }): string {
+  return `${value.low} to ${value.high}${value.words ? ` (${value.words})` : ''}`
+}
+
 /** What is said when nobody chose: the range, its sources, and the ranges of those who disagree. */
 export function notChosen(drug: string, row: DoseRow): DoseFinding {
   const { low, high } = row.range.value
-  const others = (row.otherRanges ?? []).map(
-    ({ value }) => `${value.low} to ${value.high}${value.words ? ` (${value.words})` : ''}`,
-  )
+  const others = (row.otherRanges ?? []).map(({ value }) => said(value))
   const about = { drug, low: low.toString(), high: high.toString(), others: others.join('; ') || 'none' }
   return found('block', 'dose-not-chosen', about, [row.range, ...(row.otherRanges ?? [])])
 }

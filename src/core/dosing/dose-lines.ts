@@ -203,8 +203,8 @@ function sourcesOf(row: DoseRow | undefined): Provenance[] {
 /** What was given without a time counts in full; what is no drug of ours counts in nothing. Both are said. */
 function unknownGiven(request: DoseRequest, { drugs }: DosingKnowledge): DoseFinding[] {
   const timeless = request.given
-    .filter((given) => !given.at || !request.at)
-    .map((given) => found('note', 'given-time-unknown', { given: saidOf(given) }))
+    .filter((given) => (!given.at || !request.at) && drugById(drugs, given.drug))
+    .map((given) => found('note', 'given-time-unknown', { drug: given.drug }))
   const unknown = request.given
     .filter((given) => !drugById(drugs, given.drug))
     .map((given) =>

@@ -56,6 +56,7 @@ export const doseCodes = [
   'pair-forbidden',
   'pair-to-think-about',
   'given-drug-unknown',
+  'rate-too-slow',
   'duration-not-chosen',
   'field-not-read',
 ] as const

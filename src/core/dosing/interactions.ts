@@ -25,7 +25,9 @@ export function judgeInteractions(
   return interactions.flatMap((interaction) => [
     ...planned
       .filter((other) => other.line !== mine.line && meet(interaction, mine.drug, other.drug))
-      .map((other) => finding(interaction, mine, `planned ${other.drug.name} (line ${other.line})`, 'not both')),
+      .map((other) =>
+        finding(interaction, mine, `planned ${other.drug.name} (line ${other.line})`, 'Both stand in this plan'),
+      ),
     ...request.given.flatMap((given) => met(interaction, mine, given, request, drugs)),
   ])
 }
@@ -55,7 +57,7 @@ function met(
   const washout =
     interaction.washouts.find((entry) => entry.drug === other.id) ??
     interaction.washouts.find((entry) => entry.group !== undefined && other.groups.includes(entry.group))
-  if (!washout) return [finding(interaction, mine, saidOf(given), 'how long to wait is not known')]
+  if (!washout) return [finding(interaction, mine, saidOf(given), 'How long to wait is not known')]
   if (!stillCounts(given.at, request.at, washout.value)) return []
   const about = {
     drug: mine.drug.name,

@@ -165,6 +165,15 @@ function infusion(drawing: Drawing): Drawn {
     const about = { drug: drug.name, stock: line.stock.toString(), amount: amount.toString() }
     findings.push(found('block', 'strength-does-not-fit', about))
   }
+  const least = drawing.rules.slowestRate
+  if (rate?.value.lt(least.value.value)) {
+    const about = {
+      drug: drug.name,
+      rate: `${plain(rate.value.toSignificantDigits(3))} mL/h`,
+      least: least.value.toString(),
+    }
+    findings.push(found('note', 'rate-too-slow', about, [least]))
+  }
   return { measured: { ...(rate && { rate }), ...(total && { total }) }, findings }
 }
 

@@ -36,6 +36,8 @@ export type DosingRules = {
   readonly bodySurface: Readonly<Record<Species, Sourced<Decimal | string>>>
   readonly overRange: Sourced<{ readonly confirm: Decimal; readonly block: Decimal; readonly unitSlip: Decimal }>
   readonly largeBolus: Sourced<Quantity<'mL/kg'>>
+  /** A pump slower than this is not exact. */
+  readonly slowestRate: Sourced<Quantity<'mL/h'>>
   readonly dilutions: Sourced<readonly number[]>
   readonly rounding: Sourced<{ readonly confirm: Decimal }>
   readonly leanWeightGroups: Sourced<readonly Group[]>

@@ -1,5 +1,5 @@
 import type { Temporal } from 'temporal-polyfill'
-import { Decimal, plain, type Quantity, ratio, scale } from '#core/units/quantity.ts'
+import { Decimal, plain, Quantity, ratio, scale } from '#core/units/quantity.ts'
 import { hoursBetween } from './elapsed.ts'
 import { type DoseFinding, found } from './findings.ts'
 import type { DosedAnimal } from './request.ts'
@@ -89,5 +89,7 @@ export function leanWeight(
 ): Quantity<'kg'> {
   const { from, sharePerPoint } = rules.lean.value
   if (bodyCondition === undefined || bodyCondition < from) return weight
-  return scale(weight, new Decimal(1).div(sharePerPoint.times(bodyCondition - 5).plus(1)))
+  const lean = scale(weight, new Decimal(1).div(sharePerPoint.times(bodyCondition - 5).plus(1)))
+  // An estimate is written to ten grams, downwards.
+  return new Quantity(lean.value.toDecimalPlaces(2, Decimal.ROUND_DOWN), 'kg')
 }

@@ -90,6 +90,7 @@ export const groups = [
   'aminopenicillin',
   'benzodiazepine',
   'cephalosporin',
+  'depot-steroid',
   'fluoroquinolone',
   'full-opioid',
   'partial-opioid',
