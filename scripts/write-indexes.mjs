@@ -12,6 +12,7 @@ const folders = [
   { folder: 'src/content/protocols', all: 'protocols' },
   { folder: 'src/content/procedures', all: 'procedures' },
   { folder: 'src/core/journal/kinds', all: 'kinds' },
+  { folder: 'src/cli/commands', all: 'commands' },
 ]
 
 const checkOnly = process.argv.includes('--check')

@@ -50,17 +50,25 @@ export type CaseRow = {
 
 export type Projection = { readonly owed: readonly OwedRow[]; readonly row: CaseRow | null }
 
+/** All that one stream's projection is made from. */
+export type Projected = {
+  readonly clinic: string
+  readonly stream: string
+  readonly entries: readonly StoredEntry[]
+  readonly clinicEntries: readonly StoredEntry[]
+  /** The entries of the streams that live `merge` entries join to this one, in either direction. */
+  readonly linked: readonly StoredEntry[]
+  /** What was kept aside under the id of an entry of this stream. */
+  readonly keptAside: readonly KeptAside[]
+  /** The clinic's registers, every revision. */
+  readonly rows: readonly RegisterRow[]
+}
+
 /**
  * Makes a stream's projection from its entries; given to the store so that storage decides nothing clinical.
- * `linked` holds the entries of the streams that live `merge` entries join to this one, in either direction.
  * It is called for every stream, also `clinic` and registers; one that throws stops the entry from being accepted.
  */
-export type Projector = (
-  stream: string,
-  entries: readonly StoredEntry[],
-  clinicEntries: readonly StoredEntry[],
-  linked: readonly StoredEntry[],
-) => Projection
+export type Projector = (about: Projected) => Projection
 
 /**
  * Why the store cannot do what was asked, as one sentence a person can act on. Nothing of the call was kept.

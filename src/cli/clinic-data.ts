@@ -1,8 +1,8 @@
 import { InputError } from '#actions/input.ts'
+import { project } from '#actions/journal/project.ts'
 import type { Store } from '#actions/store.ts'
 import { openPostgres } from '#storage/postgres/open.ts'
 import { openLockedFolder } from '#storage/sqlite/open.ts'
-import { projector } from './projector.ts'
 
 export type Where = {
   readonly data?: string
@@ -18,8 +18,8 @@ export function dataFolder({ data, env }: Where): string {
 /** Opens the store under the same lock a server takes: while one runs on the folder, this is refused with a sentence. */
 export function openStore(where: Where): Promise<Store> {
   const { DATABASE_URL: url } = where.env
-  if (url && where.data === undefined) return openPostgres(url, { project: projector })
-  return openLockedFolder(dataFolder(where), { project: projector })
+  if (url && where.data === undefined) return openPostgres(url, { project })
+  return openLockedFolder(dataFolder(where), { project })
 }
 
 /** Does something with one clinic of the store and closes the store whatever happens. */

@@ -7,17 +7,17 @@ import { commands } from './commands/index.ts'
 
 /** Runs one command line and returns the exit status: 0 answered, 1 fault, 2 wrong input, 3 checked and found broken. */
 export async function run(args: readonly string[], world: World): Promise<number> {
+  // What commander says of a wrong call is said below, in the form every error has.
+  const streams = { writeOut: world.out, writeErr: world.err, outputError: () => undefined }
   const program = new Command('quiet-ear')
     .description(
       'The whole course of end-stage ear surgery in a dog or a cat. Decision support for licensed veterinary professionals.',
     )
-    .configureOutput({ writeOut: world.out, writeErr: world.err })
+    .configureOutput(streams)
     .exitOverride()
-    .showSuggestionAfterError()
   for (const command of commands) command.add(program, world)
   // A command inherits what the program does with exits and streams.
-  for (const command of program.commands)
-    command.exitOverride().configureOutput({ writeOut: world.out, writeErr: world.err })
+  for (const command of program.commands) command.exitOverride().configureOutput(streams)
   try {
     await program.parseAsync(args, { from: 'user' })
     return 0
@@ -30,7 +30,11 @@ function statusOf(error: unknown, world: World): number {
   const say = (code: string, path: string, message: string) =>
     world.err(`${JSON.stringify({ error: { code, path, message } })}\n`)
   if (error instanceof Exit) return error.status
-  if (error instanceof CommanderError) return error.exitCode === 0 ? 0 : 2
+  if (error instanceof CommanderError) {
+    if (error.exitCode === 0) return 0
+    say('wrong-call', '', `${error.message.replace(/^error: /, '')}; see quiet-ear --help.`)
+    return 2
+  }
   if (error instanceof InputError) {
     say(error.code, error.path, error.message)
     return 2

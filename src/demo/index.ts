@@ -3,7 +3,7 @@ import type { Entry } from '#core/journal/entry.ts'
 import { type JournalLine, JournalWriter } from '#core/journal/journal-file.ts'
 import { moss } from './cat.ts'
 import type { Chart } from './chart.ts'
-import { demoClinic, practiceChart, registerLines } from './practice.ts'
+import { demoClinic, practiceChart, registerRows } from './practice.ts'
 import { tansy } from './spaniel.ts'
 
 /** The invented cases by name. */
@@ -26,7 +26,7 @@ export function demoFile(names: readonly DemoName[]): string {
   const entries = charts.flatMap((chart) => chart.entries).sort(byWriting)
   const lines: JournalLine[] = [
     { type: 'quiet-ear', format: 1, clinic: demoClinic },
-    ...registerLines(),
+    ...registerRows().map((row) => ({ type: 'row' as const, ...row })),
     ...sealAll(entries, (entry) => entry.writtenAt).map((stored) => ({ type: 'entry' as const, ...stored })),
   ]
   const writer = new JournalWriter()

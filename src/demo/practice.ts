@@ -1,5 +1,5 @@
 import type { BodyOf } from '#core/journal/fold.ts'
-import type { JournalLine } from '#core/journal/journal-file.ts'
+import { type Row, rowsInOrder } from '#core/journal/journal-file.ts'
 import type { ClinicRow, ContactRow, PersonRow } from '#core/journal/registers.ts'
 import { Chart } from './chart.ts'
 
@@ -72,9 +72,8 @@ const closedDays = [
 
 const since = '2025-01-06T09:00:00.000Z'
 
-export function registerLines(): JournalLine[] {
-  const row = (register: 'clinic' | 'person' | 'contact' | 'closed-day', id: string, body: object): JournalLine => ({
-    type: 'row',
+export function registerRows(): Row[] {
+  const row = (register: Row['register'], id: string, body: object): Row => ({
     register,
     id,
     revision: 1,
@@ -82,12 +81,12 @@ export function registerLines(): JournalLine[] {
     by: 'person-moretti',
     at: since,
   })
-  return [
+  return rowsInOrder([
     row('clinic', demoClinic, clinic),
-    ...Object.entries(closedDays).map(([, day]) => row('closed-day', day.day, day)),
+    ...closedDays.map((closed) => row('closed-day', closed.day, closed)),
     ...Object.entries(contacts).map(([id, contact]) => row('contact', id, contact)),
     ...Object.entries(people).map(([id, person]) => row('person', id, person)),
-  ]
+  ])
 }
 
 type ShelfItem = BodyOf<'shelf-item'>

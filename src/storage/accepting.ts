@@ -144,6 +144,7 @@ class Desk {
     if (known && sameEntry(entry, known)) return { id, outcome: 'already' }
     if (known) {
       await this.#keepAside(entry, known)
+      this.streams.add(known.header.stream)
       return { id, outcome: 'kept-aside' }
     }
     const refusal = this.#erasesAnOrder(entry) ?? (await this.#closesRing(entry))

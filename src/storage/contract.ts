@@ -181,8 +181,8 @@ export function storeContract(name: string, start: () => Promise<StoreUnderTest>
         'Right ear hurts.',
       ])
       expect(before.cases.map(({ stream, chapter }) => [stream, chapter])).toEqual([
-        ['case:0001', '12.4, 0 linked, 0 of the clinic'],
-        ['case:0002', 'not weighed, 0 linked, 0 of the clinic'],
+        ['case:0001', '12.4, 0 linked, 0 of the clinic, 0 closed days, 0 aside'],
+        ['case:0002', 'not weighed, 0 linked, 0 of the clinic, 0 closed days, 0 aside'],
       ])
       expect(await store.rebuild(name)).toBe(2)
       expect(await projections(name)).toEqual(before)
@@ -194,8 +194,24 @@ export function storeContract(name: string, start: () => Promise<StoreUnderTest>
       await store.accept(name, [make({ stream: 'clinic', subject: { kind: 'clinic' } })], receivedAt)
       const before = await projections(name)
       expect(before.cases.map(({ chapter }) => chapter)).toEqual(
-        Array(2).fill('not weighed, 0 linked, 1 of the clinic'),
+        Array(2).fill('not weighed, 0 linked, 1 of the clinic, 0 closed days, 0 aside'),
       )
+      await store.rebuild(name)
+      expect(await projections(name)).toEqual(before)
+    })
+
+    it('projects every stream again when a closed day is added, and shows what was kept aside with its stream', async () => {
+      const { name, make } = clinic()
+      const first = make()
+      await store.accept(name, [first, make({ stream: 'case:0002' })], receivedAt)
+      const day = { day: '2026-12-25', because: 'Christmas Day' }
+      await store.putRegister(name, { register: 'closed-day', id: day.day, body: day, by: 'p1', at: receivedAt })
+      await store.accept(name, [{ ...first, body: { text: 'Other bytes.' } }], receivedAt)
+      const before = await projections(name)
+      expect(before.cases.map(({ chapter }) => chapter.split(', ').slice(3))).toEqual([
+        ['1 closed days', '1 aside'],
+        ['1 closed days', '0 aside'],
+      ])
       await store.rebuild(name)
       expect(await projections(name)).toEqual(before)
     })

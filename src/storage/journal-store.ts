@@ -15,7 +15,7 @@ import { acceptInTurn, takeTurn } from './accepting.ts'
 import { storedOf } from './entry-rows.ts'
 import { eraseAsOrdered } from './erasing.ts'
 import { type MigrationDialect, migrate } from './migrate.ts'
-import { projectAll, projectTouched } from './projecting.ts'
+import { projectAll, projectTouched, registersIn } from './projecting.ts'
 import { registerRowOf, restoreInTurn } from './restoring.ts'
 import type { Tables } from './tables.ts'
 
@@ -194,6 +194,8 @@ class JournalStore implements Store {
         const all = tx.updateTable('register_rows').set({ body: null })
         await all.where((is) => is.and(ofRow)).execute()
       }
+      // What falls due hangs on the clinic's zone and its closed days.
+      if (row.register === 'clinic' || row.register === 'closed-day') await projectAll(tx, clinic, this.#project)
       return next
     })
     if (row.body === null) await this.#dialect.forgetErased()
@@ -201,14 +203,7 @@ class JournalStore implements Store {
   }
 
   async registers(clinic: string): Promise<RegisterRow[]> {
-    const rows = await this.#read((db) =>
-      db.selectFrom('register_rows').selectAll().where('clinic', '=', clinic).orderBy('revision').execute(),
-    )
-    return rows
-      .map(({ register, id, revision, body, written_by, written_at }) => {
-        return { register, id, revision, body: body === null ? null : JSON.parse(body), by: written_by, at: written_at }
-      })
-      .sort(by((row) => [row.register, row.id]))
+    return this.#read((db) => registersIn(db, clinic))
   }
 
   async putFile(clinic: string, hash: string, mediaType: string, bytes: Uint8Array): Promise<void> {

@@ -1,5 +1,5 @@
-import type { Transaction } from 'kysely'
-import type { Projection, Projector } from '#actions/store.ts'
+import type { Kysely, Transaction } from 'kysely'
+import type { KeptAside, Projection, Projector, RegisterRow } from '#actions/store.ts'
 import type { StoredEntry } from '#core/journal/entry.ts'
 import { fold } from '#core/journal/fold.ts'
 import { inPieces, storedOf } from './entry-rows.ts'
@@ -65,6 +65,7 @@ class StreamReader {
   readonly tx: Tx
   readonly clinic: string
   readonly #read = new Map<string, StoredEntry[]>()
+  #rows: RegisterRow[] | undefined
 
   constructor(tx: Tx, clinic: string) {
     this.tx = tx
@@ -84,6 +85,12 @@ class StreamReader {
     const entries = rows.map(storedOf)
     this.#read.set(stream, entries)
     return entries
+  }
+
+  /** The registers, read once. */
+  async rows(): Promise<RegisterRow[]> {
+    this.#rows ??= await registersIn(this.tx, this.clinic)
+    return this.#rows
   }
 
   forgetCases(): void {
@@ -106,6 +113,38 @@ async function relink(tx: Tx, clinic: string, stream: string, entries: readonly 
     .insertInto('links')
     .values([...others].map((other) => ({ clinic, stream, other })))
     .execute()
+}
+
+async function keptAsideOf(tx: Tx, clinic: string, stream: string): Promise<KeptAside[]> {
+  const rows = await tx
+    .selectFrom('kept_aside')
+    .innerJoin('entries', (join) =>
+      join.onRef('entries.id', '=', 'kept_aside.id').onRef('entries.clinic', '=', 'kept_aside.clinic'),
+    )
+    .select(['kept_aside.id', 'kept_aside.received_at', 'kept_aside.text'])
+    .where('kept_aside.clinic', '=', clinic)
+    .where('entries.stream', '=', stream)
+    .orderBy('kept_aside.received_at')
+    .orderBy('kept_aside.id')
+    .orderBy('kept_aside.hash')
+    .execute()
+  return rows.map(({ id, received_at, text }) => ({ id, receivedAt: received_at, text }))
+}
+
+/** Every revision of every register of the clinic, in one fixed order. */
+export async function registersIn(db: Kysely<Tables>, clinic: string): Promise<RegisterRow[]> {
+  const rows = await db
+    .selectFrom('register_rows')
+    .selectAll()
+    .where('clinic', '=', clinic)
+    .orderBy('revision')
+    .execute()
+  const key = (row: RegisterRow) => `${row.register} ${row.id}`
+  return rows
+    .map(({ register, id, revision, body, written_by, written_at }): RegisterRow => {
+      return { register, id, revision, body: body === null ? null : JSON.parse(body), by: written_by, at: written_at }
+    })
+    .sort((a, b) => (key(a) < key(b) ? -1 : key(a) > key(b) ? 1 : 0))
 }
 
 /** The given streams and all that live merges join to them, in either direction and over any number of steps. */
@@ -138,7 +177,10 @@ async function projectOne(reader: StreamReader, stream: string, project: Project
     if (other !== stream) linked.push(...(await reader.stream(other)))
   }
   linked.sort((a, b) => a.envelope.position - b.envelope.position)
-  await write(reader, stream, project(stream, entries, await reader.stream('clinic'), linked))
+  const clinicEntries = await reader.stream('clinic')
+  const keptAside = await keptAsideOf(tx, clinic, stream)
+  const rows = await reader.rows()
+  await write(reader, stream, project({ clinic, stream, entries, clinicEntries, linked, keptAside, rows }))
 }
 
 async function write({ tx, clinic }: StreamReader, stream: string, { owed, row }: Projection): Promise<void> {

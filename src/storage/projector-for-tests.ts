@@ -5,7 +5,7 @@ import { fold } from '#core/journal/fold.ts'
  * A small projection made by really folding the entries: every live note is owed a reading within a week, and the
  * row of a case shows its last weight, its conflicts, and how much came from linked files and the clinic.
  */
-export const projectForTests: Projector = (stream, entries, clinicEntries, linked) => {
+export const projectForTests: Projector = ({ stream, entries, clinicEntries, linked, keptAside, rows }) => {
   const folded = fold(entries)
   const owed = folded.live('note').map(({ header, body, at }): OwedRow => {
     const dueBy = new Date(Date.parse(at) + 7 * 86_400_000).toISOString()
@@ -22,7 +22,8 @@ export const projectForTests: Projector = (stream, entries, clinicEntries, linke
   })
   if (!stream.startsWith('case:')) return { owed, row: null }
   const weight = folded.latest('weight')?.body.weight.value ?? 'not weighed'
-  const chapter = `${weight}, ${linked.length} linked, ${clinicEntries.length} of the clinic`
+  const days = rows.filter(({ register }) => register === 'closed-day').length
+  const chapter = `${weight}, ${linked.length} linked, ${clinicEntries.length} of the clinic, ${days} closed days, ${keptAside.length} aside`
   const { conflicts } = folded
   const row = { stream, animal: 'animal-1', name: 'Bramble', species: 'dog', chip: null, contact: null, chapter }
   return { owed, row: { ...row, conflicts: conflicts.length } }

@@ -1,7 +1,7 @@
+import { project } from '#actions/journal/project.ts'
 import { endOnSignals, serve } from '#server/serve.ts'
 import { dataFolder } from '../clinic-data.ts'
 import { type CommandFile, Exit } from '../command.ts'
-import { projector } from '../projector.ts'
 
 export const start: CommandFile = {
   name: 'start',
@@ -22,7 +22,7 @@ export const start: CommandFile = {
           databaseUrl && options.data === undefined
             ? { databaseUrl }
             : { dataDir: dataFolder({ ...options, env: world.env }) }
-        const serving = await serve({ ...place, port, project: projector })
+        const serving = await serve({ ...place, port, project })
         endOnSignals(serving)
         world.out(`Quiet Ear answers at ${serving.url}/api/health\n`)
       })

@@ -26,6 +26,20 @@ export type Row = {
   readonly at: string
 }
 
+const registerOrder = [
+  'clinic',
+  'closed-day',
+  'contact',
+  'person',
+  'price',
+] as const satisfies readonly Row['register'][]
+
+/** Rows in the one order a journal file has them: by register, id and revision. */
+export function rowsInOrder(rows: readonly Row[]): Row[] {
+  const key = (row: Row) => `${registerOrder.indexOf(row.register)} ${row.id} ${String(row.revision).padStart(9, '0')}`
+  return [...rows].sort((a, b) => (key(a) < key(b) ? -1 : 1))
+}
+
 /** Why a journal file cannot be trusted: the line, the entry when there is one, and a sentence. */
 export class JournalFileBroken extends Error {
   readonly line: number

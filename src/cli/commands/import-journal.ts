@@ -9,7 +9,7 @@ import { openStore } from '../clinic-data.ts'
 import type { CommandFile } from '../command.ts'
 import { readJournalFile } from '../journal-files.ts'
 
-export const importCommand: CommandFile = {
+export const importJournal: CommandFile = {
   name: 'import',
   add: (program, world) => {
     program

@@ -1,14 +1,14 @@
 import { mkdirSync, renameSync, rmSync } from 'node:fs'
 import { open, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
-import { exportJournal } from '#actions/journal/export-journal.ts'
+import { exportJournal as linesOf } from '#actions/journal/export-journal.ts'
 import type { Store } from '#actions/store.ts'
 import { withClinic } from '../clinic-data.ts'
 import type { CommandFile } from '../command.ts'
 
 type Options = { readonly data?: string; readonly clinic?: string; readonly out?: string }
 
-export const exportCommand: CommandFile = {
+export const exportJournal: CommandFile = {
   name: 'export',
   add: (program, world) => {
     program
@@ -20,10 +20,10 @@ export const exportCommand: CommandFile = {
       .action((options: Options) =>
         withClinic({ ...options, env: world.env }, async ({ store, clinic }) => {
           if (options.out === undefined) {
-            for await (const line of exportJournal(store, clinic)) world.out(line)
+            for await (const line of linesOf(store, clinic)) world.out(line)
             return
           }
-          const lines = await writeWhole(options.out, exportJournal(store, clinic))
+          const lines = await writeWhole(options.out, linesOf(store, clinic))
           const files = await writeFiles(store, clinic, `${options.out}.files`)
           world.err(`Wrote ${options.out}, ${lines} lines, ${files} attachments.\n`)
         }),

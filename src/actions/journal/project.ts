@@ -1,0 +1,65 @@
+import { owedRules } from '#content/follow-up/owed-rules.ts'
+import { procedures } from '#content/procedures/index.ts'
+import { owedEnglish } from '#content/wording/owed.ts'
+import type { CaseFile } from '#core/journal/clinic.ts'
+import type { Row } from '#core/journal/journal-file.ts'
+import { owedOf } from '#core/owed/owed.ts'
+import { sourceIdsOf } from '#core/owed/owed-item.ts'
+import { sayOwed } from '#core/owed/owed-wording.ts'
+import type { CaseRow, OwedRow, Projected, Projection } from '../store.ts'
+import { caseFile, currentRows } from './case-file.ts'
+
+/**
+ * What the lists show of one stream: everything owed in the case, and its row in the list of cases. Only cases are
+ * listed; a clinic without its own row yet has nothing owed, because its zone and closed days are not known.
+ */
+export function project(about: Projected): Projection {
+  const { clinic, stream } = about
+  const rows = about.rows as readonly Row[]
+  if (!stream.startsWith('case:') || currentRows(rows).clinic.size === 0) return { owed: [], row: null }
+  const entries = [...about.clinicEntries, ...about.entries, ...about.linked]
+  const file = caseFile({ clinic, rows, entries }, stream)
+  return { owed: owedRows(file, about), row: caseRow(file) }
+}
+
+function owedRows(file: CaseFile, { stream, keptAside }: Projected): OwedRow[] {
+  return owedOf(file, procedures, { rules: owedRules, keptAside }).owed.map((item) => {
+    const { what, why } = sayOwed(item, owedEnglish)
+    const who = item.person ?? item.who
+    return { stream, id: item.id, what, who, dueFrom: item.dueFrom, dueBy: item.dueBy, why, sources: sourceIdsOf(item) }
+  })
+}
+
+function caseRow({ stream, theCase }: CaseFile): CaseRow | null {
+  const identity = theCase.latest('identity')
+  if (!identity) return null
+  const { name, species, chip, household } = identity.body
+  const { subject } = identity.header
+  const owner = theCase
+    .live('household')
+    .find(({ header }) => header.subject.kind === 'household' && header.subject.household === household)
+    ?.body.contacts.find(({ roles }) => roles.includes('owner'))
+  return {
+    stream,
+    animal: 'animal' in subject ? subject.animal : '',
+    name,
+    species,
+    chip,
+    contact: owner?.contact ?? null,
+    chapter: chapterOf(theCase),
+    conflicts: theCase.conflicts.length,
+  }
+}
+
+/** The furthest chapter the case has reached. */
+export function chapterOf(theCase: CaseFile['theCase']): string {
+  if (theCase.latest('death')) return 'Closed'
+  if (theCase.latest('twelve-months') || theCase.latest('late-event')) return 'Year'
+  if (theCase.latest('discharge')) return 'Home'
+  if (theCase.latest('operation-summary')) return 'Ward'
+  if (theCase.latest('theatre-stamp')) return 'Theatre'
+  if (theCase.latest('agreement')) return 'Agreement'
+  if (theCase.latest('choice')) return 'Choice'
+  if (theCase.latest('ear-findings') || theCase.latest('baseline') || theCase.latest('imaging')) return 'Work-up'
+  return 'Referral'
+}

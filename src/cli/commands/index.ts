@@ -1,0 +1,23 @@
+// Written by scripts/write-indexes.mjs: sorted, one line per file.
+// biome-ignore-all assist/source/organizeImports: sorted by file name, character by character.
+import { calc } from './calc.ts'
+import { demo } from './demo.ts'
+import { dose } from './dose.ts'
+import { emergency } from './emergency.ts'
+import { exportJournal } from './export-journal.ts'
+import { importJournal } from './import-journal.ts'
+import { rebuild } from './rebuild.ts'
+import { start } from './start.ts'
+import { verify } from './verify.ts'
+
+export const commands = [
+  calc,
+  demo,
+  dose,
+  emergency,
+  exportJournal,
+  importJournal,
+  rebuild,
+  start,
+  verify,
+] as const
