@@ -1,7 +1,7 @@
 import type { OwedWording } from '#core/owed/owed-wording.ts'
 
 /** What is owed, in English, for the people of the clinic. */
-export const owedEnglish = {
+export const owedInEnglish = {
   what: {
     'baseline-before-premedication': 'Face, eye and balance before any sedative, {side} ear above all',
     'weight-before-operation': 'Weight on the scale',

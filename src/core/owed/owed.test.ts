@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { owedRules } from '#content/follow-up/owed-rules.ts'
 import { procedures } from '#content/procedures/index.ts'
-import { owedEnglish } from '#content/wording/owed.ts'
+import { owedInEnglish } from '#content/wording/owed.ts'
 import { entryMaker, type MakeEntry, type WantedEntry } from '#core/journal/entries-for-tests.ts'
 import type { Entry } from '#core/journal/entry.ts'
 import type { BodyOf } from '#core/journal/fold.ts'
@@ -125,7 +125,7 @@ describe('what is owed after an operation (job notes S22 to S29; common practice
 
   it('has sentences, sources and a limit for every item', () => {
     for (const one of owed(entries).owed) {
-      const said = sayOwed(one, owedEnglish)
+      const said = sayOwed(one, owedInEnglish)
       expect(said.what.length).toBeGreaterThan(5)
       expect(said.why).not.toBe('')
       expect(one.dueFrom <= one.dueBy).toBe(true)
@@ -143,7 +143,7 @@ describe('what is owed after an operation (job notes S22 to S29; common practice
   it('stays owed when the stitches were seen and left in, and says so', () => {
     const seen = check(make, '2026-03-15T10:00:00.000Z', { sutures: 'in' })
     const one = item([...entries, seen], 'suture-check:operation-1')
-    expect(sayOwed(one, owedEnglish).why).toContain('still in')
+    expect(sayOwed(one, owedInEnglish).why).toContain('still in')
   })
 
   it('follows the house policy with name and day when there is one', () => {
@@ -225,13 +225,13 @@ describe('weekends and closed days', () => {
     // Day 10 is Saturday 14 March 2026.
     const one = item(entries, 'suture-check:operation-1', { weekdays: [6, 7] })
     expect(days(one)).toEqual(['2026-03-16', '2026-03-18'])
-    expect(sayOwed(one, owedEnglish).why).toContain('Closed days were left out')
+    expect(sayOwed(one, owedInEnglish).why).toContain('Closed days were left out')
   })
 
   it('move a visit earlier when its whole window is closed', () => {
     const one = item(entries, 'face:operation-1:LEFT:day-28', { days: ['2026-04-01', '2026-03-31'] })
     expect(one.dueBy).toBe('2026-03-30T22:59:59.000Z')
-    expect(sayOwed(one, owedEnglish).why).toContain('earlier')
+    expect(sayOwed(one, owedInEnglish).why).toContain('earlier')
   })
 
   it('never move a call', () => {
@@ -296,7 +296,7 @@ describe('an eye without a blink', () => {
 
   it('keeps the month open while the tear test was never assessed: not assessed is not normal', () => {
     const seen = check(make, '2026-04-01T10:00:00.000Z', { tearTest: null })
-    expect(sayOwed(item([...entries, seen], `face:operation-1:LEFT:after:${seen.id}`), owedEnglish).why).toContain(
+    expect(sayOwed(item([...entries, seen], `face:operation-1:LEFT:after:${seen.id}`), owedInEnglish).why).toContain(
       'tear test',
     )
   })
@@ -317,7 +317,7 @@ describe('a block is not a palsy (durations: house, after the cadaver study PMC5
   it('is not graded: no eye at risk yet, but the eye is lubricated anyway', () => {
     const all = owed([...entries, block, evening]).owed
     expect(all.map(({ what }) => what)).not.toContain('eye-at-risk-look')
-    expect(sayOwed(all.find(({ what }) => what === 'eye-lubricated') as OwedItem, owedEnglish).why).toContain(
+    expect(sayOwed(all.find(({ what }) => what === 'eye-lubricated') as OwedItem, owedInEnglish).why).toContain(
       'not graded',
     )
   })
@@ -375,7 +375,13 @@ describe('the loop of a specimen', () => {
   const make = entryMaker()
   const identity = make({ kind: 'identity', body: { ...identityKind.example, referringVet: 'contact-vet-1' } })
   const specimen = make({ kind: 'specimen', at: '2026-03-04T10:00:00.000Z' })
-  const body = { specimen: specimen.id, status: 'final', growth: 'growth', isolates: [], text: null } as const
+  const body: BodyOf<'specimen-result'> = {
+    specimen: specimen.id,
+    status: 'final',
+    growth: 'growth',
+    isolates: [],
+    text: null,
+  }
   const result = make({ kind: 'specimen-result', at: '2026-03-08T10:00:00.000Z', body })
   const read = make({
     kind: 'result-read',
@@ -449,7 +455,7 @@ describe('before a booked operation', () => {
   it('the last meal is 4 to 6 hours before, with the older advice beside (practice page; AAHA 2020 as remembered)', () => {
     const meal = item([booking as Entry, identity, weight('8.2', '2026-03-01T09:00:00.000Z')], 'last-meal:operation-1')
     expect([meal.dueFrom, meal.dueBy]).toEqual(['2026-03-04T03:00:00.000Z', '2026-03-04T05:00:00.000Z'])
-    expect(sayOwed(meal, owedEnglish).why).toContain('overnight')
+    expect(sayOwed(meal, owedInEnglish).why).toContain('overnight')
   })
 
   it('under 2 kg it is 1 to 2 hours', () => {
@@ -458,7 +464,7 @@ describe('before a booked operation', () => {
   })
 
   it('without age or weight the hours are not guessed', () => {
-    expect(sayOwed(item([booking as Entry], 'fasting-to-settle:operation-1'), owedEnglish).why).toContain(
+    expect(sayOwed(item([booking as Entry], 'fasting-to-settle:operation-1'), owedInEnglish).why).toContain(
       'age and weight',
     )
   })

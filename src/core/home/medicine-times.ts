@@ -1,0 +1,62 @@
+import type { BodyOf } from '#core/journal/fold.ts'
+import { addDays } from '#core/time/calendar-day.ts'
+import { dailyWallTimes, type WallTime } from '#core/time/wall-times.ts'
+import { Decimal } from '#core/units/quantity.ts'
+
+export type HomeMedicine = BodyOf<'discharge'>['medicines'][number]
+
+/** Every dose of one medicine at home, on the wall clock. Empty never: a discharge without a dose is not written. */
+export type MedicineTimes = {
+  readonly doses: readonly WallTime[]
+  /** The last calendar day of the course; the medicine is not given after it. */
+  readonly stopDay: string
+  readonly lastDose: WallTime | null
+  /** Doses of the first day that the ward had already given. */
+  readonly givenInWard: readonly string[]
+}
+
+/**
+ * The doses of a medicine: the same clock times each day, `days` calendar days from the first day on; times of the
+ * first day before `firstTime` were given in the ward and are not counted again.
+ *
+ * @example medicineTimes({ …, times: ['08:00', '20:00'], firstTime: '20:00', days: 7 }, zone).doses.length // 13
+ */
+export function medicineTimes(medicine: HomeMedicine, zone: string): MedicineTimes {
+  const { times, firstDay, firstTime, days } = medicine
+  const doses = dailyWallTimes({ times, firstDay, firstTime, days, zone })
+  return {
+    doses,
+    stopDay: addDays(firstDay, days - 1),
+    lastDose: doses.at(-1) ?? null,
+    givenInWard: [...new Set(times)].sort().filter((time) => time < firstTime),
+  }
+}
+
+/** What has to be in the bag: counted exactly, then rounded up to what can be handed out. */
+export type NeededAmount = {
+  readonly unit: 'tablets' | 'millilitres' | 'applications'
+  readonly doses: number
+  readonly total: Decimal
+  /** Whole tablets; millilitres and applications as counted, without overfill. */
+  readonly handOut: Decimal
+  /** What is left of the last tablet. */
+  readonly over: Decimal
+}
+
+/**
+ * Tablets (or millilitres, or applications to the eye) for the whole course, exactly.
+ *
+ * @example tabletsNeeded({ …, form: 'tablet', each: '0.5', 13 doses }, zone) // total 6.5, handOut 7, over 0.5
+ */
+export function tabletsNeeded(medicine: HomeMedicine, zone: string): NeededAmount {
+  const { doses } = medicineTimes(medicine, zone)
+  const total = new Decimal(medicine.each).times(doses.length)
+  const unit = medicine.form === 'tablet' ? 'tablets' : medicine.form === 'liquid' ? 'millilitres' : 'applications'
+  const handOut = unit === 'tablets' ? total.ceil() : total
+  return { unit, doses: doses.length, total, handOut, over: handOut.minus(total) }
+}
+
+/** The doses that a clock change touches: what the owner has to be told about that night. */
+export function clockChanges(doses: readonly WallTime[]): WallTime[] {
+  return doses.filter(({ clock }) => clock !== 'plain')
+}

@@ -1,0 +1,120 @@
+import { owedInEnglish } from '#content/wording/owed.ts'
+import { calendarInEnglish } from '#content/wording/owed-calendar.ts'
+import type { HomeMedicine } from '#core/home/medicine-times.ts'
+import { hashText } from '#core/journal/canonical.ts'
+import type { CaseFile } from '#core/journal/clinic.ts'
+import { fill } from '#core/outcome/finding.ts'
+import type { ClosedItem, Owed, OwedItem } from '#core/owed/owed-item.ts'
+import { sayOwed } from '#core/owed/owed-wording.ts'
+import { dayOf } from '#core/time/calendar-day.ts'
+import { type CalendarEvent, eventLines } from './calendar-event.ts'
+import { dateValue, dayAfterLast, utcValue, zoneLines } from './calendar-time.ts'
+import { contentLine, escapeText, writeLines } from './content-lines.ts'
+import { type MedicineEvent, type MedicineWords, medicineEvents } from './medicine-events.ts'
+
+/** `private`: the animal's name and "visit" or "medicine", fit for a calendar the family shares. `full`: in words. */
+export type CalendarOptions = { readonly words?: 'private' | 'full' }
+
+/**
+ * The owner's calendar as an iCalendar file (RFC 5545): visits as whole days, calls and meals as instants, medicine on
+ * the wall clock of the clinic's zone with its own VTIMEZONE. The same case and stamp give the same bytes. An event
+ * keeps its UID for ever; its SEQUENCE rises with every entry that can move it; after a death all are cancelled.
+ *
+ * @example calendarOf(file, owedOf(file, procedures, { rules: owedRules }), '2026-03-05T16:00:00.000Z')
+ */
+export function calendarOf(file: CaseFile, owed: Owed, now: string, options: CalendarOptions = {}): string {
+  const name = file.theCase.latest('identity')?.body.name ?? calendarInEnglish.unnamed
+  const uid = (key: string) => uidOf(file, key)
+  const visits = ownersItems(file, owed).map(({ item, ended }) => visitEvent(item, ended, { name, uid, file, options }))
+  const medicines = medicineEvents(file, (medicine) => medicineWords(medicine, name, options), uid)
+  const events = [...visits, ...medicines.map(({ event }) => event)].sort(byTime)
+  const stamp = utcValue(now)
+  return writeLines([
+    'BEGIN:VCALENDAR',
+    'VERSION:2.0',
+    'PRODID:-//Quiet Ear//Owed//EN',
+    'CALSCALE:GREGORIAN',
+    'METHOD:PUBLISH',
+    contentLine('X-WR-CALNAME', escapeText(name)),
+    ...zoneOf(file.clinic.zone, medicines),
+    ...events.flatMap((event) => eventLines(event, stamp)),
+    'END:VCALENDAR',
+  ])
+}
+
+/** Says nothing to whoever reads it, and stays the same for the same thing of the same case. */
+function uidOf({ clinicId, stream }: Pick<CaseFile, 'clinicId' | 'stream'>, key: string): string {
+  return `${hashText(JSON.stringify([clinicId, stream, key])).slice(0, 32)}@quiet-ear`
+}
+
+function byTime(a: CalendarEvent, b: CalendarEvent): number {
+  return compare(a.time.from, b.time.from) || compare(a.uid, b.uid)
+}
+
+function compare(a: string, b: string): number {
+  return a < b ? -1 : a > b ? 1 : 0
+}
+
+const calls = new Set(['first-call', 'twelve-months', 'unknown-may-be-recorded'])
+
+/** What belongs in an owner's calendar: visits, our calls, the last meal; work of the clinic does not. */
+function ownersItems(file: CaseFile, owed: Owed): { item: OwedItem; ended: ClosedItem['because'] | null }[] {
+  const home = file.theCase.live('discharge')[0]?.at
+  const isOwners = ({ way, what, dueBy }: OwedItem) => {
+    if (way === 'visit' || what === 'last-meal' || calls.has(what)) return true
+    return way === 'here' && what === 'face-and-eye-look' && home !== undefined && home < dueBy
+  }
+  return [
+    ...owed.owed.map((item) => ({ item, ended: null })),
+    ...owed.closed.map(({ item, because }) => ({ item, ended: because })),
+  ].filter(({ item }) => item.withOwner && isOwners(item))
+}
+
+type Around = {
+  readonly name: string
+  readonly uid: (key: string) => string
+  readonly file: CaseFile
+  readonly options: CalendarOptions
+}
+
+function visitEvent(item: OwedItem, ended: ClosedItem['because'] | null, around: Around): CalendarEvent {
+  const { name, uid, file, options } = around
+  const kind = calls.has(item.what) ? 'call' : item.what === 'last-meal' ? 'meal' : 'visit'
+  const said = sayOwed(item, owedInEnglish)
+  const { phone } = file.clinic
+  const full = options.words === 'full'
+  const cancelled = ended === 'death' || ended === 'overtaken' || ended === 'not-needed' || ended === 'too-late'
+  return {
+    uid: uid(item.id),
+    sequence: item.revision,
+    status: cancelled ? 'CANCELLED' : 'CONFIRMED',
+    summary: full ? `${name}: ${said.what}` : fill(calendarInEnglish.private[kind], { name }),
+    description: full ? `${said.why}\n${phone}` : fill(calendarInEnglish.phone, { practice: file.clinic.name, phone }),
+    time: timeOf(item),
+    alarm: ended === null ? calendarInEnglish.alarms[kind] : null,
+  }
+}
+
+function timeOf(item: OwedItem): CalendarEvent['time'] {
+  const { dueFrom, dueBy, zone, precision } = item
+  if (precision === 'minute') {
+    return { kind: 'utc', from: utcValue(dueFrom), until: dueBy > dueFrom ? utcValue(dueBy) : null }
+  }
+  const from = dateValue(dayOf({ at: dueFrom, zone }))
+  return { kind: 'days', from, afterLast: dayAfterLast(dayOf({ at: dueBy, zone })) }
+}
+
+function medicineWords(medicine: HomeMedicine, name: string, options: CalendarOptions): MedicineWords {
+  if (options.words !== 'full')
+    return { summary: fill(calendarInEnglish.private.medicine, { name }), description: null }
+  return { summary: `${name}: ${medicine.label}`, description: medicine.purpose }
+}
+
+/** The zone table covers the reminders; without reminders no event names a zone. */
+function zoneOf(zone: string, medicines: readonly MedicineEvent[]): string[] {
+  const firsts = medicines.map(({ first }) => first).sort()
+  const lasts = medicines.map(({ last }) => last).sort()
+  const [first] = firsts
+  const last = lasts.at(-1)
+  return first === undefined || last === undefined ? [] : zoneLines(zone, first, last)
+}

@@ -1,0 +1,83 @@
+import { type HomeMedicine, medicineTimes } from '#core/home/medicine-times.ts'
+import type { CaseFile } from '#core/journal/clinic.ts'
+import type { BodyOf, Line } from '#core/journal/fold.ts'
+import { rootOf, timesWritten } from '#core/owed/operations.ts'
+import type { WallTime } from '#core/time/wall-times.ts'
+import type { CalendarEvent } from './calendar-event.ts'
+import { localValue } from './calendar-time.ts'
+
+type Discharge = Line<BodyOf<'discharge'>>
+
+/** A reminder and the instants it covers, for the zone table of the file. */
+export type MedicineEvent = { readonly event: CalendarEvent; readonly first: string; readonly last: string }
+
+export type MedicineWords = { readonly summary: string; readonly description: string | null }
+
+/**
+ * Reminders on the wall clock, one series for each medicine and clock time. A time that a clock change skips or shows
+ * twice is written dose by dose: a daily rule leaves a skipped time out (RFC 5545, 3.3.10), and a dose may not be lost.
+ * Series of an earlier version of the discharge that the newest one no longer has are cancelled under their own name.
+ */
+export function medicineEvents(
+  file: CaseFile,
+  words: (medicine: HomeMedicine) => MedicineWords,
+  uid: (key: string) => string,
+): MedicineEvent[] {
+  const { theCase, clinic } = file
+  const dead = theCase.latest('death') !== undefined
+  const written = timesWritten(theCase, 'discharge', () => true) + timesWritten(theCase, 'death', () => true)
+  const versions = (theCase.lines as readonly Discharge[]).filter(
+    ({ header, known, erased }) => header.kind === 'discharge' && known && !erased,
+  )
+  const found = new Map<string, MedicineEvent>()
+  // Live versions come last and win over what they replaced.
+  const ordered = [
+    ...versions.filter(({ state }) => state !== 'live'),
+    ...versions.filter(({ state }) => state === 'live'),
+  ]
+  for (const version of ordered) {
+    const root = rootOf(theCase, version.header.id)
+    for (const medicine of version.body.medicines) {
+      const status = dead || version.state !== 'live' ? 'CANCELLED' : 'CONFIRMED'
+      for (const series of seriesOf(medicine, clinic.zone)) {
+        const key = `medicine:${root}:${medicine.drug}:${medicine.side ?? ''}:${series.key}`
+        const event: CalendarEvent = {
+          ...words(medicine),
+          uid: uid(key),
+          sequence: written - 1,
+          status,
+          time: { kind: 'wall', zone: clinic.zone, from: series.from, daily: series.daily },
+          alarm: 'PT0S',
+        }
+        found.set(key, { event, first: series.first, last: series.last })
+      }
+    }
+  }
+  return [...found.values()]
+}
+
+type Series = {
+  readonly key: string
+  readonly from: string
+  readonly daily: number
+  readonly first: string
+  readonly last: string
+}
+
+function seriesOf(medicine: HomeMedicine, zone: string): Series[] {
+  const { doses } = medicineTimes(medicine, zone)
+  const times = [...new Set(doses.map(({ time }) => time))].sort()
+  return times.flatMap((time) => {
+    const ofTime = doses.filter((dose) => dose.time === time)
+    const [first] = ofTime
+    const last = ofTime.at(-1)
+    if (!first || !last) return []
+    if (ofTime.some(({ clock }) => clock !== 'plain')) return ofTime.map(single)
+    return [{ key: time, from: localValue(first.day, time), daily: ofTime.length, first: first.at, last: last.at }]
+  })
+}
+
+function single(dose: WallTime): Series {
+  const { day, time, shown, at } = dose
+  return { key: `${time}:${day}`, from: localValue(day, shown), daily: 1, first: at, last: at }
+}
