@@ -1,13 +1,14 @@
 import { expect, test } from 'vitest'
 import { homeInEnglish } from '#content/wording/home.ts'
 import { countText, fleschKincaidGrade } from '#core/agreement/readability.ts'
+import type { HomeMedicine } from '#core/home/medicine-times.ts'
 import { entryMaker } from '#core/journal/entries-for-tests.ts'
 import { Decimal } from '#core/units/quantity.ts'
 import { isPaper } from '../case/paper-input.ts'
 import { exampleEntries, inputFor } from '../case/sample-case-for-tests.ts'
 import { renderText } from '../render/text.ts'
 import { homePage } from './home-page.ts'
-import { courseOf, type HomeMedicine, sayAmount } from './medicines.ts'
+import { courseOf, sayAmount } from './medicines.ts'
 
 const tablets: HomeMedicine = {
   drug: 'amoxicillin-clavulanate',

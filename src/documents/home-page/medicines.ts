@@ -1,13 +1,11 @@
 import { homeInEnglish as words } from '#content/wording/home.ts'
 import { papersInEnglish } from '#content/wording/papers.ts'
-import type { BodyOf } from '#core/journal/fold.ts'
+import { type HomeMedicine, medicineTimes, tabletsNeeded } from '#core/home/medicine-times.ts'
 import { fill } from '#core/outcome/finding.ts'
-import { dailyWallTimes, type WallTime } from '#core/time/wall-times.ts'
+import type { WallTime } from '#core/time/wall-times.ts'
 import { Decimal, plain } from '#core/units/quantity.ts'
 import { sayCalendarDay, sayDayOfYear } from '../case/case-words.ts'
 import { type Block, paragraph, type Run, small, strong, type Table, text } from '../render/model.ts'
-
-export type HomeMedicine = BodyOf<'discharge'>['medicines'][number]
 
 /** One medicine with every dose of its course on the wall clock, and how much that is in all. */
 export type Course = {
@@ -22,8 +20,8 @@ export type Course = {
  * @example courseOf(medicine, 'Europe/London').total // 13 tablets, when the first evening dose starts it
  */
 export function courseOf(medicine: HomeMedicine, zone: string): Course {
-  const doses = dailyWallTimes({ ...medicine, zone })
-  return { medicine, doses, total: new Decimal(medicine.each).times(doses.length) }
+  const { doses } = medicineTimes(medicine, zone)
+  return { medicine, doses, total: tabletsNeeded(medicine, zone).total }
 }
 
 /** "1½ tablets": quarters and halves as an owner reads them. */
