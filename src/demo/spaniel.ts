@@ -783,6 +783,35 @@ function year(chart: Chart): void {
     fluorescein: 'negative',
   })
   check('2025-04-08 10:15', holm, { wound: 'closed', blink: 'weak', tearTest: tears('17'), fluorescein: 'negative' })
+  chart.write(
+    'history-item',
+    { at: '2025-04-08 10:40', by: holm, subject: animal },
+    {
+      topic: 'skin',
+      text: 'Allergy plan for the summer agreed with the referring vet.',
+      from: moment('2025-04-08', zone),
+      until: null,
+      source: 'owner',
+    },
+  )
+  chart.write(
+    'choice',
+    { at: '2025-04-08 10:45', by: holm, subject: right },
+    {
+      options: [
+        {
+          option: 'medical-control',
+          answer: 'chosen',
+          because: 'The canal is open and the drum is whole: cleaned twice a week.',
+        },
+        { option: 'teca-lbo', answer: 'declined', because: 'Not needed while the ear can be kept quiet.' },
+      ],
+      session: 'not-decided',
+      for: ['The canal is open'],
+      against: ['Care for life'],
+      missing: [],
+    },
+  )
   check('2025-05-06 09:45', holm, {
     wound: 'closed',
     blink: 'normal',
@@ -791,17 +820,6 @@ function year(chart: Chart): void {
     text: 'Blink full on both sides; gel stops.',
   })
   check('2025-06-10 11:00', holm, { wound: 'closed', blink: 'normal', tearTest: tears('19'), fluorescein: 'negative' })
-  chart.write(
-    'history-item',
-    { at: '2025-06-10 11:10', by: holm, subject: animal },
-    {
-      topic: 'skin',
-      text: 'Allergy plan for the summer agreed with the referring vet; right ear cleaned twice a week.',
-      from: moment('2025-06-10', zone),
-      until: null,
-      source: 'owner',
-    },
-  )
   check('2025-09-09 10:30', holm, { wound: 'closed', blink: 'normal', tearTest: tears('19'), fluorescein: 'negative' })
   chart.write(
     'owner-answer',

@@ -1,6 +1,6 @@
 import { owedRules } from '#content/follow-up/owed-rules.ts'
 import { procedures } from '#content/procedures/index.ts'
-import { owedEnglish } from '#content/wording/owed.ts'
+import { owedInEnglish } from '#content/wording/owed.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
 import type { Row } from '#core/journal/journal-file.ts'
 import { owedOf } from '#core/owed/owed.ts'
@@ -24,7 +24,7 @@ export function project(about: Projected): Projection {
 
 function owedRows(file: CaseFile, { stream, keptAside }: Projected): OwedRow[] {
   return owedOf(file, procedures, { rules: owedRules, keptAside }).owed.map((item) => {
-    const { what, why } = sayOwed(item, owedEnglish)
+    const { what, why } = sayOwed(item, owedInEnglish)
     const who = item.person ?? item.who
     return { stream, id: item.id, what, who, dueFrom: item.dueFrom, dueBy: item.dueBy, why, sources: sourceIdsOf(item) }
   })

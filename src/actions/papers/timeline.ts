@@ -1,0 +1,44 @@
+import { canonical } from '#core/journal/canonical.ts'
+import type { Case, Line } from '#core/journal/fold.ts'
+import { wallClock } from '#core/time/moment.ts'
+import { sheet } from './sheet.ts'
+
+const header = [
+  'happened_at',
+  'zone',
+  'precision',
+  'order_certain',
+  'kind',
+  'subject',
+  'side',
+  'state',
+  'late',
+  'written_at',
+  'author',
+  'entry',
+  'body',
+]
+
+/** Every entry of the case, also corrected and withdrawn ones, in the order it happened, for a spreadsheet. */
+export function timeline(theCase: Case): string {
+  return sheet(header, theCase.lines.map(rowOf))
+}
+
+function rowOf({ header: entry, body, state, late, orderCertain }: Line): string[] {
+  const { subject, happenedAt, author } = entry
+  return [
+    wallClock(happenedAt).toString({ timeZoneName: 'never', smallestUnit: 'second' }),
+    happenedAt.zone,
+    happenedAt.precision,
+    orderCertain ? 'yes' : 'no',
+    entry.kind,
+    subject.kind,
+    subject.kind === 'ear' ? subject.side : '',
+    state,
+    late ?? '',
+    entry.writtenAt,
+    'person' in author ? author.person : 'contact' in author ? author.contact : author.from,
+    entry.id,
+    body === null ? '' : canonical(body),
+  ]
+}
