@@ -2,8 +2,10 @@
 // biome-ignore-all assist/source/organizeImports: sorted by file name, character by character.
 import { acepromazine } from './acepromazine.ts'
 import { alfaxalone } from './alfaxalone.ts'
+import { amantadine } from './amantadine.ts'
 import { amikacin } from './amikacin.ts'
 import { amoxicillinClavulanate } from './amoxicillin-clavulanate.ts'
+import { ampicillinSulbactam } from './ampicillin-sulbactam.ts'
 import { aspirin } from './aspirin.ts'
 import { atipamezole } from './atipamezole.ts'
 import { atropine } from './atropine.ts'
@@ -12,16 +14,27 @@ import { buprenorphine } from './buprenorphine.ts'
 import { butorphanol } from './butorphanol.ts'
 import { carbomer } from './carbomer.ts'
 import { carprofen } from './carprofen.ts'
+import { cefadroxil } from './cefadroxil.ts'
 import { cefalexin } from './cefalexin.ts'
 import { cefazolin } from './cefazolin.ts'
+import { cefovecin } from './cefovecin.ts'
+import { cefpodoxime } from './cefpodoxime.ts'
+import { ceftazidime } from './ceftazidime.ts'
+import { cefuroxime } from './cefuroxime.ts'
+import { chloramphenicol } from './chloramphenicol.ts'
 import { clindamycin } from './clindamycin.ts'
 import { dexamethasone } from './dexamethasone.ts'
 import { dexmedetomidine } from './dexmedetomidine.ts'
 import { diazepam } from './diazepam.ts'
+import { dobutamine } from './dobutamine.ts'
+import { dopamine } from './dopamine.ts'
 import { doxycycline } from './doxycycline.ts'
 import { enrofloxacin } from './enrofloxacin.ts'
+import { ephedrine } from './ephedrine.ts'
 import { fentanyl } from './fentanyl.ts'
 import { firocoxib } from './firocoxib.ts'
+import { flumazenil } from './flumazenil.ts'
+import { furosemide } from './furosemide.ts'
 import { gabapentin } from './gabapentin.ts'
 import { gentamicin } from './gentamicin.ts'
 import { glycopyrronium } from './glycopyrronium.ts'
@@ -35,21 +48,30 @@ import { maropitant } from './maropitant.ts'
 import { medetomidine } from './medetomidine.ts'
 import { meloxicam } from './meloxicam.ts'
 import { mepivacaine } from './mepivacaine.ts'
+import { meropenem } from './meropenem.ts'
 import { methadone } from './methadone.ts'
 import { methylprednisoloneAcetate } from './methylprednisolone-acetate.ts'
+import { metronidazole } from './metronidazole.ts'
 import { midazolam } from './midazolam.ts'
+import { minocycline } from './minocycline.ts'
 import { morphine } from './morphine.ts'
 import { naloxone } from './naloxone.ts'
+import { norepinephrine } from './norepinephrine.ts'
 import { omeprazole } from './omeprazole.ts'
 import { ondansetron } from './ondansetron.ts'
+import { orbifloxacin } from './orbifloxacin.ts'
 import { paracetamol } from './paracetamol.ts'
 import { paraffinEyeOintment } from './paraffin-eye-ointment.ts'
+import { phenylephrine } from './phenylephrine.ts'
 import { pradofloxacin } from './pradofloxacin.ts'
 import { prednisolone } from './prednisolone.ts'
 import { propofol } from './propofol.ts'
+import { remifentanil } from './remifentanil.ts'
+import { rifampicin } from './rifampicin.ts'
 import { robenacoxib } from './robenacoxib.ts'
 import { ropivacaine } from './ropivacaine.ts'
 import { sevoflurane } from './sevoflurane.ts'
+import { sodiumHyaluronate } from './sodium-hyaluronate.ts'
 import { tramadol } from './tramadol.ts'
 import { tranexamicAcid } from './tranexamic-acid.ts'
 import { trazodone } from './trazodone.ts'
@@ -58,8 +80,10 @@ import { trimethoprimSulfonamide } from './trimethoprim-sulfonamide.ts'
 export const formulary = [
   acepromazine,
   alfaxalone,
+  amantadine,
   amikacin,
   amoxicillinClavulanate,
+  ampicillinSulbactam,
   aspirin,
   atipamezole,
   atropine,
@@ -68,16 +92,27 @@ export const formulary = [
   butorphanol,
   carbomer,
   carprofen,
+  cefadroxil,
   cefalexin,
   cefazolin,
+  cefovecin,
+  cefpodoxime,
+  ceftazidime,
+  cefuroxime,
+  chloramphenicol,
   clindamycin,
   dexamethasone,
   dexmedetomidine,
   diazepam,
+  dobutamine,
+  dopamine,
   doxycycline,
   enrofloxacin,
+  ephedrine,
   fentanyl,
   firocoxib,
+  flumazenil,
+  furosemide,
   gabapentin,
   gentamicin,
   glycopyrronium,
@@ -91,21 +126,30 @@ export const formulary = [
   medetomidine,
   meloxicam,
   mepivacaine,
+  meropenem,
   methadone,
   methylprednisoloneAcetate,
+  metronidazole,
   midazolam,
+  minocycline,
   morphine,
   naloxone,
+  norepinephrine,
   omeprazole,
   ondansetron,
+  orbifloxacin,
   paracetamol,
   paraffinEyeOintment,
+  phenylephrine,
   pradofloxacin,
   prednisolone,
   propofol,
+  remifentanil,
+  rifampicin,
   robenacoxib,
   ropivacaine,
   sevoflurane,
+  sodiumHyaluronate,
   tramadol,
   tranexamicAcid,
   trazodone,

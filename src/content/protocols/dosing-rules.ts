@@ -44,7 +44,10 @@ export const dosingRules: DosingRules = {
   dilutions: { value: [10, 100], ...house },
   rounding: { value: { confirm: new Decimal('0.1') }, ...house },
   leanWeightGroups: { value: ['nsaid', 'local-anaesthetic', 'induction-agent'], ...lean },
-  secondPersonGroups: { value: ['full-opioid', 'partial-opioid', 'local-anaesthetic'], ...house },
+  secondPersonGroups: {
+    value: ['aminoglycoside', 'full-opioid', 'local-anaesthetic', 'partial-opioid', 'vasopressor'],
+    ...house,
+  },
   localAnaestheticInfusion: {
     value:
       'what runs into the vein within the washout window (3 h for lidocaine), divided by the limit, is shown beside the sum of boluses and blocks and not added to it',

@@ -26,6 +26,7 @@ const house = {
 } as const
 
 const sixHours = { value: quantity('6', 'h'), ...house }
+const oneDay = { value: quantity('24', 'h'), ...house }
 
 const anaesthesiaTexts = {
   sources: ['anaesthesia-texts'],
@@ -100,6 +101,18 @@ export const drugPairs = [
     washouts: [
       { drug: 'meloxicam', ...fiveDays },
       { group: 'nsaid', ...sevenDays },
+      { group: 'aminoglycoside', ...oneDay },
+    ],
+    ...anaesthesiaTexts,
+  },
+  {
+    code: 'pair-forbidden',
+    level: 'block',
+    between: ['aminoglycoside', 'loop-diuretic'],
+    because: 'together they take hearing and kidney',
+    washouts: [
+      { group: 'loop-diuretic', ...oneDay },
+      { group: 'aminoglycoside', ...oneDay },
     ],
     ...anaesthesiaTexts,
   },
@@ -108,7 +121,7 @@ export const drugPairs = [
     level: 'note',
     between: ['serotonergic', 'serotonergic'],
     because: 'serotonin adds up: tremor, heat, restlessness',
-    washouts: [],
+    washouts: [{ group: 'serotonergic', ...oneDay }],
     ...anaesthesiaTexts,
   },
 ] as const satisfies readonly Interaction[]

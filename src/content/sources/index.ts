@@ -29,10 +29,14 @@ import { canadianAcepromazineLabel } from './canadian-acepromazine-label.ts'
 import { carprofenUkSpc } from './carprofen-uk-spc.ts'
 import { caulfield2022 } from './caulfield-2022.ts'
 import { cefalexinUkSpc } from './cefalexin-uk-spc.ts'
+import { cefovecinEuSpc } from './cefovecin-eu-spc.ts'
 import { cfr215201084 } from './cfr-21-520-1084.ts'
 import { cfr215201310 } from './cfr-21-520-1310.ts'
 import { cfr215201315 } from './cfr-21-520-1315.ts'
 import { cfr215201367 } from './cfr-21-520-1367.ts'
+import { cfr215201616 } from './cfr-21-520-1616.ts'
+import { cfr21520314 } from './cfr-21-520-314.ts'
+import { cfr21520370 } from './cfr-21-520-370.ts'
 import { cfr21520446 } from './cfr-21-520-446.ts'
 import { cfr21520812 } from './cfr-21-520-812.ts'
 import { cfr21520928 } from './cfr-21-520-928.ts'
@@ -47,6 +51,7 @@ import { cfr21522311 } from './cfr-21-522-311.ts'
 import { cfr2152252 } from './cfr-21-522-52.ts'
 import { cfr21522558 } from './cfr-21-522-558.ts'
 import { cfr21524230 } from './cfr-21-524-230.ts'
+import { chen2007 } from './chen-2007.ts'
 import { cliniciansBriefBilateralAblation } from './clinicians-brief-bilateral-ablation.ts'
 import { cliniciansBriefFluids } from './clinicians-brief-fluids.ts'
 import { cliniciansBriefOpioidAlternatives } from './clinicians-brief-opioid-alternatives.ts'
@@ -82,6 +87,7 @@ import { houseJudgement } from './house-judgement.ts'
 import { housePolicy } from './house-policy.ts'
 import { imai2019 } from './imai-2019.ts'
 import { internationalPound } from './international-pound.ts'
+import { iscaidTexts } from './iscaid-texts.ts'
 import { jaaha1995DryEye } from './jaaha-1995-dry-eye.ts'
 import { janssens2017 } from './janssens-2017.ts'
 import { javmaCruciateAudit } from './javma-cruciate-audit.ts'
@@ -114,6 +120,8 @@ import { ophthalmologyTexts } from './ophthalmology-texts.ts'
 import { pabloCriFlorida } from './pablo-cri-florida.ts'
 import { papichClsiAminoglycosides } from './papich-clsi-aminoglycosides.ts'
 import { papichDosePoster } from './papich-dose-poster.ts'
+import { papichMinocyclineCat } from './papich-minocycline-cat.ts'
+import { pascoe2006 } from './pascoe-2006.ts'
 import { percentStrengthQuestionSet } from './percent-strength-question-set.ts'
 import { pradofloxacinEuSpc } from './pradofloxacin-eu-spc.ts'
 import { radlinsky2005 } from './radlinsky-2005.ts'
@@ -121,6 +129,7 @@ import { recover2024 } from './recover-2024.ts'
 import { recoverPublicSummaries } from './recover-public-summaries.ts'
 import { reed2014 } from './reed-2014.ts'
 import { robenacoxibUkSpc } from './robenacoxib-uk-spc.ts'
+import { rosati2007 } from './rosati-2007.ts'
 import { saAnesthesiaDrugDosages2022 } from './sa-anesthesia-drug-dosages-2022.ts'
 import { shaffran2013 } from './shaffran-2013.ts'
 import { sharp1990 } from './sharp-1990.ts'
@@ -147,6 +156,7 @@ import { ukSurgicalProphylaxis } from './uk-surgical-prophylaxis.ts'
 import { usualProducts } from './usual-products.ts'
 import { vasgLocal2004 } from './vasg-local-2004.ts'
 import { vasgSecondPage } from './vasg-second-page.ts'
+import { vetRecordOpenAntibiotics } from './vet-record-open-antibiotics.ts'
 import { vetSurg2006Gravimetric } from './vet-surg-2006-gravimetric.ts'
 import { vetTimesIvAnaesthesia } from './vet-times-iv-anaesthesia.ts'
 import { vetTimesSedationOverview } from './vet-times-sedation-overview.ts'
@@ -197,10 +207,14 @@ export const sources = [
   carprofenUkSpc,
   caulfield2022,
   cefalexinUkSpc,
+  cefovecinEuSpc,
   cfr215201084,
   cfr215201310,
   cfr215201315,
   cfr215201367,
+  cfr215201616,
+  cfr21520314,
+  cfr21520370,
   cfr21520446,
   cfr21520812,
   cfr21520928,
@@ -215,6 +229,7 @@ export const sources = [
   cfr2152252,
   cfr21522558,
   cfr21524230,
+  chen2007,
   cliniciansBriefBilateralAblation,
   cliniciansBriefFluids,
   cliniciansBriefOpioidAlternatives,
@@ -250,6 +265,7 @@ export const sources = [
   housePolicy,
   imai2019,
   internationalPound,
+  iscaidTexts,
   jaaha1995DryEye,
   janssens2017,
   javmaCruciateAudit,
@@ -282,6 +298,8 @@ export const sources = [
   pabloCriFlorida,
   papichClsiAminoglycosides,
   papichDosePoster,
+  papichMinocyclineCat,
+  pascoe2006,
   percentStrengthQuestionSet,
   pradofloxacinEuSpc,
   radlinsky2005,
@@ -289,6 +307,7 @@ export const sources = [
   recoverPublicSummaries,
   reed2014,
   robenacoxibUkSpc,
+  rosati2007,
   saAnesthesiaDrugDosages2022,
   shaffran2013,
   sharp1990,
@@ -315,6 +334,7 @@ export const sources = [
   usualProducts,
   vasgLocal2004,
   vasgSecondPage,
+  vetRecordOpenAntibiotics,
   vetSurg2006Gravimetric,
   vetTimesIvAnaesthesia,
   vetTimesSedationOverview,

@@ -22,6 +22,7 @@ export const uses = [
   'steroid',
   'sulfonamide',
   'tetracycline',
+  'vasopressor',
   'antiemetic',
   'antifibrinolytic',
   'gi_protectant',
@@ -100,6 +101,7 @@ export const groups = [
   'inhalant',
   'lincosamide',
   'local-anaesthetic',
+  'loop-diuretic',
   'nmda-antagonist',
   'non-opioid-analgesic',
   'nsaid',
@@ -110,5 +112,6 @@ export const groups = [
   'steroid',
   'sulfonamide',
   'tetracycline',
+  'vasopressor',
 ] as const
 export type Group = (typeof groups)[number]

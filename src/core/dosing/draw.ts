@@ -1,0 +1,30 @@
+import type { DoseRow } from '#core/formulary/drug.ts'
+import { type DoseKind, kindOf } from './amount.ts'
+import { drawInfusion } from './draw-infusion.ts'
+import { drawSyringe } from './draw-syringe.ts'
+import { drawTablets } from './draw-tablets.ts'
+import { type Drawing, type Drawn, strengthUnusual } from './drawing.ts'
+
+/**
+ * Volume, syringe, tablets or pump rate of an amount, and what they really give.
+ *
+ * @example draw({ amount: quantity('8.2', 'mg'), line: { stock: quantity('5', 'mg/mL') }, ... }).measured.drawn // 1.6 mL
+ */
+export function draw(drawing: Drawing): Drawn {
+  const drawn = drawByKind(drawing)
+  return { ...drawn, findings: [...strengthUnusual(drawing), ...drawn.findings] }
+}
+
+function drawByKind(drawing: Drawing): Drawn {
+  const kind = kindOf(drawing.dose)
+  if (!isMeasured(kind, drawing.row)) return { measured: {}, findings: [] }
+  if (drawing.line.tablet) return drawTablets(drawing, drawing.line.tablet)
+  if (kind === 'infusion-per-weight') return drawInfusion(drawing)
+  return drawSyringe(drawing)
+}
+
+/** Patches, eye drops and vaporiser settings are not drawn into a syringe. */
+function isMeasured(kind: DoseKind, row: DoseRow): boolean {
+  if (row.use === 'transdermal' || kind === 'infusion-flat') return false
+  return kind !== 'flat' || row.range.value.low.unit === 'mg/{animal}'
+}

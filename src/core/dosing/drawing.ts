@@ -1,0 +1,58 @@
+import type { Dose, DoseRow, Drug } from '#core/formulary/drug.ts'
+import { type AnyQuantity, convert, plain } from '#core/units/quantity.ts'
+import type { Body } from './amount.ts'
+import { type DoseFinding, found } from './findings.ts'
+import type { Measured, PlannedLine } from './request.ts'
+import type { DosingRules } from './rules.ts'
+import type { Syringe } from './syringe.ts'
+
+/** One amount that is to be drawn up, counted out or run in. */
+export type Drawing = {
+  readonly drug: Drug
+  readonly row: DoseRow
+  readonly line: PlannedLine
+  readonly dose: Dose
+  readonly amount: AnyQuantity
+  readonly body: Body
+  readonly rules: DosingRules
+  readonly syringes?: readonly Syringe[]
+  /** Round down whatever the nearest mark is, because a shared ceiling is near. */
+  readonly down: boolean
+}
+
+export type Drawn = { readonly measured: Partial<Measured>; readonly findings: readonly DoseFinding[] }
+
+export function strengthMissing({ drug, row }: Drawing): DoseFinding {
+  const known = row.stocks.value.map(({ strength, words }) => [strength?.toString(), words].filter(Boolean).join(' '))
+  const sizes = (row.tablets?.value ?? []).map(({ strength }) => `tablet of ${strength}`)
+  const about = { drug: drug.name, known: [...known, ...sizes].join('; ') || 'none on record' }
+  return found('note', 'strength-not-chosen', about, [row.stocks])
+}
+
+/** A strength that no usual product has: a misread label is more likely than a rare product. */
+export function strengthUnusual({ drug, row, line }: Drawing): DoseFinding[] {
+  const inHand = line.stock && convert(line.stock, 'mg/mL')
+  const usual = row.stocks.value.flatMap(({ strength }) => (strength ? [strength] : []))
+  if (!line.stock || !inHand || usual.length === 0) return []
+  if (usual.some((strength) => convert(strength, 'mg/mL')?.value.eq(inHand.value))) return []
+  const about = { drug: drug.name, stock: line.stock.toString(), known: usual.join('; ') }
+  return [found('note', 'strength-not-listed', about, [row.stocks])]
+}
+
+/** The strength in hand is of a kind that cannot hold this amount. */
+export function strengthUnfit({ drug, amount }: Drawing, product: string): DoseFinding {
+  return found('block', 'strength-does-not-fit', { drug: drug.name, stock: product, amount: amount.toString() })
+}
+
+/** How far rounding moved the dose, when that is more than the house lets pass in silence. */
+export function shift({ drug, dose, rules }: Drawing, delivered: Dose): DoseFinding[] {
+  const share = delivered.value.div(dose.value).minus(1)
+  if (share.abs().lte(rules.rounding.value.confirm)) return []
+  const about = {
+    drug: drug.name,
+    dose: dose.toString(),
+    delivered: `${plain(delivered.value.toSignificantDigits(4))} ${delivered.unit}`,
+    percent: plain(share.times(100).abs().toDecimalPlaces(0)),
+  }
+  return [found('confirm', 'rounding-shifts-dose', about, [rules.rounding])]
+}
