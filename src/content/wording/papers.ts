@@ -1,4 +1,5 @@
 import type { Side, Species } from '#core/animal/species.ts'
+import type { Known } from '#core/evidence/sourced.ts'
 
 /** Words that every paper shares, in English. */
 export const papersInEnglish = {
@@ -11,6 +12,14 @@ export const papersInEnglish = {
   provenance: '{stream} · made from {count} entries, the last of {last}',
   otherLanguage:
     'This household is spoken with in another language ({language}). This paper exists in English only; go through it together.',
+  known: {
+    read: 'read',
+    remembered: 'remembered, not read again',
+    'common-practice': 'common practice, no publication claimed',
+    house: 'our own judgement',
+  } satisfies Record<Known, string>,
+  source: '{citation} ({known})',
+  sourceAt: '{citation}; {where} ({known})',
   pleaseNote: 'Please note',
   sides: { LEFT: 'LEFT', RIGHT: 'RIGHT' } satisfies Record<Side, string>,
   species: { dog: 'dog', cat: 'cat' } satisfies Record<Species, string>,

@@ -1,10 +1,9 @@
-import { formulary } from '#content/formulary/index.ts'
 import { papersInEnglish } from '#content/wording/papers.ts'
 import { reportInEnglish as words } from '#content/wording/report.ts'
-import { drugById } from '#core/formulary/drug.ts'
 import { type CaseFile, personNamed } from '#core/journal/clinic.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { isAbout, timeOf } from '../case/case-words.ts'
+import { drugName } from '../case/drug-name.ts'
 import { sayUnit } from '../case/say-quantity.ts'
 import { type Block, list, paragraph, type Words } from '../render/model.ts'
 import { marksOf } from './course.ts'
@@ -54,9 +53,4 @@ export function drugBlocks(file: CaseFile, operation: string): Block[] {
     rows.length === 0 ? paragraph(words.noDrug) : table,
     ...(thrown.length === 0 ? [] : [paragraph([{ kind: 'strong', text: words.terms.wasted }]), list(thrown)]),
   ]
-}
-
-/** The name of the formulary; an id it does not know stays as it was written. */
-export function drugName(id: string): string {
-  return drugById(formulary, id)?.name ?? id
 }

@@ -4,7 +4,7 @@
  */
 export const template = String.raw`
 #let paper = json(bytes(sys.inputs.paper))
-#let sizes = (ordinary: 10pt, large: 13pt, wall: 11pt)
+#let sizes = (ordinary: 10pt, large: 13pt, wall: 9.5pt)
 #let base = sizes.at(paper.print)
 #let accent = rgb("#1f5a66")
 #let ink = rgb("#1c2326")
@@ -59,18 +59,23 @@ export const template = String.raw`
 
 #show figure: set block(breakable: true, above: 1.3em, below: 1.6em)
 #show figure: set align(left)
-#show figure.caption: it => align(left, text(size: 0.9em, fill: quiet, it.body))
+#show figure.caption: it => block(sticky: true, width: 100%, align(left, text(size: 0.9em, fill: quiet, it.body)))
 #set figure.caption(position: top)
 #set figure(gap: 0.6em, supplement: none, numbering: none)
 #set table.hline(stroke: hair)
 
 #let aligns = (left: left, right: right, centre: center)
-#let cell(column, pieces, first) = {
-  if column.weight == "big" { text(size: if wall { 20pt } else { 1.7em }, weight: 700, words(pieces)) }
-  else if column.weight == "strong" or first { text(weight: 600, words(pieces)) }
+// A row stays on one page unless somebody wrote very much.
+#let length(pieces) = pieces.map(piece => piece.text.len()).sum(default: 0)
+#let cell(column, pieces, first, poster) = table.cell(breakable: length(pieces) > 1200, {
+  if column.weight == "big" { text(size: if wall { 19pt } else { 1.7em }, weight: 700, words(pieces)) }
+  else if column.weight == "strong" or first { text(weight: 600, size: if poster { 12pt } else { 1em }, words(pieces)) }
   else { words(pieces) }
-}
-#let rows(block) = figure(
+})
+#let rows(block) = {
+  set text(size: 0.94em) if paper.print == "ordinary"
+  let poster = wall and block.columns.any(column => column.weight == "big")
+  figure(
   kind: table,
   caption: block.caption,
   table(
@@ -79,9 +84,10 @@ export const template = String.raw`
     inset: (x, y) => (left: if x == 0 { 0pt } else { 5pt }, right: if x == block.columns.len() - 1 { 0pt } else { 5pt }, y: if wall { 3.6pt } else if large { 0.38em } else { 0.5em }),
     stroke: (_, y) => if y == 0 { (bottom: 1pt + accent) } else { (bottom: hair) },
     table.header(..block.columns.map(column => text(size: 0.9em, weight: 600, fill: accent, hyphenate: false, column.head))),
-    ..block.rows.map(row => row.enumerate().map(((at, pieces)) => cell(block.columns.at(at), pieces, block.rowHeader and at == 0))).flatten(),
+    ..block.rows.map(row => row.enumerate().map(((at, pieces)) => cell(block.columns.at(at), pieces, block.rowHeader and at == 0, poster))).flatten(),
   ),
 )
+}
 
 #let callout(block) = std.block(
   width: 100%, breakable: false, above: 1.4em, below: 1.4em,
@@ -100,13 +106,19 @@ export const template = String.raw`
   ))
 })
 
-#let signatures(block) = std.block(breakable: false, for label in block.lines {
-  v(2.6em)
-  std.block(grid(
-    columns: (3fr, 1fr), column-gutter: 2em, row-gutter: 0.5em,
-    line(length: 100%, stroke: 0.6pt + ink), line(length: 100%, stroke: 0.6pt + ink),
-    text(size: 0.86em, fill: quiet, label), text(size: 0.86em, fill: quiet, paper.words.date),
-  ))
+// Two by two, kept together: a line for the name, a shorter one for the day.
+#let signatures(block) = std.block(breakable: false, {
+  for pair in block.lines.chunks(2) {
+    v(2.6em)
+    grid(
+      columns: (1fr, 1fr), column-gutter: 2.5em,
+      ..pair.map(label => grid(
+        columns: (2fr, 1fr), column-gutter: 1em, row-gutter: 0.5em,
+        line(length: 100%, stroke: 0.6pt + ink), line(length: 100%, stroke: 0.6pt + ink),
+        text(size: 0.86em, fill: quiet, label), text(size: 0.86em, fill: quiet, paper.words.date),
+      )),
+    )
+  }
 })
 
 #let big(block) = std.block(above: 1.1em, below: 1.1em, {

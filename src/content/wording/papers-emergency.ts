@@ -1,0 +1,33 @@
+import type { Placement, Waveform } from '#core/dosing/emergency.ts'
+
+/** The sheet on the wall of the theatre; the sentences behind a row stand in emergency.ts. */
+export const emergencySheetWords = {
+  title: 'Emergency: {name}, {weight}',
+  weighed: 'Weight {shown}, {how} on {date}.',
+  how: { scale: 'on the scale', estimated: 'ESTIMATED', reported: 'as REPORTED by somebody else' },
+  rowsCaption: 'Draw up this volume. Volumes too small to draw are given from the dilution named beside them.',
+  columns: { call: 'Call', drug: 'Drug', volume: 'Draw', from: 'From, and by which route' },
+  of: 'of {strength}',
+  product: 'of the product itself',
+  mixed: 'of {strength}: mix 1 mL + 9 mL {diluent}',
+  mixedAgain: 'of {strength}: mix 1 mL + 9 mL {diluent}, {times} times over',
+  tooSmall: 'less than can be drawn exactly',
+  barredIf: 'NOT when local-anaesthetic toxicity is suspected',
+  barred: 'BARRED',
+  follow: 'then {rate}',
+  followFor: 'then {rate} for {minutes} min',
+  bloodCaption: 'Blood: about {volume} mL in this animal ({low} to {high} mL)',
+  bloodColumns: { part: 'Lost', volume: 'That is', act: 'Then' },
+  percent: '{percent} %',
+  shockCaption: 'Shock energy for this weight',
+  shockColumns: { how: 'Paddles', waveform: 'Machine', energy: 'Energy' },
+  placements: { external: 'outside the chest', internal: 'on the heart' } satisfies Record<Placement, string>,
+  waveforms: { biphasic: 'biphasic', monophasic: 'monophasic' } satisfies Record<Waveform, string>,
+  joules: '{low} to {high} J',
+  joulesOne: '{low} J',
+  behind: 'What stands behind each row',
+  stepsHeading: 'To do, call by call',
+  behindCaption: 'Dose for each row, how it is given, and the edition it comes from',
+  behindColumns: { drug: 'Drug', dose: 'Dose', note: 'How, and which edition' },
+  sources: 'Sources',
+} as const

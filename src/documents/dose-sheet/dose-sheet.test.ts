@@ -1,0 +1,99 @@
+import { expect, test } from 'vitest'
+import { formulary } from '#content/formulary/index.ts'
+import { dosingRules } from '#content/protocols/dosing-rules.ts'
+import { doseLines } from '#core/dosing/dose-lines.ts'
+import { dosedAnimalOf, linesOfOperation } from '#core/dosing/from-journal.ts'
+import { entryMaker } from '#core/journal/entries-for-tests.ts'
+import type { Entry } from '#core/journal/entry.ts'
+import { fold } from '#core/journal/fold.ts'
+import { isPaper } from '../case/paper-input.ts'
+import { exampleEntries, inputFor } from '../case/sample-case-for-tests.ts'
+import { type Paper, runsOf, type Words } from '../render/model.ts'
+import { renderText } from '../render/text.ts'
+import { doseSheet } from './dose-sheet.ts'
+
+const operation = { kind: 'operation', animal: 'animal-1', operation: 'operation-1' } as const
+
+/** The worked example was planned for 8.2 kg, the example weight is 12.4 kg. */
+function weighing(kilograms: string): Entry[] {
+  return exampleEntries().map((entry) =>
+    entry.kind === 'weight'
+      ? { ...entry, body: { ...(entry.body as object), weight: { value: kilograms, unit: 'kg' } } as typeof entry.body }
+      : entry,
+  )
+}
+
+function sheetOf(entries: readonly Entry[], judge = true): string {
+  const theCase = fold(entries)
+  const { at, lines } = linesOfOperation(theCase, 'operation-1')
+  const animal = dosedAnimalOf(theCase, at ?? '')
+  const doses =
+    judge && animal
+      ? doseLines({ animal, given: [], lines }, { drugs: formulary, rules: dosingRules, plans: [], policies: [] })
+      : null
+  const made = doseSheet.of(inputFor(entries, { doses }))
+  if (!isPaper(made)) throw new Error(made.because)
+  return said(made)
+}
+
+/** The paper as one run of words: each table cell whole. */
+function said(paper: Paper): string {
+  const cells = paper.blocks.flatMap((block) =>
+    block.kind === 'table' ? block.rows.map((row) => row.map(plain).join(' | ')) : [],
+  )
+  return `${renderText(paper)}\n${cells.join('\n')}`.replaceAll(/[ \n]+/g, ' ')
+}
+
+function plain(words: Words): string {
+  return runsOf(words)
+    .map((run) => run.text)
+    .join('')
+}
+
+test('A line shows purpose, drug, dose, amount, what to draw and what that really gives', () => {
+  const sheet = sheetOf(weighing('8.2'))
+  expect(sheet).toContain(
+    'local block | bupivacaine infiltration | 1 mg/kg | 8.2 mg | 1.6 mL exact 1.64 mL | 5 mg/mL | 0.976 mg/kg',
+  )
+  expect(sheet).toContain('Half of the ceiling, so that a splash stays possible. (our usual plan, dog)')
+})
+
+test('Lines worked out for another weight than the last one are called old', () => {
+  const open = exampleEntries().filter(({ kind }) => kind !== 'operation-summary')
+  expect(sheetOf(open)).toContain('worked out for 8.2 kg; the last weight on record is 12.4 kg')
+  expect(sheetOf(open)).toContain('the volume to draw is 2.4 mL, not 1.6 mL')
+})
+
+test('Without a second check the sheet says that it is missing; "nobody available" is printed as such', () => {
+  const entries = exampleEntries()
+  expect(sheetOf(entries)).toContain('Not checked by a second person yet: bupivacaine.')
+  const planned = entries.find(({ kind }) => kind === 'planned-line')
+  if (!planned) throw new Error('The course has a planned line.')
+  const make = entryMaker({ subject: operation, author: { kind: 'person', person: 'person-nurse' } }, 4)
+  const check = (verdict: 'agrees' | 'nobody-available' | 'disagrees') =>
+    make({ kind: 'second-check', body: { of: [planned.id], verdict, text: null } })
+  expect(sheetOf([...entries, check('nobody-available')])).toContain('Nobody available to check')
+  expect(sheetOf([...entries, check('agrees')])).toContain('Cleo Nurse worked it out again and agrees')
+  expect(sheetOf([...entries, check('disagrees')])).toContain('Cleo Nurse does NOT agree')
+})
+
+test('A line that today’s check refuses shows no volume to draw', () => {
+  const entries = exampleEntries().map((entry) =>
+    entry.kind === 'planned-line'
+      ? { ...entry, body: { ...(entry.body as object), dose: { value: '20', unit: 'mg/kg' } } as typeof entry.body }
+      : entry,
+  )
+  const sheet = sheetOf(entries)
+  expect(sheet).toContain('REFUSED NOW')
+  expect(sheet).not.toContain('1.6 mL')
+  expect(sheet).toContain('STOP:')
+})
+
+test('Lines that nobody judged again are not to be drawn up', () => {
+  expect(sheetOf(exampleEntries(), false)).toContain('Do not draw up from it.')
+})
+
+test('Without a planned line there is no sheet', () => {
+  const made = doseSheet.of(inputFor(exampleEntries().filter(({ kind }) => kind !== 'planned-line')))
+  expect(made).toMatchObject({ kind: 'not-yet' })
+})

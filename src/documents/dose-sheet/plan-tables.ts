@@ -1,0 +1,132 @@
+import { doseFindingWords } from '#content/wording/dosing-findings.ts'
+import { doseSheetWords as words } from '#content/wording/papers-dose.ts'
+import type { DoseResult } from '#core/dosing/dose-lines.ts'
+import type { DoseFinding } from '#core/dosing/findings.ts'
+import type { DoseLine } from '#core/dosing/request.ts'
+import type { Dose, DoseRange } from '#core/formulary/drug.ts'
+import type { BodyOf, Line } from '#core/journal/fold.ts'
+import { bySeverity, fill } from '#core/outcome/finding.ts'
+import { Decimal } from '#core/units/quantity.ts'
+import { drugName } from '../case/drug-name.ts'
+import { sayQuantity, sayUnit } from '../case/say-quantity.ts'
+import { type Run, strong, type Table, text, type Words } from '../render/model.ts'
+
+export type PlannedEntry = Line<BodyOf<'planned-line'>>
+
+/** What to draw, in the order of the plan. A line that would be refused today shows no number to draw. */
+export function planTable(planned: readonly PlannedEntry[], doses: DoseResult | null): Table {
+  const { purpose, drug, dose, amount, drawn, from, gives } = words.columns
+  return {
+    kind: 'table',
+    caption: words.linesCaption,
+    rowHeader: false,
+    columns: [
+      { head: purpose, align: 'left', share: 1.7 },
+      { head: drug, align: 'left', share: 2.1, weight: 'strong' },
+      { head: dose, align: 'right', share: 1.4 },
+      { head: amount, align: 'right', share: 1.2 },
+      { head: drawn, align: 'right', share: 1.7, weight: 'strong' },
+      { head: from, align: 'right', share: 1.3 },
+      { head: gives, align: 'right', share: 1.5 },
+    ],
+    rows: planned.map((line) =>
+      planRow(
+        line,
+        doses?.lines.find(({ id }) => id === line.body.line),
+      ),
+    ),
+  }
+}
+
+function planRow({ body }: PlannedEntry, judged: DoseLine | undefined): Words[] {
+  const name = [text(drugName(body.drug)), { kind: 'small', text: `\n${routeOf(body)}` } as const]
+  const head = [sayUse(body.use), name, sayUnit(body.dose)]
+  if (judged?.verdict === 'refused') return [...head, '', words.refusedNow, '', '']
+  const { volume, drawn, stock } = body
+  const exact = volume && drawn && volume.value !== drawn.value ? fill(words.exact, { volume: sayUnit(volume) }) : null
+  const draw = drawn ?? volume
+  return [
+    ...head,
+    sayUnit(body.amount),
+    draw ? [text(sayUnit(draw)), ...(exact ? [{ kind: 'small', text: `\n${exact}` } as const] : [])] : words.notGiven,
+    stock ? sayUnit(stock) : words.notGiven,
+    judged?.delivered && !drawsOtherwise(body, judged) ? shortened(judged.delivered) : words.notGiven,
+  ]
+}
+
+/** Whose choice, the range beside it, and everything the check found, worst first. */
+export function whyTable(planned: readonly PlannedEntry[], doses: DoseResult | null): Table {
+  const { line: head, choice, findings } = words.whyColumns
+  return {
+    kind: 'table',
+    caption: words.whyCaption,
+    rowHeader: true,
+    columns: [
+      { head, align: 'left', share: 1.5 },
+      { head: choice, align: 'left', share: 3 },
+      { head: findings, align: 'left', share: 3.4 },
+    ],
+    rows: planned.map(({ body }): Words[] => {
+      const judged = doses?.lines.find(({ id }) => id === body.line)
+      const chosen = fill(words.chosen, { because: body.because, plan: body.plan ?? words.noPlan })
+      const range = judged?.range ? [rangeWords(judged.range)] : []
+      const again = judged?.interval ? [fill(words.interval, { interval: judged.interval })] : []
+      return [
+        `${sayUse(body.use)}: ${drugName(body.drug)}`,
+        [chosen, ...range, ...again].join('\n'),
+        foundWords(body, judged),
+      ]
+    }),
+  }
+}
+
+function rangeWords({ low, high }: DoseRange): string {
+  const about = { low: sayQuantity(low), high: sayQuantity(high) }
+  return fill(low.value.eq(high.value) ? words.rangeOne : words.range, about)
+}
+
+/** The plan on file and the check of today do not draw the same. */
+function drawsOtherwise({ drawn }: BodyOf<'planned-line'>, judged: DoseLine): boolean {
+  return (
+    judged.verdict !== 'refused' && drawn !== null && judged.drawn !== undefined && !judged.drawn.value.eq(drawn.value)
+  )
+}
+
+function foundWords(body: BodyOf<'planned-line'>, judged: DoseLine | undefined): Words {
+  if (!judged) return words.notGiven
+  const said = [...otherVolume(body, judged), ...findingLines(judged.findings)]
+  const mind = judged.cautions.map((caution) => fill(words.caution, { words: caution }))
+  const never = judged.never.map((caution) => fill(words.never, { words: caution }))
+  const rest = [...mind, ...never].join('\n')
+  if (said.length === 0) return [text(rest === '' ? words.nothingFound : rest)]
+  const lines = said.flatMap((line, index): Run[] => (index === 0 ? [...line] : [text('\n'), ...line]))
+  return rest === '' ? lines : [...lines, text(`\n${rest}`)]
+}
+
+function otherVolume(body: BodyOf<'planned-line'>, judged: DoseLine): (readonly Run[])[] {
+  if (judged.verdict === 'refused' || !judged.drawn || !body.drawn || !drawsOtherwise(body, judged)) return []
+  const about = { now: sayQuantity(judged.drawn), planned: sayUnit(body.drawn) }
+  return [[strong(`${words.levels.block}: `), text(fill(words.otherVolume, about))]]
+}
+
+/** One line for each finding; its level stands in a word before it. */
+export function findingLines(findings: readonly DoseFinding[]): (readonly Run[])[] {
+  return bySeverity(findings).map(({ code, level, about }) => {
+    const said = fill(doseFindingWords[code], about)
+    return [strong(`${words.levels[level]}: `), text(said.charAt(0).toUpperCase() + said.slice(1))]
+  })
+}
+
+export function sayUse(use: string): string {
+  return words.uses[use] ?? use.replaceAll('_', ' ')
+}
+
+function routeOf({ route, qualifier }: BodyOf<'planned-line'>): string {
+  if (route === null) return words.notGiven
+  return qualifier === null ? route : `${route} (${qualifier})`
+}
+
+/** Three figures: nobody reads a delivered dose further. */
+function shortened({ value, unit }: Dose): string {
+  return sayQuantity({ value: value.toSignificantDigits(3, Decimal.ROUND_HALF_UP), unit })
+}

@@ -1,0 +1,8 @@
+import type { PaperDefinition } from './case/paper-input.ts'
+import { doseSheet } from './dose-sheet/dose-sheet.ts'
+import { emergencySheetPaper } from './emergency-sheet/emergency-sheet.ts'
+import { homePage } from './home-page/home-page.ts'
+import { operationReport } from './operation-report/operation-report.ts'
+
+/** Every paper of a case, sorted by id. A new one joins here and nowhere else. */
+export const papers: readonly PaperDefinition[] = [doseSheet, emergencySheetPaper, homePage, operationReport]
