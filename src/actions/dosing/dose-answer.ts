@@ -1,5 +1,5 @@
 import { sources } from '#content/sources/index.ts'
-import { doseFindingWords } from '#content/wording/dosing-findings.ts'
+import { doseFindingWords, spelledUnits } from '#content/wording/dosing-findings.ts'
 import type { DoseResult } from '#core/dosing/dose-lines.ts'
 import type { DoseFinding } from '#core/dosing/findings.ts'
 import type { Ceiling } from '#core/dosing/local-anaesthetic.ts'
@@ -182,9 +182,10 @@ function writeFinding(finding: DoseFinding): FindingAnswer {
   return { code, level, text, sources: writeSources(finding.provenance) }
 }
 
-/** Drug names are written small inside a sentence and large at its beginning. */
+/** Drug names are written small inside a sentence and large at its beginning; units as people say them. */
 function sentence(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1)
+  const spelled = Object.entries(spelledUnits).reduce((said, [unit, words]) => said.replaceAll(unit, words), text)
+  return spelled.charAt(0).toUpperCase() + spelled.slice(1)
 }
 
 /** Every source of every fact, once per place it was read in. */

@@ -76,3 +76,12 @@ export const doseFindingWords = {
   'rate-too-slow': '{drug} at {rate} is slower than a pump keeps exactly (least: {least}). Run a weaker dilution.',
   'duration-not-chosen': 'How long {drug} is to run is not stated; only the amount per hour is given.',
 } as const satisfies Record<DoseCode, string>
+
+/** Units whose UCUM spelling nobody should have to read in a sentence. */
+export const spelledUnits = {
+  '[drp]/{eye}': 'drops per eye',
+  'cm/{eye}': 'cm per eye',
+  'mg/{animal}': 'mg per animal',
+  '%{vol}': '% by volume',
+  '{tablet}': 'tablets',
+} as const
