@@ -30,7 +30,8 @@ function slugOf(heading) {
 
 function headingsOf(path) {
   const text = withoutCode(readFileSync(join(root, path), 'utf8'))
-  return new Set([...text.matchAll(/^#{1,6}\s+(.+)$/gm)].map(([, heading]) => slugOf(heading)))
+  const headings = [...text.matchAll(/^#{1,6}\s+(.+)$/gm)].map(([, heading]) => slugOf(heading))
+  return new Set([...headings, ...[...text.matchAll(/<a id="([^"]+)">/g)].map(([, id]) => id)])
 }
 
 function deadLinks(page, text) {
