@@ -70,7 +70,7 @@ export const owedRules = {
       value:
         'Face, eye and balance are looked at before any sedative: without it a weak face cannot be told from damage.',
       ...commonPractice,
-      sources: ['common-practice', 'ocular-findings-2025'],
+      sources: ['common-practice', 'hartrum-2025'],
     },
     consent: { value: 'Consent is bound to side, procedure and surgeon.', ...commonPractice },
     secondCheck: { value: 'A second person works the doses out again.', ...commonPractice },
