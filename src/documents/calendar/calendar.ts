@@ -13,7 +13,11 @@ import { contentLine, escapeText, writeLines } from './content-lines.ts'
 import { type MedicineEvent, type MedicineWords, medicineEvents } from './medicine-events.ts'
 
 /** `private`: the animal's name and "visit" or "medicine", fit for a calendar the family shares. `full`: in words. */
-export type CalendarOptions = { readonly words?: 'private' | 'full' }
+export type CalendarOptions = {
+  readonly words?: 'private' | 'full'
+  /** Medicines that stand in no discharge entry: a plan that is only asked about. */
+  readonly alsoMedicines?: readonly HomeMedicine[]
+}
 
 /**
  * The owner's calendar as an iCalendar file (RFC 5545): visits as whole days, calls and meals as instants, medicine on
@@ -26,7 +30,12 @@ export function calendarOf(file: CaseFile, owed: Owed, now: string, options: Cal
   const name = file.theCase.latest('identity')?.body.name ?? calendarInEnglish.unnamed
   const uid = (key: string) => uidOf(file, key)
   const visits = ownersItems(file, owed).map(({ item, ended }) => visitEvent(item, ended, { name, uid, file, options }))
-  const medicines = medicineEvents(file, (medicine) => medicineWords(medicine, name, options), uid)
+  const medicines = medicineEvents(
+    file,
+    (medicine) => medicineWords(medicine, name, options),
+    uid,
+    options.alsoMedicines,
+  )
   const events = [...visits, ...medicines.map(({ event }) => event)].sort(byTime)
   const stamp = utcValue(now)
   return writeLines([

@@ -22,6 +22,7 @@ export function medicineEvents(
   file: CaseFile,
   words: (medicine: HomeMedicine) => MedicineWords,
   uid: (key: string) => string,
+  also: readonly HomeMedicine[] = [],
 ): MedicineEvent[] {
   const { theCase, clinic } = file
   const dead = theCase.latest('death') !== undefined
@@ -35,24 +36,25 @@ export function medicineEvents(
     ...versions.filter(({ state }) => state !== 'live'),
     ...versions.filter(({ state }) => state === 'live'),
   ]
-  for (const version of ordered) {
-    const root = rootOf(theCase, version.header.id)
-    for (const medicine of version.body.medicines) {
-      const status = dead || version.state !== 'live' ? 'CANCELLED' : 'CONFIRMED'
-      for (const series of seriesOf(medicine, clinic.zone)) {
-        const key = `medicine:${root}:${medicine.drug}:${medicine.side ?? ''}:${series.key}`
-        const event: CalendarEvent = {
-          ...words(medicine),
-          uid: uid(key),
-          sequence: written - 1,
-          status,
-          time: { kind: 'wall', zone: clinic.zone, from: series.from, daily: series.daily },
-          alarm: 'PT0S',
-        }
-        found.set(key, { event, first: series.first, last: series.last })
+  const add = (medicine: HomeMedicine, root: string, live: boolean) => {
+    const status = dead || !live ? 'CANCELLED' : 'CONFIRMED'
+    for (const series of seriesOf(medicine, clinic.zone)) {
+      const key = `medicine:${root}:${medicine.drug}:${medicine.side ?? ''}:${series.key}`
+      const event: CalendarEvent = {
+        ...words(medicine),
+        uid: uid(key),
+        sequence: Math.max(written - 1, 0),
+        status,
+        time: { kind: 'wall', zone: clinic.zone, from: series.from, daily: series.daily },
+        alarm: 'PT0S',
       }
+      found.set(key, { event, first: series.first, last: series.last })
     }
   }
+  for (const { header, body, state } of ordered) {
+    for (const medicine of body.medicines) add(medicine, rootOf(theCase, header.id), state === 'live')
+  }
+  for (const medicine of also) add(medicine, 'plan', true)
   return [...found.values()]
 }
 

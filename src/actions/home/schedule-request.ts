@@ -1,0 +1,162 @@
+import { Temporal } from 'temporal-polyfill'
+import { z } from 'zod'
+import { procedureIds } from '#core/animal/procedure.ts'
+import { sides, speciesList } from '#core/animal/species.ts'
+import { day, timeOfDay } from '#core/journal/answers.ts'
+import { owedPolicies, readSpan } from '#core/owed/policies.ts'
+import { instantText } from '#core/time/moment.ts'
+import { positiveQuantityIn, quantityIn } from '#core/units/quantity-schema.ts'
+import { readInput } from '../input.ts'
+
+const listed = <const Words extends readonly [string, ...string[]]>(words: Words, what: string) =>
+  z.enum(words, {
+    error: (issue) => `${JSON.stringify(issue.input)} is not a ${what}; write one of ${words.join(', ')}.`,
+  })
+
+/** RFC 3339 with its offset; without one the instant is not known, and a zone does not make it known twice a year. */
+const instant = z.string().transform((text, context) => {
+  const fail = (code: string, message: string) => {
+    context.addIssue({ code: 'custom', message, params: { code } })
+    return z.NEVER
+  }
+  if (!/^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}/.test(text)) {
+    return fail('wrong-time', `${JSON.stringify(text)} is not a time; write it like 2026-03-04T09:00:00+00:00.`)
+  }
+  if (!/(Z|[+-]\d{2}:\d{2})$/.test(text)) {
+    return fail('no-offset', `${JSON.stringify(text)} has no offset; write it like ${text}+00:00, or with Z for UTC.`)
+  }
+  try {
+    return instantText(Temporal.Instant.from(text))
+  } catch {
+    return fail('wrong-time', `${JSON.stringify(text)} is not a time that exists.`)
+  }
+})
+
+/** An IANA name; an offset is not a zone, because it says nothing about clock changes. */
+const zone = z.string().transform((text, context) => {
+  try {
+    if (!/^[A-Za-z]/.test(text)) throw new RangeError('not a name')
+    return Temporal.Instant.fromEpochMilliseconds(0).toZonedDateTimeISO(text).timeZoneId
+  } catch {
+    const message = `${JSON.stringify(text)} is not an IANA zone; write a name like Europe/London.`
+    context.addIssue({ code: 'custom', message, params: { code: 'unknown-zone' } })
+    return z.NEVER
+  }
+})
+
+const realDay = day.refine((text) => {
+  try {
+    return Temporal.PlainDate.from(text, { overflow: 'reject' }) !== undefined
+  } catch {
+    return false
+  }
+}, 'is not a day of the calendar')
+
+const perSide = <Value extends z.ZodType>(value: Value) =>
+  z.strictObject({ LEFT: value.optional(), RIGHT: value.optional() })
+
+/** The tear strip is read after one minute, so `mm` and `mm/min` say the same. */
+const tears = quantityIn('mm/min', 'mm')
+
+const drug = z.string().min(1).max(80)
+const decimal = z
+  .union([z.string(), z.number().transform(String)])
+  .pipe(z.string().regex(/^\d+(\.\d+)?$/, 'must be a plain number'))
+
+/** At clock times every day (a home medicine), or every so many hours of real time (a ward medicine). */
+const medicine = z
+  .strictObject({
+    drug,
+    times: z.array(timeOfDay).min(1, 'must name at least one time of day like 08:00').optional(),
+    days: z.int().min(1).max(180).optional(),
+    /** Without it a home medicine begins the day after the operation. */
+    firstDay: realDay.optional(),
+    firstTime: timeOfDay.optional(),
+    /** Tablets each time; then the tablets of the whole course are counted. */
+    each: decimal.optional(),
+    everyHours: z.int().min(1).max(48).optional(),
+    from: instant.optional(),
+    doses: z.int().min(1).max(200).optional(),
+  })
+  .transform(({ drug: name, times, days, firstDay, firstTime, each, everyHours, from, doses }, context) => {
+    if (times && days !== undefined && everyHours === undefined) {
+      return { kind: 'clock' as const, drug: name, times, days, firstDay, firstTime, each }
+    }
+    if (everyHours !== undefined && from !== undefined && doses !== undefined && !times) {
+      return { kind: 'hours' as const, drug: name, everyHours, from, doses }
+    }
+    const message =
+      'must have either times and days (at home, on the wall clock) or everyHours, from and doses (in the ward, by hours passed).'
+    context.addIssue({ code: 'custom', message, params: { code: 'wrong-medicine' } })
+    return z.NEVER
+  })
+
+const policyNames = owedPolicies.map((name) => name.slice('owed.'.length))
+
+/** The clinic's own spans, `{"suture-check": "12..14 days"}`, and the weekdays on which it is closed. */
+const policy = z
+  .looseObject({ closedWeekdays: z.array(z.int().min(1).max(7)).optional() })
+  .superRefine((entries, context) => {
+    for (const [name, value] of Object.entries(entries)) {
+      if (name === 'closedWeekdays') continue
+      if (!policyNames.includes(name)) {
+        const message = `there is no policy "${name}"; known are ${policyNames.join(', ')} and closedWeekdays.`
+        context.addIssue({ code: 'custom', path: [name], message, params: { code: 'unknown-policy' } })
+      } else if (typeof value !== 'string' || readSpan(value) === undefined) {
+        const message = `${JSON.stringify(value)} is not a span; write it like "12..14 days".`
+        context.addIssue({ code: 'custom', path: [name], message, params: { code: 'wrong-span' } })
+      }
+    }
+  })
+
+const fields = z.object({
+  operation: z.object({
+    at: instant,
+    zone,
+    procedure: listed(procedureIds, 'procedure of the list'),
+    side: listed(sides, 'side'),
+    species: listed(speciesList, 'species'),
+    /** `booked` also asks what is owed before it: baseline, weight, consent, last meal. */
+    stage: listed(['done', 'booked'], 'stage').default('done'),
+  }),
+  /** Names the case; the calendar's UIDs stay the same for the same name, also when the operation moves. */
+  case: z.string().min(1).max(80).optional(),
+  animal: z
+    .strictObject({
+      name: z.string().min(1).max(300).optional(),
+      weight: positiveQuantityIn('kg').optional(),
+      born: realDay.optional(),
+    })
+    .default({}),
+  findings: z
+    .strictObject({
+      at: instant.optional(),
+      blink: perSide(listed(['absent', 'weak', 'normal'], 'blink')).optional(),
+      tearTest: perSide(tears).optional(),
+      block: z.strictObject({ drug, at: instant }).optional(),
+    })
+    .optional(),
+  medicines: z.array(medicine).default([]),
+  policy: policy.default({}),
+  closed: z.array(realDay).default([]),
+})
+
+export type ScheduleRequest = z.infer<typeof fields>
+export type ScheduledMedicine = ScheduleRequest['medicines'][number]
+
+/** Reads a request at the door; the first wrong field is named, with what would be right. */
+export function readScheduleRequest(input: unknown): ScheduleRequest {
+  return readInput(fields, input)
+}
+
+/** Fields of a request that nothing reads, so that a misspelt one is said and not lost. */
+export function unreadFields(input: unknown): string[] {
+  const known = new Set(Object.keys(fields.shape))
+  const operation = new Set(Object.keys(fields.shape.operation.shape))
+  const keys = (value: unknown) => (typeof value === 'object' && value !== null ? Object.keys(value) : [])
+  const inside = keys((input as { operation?: unknown }).operation)
+  return [
+    ...keys(input).filter((key) => !known.has(key)),
+    ...inside.filter((key) => !operation.has(key)).map((key) => `operation.${key}`),
+  ].sort()
+}
