@@ -25,6 +25,7 @@ export default defineConfig({
             'tests/journeys/**/*.test.ts',
             'tests/house/**/*.test.ts',
           ],
+          globalSetup: './tests/build-once.ts',
           testTimeout: 120_000,
           hookTimeout: 120_000,
           fileParallelism: false,

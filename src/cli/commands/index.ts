@@ -6,7 +6,10 @@ import { dose } from './dose.ts'
 import { emergency } from './emergency.ts'
 import { exportJournal } from './export-journal.ts'
 import { importJournal } from './import-journal.ts'
+import { owed } from './owed.ts'
+import { pack } from './pack.ts'
 import { rebuild } from './rebuild.ts'
+import { schedule } from './schedule.ts'
 import { start } from './start.ts'
 import { verify } from './verify.ts'
 
@@ -17,7 +20,10 @@ export const commands = [
   emergency,
   exportJournal,
   importJournal,
+  owed,
+  pack,
   rebuild,
+  schedule,
   start,
   verify,
 ] as const

@@ -1,0 +1,100 @@
+import { owedRules } from '#content/follow-up/owed-rules.ts'
+import { procedures } from '#content/procedures/index.ts'
+import { sources } from '#content/sources/index.ts'
+import { owedInEnglish } from '#content/wording/owed.ts'
+import { cite } from '#core/evidence/cite.ts'
+import type { CaseFile } from '#core/journal/clinic.ts'
+import { owedOf } from '#core/owed/owed.ts'
+import type { Owed } from '#core/owed/owed-item.ts'
+import { sayOwed } from '#core/owed/owed-wording.ts'
+import type { Moment } from '#core/time/moment.ts'
+import { calendarOf } from '#documents/calendar/calendar.ts'
+import { isPaper, type PaperDefinition, type PaperInput } from '#documents/case/paper-input.ts'
+import { papers } from '#documents/index.ts'
+import type { PdfPress } from '#documents/render/pdf.ts'
+import { judgeOperation } from '../dosing/judge-operation.ts'
+import { timeline } from './timeline.ts'
+
+/** One document of a pack. */
+export type Packed = {
+  readonly file: string
+  readonly paper: string
+  readonly title: string
+  readonly mediaType: string
+  readonly content: Uint8Array | string
+}
+export type Pack = {
+  readonly documents: readonly Packed[]
+  readonly notYet: readonly { readonly paper: string; readonly because: string }[]
+}
+
+/**
+ * Every document that the case has reached: the papers as tagged PDF, the calendar, what is owed, and all entries as a
+ * spreadsheet. `on` is the date the papers carry; nothing else is looked up.
+ */
+export function packOf(file: CaseFile, on: Moment, press: PdfPress): Pack {
+  const owed = owedOf(file, procedures, { rules: owedRules })
+  const documents: Packed[] = []
+  const notYet: { paper: string; because: string }[] = []
+  for (const definition of papers) {
+    for (const input of inputsFor(definition, file, on, owed)) {
+      const made = definition.of(input)
+      if (!isPaper(made)) {
+        notYet.push({ paper: definition.id, because: made.because })
+        continue
+      }
+      const name = input.operation === null ? definition.id : `${definition.id}-${input.operation}`
+      documents.push({
+        file: `${name}.pdf`,
+        paper: definition.id,
+        title: made.title,
+        mediaType: 'application/pdf',
+        content: press(made),
+      })
+    }
+  }
+  return { documents: [...documents, ...dataOf(file, on, owed)], notYet }
+}
+
+/** One input for the case, or one for each of its operations. */
+function inputsFor({ per }: PaperDefinition, file: CaseFile, on: Moment, owed: Owed): PaperInput[] {
+  const said = owed.owed.map((item) => {
+    const { what, who, why } = sayOwed(item, owedInEnglish)
+    return { id: item.id, what, who, why, dueFrom: item.dueFrom, dueBy: item.dueBy }
+  })
+  const input = (operation: string | null): PaperInput => ({
+    file,
+    on,
+    operation,
+    owed: said,
+    doses: operation === null ? null : judgeOperation(file, operation),
+  })
+  const operations = operationsOf(file)
+  return per === 'operation' && operations.length > 0 ? operations.map(input) : [input(null)]
+}
+
+function operationsOf({ theCase }: CaseFile): string[] {
+  const ids = theCase
+    .live('booking')
+    .flatMap(({ header: { subject } }) => (subject.kind === 'operation' ? [subject.operation] : []))
+  return [...new Set(ids)]
+}
+
+function dataOf(file: CaseFile, on: Moment, owed: Owed): Packed[] {
+  const list = owed.owed.map((item) => {
+    const { id, dueFrom, dueBy, facts } = item
+    return { id, ...sayOwed(item, owedInEnglish), dueFrom, dueBy, sources: cite(facts, sources) }
+  })
+  const document = (name: string, title: string, mediaType: string, content: string): Packed => ({
+    file: name,
+    paper: name.replace(/\.\w+$/, ''),
+    title,
+    mediaType,
+    content,
+  })
+  return [
+    document('calendar.ics', 'Calendar for the owner', 'text/calendar', calendarOf(file, owed, on.at)),
+    document('owed.json', 'What is owed', 'application/json', `${JSON.stringify(list, null, 2)}\n`),
+    document('timeline.csv', 'Every entry, for a spreadsheet', 'text/csv', timeline(file.theCase)),
+  ]
+}

@@ -1,0 +1,80 @@
+import { mkdirSync, writeFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { InputError } from '#actions/input.ts'
+import { caseFile, caseStreams } from '#actions/journal/case-file.ts'
+import type { ReadJournal } from '#actions/journal/read-journal.ts'
+import { packOf } from '#actions/papers/pack.ts'
+import type { CaseFile } from '#core/journal/clinic.ts'
+import { type Moment, readMoment } from '#core/time/moment.ts'
+import { pdfPress } from '#documents/render/pdf.ts'
+import type { CommandFile } from '../command.ts'
+import { loadFonts } from '../fonts.ts'
+import { readJournalFile } from '../journal-files.ts'
+import { readText } from '../read-input.ts'
+
+type Options = { readonly out: string; readonly lang: string; readonly case?: string; readonly on?: string }
+
+export const pack: CommandFile = {
+  name: 'pack',
+  add: (program, world) => {
+    program
+      .command('pack')
+      .description('every document that a case has reached; prints the list as JSON')
+      .argument('<file>', 'a case or journal file')
+      .requiredOption('--out <folder>', 'where the documents go')
+      .option('--case <stream>', 'which case, when the file holds several')
+      .option('--on <day>', 'the date on the papers; the time of the last entry when none is named')
+      .option('--lang <tag>', 'language of the papers', 'en')
+      .action(async (path: string, options: Options) => {
+        if (options.lang !== 'en') {
+          throw new InputError('unknown-language', 'lang', `Papers are written in en so far, not in ${options.lang}.`)
+        }
+        const journal = readJournalFile(path)
+        const file = caseFile(journal, streamOf(journal, options.case))
+        const { documents, notYet } = packOf(file, dateOf(file, options.on), pdfPress(loadFonts()))
+        mkdirSync(options.out, { recursive: true })
+        for (const { file: name, content } of documents) writeFileSync(join(options.out, name), content)
+        writeFileSync(join(options.out, 'journal.jsonl'), await readText(path))
+        const list = documents.map(({ content, ...rest }) => ({ ...rest, bytes: Buffer.byteLength(content) }))
+        const copy = {
+          file: 'journal.jsonl',
+          paper: 'journal',
+          title: 'The journal, lossless',
+          mediaType: 'application/jsonl',
+        }
+        world.out(`${JSON.stringify([...list, copy], null, 2)}\n`)
+        for (const { paper, because } of notYet) world.err(`not yet: ${paper}: ${because}\n`)
+      })
+  },
+}
+
+function streamOf({ entries }: ReadJournal, wanted: string | undefined): string {
+  const streams = caseStreams(entries)
+  const stream =
+    wanted === undefined && streams.length === 1
+      ? streams[0]
+      : streams.find((one) => one === wanted || one === `case:${wanted}`)
+  if (stream !== undefined) return stream
+  const names = streams.map((one) => one.slice('case:'.length)).join(', ')
+  throw new InputError(
+    'case-missing',
+    'case',
+    `Name one case of the file with --case: ${names || 'the file holds none'}.`,
+  )
+}
+
+/** The date on the papers: as given, else the moment of the newest entry, so that the same file gives the same bytes. */
+function dateOf({ clinic: { zone }, theCase }: CaseFile, given: string | undefined): Moment {
+  if (given !== undefined) {
+    const moment = readMoment(given, zone)
+    if ('because' in moment)
+      throw new InputError('wrong-date', 'on', `on: "${given}" is not a date; write it like 2026-03-10.`)
+    return moment
+  }
+  const newest = theCase.lines
+    .map((line) => line.header.writtenAt)
+    .sort()
+    .at(-1)
+  if (newest === undefined) throw new InputError('case-empty', 'case', 'The case has no entries.')
+  return { at: newest, zone, precision: 'minute', by: 'clock' }
+}
