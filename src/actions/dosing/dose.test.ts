@@ -98,6 +98,13 @@ describe('a planned dose', () => {
     expect(ceilings[0]).toMatchObject({ used: 0.5, infusion: 0.6 })
   })
 
+  // dosing rules, section 9: an infusion counts its last 3 h. 25 ug/kg/min × 180 min = 4.5 mg/kg of 5.
+  it('counts a long infusion over its washout only', () => {
+    const line = { id: 'i', drug: 'lidocaine', use: 'cri', dose: q(25, 'ug/kg/min'), stock: q(20, 'mg/mL') }
+    expect(ask([{ ...line, over: q(10, 'h') }]).ceilings[0]?.infusion).toBe(0.9)
+    expect(ask([line]).ceilings[0]?.infusion).toBe(0.9)
+  })
+
   it('never plans a lidocaine infusion for a cat', () => {
     const [line] = ask([{ id: 'i', drug: 'lidocaine', use: 'cri', dose: q(10, 'ug/kg/min') }], {}, cat).lines
     expect(line?.verdict).toBe('refused')
@@ -222,6 +229,16 @@ describe('a planned dose', () => {
     expect(line).toMatchObject({ volume: q(3.16, 'mL'), drawn: q(3, 'mL') })
     const [below] = ask([block('l1', 1.9)], {}, { ...dog, weight: q(8.32, 'kg') }).lines
     expect(below).toMatchObject({ drawn: q(3.2, 'mL') })
+  })
+
+  // Gelatt 2001: 5 mg/kg. 4.13 kg: 20.65 mg of 25 mg/mL is 0.826 mL; 0.83 would be over, so 0.82 is drawn.
+  it('rounds down at a single maximum, undiluted and diluted', () => {
+    const small = { ...cat, weight: q(4.13, 'kg') }
+    const eye = { id: 'e', drug: 'enrofloxacin', use: 'antibiotic_course', dose: q(5, 'mg/kg'), stock: q(25, 'mg/mL') }
+    expect(ask([eye], {}, small).lines[0]?.drawn).toEqual(q(0.82, 'mL'))
+    const pain = { id: 'm', drug: 'meloxicam', use: 'nsaid', route: 'SC (EU label)', dose: q(0.2, 'mg/kg') }
+    // 0.826 mg of 50 mg/mL is 0.01652 mL; one in ten 0.1652 mL, and 0.17 would be over.
+    expect(ask([{ ...pain, stock: q(50, 'mg/mL') }], {}, small).lines[0]?.dilution?.drawn).toEqual(q(0.16, 'mL'))
   })
 
   it('offers a dilution for a volume that cannot be drawn, and prints no undiluted volume', () => {
@@ -393,6 +410,13 @@ describe('drugs that must not meet', () => {
     expect(codes(met('meloxicam', '2026-03-01T10:00:00+01:00', nsaid)?.findings)).toContain('two-nsaids')
   })
 
+  // 21 CFR 522.304: 4.4 mg/kg a day; divided, 2.2 every 12 h. 2.3 every 12 h would be 4.6.
+  it('counts a divided course for the whole day', () => {
+    const half = { ...nsaid, qualifier: 'divided' }
+    expect(codes(ask([{ ...half, dose: q(2.2, 'mg/kg') }]).lines[0]?.findings)).not.toContain('over-daily-maximum')
+    expect(codes(ask([{ ...half, dose: q(2.3, 'mg/kg') }]).lines[0]?.findings)).toContain('over-daily-maximum')
+  })
+
   it('lets a course of one NSAID go on', () => {
     const given = [{ drug: 'carprofen', amount: q(36, 'mg'), at: '2026-03-01T09:00:00+01:00' }]
     expect(ask([nsaid], { given }).lines[0]?.verdict).toBe('ok')
@@ -409,6 +433,22 @@ describe('drugs that must not meet', () => {
       stock: q(0.5, 'mg/mL'),
     }
     expect(codes(ask([line], { given }, cat).lines[0]?.findings)).toContain('excluded-by-given')
+  })
+
+  it('is as strict when nobody wrote down how much meloxicam the cat had', () => {
+    const line = { id: 'm', drug: 'meloxicam', use: 'nsaid', route: 'PO', dose: q(0.05, 'mg/kg') }
+    const given = [{ drug: 'meloxicam', at: '2026-03-01T09:00:00+01:00' }]
+    expect(codes(ask([line], { given }, cat).lines[0]?.findings)).toContain('excluded-by-given')
+    const little = [{ drug: 'meloxicam', amount: q(0.82, 'mg'), at: '2026-03-01T09:00:00+01:00' }]
+    expect(codes(ask([line], { given: little }, cat).lines[0]?.findings)).not.toContain('excluded-by-given')
+  })
+
+  // UK label of methadone: severe liver and kidney disease together; either alone is no bar.
+  it('wants all words of an exclusion that names several together', () => {
+    const line = { id: 'm', drug: 'methadone', use: 'analgesia_bolus', dose: q(0.3, 'mg/kg'), stock: q(10, 'mg/mL') }
+    const having = (...conditions: string[]) => ask([line], {}, { ...dog, conditions }).lines[0]?.verdict
+    expect(having('renal-disease')).toBe('ok')
+    expect(having('renal-disease', 'hepatic-disease')).toBe('refused')
   })
 
   it('keeps atipamezole away from ketamine for forty minutes', () => {

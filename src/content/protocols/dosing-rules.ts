@@ -1,4 +1,4 @@
-import type { DosingRules } from '#core/dosing/rules.ts'
+import { band, type DosingRules, kgBand } from '#core/dosing/rules.ts'
 import { Decimal, quantity } from '#core/units/quantity.ts'
 import { bodySurface } from './body-surface.ts'
 import { drugPairs } from './drug-pairs.ts'
@@ -20,15 +20,12 @@ const lean = {
   checked: '2026-11-25',
 } as const
 
-const kg = (low: string, high: string) => ({ low: quantity(low, 'kg'), high: quantity(high, 'kg') })
-const band = (low: string, high: string) => ({ low: new Decimal(low), high: new Decimal(high) })
-
 /** Every number of the dosing checks that belongs to no single drug. */
 export const dosingRules: DosingRules = {
   weight: {
     plausible: {
-      dog: { value: { usual: kg('1.5', '80'), possible: kg('0.3', '115') }, ...house },
-      cat: { value: { usual: kg('2', '9'), possible: kg('0.3', '16') }, ...house },
+      dog: { value: { usual: kgBand('1.5', '80'), possible: kgBand('0.3', '115') }, ...house },
+      cat: { value: { usual: kgBand('2', '9'), possible: kgBand('0.3', '16') }, ...house },
     },
     olderThan: { value: quantity('24', 'h'), ...house },
     // 2.2 is pounds read as kilograms; 0.4536 the other way round.

@@ -2,7 +2,7 @@ import type { Species } from '#core/animal/species.ts'
 import type { Provenance, Sourced } from '#core/evidence/sourced.ts'
 import type { Group } from '#core/formulary/words.ts'
 import type { Level } from '#core/outcome/finding.ts'
-import type { Decimal, Quantity } from '#core/units/quantity.ts'
+import { Decimal, type Quantity, quantity } from '#core/units/quantity.ts'
 
 /** From `low` to `high`, both included; a bare ratio. */
 export type Band = { readonly low: Decimal; readonly high: Decimal }
@@ -18,6 +18,16 @@ export type WeightRules = {
   readonly lean: Sourced<{ readonly from: number; readonly sharePerPoint: Decimal }>
 }
 export type KgBand = { readonly low: Quantity<'kg'>; readonly high: Quantity<'kg'> }
+
+/** Example: `band('2.0', '2.4')`. */
+export function band(low: string, high: string): Band {
+  return { low: new Decimal(low), high: new Decimal(high) }
+}
+
+/** Example: `kgBand('1.5', '80')`. */
+export function kgBand(low: string, high: string): KgBand {
+  return { low: quantity(low, 'kg'), high: quantity(high, 'kg') }
+}
 
 /** Two groups that must not meet, or must be thought about. */
 export type Interaction = Provenance & {
