@@ -5,7 +5,7 @@ import { type BlockDoubt, type Check, type EyeState, eyeStateOf, isEyeLook } fro
 import { type DoneOperation, endedBy, itemOf, windowDays, windowOf } from './follow-up.ts'
 import { rootOf, timesWritten } from './operations.ts'
 import type { Draft, OwedItem, Why } from './owed-item.ts'
-import { type DueDates, type Setting, visitDays, wholeDays } from './setting.ts'
+import { type DueDates, laterOf, type Setting, visitDays, wholeDays } from './setting.ts'
 
 /**
  * Looks at face and eye of an operated ear: the planned ones, then monthly until normal. An eye without a blink, with
@@ -78,32 +78,41 @@ function atRiskLooks(open: readonly OwedItem[], state: EyeState, operation: Done
   const limit = setting.rules.face.atRiskLimit.value.count
   const seen = dayOf({ at: state.lastSeen.at, zone: setting.zone })
   const limits = open.map((item) => dayOf({ at: item.dueBy, zone: item.zone })).sort()
-  const windows: { from: string; until: string }[] = []
+  const found: Draft[] = []
   let previous = seen
+  // The next two weeks are counted from the day the visit really has, so that a visit moved earlier leaves no longer gap.
   const fill = () => {
-    const from = dayAfter(previous, setting.rules.face.atRiskAgain.value)
-    previous = addDays(previous, limit)
-    windows.push({ from, until: previous })
+    const item = atRiskLook(previous, found.length + 1, state, operation, setting)
+    previous = dayOf({ at: item.dueBy, zone: item.zone })
+    found.push({ item, ended: null })
   }
   for (const due of limits) {
     while (daysBetween(previous, due) > limit) fill()
-    if (due > previous) previous = due
+    previous = laterOf(previous, due)
   }
   fill()
-  const root = state.lastSeen.by ? rootOf(setting.file.theCase, state.lastSeen.by.header.id) : 'operation'
+  return found
+}
+
+function atRiskLook(
+  previous: string,
+  index: number,
+  state: EyeState,
+  operation: DoneOperation,
+  setting: Setting,
+): OwedItem {
   const { atRiskAgain, atRiskLimit } = setting.rules.face
-  return windows.map((window, index) => ({
-    item: draftItem(operation, setting, visitDays(window, addDays(seen, 1), setting), {
-      id: `eye:${operation.id}:${operation.side}:${root}:${index + 1}`,
-      what: 'eye-at-risk-look',
-      about: {},
-      who: 'surgeon',
-      way: 'visit',
-      why: [...state.risk, { code: 'limit-two-weeks', about: { days: String(limit) } }],
-      facts: [atRiskAgain, atRiskLimit],
-    }),
-    ended: null,
-  }))
+  const window = { from: dayAfter(previous, atRiskAgain.value), until: dayAfter(previous, atRiskLimit.value) }
+  const root = state.lastSeen.by ? rootOf(setting.file.theCase, state.lastSeen.by.header.id) : 'operation'
+  return draftItem(operation, setting, visitDays(window, addDays(previous, 1), setting), {
+    id: `eye:${operation.id}:${operation.side}:${root}:${index}`,
+    what: 'eye-at-risk-look',
+    about: {},
+    who: 'surgeon',
+    way: 'visit',
+    why: [...state.risk, { code: 'limit-two-weeks', about: { days: String(atRiskLimit.value.count) } }],
+    facts: [atRiskAgain, atRiskLimit],
+  })
 }
 
 /** After the planned looks, once a month until face and eye are normal; what was never assessed is not normal. */
