@@ -495,6 +495,7 @@ describe('drugs that must not meet', () => {
     expect(codes(ask([marbofloxacin]).lines[0]?.findings)).toContain('age-unknown')
     expect(codes(ask([marbofloxacin], {}, { ...dog, ageMonths: 8 }).lines[0]?.findings)).toContain('excluded')
     expect(codes(ask([marbofloxacin], {}, { ...dog, ageMonths: 30 }).lines[0]?.findings)).not.toContain('age-unknown')
+    expect(codes(ask([marbofloxacin], {}, { ...dog, ageMonths: 12 }).lines[0]?.findings)).not.toContain('excluded')
   })
 })
 
