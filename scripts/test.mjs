@@ -14,7 +14,11 @@ const counts = { passed: 0, failed: 0, skipped: 0 }
 function step(title, args) {
   console.log(`\n== ${title}`)
   return new Promise((done) => {
-    const child = spawn(process.execPath, args, { cwd: root, env: { ...process.env, NO_COLOR: '1', FORCE_COLOR: undefined }, stdio: ['ignore', 'pipe', 'pipe'] })
+    const child = spawn(process.execPath, args, {
+      cwd: root,
+      env: { ...process.env, NO_COLOR: '1', FORCE_COLOR: undefined },
+      stdio: ['ignore', 'pipe', 'pipe'],
+    })
     let said = ''
     for (const stream of [child.stdout, child.stderr]) {
       stream.setEncoding('utf8').on('data', (chunk) => {
@@ -42,7 +46,16 @@ const results = []
 results.push(await step('check: types, style, import rule, unit tests', ['scripts/check.mjs']))
 results.push(await step('build', ['scripts/build.mjs', '--force']))
 results.push(await step('the worked case of the README', ['scripts/readme.mjs', '--check']))
-results.push(await step('both stores, papers, command line, journeys', ['node_modules/vitest/vitest.mjs', 'run', '--project', 'whole']))
+results.push(
+  await step('both stores, papers, command line, journeys', [
+    'node_modules/vitest/vitest.mjs',
+    'run',
+    '--project',
+    'whole',
+  ]),
+)
 if (results.includes(false) && counts.failed === 0) counts.failed = 1
-console.log(`\n${counts.passed} passed, ${counts.failed} failed${counts.skipped > 0 ? `, ${counts.skipped} skipped` : ''}`)
+console.log(
+  `\n${counts.passed} passed, ${counts.failed} failed${counts.skipped > 0 ? `, ${counts.skipped} skipped` : ''}`,
+)
 process.exitCode = results.includes(false) ? 1 : 0

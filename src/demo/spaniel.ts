@@ -633,7 +633,7 @@ function ward(chart: Chart): void {
         {
           drug: 'carbomer',
           label: 'Carbomer eye gel',
-          purpose: 'keep the left eye moist',
+          purpose: 'a moist left eye',
           form: 'eye-gel',
           strength: { value: '0.2', unit: '%' },
           each: '1',

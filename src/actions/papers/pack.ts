@@ -12,6 +12,7 @@ import { calendarOf } from '#documents/calendar/calendar.ts'
 import { isPaper, type PaperDefinition, type PaperInput } from '#documents/case/paper-input.ts'
 import { papers } from '#documents/index.ts'
 import type { PdfPress } from '#documents/render/pdf.ts'
+import { renderText } from '#documents/render/text.ts'
 import { judgeOperation } from '../dosing/judge-operation.ts'
 import { timeline } from './timeline.ts'
 
@@ -29,10 +30,10 @@ export type Pack = {
 }
 
 /**
- * Every document that the case has reached: the papers as tagged PDF, the calendar, what is owed, and all entries as a
+ * Every document that the case has reached: the papers as tagged PDF (and as plain text when asked), the calendar, what is owed, and all entries as a
  * spreadsheet. `on` is the date the papers carry; nothing else is looked up.
  */
-export function packOf(file: CaseFile, on: Moment, press: PdfPress): Pack {
+export function packOf(file: CaseFile, on: Moment, press: PdfPress, form: { readonly text?: boolean } = {}): Pack {
   const owed = owedOf(file, procedures, { rules: owedRules })
   const documents: Packed[] = []
   const notYet: { paper: string; because: string }[] = []
@@ -44,13 +45,10 @@ export function packOf(file: CaseFile, on: Moment, press: PdfPress): Pack {
         continue
       }
       const name = input.operation === null ? definition.id : `${definition.id}-${input.operation}`
-      documents.push({
-        file: `${name}.pdf`,
-        paper: definition.id,
-        title: made.title,
-        mediaType: 'application/pdf',
-        content: press(made),
-      })
+      const about = { paper: definition.id, title: made.title }
+      documents.push({ file: `${name}.pdf`, ...about, mediaType: 'application/pdf', content: press(made) })
+      if (form.text)
+        documents.push({ file: `${name}.txt`, ...about, mediaType: 'text/plain', content: renderText(made) })
     }
   }
   return { documents: [...documents, ...dataOf(file, on, owed)], notYet }

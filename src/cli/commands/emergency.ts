@@ -54,9 +54,9 @@ function rowsOf(group: Answer['groups'][number]): string {
     amount(row.amount),
     amount(row.stock),
     amount(row.drawn),
-    row.note,
   ])
-  return table(['drug', 'dose', 'amount', 'strength', 'draw', 'note'], rows)
+  const notes = group.rows.map((row) => `  ${row.name}: ${row.note}\n`).join('')
+  return `${table(['drug', 'dose', 'amount', 'strength', 'draw'], rows)}${notes}`
 }
 
 function energyOf({ energy }: Answer): string {

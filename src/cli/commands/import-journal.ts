@@ -59,5 +59,5 @@ function readAttachments({ files }: ReadJournal, folder: string) {
 
 async function said(store: Store, { clinic, entries }: ReadJournal): Promise<string> {
   const cases = await store.cases(clinic)
-  return `Imported clinic ${clinic}: ${entries.length} entries, ${cases.length} cases.\n`
+  return `Imported clinic ${clinic}: ${entries.length} entries, ${cases.length} ${cases.length === 1 ? 'case' : 'cases'}.\n`
 }

@@ -12,7 +12,13 @@ import { loadFonts } from '../fonts.ts'
 import { readJournalFile } from '../journal-files.ts'
 import { readText } from '../read-input.ts'
 
-type Options = { readonly out: string; readonly lang: string; readonly case?: string; readonly on?: string }
+type Options = {
+  readonly out: string
+  readonly lang: string
+  readonly case?: string
+  readonly on?: string
+  readonly text?: boolean
+}
 
 export const pack: CommandFile = {
   name: 'pack',
@@ -24,6 +30,7 @@ export const pack: CommandFile = {
       .requiredOption('--out <folder>', 'where the documents go')
       .option('--case <stream>', 'which case, when the file holds several')
       .option('--on <day>', 'the date on the papers; the time of the last entry when none is named')
+      .option('--text', 'every paper as plain text too')
       .option('--lang <tag>', 'language of the papers', 'en')
       .action(async (path: string, options: Options) => {
         if (options.lang !== 'en') {
@@ -31,7 +38,7 @@ export const pack: CommandFile = {
         }
         const journal = readJournalFile(path)
         const file = caseFile(journal, streamOf(journal, options.case))
-        const { documents, notYet } = packOf(file, dateOf(file, options.on), pdfPress(loadFonts()))
+        const { documents, notYet } = packOf(file, dateOf(file, options.on), pdfPress(loadFonts()), options)
         mkdirSync(options.out, { recursive: true })
         for (const { file: name, content } of documents) writeFileSync(join(options.out, name), content)
         writeFileSync(join(options.out, 'journal.jsonl'), await readText(path))

@@ -1,4 +1,5 @@
 // Written by scripts/write-indexes.mjs: sorted, one line per file.
+// biome-ignore-all assist/source/organizeImports: sorted by file name, character by character.
 import { bloodInSwabs } from './blood-in-swabs.ts'
 import { bloodMarks } from './blood-marks.ts'
 import { bloodPerKg } from './blood-per-kg.ts'

@@ -1,4 +1,5 @@
 // Written by scripts/write-indexes.mjs: sorted, one line per file.
+// biome-ignore-all assist/source/organizeImports: sorted by file name, character by character.
 import { anders2008 } from './anders-2008.ts'
 import { anderson2000 } from './anderson-2000.ts'
 import { bacon2003 } from './bacon-2003.ts'
