@@ -38,6 +38,8 @@ export const owedInEnglish = {
   },
   why: {
     'days-after-operation': 'Counted from the operation: {from} to {until} {unit}.',
+    'on-day': 'Counted from the operation: day {day}.',
+    'asked-every-time': 'Asked before every operation.',
     'after-going-home': '{from} to {until} {unit} after going home.',
     'month-check': '{from} to {until} {unit} after the operation.',
     'house-policy': 'House policy {policy}: {value}, by {by} on {on}, because: {because}',
@@ -61,7 +63,7 @@ export const owedInEnglish = {
       'Possible block effect; how long {drug} lasts is not on record here, so it is not graded.',
     'lubricate-how': '{how}',
     'until-blink-returns': 'Until a look finds the eye out of risk.',
-    'tried-without-answer': 'Tried {tries} times without an answer.',
+    'tried-without-answer': 'Tries without an answer so far: {tries}.',
     'unknown-too-early':
       '“Unknown” was written down before {tries} tries over {channels} channels; it does not settle this.',
     'three-tries-done': '{tries} tries over {channels} channels are made: “unknown” may be written down, never “fine”.',

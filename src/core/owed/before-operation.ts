@@ -32,6 +32,7 @@ function draft(operation: OperationOnFile, setting: Setting, wanted: Wanted, set
   const { person = null, dueBy = operation.moment.at, about = {}, precision = 'minute', ...rest } = wanted
   const item: OwedItem = {
     ...rest,
+    why: settledBy === null ? rest.why : [{ code: 'asked-every-time', about: {} }],
     id: `${wanted.what}:${operation.id}`,
     about,
     person,
@@ -209,7 +210,7 @@ function admission(operation: OperationOnFile, setting: Setting): Wanted {
   const common = { what: 'admission', who: 'owner', way: 'visit', withOwner: true } as const
   if (!policy) {
     const dueFrom = startOfDay(dayOf({ at: operation.moment.at, zone: setting.zone }), setting.zone)
-    return { ...common, dueFrom, why: [{ code: 'admission-time-not-set', about: {} }], facts: [] }
+    return { ...common, dueFrom, precision: 'day', why: [{ code: 'admission-time-not-set', about: {} }], facts: [] }
   }
   const { from, until } = policy.span
   const back = (count: number) =>

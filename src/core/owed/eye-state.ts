@@ -181,12 +181,14 @@ class Signs {
     return why
   }
 
+  /** Of what was looked at since the operation: a sign of the baseline that nobody saw again is "not assessed". */
   notNormal(): string[] {
     const found: string[] = []
-    if (this.#blink === 'absent' || this.#blink === 'weak') found.push(`blink ${this.#blink}`)
-    if (this.#droop === 'yes') found.push('lip or ear droops')
+    const again = (sign: string) => this.#assessedAfter.has(sign)
+    if (again('blink') && (this.#blink === 'absent' || this.#blink === 'weak')) found.push(`blink ${this.#blink}`)
+    if (again('lip or ear droop') && this.#droop === 'yes') found.push('lip or ear droops')
     if (this.#horner === 'yes') found.push('Horner’s')
-    if (this.#tears && compare(this.#tears, this.#face.normalTears.value) < 0)
+    if (again('tear test') && this.#tears && compare(this.#tears, this.#face.normalTears.value) < 0)
       found.push(`tear test ${this.#tears.toString()}`)
     if (this.#cornea === 'positive') found.push('cornea stains')
     return found

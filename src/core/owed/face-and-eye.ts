@@ -2,7 +2,7 @@ import type { FaceLook } from '#core/procedures/follow-up.ts'
 import { procedureNamed } from '#core/procedures/procedure.ts'
 import { addDays, dayAfter, dayOf, daysBetween, endOfDay } from '#core/time/calendar-day.ts'
 import { type BlockDoubt, type Check, type EyeState, eyeStateOf, isEyeLook } from './eye-state.ts'
-import { type DoneOperation, endedBy, itemOf, windowDays, windowOf } from './follow-up.ts'
+import { type DoneOperation, endedBy, itemOf, sayWindow, windowDays, windowOf } from './follow-up.ts'
 import { rootOf, timesWritten } from './operations.ts'
 import type { Draft, OwedItem, Why } from './owed-item.ts'
 import { type DueDates, laterOf, type Setting, visitDays, wholeDays } from './setting.ts'
@@ -44,21 +44,13 @@ function plannedLook(look: FaceLook, state: EyeState, operation: DoneOperation, 
     look.way === 'visit'
       ? visitDays(days, addDays(operation.dayOfOperation, 1), setting)
       : wholeDays(days, setting.zone)
-  const { from, until } = window.span
   const item = draftItem(operation, setting, dates, {
     id: `face:${operation.id}:${operation.side}:${look.id}`,
     what: 'face-and-eye-look',
     about: { look: look.id },
     who: 'nurse',
     way: look.way,
-    why: [
-      {
-        code: 'days-after-operation',
-        about: { from: String(from.count), until: String(until.count), unit: from.unit },
-      },
-      ...window.why,
-      ...state.risk,
-    ],
+    why: [sayWindow(window.span), ...window.why, ...state.risk],
     facts: [window.fact],
   })
   const seen = state.checks.find((check) => check.at >= dates.dueFrom && countsAsLook(check, state))

@@ -65,6 +65,13 @@ export function endedBy(item: OwedItem, line: Pick<Line, 'at' | 'header'> | unde
   return { item, ended: { because, by: line.header.id } }
 }
 
+/** How a window is said: one day, days or weeks from the operation, or months after it. */
+export function sayWindow({ from, until }: Span): Why {
+  if (from.unit === 'days' && from.count === until.count) return { code: 'on-day', about: { day: String(from.count) } }
+  const about = { from: String(from.count), until: String(until.count), unit: from.unit }
+  return { code: from.unit === 'months' ? 'month-check' : 'days-after-operation', about }
+}
+
 /** Days counted from the operation: "day 10" of 4 March is 14 March. */
 export function windowDays(span: Span, day: string): { from: string; until: string } {
   return { from: dayAfter(day, span.from), until: dayAfter(day, span.until) }
@@ -88,8 +95,7 @@ function firstCall(step: FollowUpStep, operation: DoneOperation, setting: Settin
     : wholeDays(windowDays(window.span, dayOf(start)), setting.zone)
   const calls = theCase.live('call').filter(({ at, body }) => body.about === 'first-call' && at > operation.moment.at)
   const tries = calls.filter(({ body }) => body.reached !== 'yes').length
-  const { from, until } = window.span
-  const about = { from: String(from.count), until: String(until.count), unit: from.unit }
+  const counted = sayWindow(window.span)
   const item = itemOf(operation, setting, dates, {
     id: `first-call:${operation.id}`,
     what: 'first-call',
@@ -97,7 +103,7 @@ function firstCall(step: FollowUpStep, operation: DoneOperation, setting: Settin
     who: 'nurse',
     way: 'call',
     why: [
-      { code: home ? 'after-going-home' : 'days-after-operation', about },
+      home ? { ...counted, code: 'after-going-home' } : counted,
       ...window.why,
       ...(tries > 0 ? [{ code: 'tried-without-answer' as const, about: { tries: String(tries) } }] : []),
     ],
@@ -121,8 +127,6 @@ function visit(step: FollowUpStep, operation: DoneOperation, setting: Setting): 
   const window = windowOf(step, `owed.${step.id}`, setting)
   const days = windowDays(window.span, operation.dayOfOperation)
   const dates = visitDays(days, addDays(operation.dayOfOperation, 1), setting)
-  const { from, until } = window.span
-  const about = { from: String(from.count), until: String(until.count), unit: from.unit }
   const what = step.id === 'first-call' || step.id === 'twelve-months' ? 'recheck' : whatOf[step.id]
   const settling = settledVisit(step, operation, dates, setting)
   const item = itemOf(operation, setting, dates, {
@@ -131,11 +135,7 @@ function visit(step: FollowUpStep, operation: DoneOperation, setting: Setting): 
     about: { step: step.id },
     who: what === 'recheck' ? 'surgeon' : 'nurse',
     way: 'visit',
-    why: [
-      { code: from.unit === 'months' ? 'month-check' : 'days-after-operation', about },
-      ...window.why,
-      ...settling.why,
-    ],
+    why: [sayWindow(window.span), ...window.why, ...settling.why],
     facts: [window.fact],
   })
   return endedBy(item, settling.line)

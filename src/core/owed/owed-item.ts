@@ -39,6 +39,8 @@ export type OwedCode = (typeof owedCodes)[number]
 
 export const whyCodes = [
   'days-after-operation',
+  'on-day',
+  'asked-every-time',
   'after-going-home',
   'month-check',
   'house-policy',

@@ -1,5 +1,5 @@
 import { procedureNamed } from '#core/procedures/procedure.ts'
-import { type DoneOperation, itemOf, windowDays, windowOf } from './follow-up.ts'
+import { type DoneOperation, itemOf, sayWindow, windowDays, windowOf } from './follow-up.ts'
 import { isOfEar } from './operations.ts'
 import type { Draft, Ending, OwedItem, Why } from './owed-item.ts'
 import { dueWithin } from './results.ts'
@@ -25,9 +25,8 @@ export function owedAtTwelveMonths(operation: DoneOperation, setting: Setting): 
   const enough = isEnough(tries, setting)
   const status = statuses.findLast(({ body }) => body.status !== 'unknown' || enough)
   const tooEarly = status === undefined && statuses.length > 0
-  const { from, until } = window.span
   const why: Why[] = [
-    { code: 'month-check', about: { from: String(from.count), until: String(until.count), unit: from.unit } },
+    sayWindow(window.span),
     ...window.why,
     ...(tries.length > 0 ? [{ code: 'tried-without-answer' as const, about: { tries: String(tries.length) } }] : []),
     ...(tooEarly ? [{ code: 'unknown-too-early' as const, about: politeness(setting) }] : []),

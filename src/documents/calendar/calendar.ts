@@ -76,7 +76,7 @@ function ownersItems(file: CaseFile, owed: Owed): { item: OwedItem; ended: Close
   return [
     ...owed.owed.map((item) => ({ item, ended: null })),
     ...owed.closed.map(({ item, because }) => ({ item, ended: because })),
-  ].filter(({ item }) => item.withOwner && isOwners(item))
+  ].filter(({ item, ended }) => item.withOwner && isOwners(item) && ended !== 'not-needed')
 }
 
 type Around = {
@@ -92,7 +92,7 @@ function visitEvent(item: OwedItem, ended: ClosedItem['because'] | null, around:
   const said = sayOwed(item, owedInEnglish)
   const { phone } = file.clinic
   const full = options.words === 'full'
-  const cancelled = ended === 'death' || ended === 'overtaken' || ended === 'not-needed' || ended === 'too-late'
+  const cancelled = ended === 'death' || ended === 'overtaken' || ended === 'too-late'
   return {
     uid: uid(item.id),
     sequence: item.revision,
