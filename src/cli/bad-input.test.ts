@@ -154,7 +154,7 @@ describe('bad input on the command line', () => {
     expect(problem(quietEar(['dose', '-'], '{"animal":'))).toMatchObject({ code: 'not-json' })
     expect(problem(quietEar(['frobnicate']))).toMatchObject({ code: 'wrong-call' })
     const misspelt = dose({ animal: { ...animal, flgas: ['abcb1-mutant'] }, lines: [block] })
-    expect([misspelt.status, problem(misspelt).path]).toEqual([2, 'animal'])
+    expect([misspelt.status, problem(misspelt).path]).toEqual([2, 'animal.flgas'])
     const unknownWord = dose({ animal: { ...animal, conditions: ['renal-diseas'] }, lines: [block] })
     expect([unknownWord.status, problem(unknownWord).path]).toEqual([2, 'animal.conditions[0]'])
   })

@@ -45,7 +45,7 @@ const routeWords = z.string().transform((text, context) => {
 const conditions = z.array(listed(animalWords, 'word of the list of conditions')).default([])
 const stock = positiveQuantityIn(...stockUnits)
 /** `{strength, divides}`, or the strength alone. */
-const tabletFields = z.object({
+const tabletFields = z.strictObject({
   strength: positiveQuantityIn('mg', 'mg/{tablet}').transform((strength) => new Quantity(strength.value, 'mg')),
   divides: listed(['whole', 'halves', 'quarters', 'unknown'], 'way to cut a tablet').optional(),
 })
@@ -54,13 +54,14 @@ const tablet = z.preprocess(
   tabletFields,
 )
 
-const animalFields = z.object({
+/** Strict, here and below: a misspelt `conditions` must never pass as "no conditions". */
+const animalFields = z.strictObject({
   species: listed(speciesList, 'species'),
   weight: positiveQuantityIn('kg').optional(),
   weightIs: listed(['measured', 'estimated'], 'kind of weight').optional(),
   weighedAt: instant.optional(),
   previousWeight: positiveQuantityIn('kg').optional(),
-  weightConfirmed: z.object({ by: z.string().min(1), reason: z.string().min(1) }).optional(),
+  weightConfirmed: z.strictObject({ by: z.string().min(1), reason: z.string().min(1) }).optional(),
   ageMonths: z.number().nonnegative().optional(),
   bodyCondition: z.number().min(1).max(9).optional(),
   flags: conditions,
@@ -72,7 +73,7 @@ const animal = animalFields.transform(({ flags, conditions, ...rest }) => ({
   conditions: [...new Set([...flags, ...conditions])],
 }))
 
-const givenFields = z.object({
+const givenFields = z.strictObject({
   drug: z.string().min(1),
   amount: positiveQuantityIn('mg', 'mL', '[iU]', 'mmol').optional(),
   stock: stock.optional(),
@@ -81,7 +82,7 @@ const givenFields = z.object({
   use: listed(uses, 'use').optional(),
 })
 
-const lineFields = z.object({
+const lineFields = z.strictObject({
   id: z.string().min(1),
   drug: z.string().min(1),
   use: listed(uses, 'use'),
@@ -102,7 +103,7 @@ const line = lineFields.transform(({ route, qualifier, ...rest }) => ({
   qualifier: qualifier ?? route?.qualifier,
 }))
 
-const requestFields = z.object({
+const requestFields = z.strictObject({
   animal,
   given: z.array(givenFields).default([]),
   at: instant.optional(),
@@ -129,21 +130,4 @@ function said<T extends object>(value: T): { [K in keyof T]?: Exclude<T[K], unde
   return Object.fromEntries(Object.entries(value).filter(([, entry]) => entry !== undefined)) as {
     [K in keyof T]?: Exclude<T[K], undefined>
   }
-}
-
-/** Fields that were sent and that nothing here reads: a misspelt `conditions` must not pass in silence. */
-export function unreadFields(input: unknown): string[] {
-  const { animal = {}, given = [], lines = [] } = input as { animal?: object; given?: object[]; lines?: object[] }
-  return [
-    ...unread('', input as object, requestFields.shape),
-    ...unread('animal.', animal, animalFields.shape),
-    ...given.flatMap((entry, i) => unread(`given[${i}].`, entry, givenFields.shape)),
-    ...lines.flatMap((entry, i) => unread(`lines[${i}].`, entry, lineFields.shape)),
-  ]
-}
-
-function unread(path: string, sent: object, shape: object): string[] {
-  return Object.keys(sent)
-    .filter((key) => !Object.hasOwn(shape, key))
-    .map((key) => `${path}${key}`)
 }

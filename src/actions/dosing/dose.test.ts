@@ -307,11 +307,10 @@ describe('what a plan is told beside the dose', () => {
     expect(at(2)).not.toContain('rate-too-slow')
   })
 
-  it('says which fields it did not read', () => {
-    const answer = ask([{ ...block('l1', 1), dosage: 3 }], {}, { ...dog, conditons: ['renal-disease'] })
-    const texts = answer.findings.filter(({ code }) => code === 'field-not-read').map(({ text }) => text)
-    expect(texts.join(' ')).toContain('animal.conditons')
-    expect(texts.join(' ')).toContain('lines[0].dosage')
+  it('refuses a misspelt field by name, so that it never passes as one that was left out', () => {
+    const misspelt = { ...dog, conditons: ['renal-disease'] }
+    expect(() => ask([block('l1', 1)], {}, misspelt)).toThrow('animal.conditons: "conditons" is not a field')
+    expect(() => ask([{ ...block('l1', 1), dosage: 3 }])).toThrow('lines[0].dosage: "dosage" is not a field')
   })
 
   it('carries the caution, the range and the interval', () => {

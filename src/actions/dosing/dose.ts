@@ -2,13 +2,13 @@ import { formulary } from '#content/formulary/index.ts'
 import { dosingRules } from '#content/protocols/dosing-rules.ts'
 import { caution } from '#content/wording/caution.ts'
 import { doseLines } from '#core/dosing/dose-lines.ts'
-import { found } from '#core/dosing/findings.ts'
+import { linesOfPlan } from '#core/dosing/from-journal.ts'
 import type { DosePolicy, UsualPlan } from '#core/dosing/plan.ts'
 import type { PlannedLine } from '#core/dosing/request.ts'
 import type { Syringe } from '#core/dosing/syringe.ts'
 import { InputError } from '../input.ts'
 import { type DoseAnswer, writeAnswer } from './dose-answer.ts'
-import { readDoseRequest, unreadFields } from './dose-request.ts'
+import { readDoseRequest } from './dose-request.ts'
 
 export type { DoseAnswer } from './dose-answer.ts'
 
@@ -28,8 +28,7 @@ export function dose(input: unknown, clinic: DosingClinic): DoseAnswer {
   const lines = asked.lines ?? linesOf(asked.plan, clinic)
   expectUniqueIds(lines)
   const result = doseLines({ ...asked, lines }, { drugs: formulary, rules: dosingRules, ...clinic })
-  const unread = unreadFields(input).map((field) => found('note', 'field-not-read', { field }))
-  return writeAnswer({ ...result, findings: [...result.findings, ...unread] }, caution)
+  return writeAnswer(result, caution)
 }
 
 /** Without lines of their own, the lines of the named plan are what is asked. */
@@ -43,14 +42,7 @@ function linesOf(name: string | undefined, { plans }: DosingClinic): PlannedLine
       `lines: give the lines of the plan, or the name of a usual plan (${known}).`,
     )
   }
-  return plan.lines.map(({ id, drug, use, route, qualifier, formulation }) => ({
-    id,
-    drug,
-    use,
-    ...(route && { route }),
-    ...(qualifier && { qualifier }),
-    ...(formulation && { formulation }),
-  }))
+  return linesOfPlan(plan)
 }
 
 function expectUniqueIds(lines: readonly PlannedLine[]): void {

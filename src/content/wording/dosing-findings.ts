@@ -72,7 +72,6 @@ export const doseFindingWords = {
   'pair-forbidden': '{drug} must not meet {other}: {because}. {left}.',
   'pair-to-think-about': '{drug} meets {other}: {because}. {left}.',
   'given-drug-unknown': '{given} is not in the formulary (near names: {near}): it counts in no check.',
-  'field-not-read': 'The field "{field}" is not read by this check; nothing was concluded from it.',
   'rate-too-slow': '{drug} at {rate} is slower than a pump keeps exactly (least: {least}). Run a weaker dilution.',
   'duration-not-chosen': 'How long {drug} is to run is not stated; only the amount per hour is given.',
 } as const satisfies Record<DoseCode, string>

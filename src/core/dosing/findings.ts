@@ -58,7 +58,6 @@ export const doseCodes = [
   'given-drug-unknown',
   'rate-too-slow',
   'duration-not-chosen',
-  'field-not-read',
 ] as const
 export type DoseCode = (typeof doseCodes)[number]
 

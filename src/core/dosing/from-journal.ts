@@ -172,13 +172,14 @@ function plannedLineOf(body: BodyOf<'planned-line'>): PlannedLine | undefined {
 
 /** The lines of a plan as lines to be worked out. */
 export function linesOfPlan(plan: UsualPlan): PlannedLine[] {
-  return plan.lines.map(({ id, drug, use, route, qualifier, stock, tablet }) => ({
+  return plan.lines.map(({ id, drug, use, route, qualifier, formulation, stock, tablet }) => ({
     id,
     drug,
     use,
     plan: plan.name,
     ...(route && { route }),
     ...(qualifier && { qualifier }),
+    ...(formulation && { formulation }),
     ...(stock && { stock }),
     ...(tablet && { tablet }),
   }))
