@@ -1,8 +1,19 @@
+import { agreementSheet } from './agreement/agreement-sheet.ts'
 import type { PaperDefinition } from './case/paper-input.ts'
 import { doseSheet } from './dose-sheet/dose-sheet.ts'
 import { emergencySheetPaper } from './emergency-sheet/emergency-sheet.ts'
 import { homePage } from './home-page/home-page.ts'
+import { ownerLeaflet } from './leaflet/owner-leaflet.ts'
+import { referringLetter } from './letter/referring-letter.ts'
 import { operationReport } from './operation-report/operation-report.ts'
 
 /** Every paper of a case, sorted by id. A new one joins here and nowhere else. */
-export const papers: readonly PaperDefinition[] = [doseSheet, emergencySheetPaper, homePage, operationReport]
+export const papers: readonly PaperDefinition[] = [
+  agreementSheet,
+  doseSheet,
+  emergencySheetPaper,
+  homePage,
+  operationReport,
+  ownerLeaflet,
+  referringLetter,
+]

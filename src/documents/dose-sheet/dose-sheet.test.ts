@@ -61,7 +61,7 @@ test('A line shows purpose, drug, dose, amount, what to draw and what that reall
 test('Lines worked out for another weight than the last one are called old', () => {
   const open = exampleEntries().filter(({ kind }) => kind !== 'operation-summary')
   expect(sheetOf(open)).toContain('worked out for 8.2 kg; the last weight on record is 12.4 kg')
-  expect(sheetOf(open)).toContain('the volume to draw is 2.4 mL, not 1.6 mL')
+  expect(sheetOf(open)).toContain('the volume to draw is 2.5 mL, not 1.6 mL')
 })
 
 test('Without a second check the sheet says that it is missing; "nobody available" is printed as such', () => {

@@ -1,0 +1,98 @@
+import { leafletEdition, leafletOptions, leafletInEnglish as words } from '#content/wording/leaflet.ts'
+import { papersInEnglish } from '#content/wording/papers.ts'
+import { procedureIds } from '#core/animal/procedure.ts'
+import type { Species } from '#core/animal/species.ts'
+import type { CaseFile } from '#core/journal/clinic.ts'
+import { optionIds } from '#core/journal/kinds/choice.ts'
+import { fill } from '#core/outcome/finding.ts'
+import { animalOf, earOf, paperOf } from '../case/case-words.ts'
+import { notYet, type PaperDefinition } from '../case/paper-input.ts'
+import { type Block, facts, heading, list, paragraph, small, text } from '../render/model.ts'
+import { earSentences } from './ears.ts'
+import { figureBlocks } from './figures.ts'
+import { numberSources } from './numbered-sources.ts'
+
+/** What an owner takes home before deciding: every choice in equal depth, with what studies counted and what nobody knows. */
+export const ownerLeaflet: PaperDefinition = {
+  id: 'owner-leaflet',
+  title: 'Leaflet for the owner',
+  per: 'case',
+  of: (input) => {
+    const { file } = input
+    const animal = animalOf(file)
+    if (!animal) return notYet('no-identity')
+    const { theCase } = file
+    if (!theCase.latest('ear-findings') && !theCase.latest('choice')) return notYet('no-findings')
+    const { name, species } = animal
+    const options = optionIds.filter((option) => isChoiceFor(option, species))
+    const { numbered, listed } = numberSources()
+    const told = options.flatMap((option) => {
+      const procedure = procedureIds.find((id) => id === option)
+      return [...optionBlocks(file, option), ...(procedure ? figureBlocks(procedure, species, numbered) : noFigures)]
+    })
+    numbered([words.basicsText, words.staysText, ...options.map((option) => leafletOptions[option].told)])
+    return paperOf(input, {
+      id: 'owner-leaflet',
+      title: fill(words.title, { name }),
+      blocks: [
+        ...otherLanguage(file),
+        heading(1, words.ears),
+        ...earSentences(file).map((sentence) => paragraph(sentence)),
+        heading(1, words.basics),
+        ...words.basicsText.value.map((line) => paragraph(line)),
+        heading(1, words.choices),
+        paragraph(words.choicesIntro),
+        paragraph(fill(words.figuresIntro, { name })),
+        ...told,
+        heading(1, words.stays),
+        list(words.staysText.value.map((line) => fill(line, { name }))),
+        heading(1, words.own),
+        paragraph(words.ownText),
+        heading(1, words.questions),
+        list(words.questionsText),
+        { kind: 'callout', tone: 'calm', word: words.undecidedWord, lines: [words.undecided] },
+        heading(1, words.sources),
+        paragraph(words.sourcesIntro),
+        paragraph([small(listed().join('\n'))]),
+        facts([words.edition, fill(words.editionValue, { edition: leafletEdition })]),
+      ],
+    })
+  },
+}
+
+type OptionId = (typeof optionIds)[number]
+
+function isChoiceFor(option: OptionId, species: Species): boolean {
+  return leafletOptions[option].species.some((one) => one === species)
+}
+
+/** One choice: the same four answers for each, then what was said about it for these ears. */
+function optionBlocks(file: CaseFile, option: OptionId): Block[] {
+  const { name, told } = leafletOptions[option]
+  const { what, good, bad, home } = told.value
+  const { fields } = words
+  return [
+    heading(2, name),
+    facts([fields.what, what], [fields.good, good], [fields.bad, bad], [fields.home, home]),
+    ...answersFor(file, option).map((answer) => paragraph([text(answer)])),
+  ]
+}
+
+function answersFor({ theCase }: CaseFile, option: OptionId): string[] {
+  return theCase.live('choice').flatMap((line) => {
+    const side = earOf(line)
+    const about = side ? papersInEnglish.sides[side] : papersInEnglish.notRecorded
+    return line.body.options
+      .filter((one) => one.option === option)
+      .map(({ answer, because }) => fill(words[answer], { side: about, because }))
+  })
+}
+
+const noFigures: readonly Block[] = [paragraph([small(words.noFigures)])]
+
+function otherLanguage(file: CaseFile): Block[] {
+  const language = file.theCase.latest('household')?.body.language ?? 'en'
+  if (language.split('-')[0] === 'en') return []
+  const line = fill(papersInEnglish.otherLanguage, { language })
+  return [{ kind: 'callout', tone: 'attention', word: papersInEnglish.pleaseNote, lines: [line] }]
+}

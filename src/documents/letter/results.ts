@@ -1,0 +1,57 @@
+import { letterInEnglish as words } from '#content/wording/letter.ts'
+import { papersInEnglish } from '#content/wording/papers.ts'
+import { specimenWords } from '#content/wording/report.ts'
+import { type CaseFile, personNamed } from '#core/journal/clinic.ts'
+import type { BodyOf, Line } from '#core/journal/fold.ts'
+import { fill } from '#core/outcome/finding.ts'
+import { earOf, sayDay } from '../case/case-words.ts'
+import { type Block, list, paragraph } from '../render/model.ts'
+
+/** Every specimen with what the laboratory wrote, raw, and who read it. A result nobody read says so. */
+export function resultBlocks(file: CaseFile): Block[] {
+  const specimens = file.theCase.live('specimen')
+  if (specimens.length === 0) return [paragraph(words.noSamples)]
+  return [list(specimens.map((line) => specimenWordsOf(file, line)))]
+}
+
+function specimenWordsOf(file: CaseFile, line: Line<BodyOf<'specimen'>>): string {
+  const result = file.theCase.live('specimen-result').findLast(({ body }) => body.specimen === line.header.id)
+  const side = earOf(line)
+  const head = fill(words.sampleLine, {
+    label: line.body.label,
+    site: specimenWords.sites[line.body.site],
+    side: side ? papersInEnglish.sides[side] : papersInEnglish.notRecorded,
+    date: sayDay(line.header.happenedAt),
+    state: result ? resultWords(result) : words.sampleWaiting,
+  })
+  return result ? [head, ...detail(result.body), readWords(file, result.header.id)].join('\n') : head
+}
+
+function resultWords({ body, header }: Line<BodyOf<'specimen-result'>>): string {
+  const organisms = body.isolates.map(({ organism }) => organism).join(', ') || papersInEnglish.notRecorded
+  const growth = fill(words.growth[body.growth], { organisms })
+  return fill(words.sampleResult, {
+    status: specimenWords.status[body.status],
+    date: sayDay(header.happenedAt),
+    growth,
+  })
+}
+
+/** Raw, as the laboratory printed it; nothing is interpreted in a letter. */
+function detail({ isolates, text }: BodyOf<'specimen-result'>): string[] {
+  const tested = isolates
+    .filter(({ results }) => results.length > 0)
+    .map(({ organism, results }) => {
+      const said = results.map(({ drug, raw }) => `${drug} ${raw}`).join(', ')
+      return fill(words.resistance, { organism, results: said })
+    })
+  return [...tested, ...(text === null ? [] : [text])]
+}
+
+function readWords(file: CaseFile, result: string): string {
+  const read = file.theCase.live('result-read').findLast(({ body }) => body.result === result)
+  if (!read) return words.notRead
+  const { author, happenedAt } = read.header
+  const person = author.kind === 'person' ? personNamed(file, author.person) : author.kind
+  return fill(words.readDecision, { person, date: sayDay(happenedAt), text: read.body.text })
+}
