@@ -2,6 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { owedRules } from '#content/follow-up/owed-rules.ts'
 import { procedures } from '#content/procedures/index.ts'
+import { owedInEnglish } from '#content/wording/owed.ts'
 import { procedureIds } from '#core/animal/procedure.ts'
 import { entryMaker, type MakeEntry } from '#core/journal/entries-for-tests.ts'
 import type { Entry } from '#core/journal/entry.ts'
@@ -11,6 +12,7 @@ import { dayOf, daysBetween } from '#core/time/calendar-day.ts'
 import { fileOf } from './files-for-tests.ts'
 import { owedOf } from './owed.ts'
 import type { Owed } from './owed-item.ts'
+import { sayOwed } from './owed-wording.ts'
 
 const zone = 'Europe/London'
 const cut = '2026-03-04T09:00:00.000Z'
@@ -138,6 +140,8 @@ describe('whatever the findings and the closed days', () => {
           const { owed: items, closed: ended } = owed(course(entryMaker(), looks, procedure), when)
           for (const item of [...items, ...ended.map((one) => one.item)]) {
             expect(item.dueFrom <= item.dueBy).toBe(true)
+            const said = sayOwed(item, owedInEnglish)
+            expect(`${said.what} ${said.why}`).not.toMatch(/[{}]|undefined/)
             if (before.has(item.what)) expect(item.dueBy <= cut).toBe(true)
             else expect(item.dueFrom >= cut).toBe(true)
           }
