@@ -149,10 +149,6 @@ export function isLate(item: Pick<OwedItem, 'dueBy'>, now: string): boolean {
   return Date.parse(now) > Date.parse(item.dueBy)
 }
 
-export function isDue(item: Pick<OwedItem, 'dueFrom'>, now: string): boolean {
-  return Date.parse(now) >= Date.parse(item.dueFrom)
-}
-
 /** The ids of the sources behind an item, each once. */
 export function sourceIdsOf(item: Pick<OwedItem, 'facts'>): string[] {
   return [...new Set(item.facts.flatMap((fact) => fact.sources))]
