@@ -13,10 +13,10 @@ const sourceIds = new Set<string>(sources.map(({ id }) => id))
 const studyIds = new Set<string>(studies.map(({ id }) => id))
 
 describe('every study', () => {
-  it('is there: thirty of them, each once', () => {
-    expect(studies).toHaveLength(30)
-    expect(studyIds.size).toBe(30)
-    expect(rows).toHaveLength(118)
+  it('is there: none of the first thirty is lost, each stands once', () => {
+    expect(studies.length).toBeGreaterThanOrEqual(30)
+    expect(studyIds.size).toBe(studies.length)
+    expect(rows.length).toBeGreaterThanOrEqual(118)
   })
 
   it.each(studies.map((study) => [study.id, study] as const))('%s names a source that resolves', (_, study) => {

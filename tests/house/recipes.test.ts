@@ -1,0 +1,87 @@
+import { spawnSync } from 'node:child_process'
+import { cpSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { house, PlantedTree, runScript } from './planted-tree.ts'
+
+/** The files that the pages of docs/how-to tell a newcomer to write: each block begins with its path. */
+const pages = readdirSync(join(house, 'docs/how-to')).filter((page) => page.startsWith('add-'))
+const files = pages.flatMap((page) => {
+  const text = readFileSync(join(house, 'docs/how-to', page), 'utf8')
+  return [...text.matchAll(/^```ts\n\/\/ (src\/\S+)\n([\s\S]*?)^```$/gm)].map(([, path = '', body = '']) => ({
+    page,
+    path,
+    body,
+  }))
+})
+
+const listOfOperations = 'src/core/animal/procedure.ts'
+
+describe('the recipes', () => {
+  let tree: PlantedTree
+  beforeAll(() => {
+    tree = new PlantedTree(Object.fromEntries(files.map(({ path, body }) => [path, body])))
+    for (const part of ['src', 'tests/content', 'tests/types']) {
+      cpSync(join(house, part), join(tree.root, part), { recursive: true })
+    }
+    for (const part of ['tsconfig.pure.json', 'vitest.config.ts', 'biome.json', 'tests/build-once.ts']) {
+      cpSync(join(house, part), join(tree.root, part))
+    }
+    cpSync(join(house, 'scripts'), join(tree.root, 'scripts'), { recursive: true })
+    const known = readFileSync(join(house, listOfOperations), 'utf8')
+    writeFileSync(
+      join(tree.root, listOfOperations),
+      known.replace('\n] as const', "\n  'example-osteotomy',\n] as const"),
+    )
+  })
+  afterAll(() => tree.remove())
+
+  const run = (...command: readonly string[]) => {
+    const done = spawnSync(process.execPath, command, {
+      cwd: tree.root,
+      encoding: 'utf8',
+      env: { ...process.env, NO_COLOR: '1' },
+    })
+    return { status: done.status, said: `${done.stdout}${done.stderr}` }
+  }
+
+  it.each(pages)('of %s hold at least one file, and fit on a page', (page) => {
+    expect(files.filter((file) => file.page === page).length).toBeGreaterThan(0)
+    expect(readFileSync(join(house, 'docs/how-to', page), 'utf8').split('\n').length).toBeLessThanOrEqual(61)
+  })
+
+  it('are written in the style of the house', () => {
+    const { status, said } = run('node_modules/@biomejs/biome/bin/biome', 'check', ...files.map(({ path }) => path))
+    expect(said).toContain(`Checked ${files.length} files`)
+    expect(status).toBe(0)
+  })
+
+  it('keep to the layers and stay pure', () => {
+    expect(runScript('check-imports.mjs', ['--root', tree.root])).toMatchObject({ status: 0 })
+    expect(runScript('check-purity.mjs', ['--root', tree.root])).toMatchObject({ status: 0 })
+  })
+
+  it('satisfy the rules that every fact and every kind must satisfy', () => {
+    expect(runScript('write-indexes.mjs', [], tree.root).status).toBe(0)
+    const tests = ['tests/content', 'src/core/journal/kind.test.ts']
+    const { status, said } = run('node_modules/vitest/vitest.mjs', 'run', '--project', 'unit', ...tests)
+    expect(said).toMatch(/Tests {2}\d+ passed \(/)
+    expect(status).toBe(0)
+  })
+
+  it('lead to every place that must take a stand on a new operation', () => {
+    const { said } = run('node_modules/ts7/bin/tsc', '-p', 'tsconfig.json')
+    const places = [...said.matchAll(/^(src\S+|tests\S+)\(\d+,\d+\): error/gm)].map(([, place]) => place)
+    expect(places).toContain('src/content/wording/odds.ts')
+    expect(places).not.toContain('src/content/procedures/example-osteotomy.ts')
+    expect(said).toContain("'example-osteotomy'")
+    cpSync(join(house, listOfOperations), join(tree.root, listOfOperations))
+    rmSync(join(tree.root, 'src/content/procedures/example-osteotomy.ts'))
+    expect(runScript('write-indexes.mjs', [], tree.root).status).toBe(0)
+  })
+
+  it('compile', () => {
+    expect(run('node_modules/ts7/bin/tsc', '-p', 'tsconfig.json')).toEqual({ status: 0, said: '' })
+    expect(run('node_modules/ts7/bin/tsc', '-p', 'tsconfig.pure.json')).toEqual({ status: 0, said: '' })
+  })
+})
