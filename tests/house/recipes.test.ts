@@ -16,6 +16,7 @@ const files = pages.flatMap((page) => {
 })
 
 const listOfOperations = 'src/core/animal/procedure.ts'
+const oddsPage = 'src/content/wording/odds.ts'
 
 describe('the recipes', () => {
   let tree: PlantedTree
@@ -61,26 +62,41 @@ describe('the recipes', () => {
     expect(runScript('check-purity.mjs', ['--root', tree.root])).toMatchObject({ status: 0 })
   })
 
-  it('satisfy the rules that every fact and every kind must satisfy', () => {
+  it('lead to every place that must take a stand on a new operation', () => {
     expect(runScript('write-indexes.mjs', [], tree.root).status).toBe(0)
+    const { said } = run('node_modules/ts7/bin/tsc', '-p', 'tsconfig.json')
+    const places = [...said.matchAll(/^(src\S+|tests\S+)\(\d+,\d+\): error/gm)].map(([, place]) => place)
+    expect(places).toContain(oddsPage)
+    expect(places).not.toContain('src/content/procedures/example-osteotomy.ts')
+    expect(said).toContain("'example-osteotomy'")
+    const words = readFileSync(join(tree.root, oddsPage), 'utf8')
+    const added = "    'example-osteotomy': 'an invented operation',\n    traction: '"
+    writeFileSync(join(tree.root, oddsPage), words.replace("    traction: '", added))
+  })
+
+  it('satisfy the rules that every fact and every kind must satisfy', () => {
     const tests = ['tests/content', 'src/core/journal/kind.test.ts']
     const { status, said } = run('node_modules/vitest/vitest.mjs', 'run', '--project', 'unit', ...tests)
     expect(said).toMatch(/Tests {2}\d+ passed \(/)
     expect(status).toBe(0)
   })
 
-  it('lead to every place that must take a stand on a new operation', () => {
-    const { said } = run('node_modules/ts7/bin/tsc', '-p', 'tsconfig.json')
-    const places = [...said.matchAll(/^(src\S+|tests\S+)\(\d+,\d+\): error/gm)].map(([, place]) => place)
-    expect(places).toContain('src/content/wording/odds.ts')
-    expect(places).not.toContain('src/content/procedures/example-osteotomy.ts')
-    expect(said).toContain("'example-osteotomy'")
-    cpSync(join(house, listOfOperations), join(tree.root, listOfOperations))
-    rmSync(join(tree.root, 'src/content/procedures/example-osteotomy.ts'))
-    expect(runScript('write-indexes.mjs', [], tree.root).status).toBe(0)
+  it('appear in the reference pages, which the check then finds out of date or complete', () => {
+    const docs = join(tree.root, 'scripts/docs.mjs')
+    expect(run(docs, '--check')).toMatchObject({ status: 1, said: expect.stringContaining('is out of date') })
+    expect(run(docs).status).toBe(0)
+    const page = readFileSync(join(tree.root, 'docs/reference/formulary.md'), 'utf8')
+    expect(page).toContain('| dose range | 1 to 2 mg/kg | read; study; high confidence | [author-2020]')
+    expect(readFileSync(join(tree.root, 'docs/reference/kinds.md'), 'utf8')).toContain('## example-look')
+    expect(run(docs, '--check').status).toBe(0)
+    writeFileSync(join(tree.root, 'docs/reference/formulary.md'), page.replace('1 to 2 mg/kg', '1 to 3 mg/kg'))
+    expect(run(docs, '--check').said).toContain('docs/reference/formulary.md is out of date')
   })
 
-  it('compile', () => {
+  it('compile, each without the unanswered operation', () => {
+    for (const path of [listOfOperations, oddsPage]) cpSync(join(house, path), join(tree.root, path))
+    rmSync(join(tree.root, 'src/content/procedures/example-osteotomy.ts'))
+    expect(runScript('write-indexes.mjs', [], tree.root).status).toBe(0)
     expect(run('node_modules/ts7/bin/tsc', '-p', 'tsconfig.json')).toEqual({ status: 0, said: '' })
     expect(run('node_modules/ts7/bin/tsc', '-p', 'tsconfig.pure.json')).toEqual({ status: 0, said: '' })
   })
