@@ -69,18 +69,18 @@ function countsAsLook(check: Check, state: EyeState): boolean {
 function atRiskLooks(open: readonly OwedItem[], state: EyeState, operation: DoneOperation, setting: Setting): Draft[] {
   const limit = setting.rules.face.atRiskLimit.value.count
   const seen = dayOf({ at: state.lastSeen.at, zone: setting.zone })
-  const limits = open.map((item) => dayOf({ at: item.dueBy, zone: item.zone })).sort()
   const found: Draft[] = []
   let previous = seen
-  // The next two weeks are counted from the day the visit really has, so that a visit moved earlier leaves no longer gap.
+  const firstDay = (item: OwedItem) => laterOf(previous, dayOf({ at: item.dueFrom, zone: item.zone }))
+  // Counted from the first day of the look before: on whichever day of its window that is made, no gap grows too long.
   const fill = () => {
     const item = atRiskLook(previous, found.length + 1, state, operation, setting)
-    previous = dayOf({ at: item.dueBy, zone: item.zone })
+    previous = firstDay(item)
     found.push({ item, ended: null })
   }
-  for (const due of limits) {
-    while (daysBetween(previous, due) > limit) fill()
-    previous = laterOf(previous, due)
+  for (const item of [...open].sort((a, b) => (a.dueBy < b.dueBy ? -1 : 1))) {
+    while (daysBetween(previous, dayOf({ at: item.dueBy, zone: item.zone })) > limit) fill()
+    previous = firstDay(item)
   }
   fill()
   return found
