@@ -47,7 +47,8 @@ module.exports = {
       from: { path: '^src/(core|content|demo)/', pathNot: notTests },
       to: {
         dependencyTypes: ['npm', 'npm-dev', 'npm-no-pkg', 'npm-unknown'],
-        pathNot: 'node_modules/(decimal[.]js|temporal-polyfill|temporal-spec|temporal-utils|zod|@noble/hashes|@stdlib/)',
+        pathNot:
+          'node_modules/(decimal[.]js|temporal-polyfill|temporal-spec|temporal-utils|zod|@noble/hashes|@stdlib/)',
       },
     },
   ],
