@@ -6,6 +6,7 @@ import { entryMaker } from '#core/journal/entries-for-tests.ts'
 import { Decimal } from '#core/units/quantity.ts'
 import { isPaper } from '../case/paper-input.ts'
 import { exampleEntries, inputFor } from '../case/sample-case-for-tests.ts'
+import { ownerLeaflet } from '../leaflet/owner-leaflet.ts'
 import { renderText } from '../render/text.ts'
 import { homePage } from './home-page.ts'
 import { courseOf, sayAmount } from './medicines.ts'
@@ -63,7 +64,7 @@ test('A course across the change of clocks keeps its clock times and says so', (
     ),
   )
   if (!isPaper(made)) throw new Error(made.because)
-  expect(renderText(made)).toContain('The clocks change on 29 March 2026.')
+  expect(renderText(made).replaceAll(/\s+/g, ' ')).toContain('will not show 01:30. Give that dose at 02:30.')
 })
 
 test('The page says the side in capitals, what replaces discharge as the warning sign, and both phone numbers', () => {
@@ -94,6 +95,13 @@ test('A result whose owner was not told is still announced, one that was told is
   })
   expect(pageOf([...entries, result])).toContain('We will phone you, whatever the result is.')
   expect(pageOf([...entries, result, told])).not.toContain('We will phone you')
+})
+
+test('After a death the owner gets no page and no leaflet any more', () => {
+  const dead = [...exampleEntries(), entryMaker({}, 8)({ kind: 'death', at: '2026-02-12T09:30:00.000Z' })]
+  const because = 'the animal has died; nothing is asked of the owner any more'
+  expect(homePage.of(inputFor(dead))).toEqual({ kind: 'not-yet', because })
+  expect(ownerLeaflet.of(inputFor(dead))).toEqual({ kind: 'not-yet', because })
 })
 
 test('Before the animal goes home there is no page, and the reason is said', () => {

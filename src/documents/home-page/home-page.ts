@@ -20,6 +20,7 @@ export const homePage: PaperDefinition = {
     const discharge = file.theCase.latest('discharge')
     if (!animal) return notYet('no-identity')
     if (!discharge) return notYet('not-discharged')
+    if (file.theCase.latest('death')) return notYet('dead')
     const { body } = discharge
     const operations = operationsOf(file).filter(({ done }) => done !== null)
     return paperOf(input, {
@@ -123,7 +124,9 @@ function waitingFor(file: CaseFile): Block[] {
       date: sayDay(line.header.happenedAt),
     }),
   )
-  return [paragraph(words.waiting), list(said)]
+  return [
+    paragraph(`${words.waiting}\n${[...new Set(said)].map((one) => `– ${one}`).join('\n')}\n${words.weWillPhone}`),
+  ]
 }
 
 function taught(file: CaseFile, { taught: items, taughtBy }: BodyOf<'discharge'>): Block[] {

@@ -1,11 +1,11 @@
 import { homeInEnglish as words } from '#content/wording/home.ts'
 import { papersInEnglish } from '#content/wording/papers.ts'
-import { type HomeMedicine, medicineTimes, tabletsNeeded } from '#core/home/medicine-times.ts'
+import { clockChanges, type HomeMedicine, medicineTimes, tabletsNeeded } from '#core/home/medicine-times.ts'
 import { fill } from '#core/outcome/finding.ts'
 import type { WallTime } from '#core/time/wall-times.ts'
 import { Decimal, plain } from '#core/units/quantity.ts'
 import { sayCalendarDay, sayDayOfYear } from '../case/case-words.ts'
-import { type Block, paragraph, type Run, small, strong, type Table, text } from '../render/model.ts'
+import { type Block, paragraph, type Run, small, type Table, text } from '../render/model.ts'
 
 /** One medicine with every dose of its course on the wall clock, and how much that is in all. */
 export type Course = {
@@ -36,14 +36,17 @@ export function medicineBlocks(medicines: readonly HomeMedicine[], zone: string)
   if (medicines.length === 0) return [paragraph(words.noMedicines)]
   const courses = medicines.map((medicine) => courseOf(medicine, zone))
   const times = [...new Set(courses.flatMap(({ doses }) => doses.map(({ time }) => time)))].sort()
-  const changes = new Set(
-    courses.flatMap(({ doses }) => doses.filter(({ clock }) => clock !== 'plain').map(({ day }) => day)),
-  )
+  const changes = courses.flatMap(({ doses }) => clockChanges(doses)).map(saidChange)
   return [
-    times.length > widestDay ? longTable(courses, times) : dayTable(courses, times),
-    ...[...changes].sort().map((day) => paragraph(fill(words.clockChange, { day: sayCalendarDay(day) }))),
+    times.length > widestDay ? longTable(courses) : dayTable(courses, times),
+    ...[...new Set(changes)].map((sentence) => paragraph(sentence)),
     paragraph(`${words.forgotten} ${words.noHumanMedicine}`),
   ]
+}
+
+/** What to do with a dose at a time that the clocks skip or show twice. */
+function saidChange({ day, time, shown, clock }: WallTime): string {
+  return fill(clock === 'twice' ? words.clockTwice : words.clockSkips, { day: sayCalendarDay(day), time, shown })
 }
 
 /** More clock times than this would not fit side by side. */
@@ -72,26 +75,25 @@ function dayTable(courses: readonly Course[], times: readonly string[]): Table {
   }
 }
 
-/** The same, one row for each clock time of each medicine, for a day with many of them. */
-function longTable(courses: readonly Course[], times: readonly string[]): Table {
-  const { time, give, last, total } = words.columns
-  const rows = times.flatMap((at) =>
-    courses.filter(({ doses }) => doses.some((dose) => dose.time === at)).map((course) => ({ at, course })),
-  )
+/** The same with the clock times in one column, for a day with many of them. */
+function longTable(courses: readonly Course[]): Table {
+  const { medicine, give, time, last, total } = words.columns
   return {
     kind: 'table',
     caption: words.clockCaption,
     rowHeader: true,
     columns: [
-      { head: time, align: 'left', share: 1 },
-      { head: give, align: 'left', share: 4 },
-      { head: last, align: 'left', share: 2 },
-      { head: total, align: 'right', share: 1.4, weight: 'strong' },
+      { head: medicine, align: 'left', share: 3.3 },
+      { head: give, align: 'left', share: 1.2, weight: 'strong' },
+      { head: time, align: 'left', share: 1.9, weight: 'strong' },
+      { head: last, align: 'left', share: 1.7 },
+      { head: total, align: 'right', share: 1.2, weight: 'strong' },
     ],
-    rows: rows.map(({ at, course }) => [
-      at,
-      [strong(`${eachTime(course)} `), ...named(course)],
-      saidDose(course.doses.findLast((dose) => dose.time === at)),
+    rows: courses.map((course) => [
+      named(course),
+      eachTime(course),
+      [...new Set(course.doses.map((dose) => dose.time))].sort().join(', '),
+      saidDose(course.doses.at(-1)),
       sayAmount(course.total, course.medicine.form),
     ]),
   }
