@@ -2,10 +2,10 @@ import { execFileSync } from 'node:child_process'
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import { afterAll, beforeAll, expect, test } from 'vitest'
 import { loadFonts } from '#cli/fonts.ts'
 import { pdfPress } from '#documents/render/pdf.ts'
 import { hostile, samplePaper } from '#documents/render/sample-for-tests.ts'
-import { afterAll, beforeAll, expect, test } from 'vitest'
 import { ensureDebian } from '../../scripts/ensure-debian.mjs'
 
 let folder: string

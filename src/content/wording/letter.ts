@@ -40,7 +40,7 @@ export const letterInEnglish = {
     side: 'Ear',
     by: 'Seen by',
     wound: 'Wound',
-    face: 'Blink',
+    face: 'Blink and signs',
     tears: 'Tears',
     text: 'Remark',
   },
@@ -128,4 +128,5 @@ export const findingWords = {
   },
   answers: { chosen: 'chosen', declined: 'declined', open: 'not decided' },
   possibleBlock: 'possible block effect',
+  seenSigns: { lipOrEarDroop: 'droop', horner: 'Horner’s syndrome', headTilt: 'head tilt', painful: 'painful' },
 } as const

@@ -38,6 +38,7 @@ export const papersInEnglish = {
     'not-discharged': 'the animal has not gone home yet',
     'no-referring-vet': 'no referring vet is on record',
     'nothing-to-report': 'there is neither a finding nor an operation to write about yet',
+    dead: 'the animal has died; nothing is asked of the owner any more',
     'not-agreed': 'nothing has been agreed yet',
   },
 } as const

@@ -23,6 +23,7 @@ export const ownerLeaflet: PaperDefinition = {
     if (!animal) return notYet('no-identity')
     const { theCase } = file
     if (!theCase.latest('ear-findings') && !theCase.latest('choice')) return notYet('no-findings')
+    if (theCase.latest('death')) return notYet('dead')
     const { name, species } = animal
     const options = optionIds.filter((option) => isChoiceFor(option, species))
     const { numbered, listed } = numberSources()

@@ -56,16 +56,20 @@ function checkTable(checks: readonly Line<BodyOf<'check'>>[]): Block {
       sideOf(line),
       sayCode(line.body.seenBy),
       sayCode(line.body.wound),
-      blinkWords(line.body),
+      faceWords(line.body),
       line.body.tearTest === null ? sayCode('not-assessed') : sayUnit(line.body.tearTest),
       line.body.text ?? '',
     ]),
   }
 }
 
-/** A missing blink under the block is not graded as a palsy. */
-function blinkWords({ blink, possibleBlockEffect }: BodyOf<'check'>): string {
-  return possibleBlockEffect ? `${sayCode(blink)} (${findingWords.possibleBlock})` : sayCode(blink)
+/** The blink and every sign that is there. A missing blink under the block is not graded as a palsy. */
+function faceWords(check: BodyOf<'check'>): string {
+  const signs = (['lipOrEarDroop', 'horner', 'headTilt', 'painful'] as const)
+    .filter((sign) => check[sign] === 'yes')
+    .map((sign) => findingWords.seenSigns[sign])
+  const block = check.possibleBlockEffect ? [findingWords.possibleBlock] : []
+  return [sayCode(check.blink), ...block, ...signs].join('; ')
 }
 
 function later(file: CaseFile): Block[] {

@@ -12,7 +12,7 @@ export const template = String.raw`
 #let hair = 0.5pt + rgb("#c3cdd0")
 #let wall = paper.print == "wall"
 #let large = paper.print == "large"
-#let footsize = if large { 9pt } else { 8pt }
+#let footsize = 8pt
 
 #set document(title: paper.title + " – " + paper.about, date: auto)
 #set text(lang: paper.tongue.language, region: paper.tongue.region, font: "Noto Sans", size: base, fill: ink)
@@ -23,7 +23,7 @@ export const template = String.raw`
 
 #set page(
   paper: "a4",
-  margin: if wall { (x: 15mm, top: 16mm, bottom: 17mm) } else if large { (x: 20mm, top: 20mm, bottom: 25mm) } else { (left: 25mm, right: 22mm, top: 25mm, bottom: 28mm) },
+  margin: if wall { (x: 15mm, top: 16mm, bottom: 17mm) } else if large { (x: 18mm, top: 17mm, bottom: 19mm) } else { (left: 25mm, right: 22mm, top: 25mm, bottom: 28mm) },
   header-ascent: 35%,
   header: {
     set text(size: footsize, fill: quiet)

@@ -1,0 +1,50 @@
+import { judgeOperation } from '#actions/dosing/judge-operation.ts'
+import { caseFile, caseStreams } from '#actions/journal/case-file.ts'
+import { readJournal } from '#actions/journal/read-journal.ts'
+import { owedRules } from '#content/follow-up/owed-rules.ts'
+import { procedures } from '#content/procedures/index.ts'
+import { owedInEnglish } from '#content/wording/owed.ts'
+import { operationsOf } from '#core/owed/operations.ts'
+import { owedOf } from '#core/owed/owed.ts'
+import { sayOwed } from '#core/owed/owed-wording.ts'
+import { type DemoName, demoFile } from '#demo/index.ts'
+import { isPaper } from '#documents/case/paper-input.ts'
+import { papers } from '#documents/index.ts'
+import type { Paper } from '#documents/render/model.ts'
+
+/** One invented case, whole or as it stood when its animal went home. */
+export const approvedCases = ['spaniel', 'spaniel-going-home', 'cat', 'cat-going-home'] as const
+export type ApprovedCase = (typeof approvedCases)[number]
+
+/** Every paper that the case has reached, and the reasons for those it has not. */
+export function papersOf(name: ApprovedCase): { readonly made: readonly Paper[]; readonly notYet: readonly string[] } {
+  const file = fileOf(name)
+  const last = file.theCase.lines.at(-1)
+  if (!last) throw new Error('An invented case has entries.')
+  const owed = owedOf(file, procedures, { rules: owedRules }).owed.map((item) => {
+    const { what, who, why } = sayOwed(item, owedInEnglish)
+    return { id: item.id, what, who, why, dueFrom: item.dueFrom, dueBy: item.dueBy }
+  })
+  const operation = operationsOf(file).at(-1)?.id ?? null
+  const doses = operation === null ? null : judgeOperation(file, operation)
+  const made: Paper[] = []
+  const notYet: string[] = []
+  for (const paper of papers) {
+    const one = paper.of({ file, on: last.header.happenedAt, operation, owed, doses })
+    if (isPaper(one)) made.push(one)
+    else notYet.push(`${paper.id}: ${one.because}`)
+  }
+  return { made, notYet }
+}
+
+function fileOf(name: ApprovedCase) {
+  const demo: DemoName = name.startsWith('cat') ? 'cat' : 'spaniel'
+  const journal = readJournal(demoFile([demo]))
+  const [stream] = caseStreams(journal.entries)
+  if (stream === undefined) throw new Error('An invented case has a stream.')
+  if (!name.endsWith('-going-home')) return caseFile(journal, stream)
+  const home = journal.entries.find((entry) => entry.header.kind === 'discharge')
+  if (!home) throw new Error('Both animals go home.')
+  const entries = journal.entries.filter(({ envelope }) => envelope.position <= home.envelope.position)
+  return caseFile({ ...journal, entries }, stream)
+}
