@@ -109,8 +109,8 @@ const policy = z
     }
   })
 
-const fields = z.object({
-  operation: z.object({
+const fields = z.strictObject({
+  operation: z.strictObject({
     at: instant,
     zone,
     procedure: listed(procedureIds, 'procedure of the list'),
@@ -147,16 +147,4 @@ export type ScheduledMedicine = ScheduleRequest['medicines'][number]
 /** Reads a request at the door; the first wrong field is named, with what would be right. */
 export function readScheduleRequest(input: unknown): ScheduleRequest {
   return readInput(fields, input)
-}
-
-/** Fields of a request that nothing reads, so that a misspelt one is said and not lost. */
-export function unreadFields(input: unknown): string[] {
-  const known = new Set(Object.keys(fields.shape))
-  const operation = new Set(Object.keys(fields.shape.operation.shape))
-  const keys = (value: unknown) => (typeof value === 'object' && value !== null ? Object.keys(value) : [])
-  const inside = keys((input as { operation?: unknown }).operation)
-  return [
-    ...keys(input).filter((key) => !known.has(key)),
-    ...inside.filter((key) => !operation.has(key)).map((key) => `operation.${key}`),
-  ].sort()
 }

@@ -149,9 +149,7 @@ describe('schedule refuses', () => {
     expect(refusal(input).message.length).toBeGreaterThan(20)
   })
 
-  it('nothing for a field it does not know, but says that nothing reads it', () => {
-    expect(schedule({ operation, closd: [] }).findings.map(({ text }) => text)).toContain(
-      'Nothing reads the field closd.',
-    )
+  it('a field it does not know, by its name', () => {
+    expect(() => schedule({ operation, closd: [] })).toThrow('closd: "closd" is not a field that is read here')
   })
 })

@@ -16,7 +16,7 @@ import { elapsedTimes } from '#core/time/wall-times.ts'
 import { plain } from '#core/units/quantity.ts'
 import { calendarOf } from '#documents/calendar/calendar.ts'
 import { type ClockMedicine, fileOfRequest, homeMedicineOf } from './schedule-file.ts'
-import { readScheduleRequest, type ScheduledMedicine, type ScheduleRequest, unreadFields } from './schedule-request.ts'
+import { readScheduleRequest, type ScheduledMedicine, type ScheduleRequest } from './schedule-request.ts'
 
 export type ScheduledItem = {
   readonly id: string
@@ -66,7 +66,7 @@ export function schedule(input: unknown): ScheduleAnswer {
     owed: owed.map((item) => writeItem(item, request)),
     closed: closed.map(({ item, because }) => ({ ...writeItem(item, request), because })),
     medicines: request.medicines.map((medicine) => courseOf(medicine, request)),
-    findings: notesOf(input, request).map(({ code, about }) => ({
+    findings: notesOf(request).map(({ code, about }) => ({
       code,
       level: 'note',
       text: fill(scheduleNotes[code], about),
@@ -140,9 +140,9 @@ function clockCourse(medicine: ClockMedicine, request: ScheduleRequest): Schedul
 
 type Note = { readonly code: ScheduleNote; readonly about: Readonly<Record<string, string>> }
 
-function notesOf(input: unknown, request: ScheduleRequest): Note[] {
+function notesOf(request: ScheduleRequest): Note[] {
   const { operation, findings, policy } = request
-  const notes: Note[] = unreadFields(input).map((field) => ({ code: 'field-not-read', about: { field } }))
+  const notes: Note[] = []
   if (policy.closedWeekdays === undefined) notes.push({ code: 'weekends-closed', about: {} })
   if (findings && !findings.at) notes.push({ code: 'finding-right-after', about: {} })
   if (findings && operation.stage === 'booked') notes.push({ code: 'finding-before-operation', about: {} })

@@ -1,5 +1,4 @@
 export type ScheduleNote =
-  | 'field-not-read'
   | 'weekends-closed'
   | 'finding-right-after'
   | 'finding-before-operation'
@@ -11,7 +10,6 @@ export type ScheduleNote =
 
 /** What the schedule took for granted, and what the clocks do to a dose. */
 export const scheduleNotes = {
-  'field-not-read': 'Nothing reads the field {field}.',
   'weekends-closed': 'Saturday and Sunday count as closed for visits; policy.closedWeekdays says otherwise.',
   'finding-right-after':
     'The findings carry no time (findings.at): they count as found right after operation and block.',
