@@ -96,6 +96,8 @@ test('All that is read in an emergency stands on the first page of its sheet', (
     expect(unspaced(first)).toContain('Nopulse')
     expect(unspaced(first)).toContain('Shockenergyforthisweight')
     expect(unspaced(first)).toContain('ontheheart')
+    expect(unspaced(first)).toContain('Editionsonthissheet:')
+    expect(unspaced(first)).toContain('standsonthenextpage.')
   }
 })
 

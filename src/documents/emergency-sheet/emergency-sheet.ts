@@ -2,7 +2,14 @@ import { emergencyFacts } from '#content/protocols/emergency-facts.ts'
 import { emergencyNotes, emergencyTitles, lossActs } from '#content/wording/emergency.ts'
 import { papersInEnglish } from '#content/wording/papers.ts'
 import { emergencySheetWords as words } from '#content/wording/papers-emergency.ts'
-import { type EmergencySheet, emergencySheet } from '#core/dosing/emergency.ts'
+import {
+  type EmergencySheet,
+  emergencySheet,
+  type Placement,
+  placements,
+  type Waveform,
+  waveforms,
+} from '#core/dosing/emergency.ts'
 import type { Provenance } from '#core/evidence/sourced.ts'
 import { fromStored } from '#core/journal/stored.ts'
 import { fill } from '#core/outcome/finding.ts'
@@ -40,6 +47,7 @@ export const emergencySheetPaper: PaperDefinition = {
         wallTable(sheet),
         bloodTable(sheet),
         shockTable(sheet),
+        paragraph([small(editionWords(sheet))]),
         { kind: 'page-break' },
         heading(1, words.behind),
         behindTable(sheet),
@@ -55,6 +63,11 @@ export const emergencySheetPaper: PaperDefinition = {
 function weightNotes({ findings }: EmergencySheet): Block[] {
   const lines = findings.map(({ code, about }) => fill(emergencyNotes[code], about))
   return lines.length === 0 ? [] : [{ kind: 'callout', tone: 'attention', word: papersInEnglish.pleaseNote, lines }]
+}
+
+function editionWords({ groups }: EmergencySheet): string {
+  const editions = new Set(groups.flatMap(({ lines }) => lines.map(({ row }) => row.edition)))
+  return fill(words.editions, { editions: [...editions].join('; ') })
 }
 
 function wallTable(sheet: EmergencySheet): Table {
@@ -96,21 +109,26 @@ function bloodTable({ blood, lossAt }: EmergencySheet): Table {
 }
 
 function shockTable({ energy }: EmergencySheet): Table {
-  const { how, waveform, energy: head } = words.shockColumns
+  const said = (placement: Placement, waveform: Waveform): string => {
+    const one = energy.find((entry) => entry.placement === placement && entry.waveform === waveform)
+    if (!one) return papersInEnglish.notKnown
+    const [low, high] = [whole(one.low), whole(one.high)]
+    return fill(low === high ? words.joulesOne : words.joules, { low, high })
+  }
   return {
     kind: 'table',
     caption: words.shockCaption,
     rowHeader: true,
     columns: [
-      { head: how, align: 'left', share: 2 },
-      { head: waveform, align: 'left', share: 2 },
-      { head: head, align: 'left', share: 4.7, weight: 'strong' },
+      { head: words.paddles, align: 'left', share: 2 },
+      ...waveforms.map(
+        (waveform) => ({ head: words.waveforms[waveform], align: 'left', share: 3, weight: 'strong' }) as const,
+      ),
     ],
-    rows: energy.map((one) => {
-      const [low, high] = [whole(one.low), whole(one.high)]
-      const said = fill(low === high ? words.joulesOne : words.joules, { low, high })
-      return [words.placements[one.placement], words.waveforms[one.waveform], said]
-    }),
+    rows: placements.map((placement) => [
+      words.placements[placement],
+      ...waveforms.map((waveform) => said(placement, waveform)),
+    ]),
   }
 }
 
