@@ -6,6 +6,10 @@ import { fileURLToPath } from 'node:url'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { loadFonts } from '#cli/fonts.ts'
 import { caution } from '#content/wording/caution.ts'
+import type { Entry } from '#core/journal/entry.ts'
+import { isPaper } from '#documents/case/paper-input.ts'
+import { exampleEntries, inputFor } from '#documents/case/sample-case-for-tests.ts'
+import { emergencySheetPaper } from '#documents/emergency-sheet/emergency-sheet.ts'
 import { renderHtml } from '#documents/render/html.ts'
 import type { Paper } from '#documents/render/model.ts'
 import { type PdfPress, pdfPress } from '#documents/render/pdf.ts'
@@ -100,6 +104,24 @@ test('All that is read in an emergency stands on the first page of its sheet', (
     expect(unspaced(first)).toContain('standsonthenextpage.')
   }
 })
+
+test.each(['0.4', '1.2', '9.9', '78'])(
+  'The wall page of %s kg is one page, whatever has to be diluted',
+  (kilograms) => {
+    const entries = exampleEntries()
+      .filter(({ kind }) => kind === 'identity' || kind === 'weight')
+      .map((entry) => (entry.kind === 'weight' ? weighing(entry, kilograms) : entry))
+    const sheet = emergencySheetPaper.of(inputFor(entries))
+    if (!isPaper(sheet)) throw new Error(sheet.because)
+    const [first = ''] = pagesOf(write(`wall-${kilograms}`, sheet))
+    expect(unspaced(first)).toContain('Nopulse')
+    expect(unspaced(first)).toContain('standsonthenextpage.')
+  },
+)
+
+function weighing(entry: Entry, value: string): Entry {
+  return { ...entry, body: { ...(entry.body as object), weight: { value, unit: 'kg' } } as Entry['body'] }
+}
 
 test('The home page is one sheet of paper, front and back', () => {
   for (const name of approvedCases) {

@@ -143,14 +143,33 @@ export const template = String.raw`
   else { panic("unknown block") }
 }
 
-#heading(level: 1, text(paper.title))
-#par(text(weight: 600, paper.about))
-#v(-0.45em)
-#par(text(fill: quiet, size: 0.92em, paper.date))
-#if paper.caution != none [
-  #v(-0.55em)
-  #par(text(fill: quiet, size: footsize, paper.caution))
+#let opening = [
+  #heading(level: 1, text(paper.title))
+  #par(text(weight: 600, paper.about))
+  #v(-0.45em)
+  #par(text(fill: quiet, size: 0.92em, paper.date))
+  #if paper.caution != none [
+    #v(-0.55em)
+    #par(text(fill: quiet, size: footsize, paper.caution))
+  ]
+  #v(if paper.print == "ordinary" { 0.6em } else { 0em })
 ]
-#v(if paper.print == "ordinary" { 0.6em } else { 0em })
-#for block in paper.blocks { set-block(block) }
+
+#if wall {
+  // The first page is read from a distance and must hold everything: too much of it is set a little smaller.
+  let end = paper.blocks.position(block => block.kind == "page-break")
+  let first = if end == none { paper.blocks } else { paper.blocks.slice(0, end) }
+  let sheet = { opening; for block in first { set-block(block) } }
+  layout(size => {
+    let shrunk(part) = std.block(width: size.width / part, sheet)
+    let part = (1.0, 0.96, 0.92, 0.88, 0.84, 0.8, 0.76, 0.72, 0.68, 0.64, 0.6).find(part => {
+      measure(shrunk(part)).height * part <= size.height
+    })
+    if part == none or part == 1.0 { sheet } else { scale(part * 100%, origin: top + left, reflow: true, shrunk(part)) }
+  })
+  if end != none { for block in paper.blocks.slice(end) { set-block(block) } }
+} else {
+  opening
+  for block in paper.blocks { set-block(block) }
+}
 `
