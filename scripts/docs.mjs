@@ -6,6 +6,7 @@ import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { withSource } from './load-source.mjs'
+import { commandsPage } from './reference/commands.mjs'
 import { emergencyPage } from './reference/emergency.mjs'
 import { citedIn, inWords } from './reference/facts.mjs'
 import { formularyPage } from './reference/formulary.mjs'
@@ -71,6 +72,9 @@ async function pages(load) {
   const { emergencyCalls } = await load('core/dosing/emergency-row.ts')
   const { kinds } = await load('core/journal/kinds/index.ts')
   const { units } = await load('core/units/unit.ts')
+  const { calcList } = await load('actions/dosing/calc.ts')
+  const { commands } = await load('cli/commands/index.ts')
+  const { Command } = await import('commander')
   const { z } = await import('zod')
 
   const others = await exportsOf(
@@ -108,8 +112,16 @@ async function pages(load) {
       fieldsOf: ({ body }) => rowsOfSchema(z.toJSONSchema(body, { unrepresentable: 'any' })),
       purposeOf,
     }),
+    'commands.md': commandsPage({ program: programOf(commands, Command), operations: calcList() }),
     'units.md': unitsPage({ units, sayUnit: (unit) => sayUnit({ value: '', unit }).trim() }),
   }
+}
+
+/** The command line as it would be built, without running anything. */
+function programOf(commands, Command) {
+  const program = new Command('quiet-ear')
+  for (const command of commands) command.add(program, { env: {} })
+  return program
 }
 
 const indexRows = [
@@ -121,6 +133,7 @@ const indexRows = [
   ['[Sources](sources.md)', 'what every number rests on'],
   ['[Kinds of entry](kinds.md)', 'what the journal can hold'],
   ['[Units](units.md)', 'the closed list'],
+  ['[Commands](commands.md)', 'the command line, and the formulas of `calc`'],
 ]
 
 const checkOnly = process.argv.includes('--check')
