@@ -31,11 +31,6 @@ export async function openLockedFolder(folder: string, options: SqliteOptions): 
   }
 }
 
-/** Opens one data file without taking its folder's lock: for whoever holds the lock already, and for a copy. */
-export function openDataFile(file: string, options: SqliteOptions): Promise<Store> {
-  return open(file, options, async () => undefined)
-}
-
 async function open(file: string, options: SqliteOptions, release: () => Promise<void>): Promise<Store> {
   const path = resolve(file)
   makeFolder(dirname(path))
