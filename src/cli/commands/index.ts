@@ -1,5 +1,6 @@
 // Written by scripts/write-indexes.mjs: sorted, one line per file.
 // biome-ignore-all assist/source/organizeImports: sorted by file name, character by character.
+import { attach } from './attach.ts'
 import { calc } from './calc.ts'
 import { demo } from './demo.ts'
 import { dose } from './dose.ts'
@@ -14,6 +15,7 @@ import { start } from './start.ts'
 import { verify } from './verify.ts'
 
 export const commands = [
+  attach,
   calc,
   demo,
   dose,
