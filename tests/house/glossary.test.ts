@@ -9,11 +9,13 @@ const headwords = new Set([...page.matchAll(/\*\*([^*]+)\*\*/g)].map(([, word = 
 
 /** Words in capitals that no clinician has to look up: of computing, of calendars, of countries, or said loudly. */
 const notClinical = new Set(
-  (
-    'APP1 APP13 ASCII BARRED BOTH BR CONFIRM CRLF CSV DTSTAMP ESTIMATED EU EUR EXIF GB GBP GPS H2O HTML IANA IEND II ' +
-    'ISO ITU-T JFIF JPEG JSON KG LB LBS LEFT ML NEVER NFC NOT NOW PDF PNG REFUSED REPORTED RFC RIFF RIGHT SHA-256 ' +
-    'SKIPPED SQRT2 STOP T00 T12 TMS UK US UTC UTF-16 UTF-8 UTF8 UUID VP8 VP8X WEBP XMP'
-  ).split(' '),
+  [
+    'APP1 APP13 ASCII CRLF CSV DTSTAMP EXIF GPS HTML IANA IEND II ISO ITU-T JFIF JPEG JSON NFC PDF PNG RFC RIFF SHA-256',
+    'SQRT2 T00 T12 UTC UTF-16 UTF-8 UTF8 UUID VP8 VP8X WEBP XMP',
+    'BR EU EUR GB GBP H2O KG LB LBS ML TMS UK US',
+    'BARRED BOTH CONFIRM CONFLICTS ENTRIES ESTIMATED LEFT MISSING NEVER NOT NOW REFUSED REPORTED RIGHT SETTLE SKIPPED',
+    'STILL STOP TO',
+  ].flatMap((line) => line.split(' ')),
 )
 /** Periods as ISO 8601 writes them. */
 const notAWord = /^P\d*T?\d/
