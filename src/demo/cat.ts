@@ -2,9 +2,8 @@ import { fingerprintOf } from '#core/agreement/fingerprint.ts'
 import type { Subject } from '#core/journal/entry.ts'
 import type { BodyOf } from '#core/journal/fold.ts'
 import { Chart, moment } from './chart.ts'
-import { writePlannedLines } from './planned-lines.ts'
-import { demoClinic, zone } from './practice.ts'
-import { stamp } from './stamps.ts'
+import { demoClinic, staff, zone } from './practice.ts'
+import { giver, mg, mL, planAndCheck, stamp, writeCheck } from './writers.ts'
 
 /**
  * An invented old cat with a bleeding mass in the right ear: biopsy first, then the canal out. Horner's syndrome that
@@ -17,11 +16,7 @@ const left: Subject = { kind: 'ear', animal: 'animal-moss', side: 'LEFT' }
 const operation: Subject = { kind: 'operation', animal: 'animal-moss', operation: 'operation-moss-right' }
 const home: Subject = { kind: 'household', household: 'household-fennimore' }
 
-const holm = 'person-holm'
-const adeyemi = 'person-adeyemi'
-const lindqvist = 'person-lindqvist'
-const castellane = 'person-castellane'
-const moretti = 'person-moretti'
+const { holm, adeyemi, lindqvist, castellane, moretti } = staff
 
 export function moss(): Chart {
   const chart = new Chart(demoClinic, stream, zone)
@@ -290,29 +285,9 @@ function theatre(chart: Chart, agreed: string): void {
     { at: '2025-06-03 08:10', by: lindqvist, subject: animal },
     { weight: { value: '4.1', unit: 'kg' }, typed: null, how: 'scale', bodyCondition: 4 },
   )
-  const planned = writePlannedLines(chart, {
-    operation,
-    by: adeyemi,
-    at: '2025-06-03 08:20',
-    plan: 'our usual plan, cat',
-  })
-  chart.write(
-    'second-check',
-    { at: '2025-06-03 08:30', by: castellane, subject: operation },
-    { of: [...planned.values()], verdict: 'agrees', text: null },
-  )
+  planAndCheck(chart, operation, 'our usual plan, cat', '2025-06-03 08:20', '2025-06-03 08:30')
 
-  const given = (
-    at: string,
-    body: Omit<BodyOf<'drug-given'>, 'written' | 'batch' | 'site' | 'ampoule'> & { site?: string; ampoule?: string },
-  ) =>
-    chart.write(
-      'drug-given',
-      { at, by: adeyemi, subject: operation },
-      { written: null, batch: null, site: null, ampoule: null, ...body },
-    )
-  const mg = (value: string) => ({ value, unit: 'mg' }) as const
-  const mL = (value: string) => ({ value, unit: 'mL' }) as const
+  const given = giver(chart, operation)
   given('2025-06-03 08:35', {
     drug: 'maropitant',
     amount: mg('4.1'),
@@ -351,7 +326,7 @@ function theatre(chart: Chart, agreed: string): void {
     use: 'induction',
     line: 'induction',
   })
-  stamp(chart, operation, castellane, '2025-06-03 09:29', 'anaesthesia-start')
+  stamp(chart, operation, '2025-06-03 09:29', 'anaesthesia-start')
   given('2025-06-03 09:31', {
     drug: 'isoflurane',
     amount: { value: '1.6', unit: '%{vol}' },
@@ -378,7 +353,7 @@ function theatre(chart: Chart, agreed: string): void {
     line: 'block',
   })
   const k = (at: string, checkpoint: string, detail: Record<string, string> = {}, text: string | null = null) =>
-    stamp(chart, operation, castellane, at, checkpoint, detail, text)
+    stamp(chart, operation, at, checkpoint, detail, text)
   k('2025-06-03 10:05', 'incision')
   k('2025-06-03 10:05', 'k1-skin', { cut: 'circular' })
   k('2025-06-03 10:16', 'k2-vertical-canal', { plane: 'on-cartilage', parotid: 'pushed-away' })
@@ -475,27 +450,9 @@ function afterTheatre(chart: Chart, specimen: string): void {
   )
 }
 
+/** He was always looked at by the surgeon, and blinked. */
 function check(chart: Chart, at: string, body: Partial<BodyOf<'check'>>): void {
-  chart.write(
-    'check',
-    { at, by: holm, subject: right },
-    {
-      seenBy: 'us',
-      wound: 'closed',
-      woundNeeded: 'nothing',
-      sutures: 'in',
-      blink: 'normal',
-      lipOrEarDroop: 'no',
-      possibleBlockEffect: false,
-      horner: 'no',
-      headTilt: 'no',
-      tearTest: null,
-      fluorescein: 'negative',
-      painful: 'no',
-      text: null,
-      ...body,
-    },
-  )
+  writeCheck(chart, right, at, holm, { wound: 'closed', blink: 'normal', fluorescein: 'negative', ...body })
 }
 
 function ward(chart: Chart): void {

@@ -23,6 +23,14 @@ const clinic: ClinicRow = {
   closedWeekdays: [6, 7],
 }
 
+export const staff = {
+  holm: 'person-holm',
+  adeyemi: 'person-adeyemi',
+  lindqvist: 'person-lindqvist',
+  castellane: 'person-castellane',
+  moretti: 'person-moretti',
+} as const
+
 const people: Record<string, PersonRow> = {
   'person-holm': { name: 'Imke Holm', role: 'surgeon', letters: null },
   'person-adeyemi': { name: 'Tomas Adeyemi', role: 'anaesthetist', letters: null },

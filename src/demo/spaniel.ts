@@ -2,9 +2,8 @@ import { fingerprintOf } from '#core/agreement/fingerprint.ts'
 import type { Subject } from '#core/journal/entry.ts'
 import type { BodyOf } from '#core/journal/fold.ts'
 import { Chart, moment } from './chart.ts'
-import { writePlannedLines } from './planned-lines.ts'
-import { demoClinic, zone } from './practice.ts'
-import { stamp } from './stamps.ts'
+import { demoClinic, staff, zone } from './practice.ts'
+import { giver, mg, mL, planAndCheck, stamp, writeCheck } from './writers.ts'
 
 /**
  * An invented springer spaniel whose left ear is closed after six years of disease: from the referral call to the
@@ -17,11 +16,7 @@ const right: Subject = { kind: 'ear', animal: 'animal-tansy', side: 'RIGHT' }
 const operation: Subject = { kind: 'operation', animal: 'animal-tansy', operation: 'operation-tansy-left' }
 const home: Subject = { kind: 'household', household: 'household-okafor' }
 
-const holm = 'person-holm'
-const adeyemi = 'person-adeyemi'
-const lindqvist = 'person-lindqvist'
-const castellane = 'person-castellane'
-const moretti = 'person-moretti'
+const { holm, adeyemi, lindqvist, castellane, moretti } = staff
 
 export function tansy(): Chart {
   const chart = new Chart(demoClinic, stream, zone)
@@ -296,38 +291,22 @@ function theatre(chart: Chart, agreed: string): void {
     { weight: { value: '18.4', unit: 'kg' }, typed: null, how: 'scale', bodyCondition: 5 },
   )
 
-  const planned = writePlannedLines(chart, {
-    operation,
-    by: adeyemi,
-    at: '2025-03-11 08:00',
-    plan: 'our usual plan, dog',
-  })
-  chart.write(
-    'second-check',
-    { at: '2025-03-11 08:10', by: castellane, subject: operation },
-    { of: [...planned.values()], verdict: 'agrees', text: null },
-  )
+  planAndCheck(chart, operation, 'our usual plan, dog', '2025-03-11 08:00', '2025-03-11 08:10')
 
-  const given = (at: string, body: Omit<BodyOf<'drug-given'>, 'written' | 'batch'>) =>
-    chart.write('drug-given', { at, by: adeyemi, subject: operation }, { written: null, batch: null, ...body })
-  const mg = (value: string) => ({ value, unit: 'mg' }) as const
-  const mL = (value: string) => ({ value, unit: 'mL' }) as const
+  const given = giver(chart, operation)
   given('2025-03-11 08:05', {
     drug: 'maropitant',
     amount: mg('18'),
     volume: mL('1.8'),
     route: 'SC',
-    site: null,
     use: 'antiemetic',
     line: 'antiemetic',
-    ampoule: null,
   })
   given('2025-03-11 08:45', {
     drug: 'methadone',
     amount: mg('5.5'),
     volume: mL('0.55'),
     route: 'IM',
-    site: null,
     use: 'analgesia_bolus',
     line: 'opioid',
     ampoule: 'M-0311-1',
@@ -337,10 +316,8 @@ function theatre(chart: Chart, agreed: string): void {
     amount: { value: '55', unit: 'ug' },
     volume: mL('0.11'),
     route: 'IM',
-    site: null,
     use: 'premed',
     line: 'premedication',
-    ampoule: null,
   })
   chart.write(
     'drug-wasted',
@@ -362,31 +339,25 @@ function theatre(chart: Chart, agreed: string): void {
     amount: mg('45'),
     volume: mL('4.5'),
     route: 'IV',
-    site: null,
     use: 'induction',
     line: 'induction',
-    ampoule: null,
   })
-  stamp(chart, operation, castellane, '2025-03-11 09:06', 'anaesthesia-start')
+  stamp(chart, operation, '2025-03-11 09:06', 'anaesthesia-start')
   given('2025-03-11 09:08', {
     drug: 'isoflurane',
     amount: { value: '1.5', unit: '%{vol}' },
     volume: null,
     route: 'INH',
-    site: null,
     use: 'maintenance',
     line: 'maintenance',
-    ampoule: null,
   })
   given('2025-03-11 09:15', {
     drug: 'cefazolin',
     amount: mg('400'),
     volume: mL('4'),
     route: 'IV',
-    site: null,
     use: 'antibiotic_periop',
     line: 'antibiotic',
-    ampoule: null,
   })
   given('2025-03-11 09:25', {
     drug: 'bupivacaine',
@@ -396,7 +367,6 @@ function theatre(chart: Chart, agreed: string): void {
     site: 'great auricular and auriculotemporal nerves, LEFT',
     use: 'local_block',
     line: 'block',
-    ampoule: null,
   })
   item('2025-03-11 09:40', 'before-incision', 'side-spoken-and-pointed', holm)
   item('2025-03-11 09:40', 'before-incision', 'specimens-wanted', holm)
@@ -415,7 +385,7 @@ function theatre(chart: Chart, agreed: string): void {
   )
 
   const k = (at: string, checkpoint: string, detail: Record<string, string> = {}, text: string | null = null) =>
-    stamp(chart, operation, castellane, at, checkpoint, detail, text)
+    stamp(chart, operation, at, checkpoint, detail, text)
   k('2025-03-11 09:44', 'incision')
   k('2025-03-11 09:44', 'k1-skin', { cut: 't-shaped' })
   k('2025-03-11 09:56', 'k2-vertical-canal', { plane: 'on-cartilage', parotid: 'pushed-away' })
@@ -487,7 +457,6 @@ function theatre(chart: Chart, agreed: string): void {
     site: 'closed deep layer, LEFT',
     use: 'local_block',
     line: 'splash',
-    ampoule: null,
   })
   k('2025-03-11 11:03', 'k11-local-anaesthetic', { given: 'splash', ceiling: 'within' })
   k('2025-03-11 11:05', 'k12-drain', { drain: 'none' })
@@ -512,10 +481,8 @@ function theatre(chart: Chart, agreed: string): void {
     amount: mg('3.5'),
     volume: mL('0.7'),
     route: 'SC',
-    site: null,
     use: 'nsaid',
     line: 'nsaid',
-    ampoule: null,
   })
   item('2025-03-11 11:30', 'before-leaving', 'procedure-and-side-done', holm)
   item('2025-03-11 11:30', 'before-leaving', 'specimens-labelled', castellane)
@@ -583,7 +550,7 @@ function ward(chart: Chart): void {
     text: 'Face not scored on the left.',
   })
   observe('2025-03-11 18:30', { first: 'eaten', pain: { scale: 'composite, dog, short form', score: 3, outOf: 24 } })
-  const check = (at: string, by: string, body: Partial<BodyOf<'check'>>) => writeCheck(chart, at, by, body)
+  const check = (at: string, by: string, body: Partial<BodyOf<'check'>>) => writeCheck(chart, left, at, by, body)
   check('2025-03-11 15:00', lindqvist, {
     wound: 'closed',
     blink: 'absent',
@@ -658,29 +625,6 @@ function ward(chart: Chart): void {
         { item: 'medicines', answer: 'with-help' },
       ],
       taughtBy: lindqvist,
-    },
-  )
-}
-
-function writeCheck(chart: Chart, at: string, by: string, body: Partial<BodyOf<'check'>>): void {
-  chart.write(
-    'check',
-    { at, by, subject: left },
-    {
-      seenBy: 'us',
-      wound: 'not-assessed',
-      woundNeeded: 'nothing',
-      sutures: 'in',
-      blink: 'not-assessed',
-      lipOrEarDroop: 'no',
-      possibleBlockEffect: false,
-      horner: 'no',
-      headTilt: 'no',
-      tearTest: null,
-      fluorescein: 'not-assessed',
-      painful: 'no',
-      text: null,
-      ...body,
     },
   )
 }
@@ -762,7 +706,7 @@ function year(chart: Chart): void {
       { contact: 'contact-okafor', direction: 'we-called', channel: 'phone', reached: 'yes', about, text },
     )
   const check = (at: string, by: string, body: Partial<BodyOf<'check'>>) =>
-    writeCheck(chart, at, by, { sutures: 'none', ...body })
+    writeCheck(chart, left, at, by, { sutures: 'none', ...body })
   const tears = (value: string) => ({ value, unit: 'mm/min' }) as const
   call('2025-03-14 10:00', 'first-call', 'Eating, wears the collar; gel goes well; eye not red.')
   check('2025-03-14 16:30', lindqvist, {

@@ -1,0 +1,73 @@
+import type { Subject } from '#core/journal/entry.ts'
+import type { BodyOf } from '#core/journal/fold.ts'
+import type { Chart } from './chart.ts'
+import { writePlannedLines } from './planned-lines.ts'
+import { staff } from './practice.ts'
+
+/** What both invented cases write in the same way; the words and numbers are each case's own. */
+
+/** One checkpoint stamped as done by the circulating nurse. */
+export function stamp(
+  chart: Chart,
+  operation: Subject,
+  at: string,
+  checkpoint: string,
+  detail: Record<string, string> = {},
+  text: string | null = null,
+): void {
+  chart.write(
+    'theatre-stamp',
+    { at, by: staff.castellane, subject: operation },
+    { checkpoint, answer: 'done', detail, text },
+  )
+}
+
+/** The named plan worked out by the engine, every line checked by a second person ten minutes later. */
+export function planAndCheck(chart: Chart, operation: Subject, plan: string, at: string, checkedAt: string): void {
+  const planned = writePlannedLines(chart, { operation, by: staff.adeyemi, at, plan })
+  chart.write(
+    'second-check',
+    { at: checkedAt, by: staff.castellane, subject: operation },
+    { of: [...planned.values()], verdict: 'agrees', text: null },
+  )
+}
+
+type GivenDose = Omit<BodyOf<'drug-given'>, 'written' | 'batch' | 'site' | 'ampoule'> & {
+  site?: string
+  ampoule?: string
+}
+
+/** Writes doses as the anaesthetist gives them. */
+export function giver(chart: Chart, operation: Subject): (at: string, dose: GivenDose) => void {
+  return (at, dose) => {
+    const body = { written: null, batch: null, site: null, ampoule: null, ...dose }
+    chart.write('drug-given', { at, by: staff.adeyemi, subject: operation }, body)
+  }
+}
+
+export const mg = (value: string) => ({ value, unit: 'mg' }) as const
+export const mL = (value: string) => ({ value, unit: 'mL' }) as const
+
+/** A look at the operated ear; what nobody says was not assessed, or was not there. */
+export function writeCheck(chart: Chart, ear: Subject, at: string, by: string, body: Partial<BodyOf<'check'>>): void {
+  chart.write(
+    'check',
+    { at, by, subject: ear },
+    {
+      seenBy: 'us',
+      wound: 'not-assessed',
+      woundNeeded: 'nothing',
+      sutures: 'in',
+      blink: 'not-assessed',
+      lipOrEarDroop: 'no',
+      possibleBlockEffect: false,
+      horner: 'no',
+      headTilt: 'no',
+      tearTest: null,
+      fluorescein: 'not-assessed',
+      painful: 'no',
+      text: null,
+      ...body,
+    },
+  )
+}
