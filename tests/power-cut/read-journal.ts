@@ -1,0 +1,20 @@
+import { ChainWalk } from '#core/journal/chain.ts'
+import { projectForTests } from '#storage/projector-for-tests.ts'
+import { openLockedFolder } from '#storage/sqlite/open.ts'
+
+/** Reads the journal of a data folder in a process of its own, so that nothing keeps the file system busy afterwards. */
+const store = await openLockedFolder(process.argv[2] ?? '', { project: projectForTests, leaveFreeBytes: 0 })
+const walk = new ChainWalk()
+const ids: string[] = []
+let broken: unknown
+for await (const entry of store.entries('clinic-1')) {
+  ids.push(entry.header.id)
+  broken ??= walk.next(entry)
+}
+broken ??= walk.finish()
+const lists = async () => JSON.stringify([await store.owed('clinic-1'), await store.cases('clinic-1')])
+const before = await lists()
+await store.rebuild('clinic-1')
+const listsAgree = before === (await lists())
+await store.close()
+process.stdout.write(JSON.stringify({ ids, broken: broken ?? null, listsAgree }))
