@@ -72,6 +72,9 @@ export const doseFindingWords = {
   'pair-forbidden': '{drug} must not meet {other}: {because}. {left}.',
   'pair-to-think-about': '{drug} meets {other}: {because}. {left}.',
   'given-drug-unknown': '{given} is not in the formulary (near names: {near}): it counts in no check.',
+  'given-drug-read-as': '{given} is not in the formulary by that name and is counted as {read}. Say which it was.',
+  'given-active-unknown':
+    'Which active is in {given}? Nobody has settled it, and {drug} depends on it: {because}. Ask, and record the active.',
   'rate-too-slow': '{drug} at {rate} is slower than a pump keeps exactly (least: {least}). Run a weaker dilution.',
   'duration-not-chosen': 'How long {drug} is to run is not stated; only the amount per hour is given.',
 } as const satisfies Record<DoseCode, string>

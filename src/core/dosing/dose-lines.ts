@@ -8,11 +8,13 @@ import { draw } from './draw.ts'
 import type { Drawing } from './drawing.ts'
 import { judgeExclusions, saidOf } from './exclusions.ts'
 import { type DoseFinding, found, isBlock } from './findings.ts'
+import { drugsGiven } from './given-drug.ts'
 import { judgeInteractions, type Planned } from './interactions.ts'
 import { judgeDay, judgeSingle, type PlannedMass } from './limits.ts'
 import { type Ceiling, judgeCeiling } from './local-anaesthetic-ceiling.ts'
 import type { ChosenBy, DoseLine, DoseRequest, DosingKnowledge, PlannedLine } from './request.ts'
 import { findRow, nearNames } from './row.ts'
+import { judgeUnsettled } from './unsettled.ts'
 import { judgeWeight, leanWeight } from './weight.ts'
 
 export type DoseResult = {
@@ -139,6 +141,7 @@ function judgeTogether(drafts: readonly Draft[], request: DoseRequest, knowledge
     const { weight } = request.animal
     return add(draft, [
       ...(mine ? judgeInteractions(mine, planned, request, knowledge.drugs, knowledge.rules.interactions) : []),
+      ...(draft.drug ? judgeUnsettled(draft.drug, request, knowledge.drugs, knowledge.rules.interactions) : []),
       ...(mass && weight ? judgeDay(mass, masses, request, draft.body?.weight ?? weight, knowledge.drugs) : []),
     ])
   })
@@ -204,16 +207,18 @@ function sourcesOf(row: DoseRow | undefined): Provenance[] {
 /** What was given without a time counts in full; what is no drug of ours counts in nothing. Both are said. */
 function unknownGiven(request: DoseRequest, { drugs }: DosingKnowledge): DoseFinding[] {
   const timeless = request.given
-    .filter((given) => (!given.at || !request.at) && drugById(drugs, given.drug))
+    .filter((given) => (!given.at || !request.at) && drugsGiven(drugs, given.drug).length > 0)
     .map((given) => found('note', 'given-time-unknown', { drug: given.drug }))
   const unknown = request.given
-    .filter((given) => !drugById(drugs, given.drug))
-    .map((given) =>
-      found('confirm', 'given-drug-unknown', {
-        given: saidOf(given),
-        near: nearNames(drugs, given.drug).join(', ') || 'none',
-      }),
-    )
+    .filter((given) => !given.unsettled && !drugById(drugs, given.drug))
+    .map((given) => {
+      const read = drugsGiven(drugs, given.drug).map(({ name }) => name)
+      if (read.length > 0) {
+        return found('confirm', 'given-drug-read-as', { given: saidOf(given), read: read.join(' and ') })
+      }
+      const near = nearNames(drugs, given.drug).join(', ') || 'none'
+      return found('confirm', 'given-drug-unknown', { given: saidOf(given), near })
+    })
   return [...unknown, ...timeless]
 }
 

@@ -1,10 +1,10 @@
 import type { Provenance } from '#core/evidence/sourced.ts'
 import type { DoseRow, Drug, When } from '#core/formulary/drug.ts'
-import { drugById } from '#core/formulary/drug.ts'
 import { never } from '#core/outcome/outcome.ts'
 import { convert, Quantity } from '#core/units/quantity.ts'
 import { stillCounts } from './elapsed.ts'
 import { type DoseFinding, found } from './findings.ts'
+import { isGivenDrug } from './given-drug.ts'
 import type { DoseRequest, Given } from './request.ts'
 
 type Verdict = { readonly kind: 'no' } | { readonly kind: 'yes'; readonly why: string } | { readonly kind: 'unknown' }
@@ -91,7 +91,7 @@ function isGivenWithin(
   request: DoseRequest,
   drugs: readonly Drug[],
 ): boolean {
-  if (drugById(drugs, given.drug)?.id !== drug) return false
+  if (!isGivenDrug(drugs, given.drug, drug)) return false
   return stillCounts(given.at, request.at, new Quantity(time.value.div(60), 'h'))
 }
 
@@ -102,7 +102,7 @@ function isGivenAtLeast(
   request: DoseRequest,
   drugs: readonly Drug[],
 ): boolean {
-  if (drugById(drugs, given.drug)?.id !== drug) return false
+  if (!isGivenDrug(drugs, given.drug, drug)) return false
   const mass = massGiven(given)
   const weight = request.animal.weight
   // What cannot be counted is taken as enough: an unknown amount never opens a door.
@@ -112,7 +112,6 @@ function isGivenAtLeast(
 
 /** How many milligrams were given; undefined when the record does not say (millilitres without a strength). */
 export function massGiven(given: Given): Quantity<'mg'> | undefined {
-  if (!given.amount) return undefined
   if (!given.amount) return undefined
   const direct = convert(given.amount, 'mg')
   if (direct) return direct
@@ -124,6 +123,5 @@ export function massGiven(given: Given): Quantity<'mg'> | undefined {
 export function saidOf(given: Given): string {
   const when = given.at ? ` at ${given.at.toString()}` : ' at a time nobody wrote down'
   if (!given.amount) return `${given.drug}${when}`
-  const amount = given.amount ? given.amount.toString() : 'an amount nobody wrote down'
-  return `${amount} of ${given.drug}${when}`
+  return `${given.amount} of ${given.drug}${when}`
 }

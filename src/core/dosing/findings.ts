@@ -56,6 +56,8 @@ export const doseCodes = [
   'pair-forbidden',
   'pair-to-think-about',
   'given-drug-unknown',
+  'given-drug-read-as',
+  'given-active-unknown',
   'rate-too-slow',
   'duration-not-chosen',
 ] as const

@@ -93,15 +93,17 @@ function monthsBetween(born: { readonly at: string; readonly zone: string }, at:
   return birthday.until(day, { largestUnit: 'months' }).months
 }
 
-/** What the animal has had before that instant: medicines of the past whose active is settled, and what we gave. */
+const surfaces: ReadonlySet<string> = new Set(['ear', 'eye', 'skin'])
+
+/** What the animal has had before that instant: medicines of the past, also those whose active nobody settled, and what we gave. */
 export function givenOf(theCase: Case, at: string): Given[] {
-  const before = theCase
-    .live('medicine-before')
-    .filter((line) => line.body.substance !== null)
-    .map((line) => {
-      const last = line.body.ongoing ? undefined : line.body.until
-      return { drug: line.body.substance ?? '', ...(last ? { at: endOf(last) } : {}) }
-    })
+  const before = theCase.live('medicine-before').map(({ body }) => {
+    const last = body.ongoing ? undefined : body.until
+    const when = last ? { at: endOf(last) } : {}
+    const where = surfaces.has(body.route) ? { onSurface: true } : {}
+    if (body.substance !== null) return { drug: body.substance, ...where, ...when }
+    return { drug: body.written, unsettled: { route: body.route }, ...where, ...when }
+  })
   const given = theCase
     .live('drug-given')
     .filter((line) => line.at < at)

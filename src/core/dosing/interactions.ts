@@ -1,8 +1,9 @@
-import { type Drug, drugById } from '#core/formulary/drug.ts'
+import type { Drug } from '#core/formulary/drug.ts'
 import { Decimal, plain, Quantity } from '#core/units/quantity.ts'
 import { hoursBetween, stillCounts } from './elapsed.ts'
 import { saidOf } from './exclusions.ts'
 import { type DoseFinding, found } from './findings.ts'
+import { drugsGiven } from './given-drug.ts'
 import type { DoseRequest, Given } from './request.ts'
 import type { Interaction } from './rules.ts'
 
@@ -28,7 +29,9 @@ export function judgeInteractions(
       .map((other) =>
         finding(interaction, mine, `planned ${other.drug.name} (line ${other.line})`, 'Both stand in this plan'),
       ),
-    ...request.given.flatMap((given) => met(interaction, mine, given, request, drugs)),
+    ...request.given.flatMap((given) =>
+      drugsGiven(drugs, given.drug).flatMap((other) => met(interaction, mine, given, other, request)),
+    ),
   ])
 }
 
@@ -45,15 +48,10 @@ function meet(interaction: Interaction, a: Drug, b: Drug): boolean {
   )
 }
 
-function met(
-  interaction: Interaction,
-  mine: Planned,
-  given: Given,
-  request: DoseRequest,
-  drugs: readonly Drug[],
-): DoseFinding[] {
-  const other = drugById(drugs, given.drug)
-  if (!other || !meet(interaction, mine.drug, other)) return []
+function met(interaction: Interaction, mine: Planned, given: Given, other: Drug, request: DoseRequest): DoseFinding[] {
+  if (!meet(interaction, mine.drug, other)) return []
+  // Drops for the ear reach stomach and gut as a steroid does, not the kidney as an aminoglycoside does.
+  if (given.onSurface && interaction.code !== 'nsaid-with-steroid') return []
   const washout =
     interaction.washouts.find((entry) => entry.drug === other.id) ??
     interaction.washouts.find((entry) => entry.group !== undefined && other.groups.includes(entry.group))

@@ -1,9 +1,9 @@
 import type { Dose, DoseRow, Drug } from '#core/formulary/drug.ts'
-import { drugById } from '#core/formulary/drug.ts'
 import { type AnyQuantity, convert, Decimal, plain, Quantity } from '#core/units/quantity.ts'
 import { stillCounts } from './elapsed.ts'
 import { massGiven } from './exclusions.ts'
 import { type DoseFinding, found } from './findings.ts'
+import { isGivenDrug } from './given-drug.ts'
 import type { DoseRequest } from './request.ts'
 
 /**
@@ -71,7 +71,7 @@ export function judgeDay(
   const limit = massLimit(most.value.limit, weight)
   const day = new Quantity(new Decimal(24), 'h')
   const given = request.given
-    .filter((entry) => drugById(drugs, entry.drug)?.id === mine.drug.id && stillCounts(entry.at, request.at, day))
+    .filter((entry) => isGivenDrug(drugs, entry.drug, mine.drug.id) && stillCounts(entry.at, request.at, day))
     .map((entry) => massGiven(entry)?.value)
   const uncounted = given.some((mass) => mass === undefined)
   const sum = [

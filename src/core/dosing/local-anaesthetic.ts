@@ -1,11 +1,11 @@
 import type { Species } from '#core/animal/species.ts'
 import type { Provenance } from '#core/evidence/sourced.ts'
 import type { Drug } from '#core/formulary/drug.ts'
-import { drugById } from '#core/formulary/drug.ts'
 import type { Use } from '#core/formulary/words.ts'
 import { type AnyQuantity, convert, Decimal, Quantity } from '#core/units/quantity.ts'
 import { stillCounts } from './elapsed.ts'
 import { massGiven } from './exclusions.ts'
+import { drugsGiven } from './given-drug.ts'
 import type { DoseRequest, Given } from './request.ts'
 
 /** One site, splash, catheter or infusion, as a share of the animal's one limit. */
@@ -80,9 +80,11 @@ export function givenParts(
   const parts: CeilingPart[] = []
   const uncounted: Given[] = []
   for (const given of request.given) {
-    const drug = drugById(drugs, given.drug)
-    if (!drug?.localAnaesthetic || !stillCounts(given.at, request.at, drug.localAnaesthetic.washout.value)) continue
-    const mass = massGiven(given)
+    const named = drugsGiven(drugs, given.drug).filter((drug) => countsStill(drug, given, request))
+    const [drug] = named
+    if (!drug) continue
+    // How a mixture divides between two local anaesthetics is not known, so it is not counted by guess.
+    const mass = named.length === 1 ? massGiven(given) : undefined
     const share = mass && shareOf(drug, request.animal.species, mass, weight)
     if (!mass || !share) {
       uncounted.push(given)
@@ -92,6 +94,10 @@ export function givenParts(
     parts.push({ kind, drug: drug.id, mass, ...share, counted: true })
   }
   return { parts, uncounted }
+}
+
+function countsStill({ localAnaesthetic }: Drug, { at }: Given, request: DoseRequest): boolean {
+  return localAnaesthetic !== undefined && stillCounts(at, request.at, localAnaesthetic.washout.value)
 }
 
 export function sumOf(parts: readonly CeilingPart[], keep: (part: CeilingPart) => boolean): Decimal {

@@ -33,6 +33,10 @@ export type Given = {
   readonly at?: Temporal.Instant
   readonly route?: Route
   readonly use?: Use
+  /** Set when `drug` is only what the box or the letter says, and nobody has settled which active it holds. */
+  readonly unsettled?: { readonly route: string }
+  /** Put on ear, eye or skin: what is dangerous only inside the body does not count from there. */
+  readonly onSurface?: boolean
 }
 
 export type PlannedLine = {

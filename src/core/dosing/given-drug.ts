@@ -1,0 +1,28 @@
+import { type Drug, drugById } from '#core/formulary/drug.ts'
+
+/**
+ * The drugs that something given may have held: the one with that name, or every drug whose name stands as whole
+ * words in what was written ("dexamethasone sodium phosphate"). Only what was given is read so generously, because
+ * there a name too many costs a question and a name too few costs a warning; a plan has to name its drug exactly.
+ *
+ * @example drugsGiven(formulary, 'lidocaine hydrochloride').map(({ id }) => id) // ['lidocaine']
+ */
+export function drugsGiven(drugs: readonly Drug[], name: string): readonly Drug[] {
+  const exact = drugById(drugs, name)
+  if (exact) return [exact]
+  const written = asWords(name)
+  return drugs.filter((drug) => [drug.id, drug.name, ...drug.aliases].some((word) => written.includes(asWords(word))))
+}
+
+/** Whether something given may have held this drug. */
+export function isGivenDrug(drugs: readonly Drug[], name: string, id: string): boolean {
+  return drugsGiven(drugs, name).some((drug) => drug.id === id)
+}
+
+/** Lower case, everything that is no letter or figure a single space, a space at both ends. */
+function asWords(text: string): string {
+  return ` ${text
+    .toLowerCase()
+    .replaceAll(/[^\p{L}\p{N}]+/gu, ' ')
+    .trim()} `
+}
