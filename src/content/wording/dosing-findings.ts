@@ -33,6 +33,8 @@ export const doseFindingWords = {
   'over-single-maximum':
     '{amount} of {drug} is over the most for one dose, {most} (limit {limit}). Plan {most} or less.',
   'over-daily-maximum': '{drug} would reach {sum} in one day; the most is {most} ({words}). Plan less, or wait.',
+  'over-daily-maximum-at-shortest':
+    '{drug} {interval}: at the shortest gap it would reach {sum} in one day; the most is {most} ({words}). Write the longer gap.',
   'weight-unknown': 'The weight is not known. Weigh the animal; an estimate must be marked as one.',
   'weight-impossible':
     '{weight} is not a weight of a {species} (possible here: {low} to {high}). Weigh again; a second person may stand for it with a reason.',

@@ -25,6 +25,7 @@ export const doseCodes = [
   'dose-unit-suspected',
   'over-single-maximum',
   'over-daily-maximum',
+  'over-daily-maximum-at-shortest',
   'weight-unknown',
   'weight-impossible',
   'weight-unusual',

@@ -29,7 +29,8 @@ export function mostOf(row: DoseRow, dose: Dose, amount: AnyQuantity): AnyQuanti
 export function roundingCeiling(row: DoseRow, dose: Dose, amount: AnyQuantity): AnyQuantity | undefined {
   const single = mostOf(row, dose, amount)
   const daily = row.maxCumulative?.value.per === 'day' ? row.maxCumulative.value.limit : undefined
-  const share = daily && mostOf({ ...row, maxSingle: { ...row.range, value: { limit: daily } } }, dose, amount)
+  const whole = daily && mostOf({ ...row, maxSingle: { ...row.range, value: { limit: daily } } }, dose, amount)
+  const share = whole && (new Quantity(whole.value.div(perDay(row).least), whole.unit) as AnyQuantity)
   if (!single || !share) return single ?? share
   return single.value.lt(share.value) ? single : share
 }
@@ -57,7 +58,8 @@ export type PlannedMass = {
 
 /**
  * The sum of one day: what was given in the last 24 hours and what is planned, against the row's daily maximum.
- * A regular course counts as often as its interval says; an interval with two ends counts once.
+ * A regular course counts as often as its interval says. With an interval of two ends the longest gap must fit, and
+ * a shortest gap that would not fit asks for a person.
  */
 export function judgeDay(
   mine: PlannedMass,
@@ -74,20 +76,29 @@ export function judgeDay(
     .filter((entry) => isGivenDrug(drugs, entry.drug, mine.drug.id) && stillCounts(entry.at, request.at, day))
     .map((entry) => massGiven(entry)?.value)
   const uncounted = given.some((mass) => mass === undefined)
-  const sum = [
-    ...given.filter((mass) => mass !== undefined),
-    ...planned
+  const before = given.reduce<Decimal>((total, mass) => (mass ? total.plus(mass) : total), new Decimal(0))
+  const sumAt = (end: 'least' | 'most') =>
+    planned
       .filter((entry) => entry.drug.id === mine.drug.id)
-      .map((entry) => entry.mass.value.times(perDay(entry.row))),
-  ].reduce((total, mass) => total.plus(mass), new Decimal(0))
-  if (!uncounted && sum.lte(limit.value)) return []
+      .reduce((total, entry) => total.plus(entry.mass.value.times(perDay(entry.row)[end])), before)
   const about = {
     drug: mine.drug.name,
-    sum: uncounted ? 'an amount that nobody wrote down' : `${plain(sum.toSignificantDigits(6))} mg`,
     most: `${plain(limit.value.toSignificantDigits(6))} mg`,
     words: most.value.words,
   }
-  return [found('block', 'over-daily-maximum', about, [most])]
+  const least = sumAt('least')
+  if (uncounted || least.gt(limit.value)) {
+    const sum = uncounted ? 'an amount that nobody wrote down' : `${plain(least.toSignificantDigits(6))} mg`
+    return [found('block', 'over-daily-maximum', { ...about, sum }, [most])]
+  }
+  const highest = sumAt('most')
+  if (highest.lte(limit.value)) return []
+  const closest = {
+    ...about,
+    interval: mine.row.interval.value.words,
+    sum: `${plain(highest.toSignificantDigits(6))} mg`,
+  }
+  return [found('confirm', 'over-daily-maximum-at-shortest', closest, [most, mine.row.interval])]
 }
 
 function massLimit(limit: AnyQuantity, weight: Quantity<'kg'>): Quantity<'mg'> {
@@ -98,7 +109,9 @@ function massLimit(limit: AnyQuantity, weight: Quantity<'kg'>): Quantity<'mg'> {
   return mass
 }
 
-function perDay(row: DoseRow): Decimal {
-  const [shortest, longest] = row.interval.value.hours ?? []
-  return shortest !== undefined && shortest === longest ? new Decimal(24).div(shortest) : new Decimal(1)
+/** How many doses a day holds at the longest and at the shortest gap; once when the gap cannot be counted. */
+function perDay(row: DoseRow): { readonly least: Decimal; readonly most: Decimal } {
+  const [shortest, longest] = row.interval.value.hours ?? ['24', '24']
+  const times = (hours: string) => Decimal.max(1, new Decimal(24).div(hours))
+  return { least: times(longest), most: times(shortest) }
 }
