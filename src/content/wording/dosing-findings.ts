@@ -53,6 +53,8 @@ export const doseFindingWords = {
   'strength-not-listed': 'A {drug} of {stock} is none of the usual strengths ({known}). Read the label again.',
   'strength-does-not-fit':
     '{amount} of {drug} cannot be taken from {stock}. State the strength of the product in hand.',
+  'strength-of-other-formulation':
+    '{stock} is {drug} of another formulation ({other}), which has doses of its own and is never interchanged. Take {known}, or plan the other formulation by its name.',
   'volume-too-small': '{volume} of {drug} cannot be drawn exactly (least: {least}). Dilute: {offer}.',
   'volume-large': '{volume} of {drug} is more than {most} in one injection. Check the strength.',
   'rounded-to-nothing':

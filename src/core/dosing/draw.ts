@@ -3,7 +3,7 @@ import { type DoseKind, kindOf } from './amount.ts'
 import { drawInfusion } from './draw-infusion.ts'
 import { drawSyringe } from './draw-syringe.ts'
 import { drawTablets } from './draw-tablets.ts'
-import { type Drawing, type Drawn, strengthUnusual } from './drawing.ts'
+import { type Drawing, type Drawn, strengthOfOther, strengthUnusual } from './drawing.ts'
 
 /**
  * Volume, syringe, tablets or pump rate of an amount, and what they really give.
@@ -11,6 +11,8 @@ import { type Drawing, type Drawn, strengthUnusual } from './drawing.ts'
  * @example draw({ amount: quantity('8.2', 'mg'), line: { stock: quantity('5', 'mg/mL') }, ... }).measured.drawn // 1.6 mL
  */
 export function draw(drawing: Drawing): Drawn {
+  const mixedUp = strengthOfOther(drawing)
+  if (mixedUp.length > 0) return { measured: {}, findings: mixedUp }
   const drawn = drawByKind(drawing)
   return { ...drawn, findings: [...strengthUnusual(drawing), ...drawn.findings] }
 }

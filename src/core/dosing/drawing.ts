@@ -1,4 +1,4 @@
-import type { Dose, DoseRow, Drug } from '#core/formulary/drug.ts'
+import type { Dose, DoseRow, Drug, Stock } from '#core/formulary/drug.ts'
 import { type AnyQuantity, convert, plain } from '#core/units/quantity.ts'
 import type { Body } from './amount.ts'
 import { type DoseFinding, found } from './findings.ts'
@@ -37,6 +37,32 @@ export function strengthUnusual({ drug, row, line }: Drawing): DoseFinding[] {
   if (usual.some((strength) => convert(strength, 'mg/mL')?.value.eq(inHand.value))) return []
   const about = { drug: drug.name, stock: line.stock.toString(), known: usual.join('; ') }
   return [found('note', 'strength-not-listed', about, [row.stocks])]
+}
+
+/**
+ * The strength in hand belongs to another formulation of this drug, whose doses are other doses: the bottles were
+ * mixed up, or the row was.
+ */
+export function strengthOfOther({ drug, row, line }: Drawing): DoseFinding[] {
+  const { stock } = line
+  const others = drug.doses.filter(({ formulation }) => formulation !== row.formulation)
+  const other = others.find((entry) => stock && lists(entry, stock))
+  if (!stock || !other || lists(row, stock)) return []
+  const about = {
+    drug: drug.name,
+    stock: stock.toString(),
+    other: other.formulation ?? 'the usual product',
+    known: row.stocks.value.map(({ strength, words }) => strength?.toString() ?? words ?? '').join('; '),
+  }
+  return [found('block', 'strength-of-other-formulation', about, [other.stocks, other.range])]
+}
+
+function lists({ stocks }: DoseRow, stock: Stock): boolean {
+  const inHand = convert(stock, 'mg/mL')?.value
+  return stocks.value.some(({ strength }) => {
+    const listed = strength && convert(strength, 'mg/mL')?.value
+    return listed !== undefined && inHand?.eq(listed) === true
+  })
 }
 
 /** The strength in hand is of a kind that cannot hold this amount. */

@@ -42,6 +42,7 @@ export const doseCodes = [
   'strength-not-chosen',
   'strength-not-listed',
   'strength-does-not-fit',
+  'strength-of-other-formulation',
   'volume-too-small',
   'volume-large',
   'rounded-to-nothing',
