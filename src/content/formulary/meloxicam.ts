@@ -68,6 +68,18 @@ const ckd = {
   checked: '2026-11-25',
 } as const
 
+/** Between the two labels' injections, 0.2 and 0.3 mg/kg: what a syringe rounds down is still the larger one. */
+const afterUsInjection = {
+  when: { kind: 'given-at-least', drug: 'meloxicam', dose: quantity('0.25', 'mg/kg') },
+  because: 'nothing more after the 0.3 mg/kg injection',
+} as const
+
+/** The first day's dose is given once: a second one needs a day between, less an hour for a dose given a little early. */
+const sameDay = {
+  when: { kind: 'given-within', drug: 'meloxicam', time: quantity('1380', 'min') },
+  because: 'one dose of meloxicam in a day',
+} as const
+
 export const meloxicam = drug({
   id: 'meloxicam',
   name: 'meloxicam',
@@ -119,6 +131,7 @@ export const meloxicam = drug({
             because: 'advanced kidney or liver disease',
           },
           { when: { kind: 'any-of', words: ['bleeding-disorder'] }, because: 'a bleeding disorder' },
+          sameDay,
         ],
         ...care,
       },
@@ -204,6 +217,8 @@ export const meloxicam = drug({
             because: 'advanced kidney or liver disease',
           },
           { when: { kind: 'any-of', words: ['bleeding-disorder'] }, because: 'a bleeding disorder' },
+          afterUsInjection,
+          sameDay,
         ],
         ...care,
       },
@@ -237,6 +252,8 @@ export const meloxicam = drug({
             because: 'advanced kidney or liver disease',
           },
           { when: { kind: 'any-of', words: ['bleeding-disorder'] }, because: 'a bleeding disorder' },
+          afterUsInjection,
+          sameDay,
         ],
         ...care,
       },
@@ -273,10 +290,7 @@ export const meloxicam = drug({
             because: 'advanced kidney or liver disease',
           },
           { when: { kind: 'any-of', words: ['bleeding-disorder'] }, because: 'a bleeding disorder' },
-          {
-            when: { kind: 'given-at-least', drug: 'meloxicam', dose: quantity('0.3', 'mg/kg') },
-            because: 'nothing more after the 0.3 mg/kg injection',
-          },
+          afterUsInjection,
         ],
         ...care,
       },
