@@ -27,8 +27,16 @@ const aaha = {
 
 const cat = {
   sources: ['small-animal-dermatology-3'],
-  where: 'the cap of 50 mg per cat is remembered',
   known: 'read',
+  strength: 'textbook',
+  confidence: 'medium',
+  checked: '2026-11-25',
+} as const
+
+const cap = {
+  sources: ['medicine-texts'],
+  where: 'the common cap of 50 mg per cat',
+  known: 'remembered',
   strength: 'textbook',
   confidence: 'medium',
   checked: '2026-11-25',
@@ -85,7 +93,8 @@ export const chloramphenicol = drug({
       routes: ['PO'],
       range: { value: range('10', '20', 'mg/kg'), ...cat },
       interval: { value: { words: 'every 12 h', hours: ['12', '12'] }, ...cat },
-      maxCumulative: { value: { per: 'course', words: '14 days; a common cap is 50 mg per cat (remembered)' }, ...cat },
+      maxSingle: { value: { limit: quantity('50', 'mg'), words: 'a common cap per cat' }, ...cap },
+      maxCumulative: { value: { per: 'course', words: '14 days' }, ...cat },
       stocks: { value: [], ...products },
       tablets: {
         value: [{ strength: quantity('250', 'mg'), divides: 'unknown' }],
