@@ -52,6 +52,9 @@ const vetTimes = {
   checked: '2026-11-25',
 } as const
 
+/** The table does not separate dogs and cats. */
+const vetTimesCat = { ...vetTimes, where: 'loading and infusion table: small animals', confidence: 'medium' } as const
+
 export const alfaxalone = drug({
   id: 'alfaxalone',
   name: 'alfaxalone',
@@ -175,8 +178,8 @@ export const alfaxalone = drug({
       species: 'cat',
       use: 'cri',
       routes: ['IV'],
-      range: { value: range('0.05', '0.15', 'mg/kg/min'), ...vetTimes },
-      interval: { value: { words: 'continuous' }, ...vetTimes },
+      range: { value: range('0.05', '0.15', 'mg/kg/min'), ...vetTimesCat },
+      interval: { value: { words: 'continuous' }, ...vetTimesCat },
       stocks: { value: [{ strength: quantity('10', 'mg/mL') }], ...products },
       cautions: {
         value: [{ words: 'support breathing' }, { words: 'wakes excited if not sedated' }],

@@ -160,7 +160,7 @@ export const fentanyl = drug({
       species: 'cat',
       use: 'cri',
       routes: ['IV'],
-      range: { value: range('1', '5', 'ug/kg/h'), ...wingfield },
+      range: { value: range('1', '5', 'ug/kg/h'), ...wingfield, confidence: 'medium' },
       otherRanges: [
         { value: { ...range('1', '4', 'ug/kg/h'), words: 'proceedings' }, ...lukasik },
         { value: { ...range('5', '20', 'ug/kg/h'), words: 'during surgery' }, ...vetTimes },
