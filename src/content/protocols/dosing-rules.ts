@@ -40,6 +40,11 @@ export const dosingRules: DosingRules = {
   slowestRate: { value: quantity('0.5', 'mL/h'), ...house },
   dilutions: { value: [10, 100], ...house },
   rounding: { value: { confirm: new Decimal('0.1') }, ...house },
+  repeat: {
+    value: { early: new Decimal('0.95'), confirm: new Decimal('0.5') },
+    ...house,
+    where: 'the gap itself is the row’s; how early is too early is judged here',
+  },
   leanWeightGroups: { value: ['nsaid', 'local-anaesthetic', 'induction-agent'], ...lean },
   secondPersonGroups: {
     value: ['aminoglycoside', 'full-opioid', 'local-anaesthetic', 'partial-opioid', 'vasopressor'],

@@ -35,6 +35,7 @@ export const doseFindingWords = {
   'over-daily-maximum': '{drug} would reach {sum} in one day; the most is {most} ({words}). Plan less, or wait.',
   'over-daily-maximum-at-shortest':
     '{drug} {interval}: at the shortest gap it would reach {sum} in one day; the most is {most} ({words}). Write the longer gap.',
+  'repeat-too-soon': '{drug} was given {ago} ago ({given}) and is repeated {interval}. Wait, or give the reason.',
   'weight-unknown': 'The weight is not known. Weigh the animal; an estimate must be marked as one.',
   'weight-impossible':
     '{weight} is not a weight of a {species} (possible here: {low} to {high}). Weigh again; a second person may stand for it with a reason.',

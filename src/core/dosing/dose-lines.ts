@@ -12,6 +12,7 @@ import { drugsGiven } from './given-drug.ts'
 import { judgeInteractions, type Planned } from './interactions.ts'
 import { judgeDay, judgeSingle, type PlannedMass } from './limits.ts'
 import { type Ceiling, judgeCeiling } from './local-anaesthetic-ceiling.ts'
+import { judgeRepeat } from './repeat.ts'
 import type { ChosenBy, DoseLine, DoseRequest, DosingKnowledge, PlannedLine } from './request.ts'
 import { findRow, nearNames } from './row.ts'
 import { judgeUnsettled } from './unsettled.ts'
@@ -84,7 +85,10 @@ function identify(asked: PlannedLine, request: DoseRequest, knowledge: DosingKno
     const more = choice.kind === 'not-chosen' ? choice.findings : []
     return { line, drug, rows, findings: [finding, ...more], ...(dose && { dose }) }
   }
-  const excluded = judgeExclusions(drug, row.answer, request, knowledge.drugs)
+  const { weight, bodyCondition } = request.animal
+  // An amount given is read on the lean weight, on which it was dosed if the animal is fat.
+  const lean = weight && leanWeight(weight, bodyCondition, knowledge.rules.weight)
+  const excluded = judgeExclusions(drug, row.answer, request, knowledge.drugs, lean)
   const draft = { line, drug, row: row.answer, rows: [] }
   if (choice.kind === 'not-chosen') {
     return { ...draft, findings: [...choice.findings, notChosen(drug.name, row.answer), ...excluded] }
@@ -141,6 +145,7 @@ function judgeTogether(drafts: readonly Draft[], request: DoseRequest, knowledge
     const { weight } = request.animal
     return add(draft, [
       ...(mine ? judgeInteractions(mine, planned, request, knowledge.drugs, knowledge.rules.interactions) : []),
+      ...(draft.drug && draft.row ? judgeRepeat(draft.drug, draft.row, request, knowledge) : []),
       ...(draft.drug ? judgeUnsettled(draft.drug, request, knowledge.drugs, knowledge.rules.interactions) : []),
       ...(mass && weight ? judgeDay(mass, masses, request, draft.body?.weight ?? weight, knowledge.drugs) : []),
     ])

@@ -13,12 +13,18 @@ type Verdict = { readonly kind: 'no' } | { readonly kind: 'yes'; readonly why: s
  * What this animal is, has, or was given that bars the row (a block) or asks for care (a note).
  * An age that nobody stated is said to be unknown where an age matters.
  */
-export function judgeExclusions(drug: Drug, row: DoseRow, request: DoseRequest, drugs: readonly Drug[]): DoseFinding[] {
+export function judgeExclusions(
+  drug: Drug,
+  row: DoseRow,
+  request: DoseRequest,
+  drugs: readonly Drug[],
+  lean = request.animal.weight,
+): DoseFinding[] {
   const blocks = row.exclusions.value.flatMap((exclusion) =>
-    findingFor(drug, exclusion.when, exclusion.because, true, row.exclusions, request, drugs),
+    findingFor(drug, exclusion.when, exclusion.because, true, row.exclusions, request, drugs, lean),
   )
   const cautions = row.cautions.value.flatMap((caution) =>
-    caution.when ? findingFor(drug, caution.when, caution.words, false, row.cautions, request, drugs) : [],
+    caution.when ? findingFor(drug, caution.when, caution.words, false, row.cautions, request, drugs, lean) : [],
   )
   return [...blocks, ...cautions]
 }
@@ -31,8 +37,9 @@ function findingFor(
   from: Provenance,
   request: DoseRequest,
   drugs: readonly Drug[],
+  lean: Quantity<'kg'> | undefined,
 ): DoseFinding[] {
-  const verdict = applies(when, request, drugs)
+  const verdict = applies(when, request, drugs, lean)
   const about = { drug: drug.name, because, why: verdict.kind === 'yes' ? verdict.why : '' }
   switch (verdict.kind) {
     case 'no':
@@ -51,7 +58,7 @@ function isAboutGiven(when: When): boolean {
   return when.kind === 'given-within' || when.kind === 'given-at-least'
 }
 
-function applies(when: When, request: DoseRequest, drugs: readonly Drug[]): Verdict {
+function applies(when: When, request: DoseRequest, drugs: readonly Drug[], lean: Quantity<'kg'> | undefined): Verdict {
   const { animal } = request
   const has = animal.conditions
   switch (when.kind) {
@@ -76,7 +83,7 @@ function applies(when: When, request: DoseRequest, drugs: readonly Drug[]): Verd
       return given ? { kind: 'yes', why: saidOf(given) } : { kind: 'no' }
     }
     case 'given-at-least': {
-      const given = request.given.find((entry) => isGivenAtLeast(entry, when.drug, when.dose, request, drugs))
+      const given = request.given.find((entry) => isGivenAtLeast(entry, when.drug, when.dose, lean, drugs))
       return given ? { kind: 'yes', why: saidOf(given) } : { kind: 'no' }
     }
     default:
@@ -99,12 +106,11 @@ function isGivenAtLeast(
   given: Given,
   drug: string,
   dose: Quantity<'mg/kg'>,
-  request: DoseRequest,
+  weight: Quantity<'kg'> | undefined,
   drugs: readonly Drug[],
 ): boolean {
   if (!isGivenDrug(drugs, given.drug, drug)) return false
   const mass = massGiven(given)
-  const weight = request.animal.weight
   // What cannot be counted is taken as enough: an unknown amount never opens a door.
   if (!mass || !weight) return true
   return mass.value.gte(dose.value.times(weight.value))

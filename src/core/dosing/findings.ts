@@ -26,6 +26,7 @@ export const doseCodes = [
   'over-single-maximum',
   'over-daily-maximum',
   'over-daily-maximum-at-shortest',
+  'repeat-too-soon',
   'weight-unknown',
   'weight-impossible',
   'weight-unusual',

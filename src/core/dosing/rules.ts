@@ -50,6 +50,8 @@ export type DosingRules = {
   readonly slowestRate: Sourced<Quantity<'mL/h'>>
   readonly dilutions: Sourced<readonly number[]>
   readonly rounding: Sourced<{ readonly confirm: Decimal }>
+  /** A repeat before this share of the row's shortest gap is too soon; before half of it a person confirms. */
+  readonly repeat: Sourced<{ readonly early: Decimal; readonly confirm: Decimal }>
   readonly leanWeightGroups: Sourced<readonly Group[]>
   readonly secondPersonGroups: Sourced<readonly Group[]>
   readonly localAnaestheticInfusion: Sourced<string>

@@ -1,0 +1,43 @@
+import type { DoseRow, Drug } from '#core/formulary/drug.ts'
+import type { Use } from '#core/formulary/words.ts'
+import { type Decimal, plain } from '#core/units/quantity.ts'
+import { hoursBetween } from './elapsed.ts'
+import { saidOf } from './exclusions.ts'
+import { type DoseFinding, found } from './findings.ts'
+import { isGivenDrug } from './given-drug.ts'
+import type { DoseRequest, DosingKnowledge } from './request.ts'
+
+/** Uses that are repeated by effect, by the clock of the operation, or on the surface of an eye. */
+const repeatedFreely: ReadonlySet<Use> = new Set(['antibiotic_periop', 'emergency', 'eye', 'vasopressor', 'cri'])
+
+/**
+ * The same drug again before its shortest gap is over. An NSAID is refused, because its label gives one dose in that
+ * time; another drug asks for a person while not half of the gap has passed, and is noted until then.
+ *
+ * @example judgeRepeat(robenacoxib, row, request, knowledge)[0]?.level // 'block' eight hours after the last
+ */
+export function judgeRepeat(
+  drug: Drug,
+  row: DoseRow,
+  request: DoseRequest,
+  { drugs, rules }: Pick<DosingKnowledge, 'drugs' | 'rules'>,
+): DoseFinding[] {
+  const [shortest] = row.interval.value.hours ?? []
+  const { at } = request
+  if (shortest === undefined || repeatedFreely.has(row.use) || !at) return []
+  return request.given.flatMap((given) => {
+    // Without a time nobody can say how long ago: that is said once for the whole request.
+    if (!given.at || given.use === 'cri' || !isGivenDrug(drugs, given.drug, drug.id)) return []
+    const ago = hoursBetween(given.at, at).value
+    const share = ago.div(shortest)
+    // What lies ahead of this moment is a plan of its own.
+    if (ago.lt(0) || share.gte(rules.repeat.value.early)) return []
+    const about = { drug: drug.name, given: saidOf(given), ago: said(ago), interval: row.interval.value.words }
+    const level = drug.groups.includes('nsaid') ? 'block' : share.lt(rules.repeat.value.confirm) ? 'confirm' : 'note'
+    return [found(level, 'repeat-too-soon', about, [row.interval, rules.repeat])]
+  })
+}
+
+function said(hours: Decimal): string {
+  return hours.lt(1) ? `${plain(hours.times(60).toDecimalPlaces(0))} min` : `${plain(hours.toDecimalPlaces(1))} h`
+}
