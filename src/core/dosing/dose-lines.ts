@@ -131,9 +131,7 @@ const nobody: Body = { weight: new Quantity(new Decimal(1), 'kg'), surface: new 
 
 /** What the lines mean for each other: drugs that must not meet, and the sum of a day. */
 function judgeTogether(drafts: readonly Draft[], request: DoseRequest, knowledge: DosingKnowledge): Draft[] {
-  const planned = drafts.flatMap((draft): Planned[] =>
-    draft.drug && draft.row ? [{ line: draft.line.id, drug: draft.drug }] : [],
-  )
+  const planned = drafts.flatMap((draft): Planned[] => (draft.drug ? [{ line: draft.line.id, drug: draft.drug }] : []))
   const masses = drafts.flatMap((draft): PlannedMass[] => {
     const mass = draft.amount && convert(draft.amount, 'mg')
     if (!mass || !draft.drug || !draft.row) return []

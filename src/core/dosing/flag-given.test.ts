@@ -10,16 +10,29 @@ import { flagsOfGiven } from './flag-given.ts'
 
 const knowledge = { drugs: formulary, rules: dosingRules, plans: [], policies: [] }
 
-function flags(species: 'dog' | 'cat', kg: string, doses: readonly Partial<BodyOf<'drug-given'>>[]) {
+function flags(
+  species: 'dog' | 'cat',
+  kg: string,
+  doses: readonly Partial<BodyOf<'drug-given'>>[],
+  { condition = 5, planned = [] as readonly Partial<BodyOf<'planned-line'>>[], sameMinute = false } = {},
+) {
   const make = entryMaker()
   const identity = make({ kind: 'identity' })
   const entries: Entry[] = [
     { ...identity, body: { ...(identity.body as object), species, born: null } },
-    make({ kind: 'weight', body: { weight: { value: kg, unit: 'kg' }, typed: null, how: 'scale', bodyCondition: 5 } }),
+    make({
+      kind: 'weight',
+      body: { weight: { value: kg, unit: 'kg' }, typed: null, how: 'scale', bodyCondition: condition },
+    }),
+    ...planned.map((line) => {
+      const entry = make({ kind: 'planned-line' })
+      return { ...entry, body: { ...(entry.body as object), ...line } }
+    }),
   ]
   const given = doses.map((dose) => {
     const entry = make({ kind: 'drug-given' })
-    return { ...entry, body: { ...(entry.body as object), ...dose } }
+    const happenedAt = sameMinute ? { ...entry.happenedAt, at: '2026-11-25T10:00:00.000Z' } : entry.happenedAt
+    return { ...entry, happenedAt, body: { ...(entry.body as object), ...dose } }
   })
   const found = flagsOfGiven(fold([...entries, ...given]), knowledge)
   return given.map(({ id }) => (found.get(id) ?? []).map(({ code }) => code))
@@ -51,6 +64,46 @@ describe('what was given is flagged, never refused', () => {
     expect(
       flags('dog', '10', [{ drug: 'methadone', use: 'analgesia_bolus', route: 'IV', amount: mg('30') }])[0],
     ).toContain('dose-five-times-range')
+  })
+
+  it('counts two blocks stamped in the same minute one after the other', () => {
+    const two = [
+      { ...block, amount: mg('10') },
+      { ...block, amount: mg('8') },
+    ]
+    expect(flags('dog', '8.2', two, { sameMinute: true })).toEqual([[], ['local-anaesthetic-ceiling']])
+  })
+
+  it('holds a fat animal’s block against its lean weight (14 kg, condition 9: 10 kg, 20 mg in all)', () => {
+    const large = [{ ...block, amount: mg('28') }]
+    expect(flags('dog', '14', large, { condition: 9 })[0]).toContain('local-anaesthetic-ceiling')
+    expect(flags('dog', '14', large)[0]).toEqual([])
+  })
+
+  it('sees what a drug meets also where its row is not certain or nobody wrote how much', () => {
+    const steroid = { drug: 'dexamethasone', use: 'steroid', route: 'IV', amount: mg('0.5') }
+    const unlabelled = { drug: 'meloxicam', use: 'nsaid', route: 'SC', amount: mg('0.8'), line: null }
+    expect(flags('cat', '4', [steroid, unlabelled])[1]).toContain('nsaid-with-steroid')
+    const tablets = { drug: 'carprofen', use: 'nsaid', route: 'PO', amount: { value: '1', unit: '{tablet}' } } as const
+    expect(flags('dog', '8', [steroid, tablets])[1]).toContain('nsaid-with-steroid')
+    const ownWords = { ...unlabelled, use: 'against pain' }
+    expect(flags('cat', '4', [steroid, ownWords])[1]).toContain('nsaid-with-steroid')
+  })
+
+  it('reads millilitres by the strength of the planned line, and otherwise counts nothing as little', () => {
+    const first = { ...block, line: 'block', amount: { value: '2', unit: 'mL' } } as const
+    const second = { ...block, line: null, amount: mg('8') } as const
+    const planned = [{ line: 'block', drug: 'bupivacaine', stock: { value: '5', unit: 'mg/mL' } }] as const
+    expect(flags('dog', '8.2', [first, second], { planned })[1]).toEqual(['local-anaesthetic-ceiling'])
+    expect(flags('dog', '8.2', [first, second])[1]).toEqual(['local-anaesthetic-uncounted'])
+  })
+
+  it('does not call it wrong that a dose by surface or by animal was written in milligrams', () => {
+    const reversal = { drug: 'atipamezole', use: 'reversal', route: 'IM', amount: mg('2.3') }
+    expect(flags('dog', '10', [reversal])[0]).toEqual([])
+    const visit = (amount: string) => ({ drug: 'gabapentin', use: 'anxiolytic', route: 'PO', amount: mg(amount) })
+    expect(flags('cat', '4', [visit('100')])[0]).toEqual([])
+    expect(flags('cat', '4', [visit('300')])[0]).toContain('over-single-maximum')
   })
 
   it('says nothing about the invented cases, whose doses were planned and checked', () => {

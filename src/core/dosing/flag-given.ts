@@ -1,13 +1,15 @@
 import { Temporal } from 'temporal-polyfill'
-import { asDose } from '#core/formulary/drug.ts'
+import { asDose, type Dose, type DoseRow, type Drug, drugById } from '#core/formulary/drug.ts'
 import { doseUnits, routes, type Use, uses } from '#core/formulary/words.ts'
 import type { BodyOf, Case, Line } from '#core/journal/fold.ts'
 import { fromStored } from '#core/journal/stored.ts'
 import { type AnyQuantity, convert, Quantity } from '#core/units/quantity.ts'
+import { bodySurface } from './amount.ts'
 import { doseLines } from './dose-lines.ts'
-import type { DoseFinding } from './findings.ts'
-import { dosedAnimalOf, givenOf } from './from-journal.ts'
-import type { DosingKnowledge, PlannedLine } from './request.ts'
+import type { DoseCode, DoseFinding } from './findings.ts'
+import { dosedAnimalOf, givenBefore, plannedFor } from './from-journal.ts'
+import type { DosedAnimal, DosingKnowledge, PlannedLine } from './request.ts'
+import { leanWeight } from './weight.ts'
 
 type Given = Line<BodyOf<'drug-given'>>
 
@@ -29,29 +31,71 @@ export function flagsOfGiven(theCase: Case, knowledge: DosingKnowledge): Readonl
 /** The dose that was given, judged as if it were planned at that moment, after everything given before it. */
 function judgeGiven(given: Given, theCase: Case, knowledge: DosingKnowledge): DoseFinding[] {
   const animal = dosedAnimalOf(theCase, given.at)
-  const line = lineOf(given, animal?.weight)
+  const line = animal && lineOf(given, animal, theCase, knowledge)
   if (!animal || !line) return []
-  const request = { animal, given: givenOf(theCase, given.at), at: Temporal.Instant.from(given.at), lines: [line] }
+  const earlier = givenBefore(theCase, given.header.id)
+  const request = { animal, given: earlier, at: Temporal.Instant.from(given.at), lines: [line] }
   const { lines } = doseLines(request, knowledge)
   return lines.flatMap(({ findings }) => findings.filter(({ code }) => !aboutThePlan.has(code)))
 }
 
-/** Whether a plan can be drawn up is no question any more once it was given. */
-const aboutThePlan = new Set([
+/** Whether a plan can be drawn up, or which row it meant, is no question any more once it was given. */
+const aboutThePlan: ReadonlySet<DoseCode> = new Set<DoseCode>([
   'weight-unconfirmed',
+  'weight-unknown',
   'volume-too-small',
   'rounded-to-nothing',
   'rounding-shifts-dose',
   'row-ambiguous',
+  'dose-not-chosen',
+  'dose-unit-not-listed',
 ])
 
-function lineOf({ header, body }: Given, weight: Quantity<'kg'> | undefined): PlannedLine | undefined {
-  const use = uses.find((word): word is Use => word === body.use)
+/** What was given as a line of a plan; without a dose where the record does not say how much it was per kilogram. */
+function lineOf(
+  { header, body }: Given,
+  animal: DosedAnimal,
+  theCase: Case,
+  knowledge: DosingKnowledge,
+): PlannedLine | undefined {
+  const drug = drugById(knowledge.drugs, body.drug)
+  const rows = drug?.doses.filter(({ species }) => species === animal.species) ?? []
+  const said = uses.find((word): word is Use => word === body.use)
+  // Words of one's own for the use fit no range, but what the drug meets is judged all the same.
+  const use = said ?? rows[0]?.use ?? 'premed'
   const route = routes.find((word) => word === body.route)
+  if (!drug) return undefined
+  const qualifier = plannedFor(theCase, body)?.qualifier
+  const fitting = rows.filter((row) => row.use === use && (!route || row.routes.includes(route)))
+  const dose = said && doseOf(body, drug, fitting, animal, knowledge)
+  return {
+    id: header.id,
+    drug: drug.id,
+    use,
+    ...(route && { route }),
+    ...(qualifier !== undefined && { qualifier }),
+    ...(dose && { dose }),
+  }
+}
+
+/** The amount given, per what the row counts by: kilogram (lean where that counts), surface, or the whole animal. */
+function doseOf(
+  body: BodyOf<'drug-given'>,
+  drug: Drug,
+  rows: readonly DoseRow[],
+  animal: DosedAnimal,
+  { rules }: DosingKnowledge,
+): Dose | undefined {
   const amount = fromStored(body.amount) as unknown as AnyQuantity
   const mass = convert(amount, 'mg')
-  const dose = mass && weight ? new Quantity(mass.value.div(weight.value), 'mg/kg') : asDose(amount, doseUnits)
-  if (!use || !dose) return undefined
-  const planned = asDose(dose as AnyQuantity, doseUnits)
-  return planned && { id: header.id, drug: body.drug, use, dose: planned, ...(route && { route }) }
+  if (!mass) return asDose(amount, doseUnits)
+  const units = rows.map(({ range }) => range.value.low.unit)
+  if (units.length > 0 && units.every((unit) => unit === 'mg/{animal}')) return new Quantity(mass.value, 'mg/{animal}')
+  if (!animal.weight) return undefined
+  const usesLean = drug.groups.some((group) => rules.leanWeightGroups.value.includes(group))
+  const weight = usesLean ? leanWeight(animal.weight, animal.bodyCondition, rules.weight) : animal.weight
+  if (units.length === 0 || units.some((unit) => !unit.endsWith('/m2')))
+    return new Quantity(mass.value.div(weight.value), 'mg/kg')
+  const surface = bodySurface(weight, rules.bodySurface[animal.species].value)
+  return new Quantity(mass.value.div(surface.value), 'mg/m2')
 }

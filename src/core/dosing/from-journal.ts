@@ -97,29 +97,52 @@ const surfaces: ReadonlySet<string> = new Set(['ear', 'eye', 'skin'])
 
 /** What the animal has had before that instant: medicines of the past, also those whose active nobody settled, and what we gave. */
 export function givenOf(theCase: Case, at: string): Given[] {
-  const before = theCase.live('medicine-before').map(({ body }) => {
+  const given = theCase.live('drug-given').filter((line) => line.at < at)
+  return [...medicinesBefore(theCase), ...given.map((line) => oneGiven(theCase, line))]
+}
+
+/**
+ * What the animal had had when this dose was given: everything before it in the order of the case, so that of two
+ * doses of one minute the second still counts the first.
+ */
+export function givenBefore(theCase: Case, dose: string): Given[] {
+  const all = theCase.live('drug-given')
+  const mine = all.findIndex(({ header }) => header.id === dose)
+  const earlier = all.slice(0, Math.max(0, mine))
+  return [...medicinesBefore(theCase), ...earlier.map((line) => oneGiven(theCase, line))]
+}
+
+function medicinesBefore(theCase: Case): Given[] {
+  return theCase.live('medicine-before').map(({ body }) => {
     const last = body.ongoing ? undefined : body.until
     const when = last ? { at: endOf(last) } : {}
     const where = surfaces.has(body.route) ? { onSurface: true } : {}
     if (body.substance !== null) return { drug: body.substance, ...where, ...when }
     return { drug: body.written, unsettled: { route: body.route }, ...where, ...when }
   })
-  const given = theCase
-    .live('drug-given')
-    .filter((line) => line.at < at)
-    .map((line) => {
-      const mass = convert(fromStored(line.body.amount), 'mg')
-      const use = uses.find((word): word is Use => word === line.body.use)
-      const route = routes.find((word): word is Route => word === line.body.route)
-      return {
-        drug: line.body.drug,
-        amount: (mass ?? fromStored(line.body.amount)) as unknown as AnyQuantity,
-        at: Temporal.Instant.from(line.at),
-        ...(use && { use }),
-        ...(route && { route }),
-      }
-    })
-  return [...before, ...given]
+}
+
+/** Millilitres become milligrams when the planned line of that dose says the strength; otherwise they stay uncounted. */
+function oneGiven(theCase: Case, { body, at }: Line<BodyOf<'drug-given'>>): Given {
+  const mass = convert(fromStored(body.amount), 'mg')
+  const use = uses.find((word): word is Use => word === body.use)
+  const route = routes.find((word): word is Route => word === body.route)
+  const stock = plannedFor(theCase, body)?.stock
+  return {
+    drug: body.drug,
+    amount: (mass ?? fromStored(body.amount)) as unknown as AnyQuantity,
+    at: Temporal.Instant.from(at),
+    ...(stock && { stock }),
+    ...(use && { use }),
+    ...(route && { route }),
+  }
+}
+
+/** The planned line that a given dose names, when it is of the same drug. */
+export function plannedFor(theCase: Case, given: BodyOf<'drug-given'>): PlannedLine | undefined {
+  if (given.line === null) return undefined
+  const planned = theCase.live('planned-line').find(({ body }) => body.line === given.line && body.drug === given.drug)
+  return planned && plannedLineOf(planned.body)
 }
 
 /** A coarse stop date counts to its end: "January 2025" may have been the 31st. */
