@@ -74,8 +74,8 @@ export const carprofen = drug({
       exclusions: {
         value: [
           {
-            when: { kind: 'any-of', words: ['hypovolaemia', 'hypotension', 'dehydration', 'shock'] },
-            because: 'low blood volume or pressure',
+            when: { kind: 'any-of', words: ['hypovolaemia', 'hypotension', 'dehydration', 'shock', 'active-bleeding'] },
+            because: 'low blood volume or pressure, or bleeding that goes on',
           },
           { when: { kind: 'any-of', words: ['gi-ulceration'] }, because: 'an ulcer of stomach or gut' },
           {
@@ -118,8 +118,8 @@ export const carprofen = drug({
       exclusions: {
         value: [
           {
-            when: { kind: 'any-of', words: ['hypovolaemia', 'hypotension', 'dehydration', 'shock'] },
-            because: 'low blood volume or pressure',
+            when: { kind: 'any-of', words: ['hypovolaemia', 'hypotension', 'dehydration', 'shock', 'active-bleeding'] },
+            because: 'low blood volume or pressure, or bleeding that goes on',
           },
           { when: { kind: 'any-of', words: ['gi-ulceration'] }, because: 'an ulcer of stomach or gut' },
           {
@@ -152,8 +152,8 @@ export const carprofen = drug({
       exclusions: {
         value: [
           {
-            when: { kind: 'any-of', words: ['hypovolaemia', 'hypotension', 'dehydration', 'shock'] },
-            because: 'low blood volume or pressure',
+            when: { kind: 'any-of', words: ['hypovolaemia', 'hypotension', 'dehydration', 'shock', 'active-bleeding'] },
+            because: 'low blood volume or pressure, or bleeding that goes on',
           },
           { when: { kind: 'any-of', words: ['gi-ulceration'] }, because: 'an ulcer of stomach or gut' },
           {

@@ -122,8 +122,8 @@ export const meloxicam = drug({
       exclusions: {
         value: [
           {
-            when: { kind: 'any-of', words: ['hypovolaemia', 'hypotension', 'dehydration', 'shock'] },
-            because: 'low blood volume or pressure',
+            when: { kind: 'any-of', words: ['hypovolaemia', 'hypotension', 'dehydration', 'shock', 'active-bleeding'] },
+            because: 'low blood volume or pressure, or bleeding that goes on',
           },
           { when: { kind: 'any-of', words: ['gi-ulceration'] }, because: 'an ulcer of stomach or gut' },
           {
@@ -173,8 +173,8 @@ export const meloxicam = drug({
       exclusions: {
         value: [
           {
-            when: { kind: 'any-of', words: ['hypovolaemia', 'hypotension', 'dehydration', 'shock'] },
-            because: 'low blood volume or pressure',
+            when: { kind: 'any-of', words: ['hypovolaemia', 'hypotension', 'dehydration', 'shock', 'active-bleeding'] },
+            because: 'low blood volume or pressure, or bleeding that goes on',
           },
           { when: { kind: 'any-of', words: ['gi-ulceration'] }, because: 'an ulcer of stomach or gut' },
           {
@@ -208,8 +208,8 @@ export const meloxicam = drug({
       exclusions: {
         value: [
           {
-            when: { kind: 'any-of', words: ['hypovolaemia', 'hypotension', 'dehydration', 'shock'] },
-            because: 'low blood volume or pressure',
+            when: { kind: 'any-of', words: ['hypovolaemia', 'hypotension', 'dehydration', 'shock', 'active-bleeding'] },
+            because: 'low blood volume or pressure, or bleeding that goes on',
           },
           { when: { kind: 'any-of', words: ['gi-ulceration'] }, because: 'an ulcer of stomach or gut' },
           {
@@ -243,8 +243,8 @@ export const meloxicam = drug({
       exclusions: {
         value: [
           {
-            when: { kind: 'any-of', words: ['hypovolaemia', 'hypotension', 'dehydration', 'shock'] },
-            because: 'low blood volume or pressure',
+            when: { kind: 'any-of', words: ['hypovolaemia', 'hypotension', 'dehydration', 'shock', 'active-bleeding'] },
+            because: 'low blood volume or pressure, or bleeding that goes on',
           },
           { when: { kind: 'any-of', words: ['gi-ulceration'] }, because: 'an ulcer of stomach or gut' },
           {
@@ -281,8 +281,8 @@ export const meloxicam = drug({
       exclusions: {
         value: [
           {
-            when: { kind: 'any-of', words: ['hypovolaemia', 'hypotension', 'dehydration', 'shock'] },
-            because: 'low blood volume or pressure',
+            when: { kind: 'any-of', words: ['hypovolaemia', 'hypotension', 'dehydration', 'shock', 'active-bleeding'] },
+            because: 'low blood volume or pressure, or bleeding that goes on',
           },
           { when: { kind: 'any-of', words: ['gi-ulceration'] }, because: 'an ulcer of stomach or gut' },
           {

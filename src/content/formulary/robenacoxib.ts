@@ -83,8 +83,8 @@ export const robenacoxib = drug({
       exclusions: {
         value: [
           {
-            when: { kind: 'any-of', words: ['hypovolaemia', 'hypotension', 'dehydration', 'shock'] },
-            because: 'low blood volume or pressure',
+            when: { kind: 'any-of', words: ['hypovolaemia', 'hypotension', 'dehydration', 'shock', 'active-bleeding'] },
+            because: 'low blood volume or pressure, or bleeding that goes on',
           },
           { when: { kind: 'any-of', words: ['gi-ulceration'] }, because: 'an ulcer of stomach or gut' },
           {
@@ -123,8 +123,8 @@ export const robenacoxib = drug({
       exclusions: {
         value: [
           {
-            when: { kind: 'any-of', words: ['hypovolaemia', 'hypotension', 'dehydration', 'shock'] },
-            because: 'low blood volume or pressure',
+            when: { kind: 'any-of', words: ['hypovolaemia', 'hypotension', 'dehydration', 'shock', 'active-bleeding'] },
+            because: 'low blood volume or pressure, or bleeding that goes on',
           },
           { when: { kind: 'any-of', words: ['gi-ulceration'] }, because: 'an ulcer of stomach or gut' },
           {

@@ -5,6 +5,7 @@
 export const animalWords = [
   'abcb1-carrier',
   'abcb1-mutant',
+  'active-bleeding',
   'adverse-reaction-to-drug',
   'bleeding-disorder',
   'boxer',
