@@ -11,7 +11,7 @@ import type { CaseFile } from '#core/journal/clinic.ts'
  */
 export function judgeOperation({ theCase }: Pick<CaseFile, 'theCase'>, operation: string): DoseResult | null {
   const { at, lines } = linesOfOperation(theCase, operation)
-  const animal = at === undefined ? undefined : dosedAnimalOf(theCase, at)
+  const animal = at === undefined ? undefined : dosedAnimalOf(theCase, at, dosingRules)
   if (at === undefined || !animal) return null
   const request = { animal, given: givenOf(theCase, at), at: Temporal.Instant.from(at), lines }
   return doseLines(request, { drugs: formulary, rules: dosingRules, plans: [], policies: [] })

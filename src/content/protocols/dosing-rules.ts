@@ -45,6 +45,16 @@ export const dosingRules: DosingRules = {
     ...house,
     where: 'the gap itself is the row’s; how early is too early is judged here',
   },
+  lowPressure: {
+    value: { mean: quantity('60', 'mm[Hg]'), systolic: quantity('90', 'mm[Hg]'), within: quantity('2', 'h') },
+    sources: ['aaha-2020-hypotension', 'dvm360-hypotension', 'house-judgement'],
+    where:
+      'mean under 60 and systolic under 90 were read (Doppler reads low in small cats); the two hours are the house’s',
+    known: 'read',
+    strength: 'guideline',
+    confidence: 'high',
+    checked: '2026-11-25',
+  },
   leanWeightGroups: { value: ['nsaid', 'local-anaesthetic', 'induction-agent'], ...lean },
   secondPersonGroups: {
     value: ['aminoglycoside', 'full-opioid', 'local-anaesthetic', 'partial-opioid', 'vasopressor'],

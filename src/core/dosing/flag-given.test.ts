@@ -14,7 +14,12 @@ function flags(
   species: 'dog' | 'cat',
   kg: string,
   doses: readonly Partial<BodyOf<'drug-given'>>[],
-  { condition = 5, planned = [] as readonly Partial<BodyOf<'planned-line'>>[], sameMinute = false } = {},
+  {
+    condition = 5,
+    planned = [] as readonly Partial<BodyOf<'planned-line'>>[],
+    sameMinute = false,
+    pressure = null as readonly [what: 'mean' | 'systolic', mmHg: string, artefact?: boolean] | null,
+  } = {},
 ) {
   const make = entryMaker()
   const identity = make({ kind: 'identity' })
@@ -29,6 +34,12 @@ function flags(
       return { ...entry, body: { ...(entry.body as object), ...line } }
     }),
   ]
+  if (pressure) {
+    const [what, value, artefact = false] = pressure
+    const entry = make({ kind: 'observation' })
+    const values = [{ what, value: { value, unit: 'mm[Hg]' }, method: null, artefact }]
+    entries.push({ ...entry, body: { ...(entry.body as object), values } })
+  }
   const given = doses.map((dose) => {
     const entry = make({ kind: 'drug-given' })
     const happenedAt = sameMinute ? { ...entry.happenedAt, at: '2026-11-25T10:00:00.000Z' } : entry.happenedAt
@@ -104,6 +115,25 @@ describe('what was given is flagged, never refused', () => {
     const visit = (amount: string) => ({ drug: 'gabapentin', use: 'anxiolytic', route: 'PO', amount: mg(amount) })
     expect(flags('cat', '4', [visit('100')])[0]).toEqual([])
     expect(flags('cat', '4', [visit('300')])[0]).toContain('over-single-maximum')
+  })
+
+  it('flags an NSAID given while the pressure was low: mean under 60, in dogs systolic under 90 (AAHA 2020, dvm360)', () => {
+    const nsaid = { drug: 'carprofen', use: 'nsaid', route: 'SC', amount: mg('32') }
+    const dog = (pressure: readonly ['mean' | 'systolic', string, boolean?]) =>
+      flags('dog', '8', [nsaid], { pressure })[0]
+    expect(dog(['mean', '55'])).toContain('excluded')
+    expect(dog(['mean', '60'])).not.toContain('excluded')
+    expect(dog(['mean', '55', true])).not.toContain('excluded')
+    expect(dog(['systolic', '85'])).toContain('excluded')
+    const cat = { drug: 'robenacoxib', use: 'nsaid', route: 'SC', amount: mg('8') }
+    expect(flags('cat', '4', [cat], { pressure: ['systolic', '85'] })[0]).not.toContain('excluded')
+    expect(flags('cat', '4', [cat], { pressure: ['mean', '55'] })[0]).toContain('excluded')
+  })
+
+  it('holds a dose against the row it most likely meant (buprenorphine 0.24 mg/kg under the skin, 21 CFR 522.230)', () => {
+    const strong = (route: string) => ({ drug: 'buprenorphine', use: 'analgesia_bolus', route, amount: mg('0.96') })
+    expect(flags('cat', '4', [strong('SC')])[0]).toEqual([])
+    expect(flags('cat', '4', [strong('IM')])[0]).toContain('dose-five-times-range')
   })
 
   it('says nothing about the invented cases, whose doses were planned and checked', () => {

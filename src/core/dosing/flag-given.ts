@@ -3,7 +3,7 @@ import { asDose, type Dose, type DoseRow, type Drug, drugById } from '#core/form
 import { doseUnits, routes, type Use, uses } from '#core/formulary/words.ts'
 import type { BodyOf, Case, Line } from '#core/journal/fold.ts'
 import { fromStored } from '#core/journal/stored.ts'
-import { type AnyQuantity, convert, Quantity } from '#core/units/quantity.ts'
+import { type AnyQuantity, convert, Decimal, Quantity } from '#core/units/quantity.ts'
 import { bodySurface } from './amount.ts'
 import { doseLines } from './dose-lines.ts'
 import type { DoseCode, DoseFinding } from './findings.ts'
@@ -30,7 +30,7 @@ export function flagsOfGiven(theCase: Case, knowledge: DosingKnowledge): Readonl
 
 /** The dose that was given, judged as if it were planned at that moment, after everything given before it. */
 function judgeGiven(given: Given, theCase: Case, knowledge: DosingKnowledge): DoseFinding[] {
-  const animal = dosedAnimalOf(theCase, given.at)
+  const animal = dosedAnimalOf(theCase, given.at, knowledge.rules)
   const line = animal && lineOf(given, animal, theCase, knowledge)
   if (!animal || !line) return []
   const earlier = givenBefore(theCase, given.header.id)
@@ -65,17 +65,31 @@ function lineOf(
   const use = said ?? rows[0]?.use ?? 'premed'
   const route = routes.find((word) => word === body.route)
   if (!drug) return undefined
-  const qualifier = plannedFor(theCase, body)?.qualifier
   const fitting = rows.filter((row) => row.use === use && (!route || row.routes.includes(route)))
   const dose = said && doseOf(body, drug, fitting, animal, knowledge)
-  return {
-    id: header.id,
-    drug: drug.id,
-    use,
-    ...(route && { route }),
-    ...(qualifier !== undefined && { qualifier }),
-    ...(dose && { dose }),
+  const planned = plannedFor(theCase, body)?.qualifier
+  const meant = planned === undefined ? mostLikely(fitting, dose) : { qualifier: planned }
+  return { id: header.id, drug: drug.id, use, ...(route && { route }), ...(dose && { dose }), ...wordsOf(meant) }
+}
+
+type RowWords = Pick<DoseRow, 'qualifier' | 'formulation'>
+
+function wordsOf(row: RowWords | undefined): RowWords {
+  const { qualifier, formulation } = row ?? {}
+  return { ...(qualifier !== undefined && { qualifier }), ...(formulation !== undefined && { formulation }) }
+}
+
+/** Of several rows that fit what was recorded, the one whose range lies nearest: the record names no row. */
+function mostLikely(rows: readonly DoseRow[], dose: Dose | undefined): DoseRow | undefined {
+  const [first] = rows
+  if (!dose) return first
+  const far = (row: DoseRow): Decimal => {
+    const { low, high } = row.range.value
+    const inUnit = convert(dose, low.unit)?.value
+    if (!inUnit || inUnit.lte(0)) return new Decimal(Number.MAX_SAFE_INTEGER)
+    return Decimal.max(1, inUnit.div(high.value), low.value.div(inUnit))
   }
+  return [...rows].sort((a, b) => far(a).comparedTo(far(b)))[0]
 }
 
 /** The amount given, per what the row counts by: kilogram (lean where that counts), surface, or the whole animal. */

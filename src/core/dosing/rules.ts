@@ -52,6 +52,12 @@ export type DosingRules = {
   readonly rounding: Sourced<{ readonly confirm: Decimal }>
   /** A repeat before this share of the row's shortest gap is too soon; before half of it a person confirms. */
   readonly repeat: Sourced<{ readonly early: Decimal; readonly confirm: Decimal }>
+  /** Under these the pressure is low; a reading older than `within` says nothing of now. Systolic does not count in cats. */
+  readonly lowPressure: Sourced<{
+    readonly mean: Quantity<'mm[Hg]'>
+    readonly systolic: Quantity<'mm[Hg]'>
+    readonly within: Quantity<'h'>
+  }>
   readonly leanWeightGroups: Sourced<readonly Group[]>
   readonly secondPersonGroups: Sourced<readonly Group[]>
   readonly localAnaestheticInfusion: Sourced<string>
