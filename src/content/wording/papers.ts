@@ -10,6 +10,8 @@ export const papersInEnglish = {
   phone: 'Phone {phone}',
   dated: 'Written {date}',
   provenance: '{stream} · made from {count} entries, the last of {last}',
+  conflicts: 'CONFLICTS TO SETTLE: {count}',
+  pending: 'ENTRIES STILL MISSING: {count}',
   otherLanguage:
     'This household is spoken with in another language ({language}). This paper exists in English only; go through it together.',
   known: {

@@ -80,7 +80,6 @@ export function paperOf(
   },
 ): Paper {
   const { file, on } = input
-  const last = file.theCase.lines.at(-1)
   return checked({
     id: own.id,
     title: own.title,
@@ -91,13 +90,21 @@ export function paperOf(
     from: `${file.clinic.name} · ${file.clinic.phone}`,
     blocks: own.blocks,
     caution: own.caution === null ? null : caution,
-    provenance: fill(words.provenance, {
-      stream: file.stream,
-      count: String(file.theCase.lines.length),
-      last: last ? whenOf(last) : words.notKnown,
-    }),
+    provenance: provenanceOf(file),
     print: own.print ?? 'ordinary',
   })
+}
+
+/** What the paper was made from; entries that contradict each other or wait for others are said on every page. */
+function provenanceOf({ stream, theCase }: CaseFile): string {
+  const { lines, conflicts, pending } = theCase
+  const last = lines.at(-1)
+  const about = { stream, count: String(lines.length), last: last ? whenOf(last) : words.notKnown }
+  return [
+    fill(words.provenance, about),
+    ...(conflicts.length === 0 ? [] : [fill(words.conflicts, { count: String(conflicts.length) })]),
+    ...(pending.length === 0 ? [] : [fill(words.pending, { count: String(pending.length) })]),
+  ].join(' · ')
 }
 
 /** The day of a moment, without its minutes. */
