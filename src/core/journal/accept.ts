@@ -1,6 +1,7 @@
 import { answer, type Outcome, refuse } from '#core/outcome/outcome.ts'
 import { bodyHashOf, type Entry, entryHash, entrySchema, type Header, headerOf } from './entry.ts'
 import { kindNamed } from './fold.ts'
+import { readableBody } from './kind.ts'
 
 export type EntryRefusal = {
   readonly because: 'not-an-entry' | 'wrong-body' | 'wrong-subject' | 'reason-missing' | 'cycle'
@@ -14,6 +15,10 @@ export type EntryRefusal = {
  * it is. Withdrawing, superseding and refiling need a reason.
  */
 export function readEntry(input: unknown): Outcome<Entry, EntryRefusal> {
+  if (deeperThan(input, deepest)) {
+    const message = `An entry may be nested ${deepest} deep at most.`
+    return refuse({ because: 'not-an-entry', path: 'body', message })
+  }
   const parsed = entrySchema.safeParse(input)
   if (!parsed.success) return refuse(refusalFrom('not-an-entry', '', parsed.error.issues))
   const entry = parsed.data
@@ -29,11 +34,24 @@ export function readEntry(input: unknown): Outcome<Entry, EntryRefusal> {
     const message = `A ${entry.kind} entry is about ${kind.subjects.join(' or ')}, not about ${entry.subject.kind}.`
     return refuse({ because: 'wrong-subject', path: 'subject', message })
   }
-  // A body of an older version is taken as it is: it was checked when it was written, and is read through upcasters.
-  if (entry.version < kind.version) return answer(entry)
-  const body = kind.body.safeParse(entry.body)
+  // A body of an older version stays as it was written, but it must be one that its upcasters can read.
+  const body = kind.body.safeParse(readableBody(kind, entry.version, entry.body))
   if (!body.success) return refuse(refusalFrom('wrong-body', 'body', body.error.issues))
   return answer(entry)
+}
+
+/** Deeper than any body of ours; what is read by recursion later must not be able to exhaust it. */
+const deepest = 100
+
+function deeperThan(input: unknown, depth: number): boolean {
+  let level: unknown[] = [input]
+  for (let at = 0; level.length > 0; at += 1) {
+    if (at > depth) return true
+    level = level
+      .filter((value) => typeof value === 'object' && value !== null)
+      .flatMap((value) => Object.values(value as object))
+  }
+  return false
 }
 
 type Issue = { readonly path: readonly PropertyKey[]; readonly message: string }
@@ -53,7 +71,7 @@ export function closesRing(entry: Entry, targetsOf: (id: string) => readonly str
     if (id === entry.id) return true
     if (seen.has(id)) continue
     seen.add(id)
-    queue.push(...targetsOf(id))
+    for (const target of targetsOf(id)) queue.push(target)
   }
   return false
 }

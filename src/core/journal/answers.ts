@@ -1,6 +1,6 @@
 import { z } from 'zod'
 import { sides } from '#core/animal/species.ts'
-import { momentSchema } from './entry.ts'
+import { entryIdSchema, momentSchema } from './entry.ts'
 
 /** "Not assessed" is an answer and never means "normal". */
 export const yesNo = z.enum(['yes', 'no', 'not-assessed'])
@@ -10,7 +10,7 @@ export const text = z.string().min(1).max(10_000)
 export const shortText = z.string().min(1).max(300)
 export const id = z.string().min(1).max(80)
 export const moment = momentSchema
-export const entryId = z.uuid()
+export const entryId = entryIdSchema
 /** A wall-clock time of day, `08:00`. */
 export const timeOfDay = z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$/, 'must be a time of day like 08:00')
 /** A calendar day, `2026-03-01`. */

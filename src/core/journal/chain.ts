@@ -102,14 +102,14 @@ export class ChainWalk {
       because,
     })
     if (envelope.position !== this.#position + 1) return broken('position-gap')
-    if (stored.body !== null && hashText(canonical(stored.body)) !== stored.bodyHash) return broken('body-changed')
-    if (stored.body === null && stored.erased === null) return broken('body-changed')
+    // A body may itself be null (a kind from a newer program): only the erased mark says that it was taken away.
+    if (!bodyStands(stored)) return broken('body-changed')
     const { hash, ...open } = envelope
     if (envelopeHash(open, entryHash(header, stored.bodyHash)) !== hash) return broken('header-or-envelope-changed')
     const head = this.#heads.get(header.stream)
     if (envelope.sequence !== (head?.sequence ?? 0) + 1) return broken('sequence-gap')
     if (envelope.previous !== (head?.hash ?? null)) return broken('chain-broken')
-    if (stored.body === null) this.#erased.set(header.id, broken('erased-without-order'))
+    if (stored.erased !== null) this.#erased.set(header.id, broken('erased-without-order'))
     if (header.kind === 'erasure') this.#ordered.add(erasedBy(stored.body))
     this.#heads.set(header.stream, envelope)
     this.#position = envelope.position
@@ -120,6 +120,10 @@ export class ChainWalk {
   finish(): Break | undefined {
     return [...this.#erased].find(([id]) => !this.#ordered.has(id))?.[1]
   }
+}
+
+function bodyStands({ body, bodyHash, erased }: StoredEntry): boolean {
+  return erased === null ? hashText(canonical(body)) === bodyHash : body === null
 }
 
 /** The id that an erasure entry erases. */

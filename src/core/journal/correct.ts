@@ -41,7 +41,8 @@ export function refile(
     kind: 'refile',
     version: 1,
     body: { toStream: to.stream, toSubject: to.subject, copy: copyId },
-    supersedes: [],
+    // What this entry had corrected stays corrected: it must not come alive again with the wrong animal.
+    supersedes: entry.supersedes,
     withdraws: entry.id,
     refiledFrom: null,
     attachments: [],

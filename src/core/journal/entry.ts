@@ -10,6 +10,16 @@ export const instantSchema = z
     /^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}:\d{2}\.\d{3}Z$/,
     'must be UTC with milliseconds, like 2026-03-01T08:00:00.000Z',
   )
+  .refine(isInstant, 'must be a day and time that exist, like 2026-03-01T08:00:00.000Z')
+
+/** False for 30 February or 24:00, which JavaScript would quietly move to another day. */
+function isInstant(text: string): boolean {
+  const ms = Date.parse(text)
+  return !Number.isNaN(ms) && new Date(ms).toISOString() === text
+}
+
+/** UUIDs in lower case only: the same id in other letters would be a second entry, or a target that never arrives. */
+export const entryIdSchema = z.uuid().regex(/^[^A-Z]*$/, 'must be written in lower-case letters')
 
 export const momentSchema = z.object({
   at: instantSchema,
@@ -57,6 +67,9 @@ export const attachmentSchema = z.object({
   name: z.string().min(1).max(200),
 })
 
+/** More sides than any conflict has; a longer list is a fault of the device and would be walked on every tap. */
+const mostTargets = 1_000
+
 const json: z.ZodType<Json> = z.lazy(() =>
   z.union([z.null(), z.boolean(), z.int(), z.string(), z.array(json), z.record(z.string(), json)]),
 )
@@ -64,7 +77,7 @@ const json: z.ZodType<Json> = z.lazy(() =>
 /** One immutable line of the journal, as its author made it. */
 export const entrySchema = z.strictObject({
   /** UUID version 7, made on the device; never read as a time. */
-  id: z.uuid(),
+  id: entryIdSchema,
   clinic: id,
   /** `clinic`, `case:<id>` or `register:<drug>|<strength>|<form>`. */
   stream: z
@@ -82,10 +95,10 @@ export const entrySchema = z.strictObject({
   writtenAt: instantSchema,
   author: authorSchema,
   device: deviceSchema,
-  supersedes: z.array(z.uuid()),
-  withdraws: z.uuid().nullable(),
+  supersedes: z.array(entryIdSchema).max(mostTargets),
+  withdraws: entryIdSchema.nullable(),
   /** Set on the copy in the right place when an entry was filed to the wrong animal. */
-  refiledFrom: z.uuid().nullable(),
+  refiledFrom: entryIdSchema.nullable(),
   attachments: z.array(attachmentSchema),
   reason: z.string().min(1).nullable(),
 })
@@ -141,5 +154,11 @@ export function correctedInstant(entry: Pick<Header, 'happenedAt' | 'device'>): 
   if (by === 'person') return { at, certain: true }
   const { offset } = entry.device
   if (offset === null) return { at, certain: false }
-  return { at: new Date(Date.parse(at) + offset.ms).toISOString(), certain: true }
+  const ms = Date.parse(at) + offset.ms
+  // An offset that leads out of the years that sort as text is no measurement: the time stands as given, uncertain.
+  if (!(ms >= firstInstant && ms <= lastInstant)) return { at, certain: false }
+  return { at: new Date(ms).toISOString(), certain: true }
 }
+
+const firstInstant = Date.parse('0000-01-01T00:00:00.000Z')
+const lastInstant = Date.parse('9999-12-31T23:59:59.999Z')

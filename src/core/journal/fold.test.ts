@@ -63,7 +63,12 @@ describe('folding entries into a case', () => {
     const one = make({ kind: 'theatre-stamp' })
     const other = make({ kind: 'theatre-stamp' })
     expect(fold([one, other]).conflicts).toEqual([
-      { because: 'same-key', kind: 'theatre-stamp', key: 'operation-1 k3-facial-nerve', between: [one.id, other.id] },
+      {
+        because: 'same-key',
+        kind: 'theatre-stamp',
+        key: '["operation-1","k3-facial-nerve"]',
+        between: [one.id, other.id],
+      },
     ])
     const settled = make({ kind: 'theatre-stamp', supersedes: [one.id, other.id], ...because })
     expect(fold([one, other, settled]).conflicts).toEqual([])

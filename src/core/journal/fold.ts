@@ -1,8 +1,9 @@
 import type { z } from 'zod'
 import type { Json } from './canonical.ts'
 import { correctedInstant, type Entry, type Envelope, type Header, headerOf, type StoredEntry } from './entry.ts'
-import { upcast } from './kind.ts'
+import { readableBody } from './kind.ts'
 import { kinds } from './kinds/index.ts'
+import { isLive, type Revision, settleRevisions, treeOf } from './revisions.ts'
 
 type KnownKind = (typeof kinds)[number]
 export type KindName = KnownKind['name']
@@ -54,18 +55,12 @@ export type Case = {
   readonly unknown: readonly Line[]
 }
 
-type Node = {
-  readonly header: Header
+type Node = Revision & {
   readonly raw: Json | null
   readonly envelope: Envelope | null
   readonly erased: boolean
   readonly at: string
   readonly certain: boolean
-  readonly supersededBy: Node[]
-  readonly withdrawnBy: Node[]
-  cyclic: boolean
-  withdrawn: boolean | undefined
-  superseded: boolean | undefined
 }
 
 export type Foldable = StoredEntry | Entry
@@ -77,8 +72,7 @@ export type Foldable = StoredEntry | Entry
 export function fold(entries: readonly Foldable[]): Case {
   const nodes = arrange(entries)
   const byId = new Map(nodes.map((node) => [node.header.id, node]))
-  const pending = link(nodes, byId)
-  markCycles(nodes, byId)
+  const pending = settleRevisions(nodes, byId)
   const finished = operationsFinished(nodes)
   const lines = nodes.map((node) => lineOf(node, finished))
   return new FoldedCase(lines, pending, [...cycles(nodes), ...conflictsOf(nodes, byId, lines)])
@@ -100,8 +94,9 @@ function nodeOf(entry: Foldable): Node {
     supersededBy: [],
     withdrawnBy: [],
     cyclic: false,
-    withdrawn: undefined,
-    superseded: undefined,
+    withdrawn: false,
+    superseded: false,
+    carries: true,
   }
 }
 
@@ -118,63 +113,6 @@ function arrange(entries: readonly Foldable[]): Node[] {
 
 function compareText(a: string, b: string): number {
   return a < b ? -1 : a > b ? 1 : 0
-}
-
-function targetsOf(header: Header): readonly string[] {
-  return header.withdraws === null ? header.supersedes : [...header.supersedes, header.withdraws]
-}
-
-function link(nodes: readonly Node[], byId: ReadonlyMap<string, Node>): { entry: string; missing: string[] }[] {
-  const pending: { entry: string; missing: string[] }[] = []
-  for (const node of nodes) {
-    const missing: string[] = []
-    for (const id of node.header.supersedes) {
-      const target = byId.get(id)
-      if (target) target.supersededBy.push(node)
-      else missing.push(id)
-    }
-    if (node.header.withdraws !== null) {
-      const target = byId.get(node.header.withdraws)
-      if (target) target.withdrawnBy.push(node)
-      else missing.push(node.header.withdraws)
-    }
-    if (missing.length > 0) pending.push({ entry: node.header.id, missing })
-  }
-  return pending
-}
-
-/** A ring of entries that supersede each other is refused on acceptance; seen here all the same, none of them counts. */
-function markCycles(nodes: readonly Node[], byId: ReadonlyMap<string, Node>): void {
-  for (const node of nodes) {
-    if (targetsOf(node.header).length === 0) continue
-    const seen = new Set<string>()
-    const queue = [...targetsOf(node.header)]
-    while (queue.length > 0) {
-      const id = queue.pop() as string
-      if (id === node.header.id) {
-        node.cyclic = true
-        break
-      }
-      if (seen.has(id)) continue
-      seen.add(id)
-      const target = byId.get(id)
-      if (target) queue.push(...targetsOf(target.header))
-    }
-  }
-}
-
-function isWithdrawn(node: Node): boolean {
-  node.withdrawn ??= node.withdrawnBy.some((other) => !other.cyclic && isLive(other))
-  return node.withdrawn
-}
-
-function isSuperseded(node: Node): boolean {
-  node.superseded ??= node.supersededBy.some((other) => !other.cyclic && !isWithdrawn(other))
-  return node.superseded
-}
-
-function isLive(node: Node): boolean {
-  return !isWithdrawn(node) && !isSuperseded(node)
 }
 
 /** When each operation's summary arrived: what arrives later about that operation is marked late. */
@@ -206,17 +144,17 @@ function latenessOf(node: Node, finished: ReadonlyMap<string, string>): Line['la
 
 function lineOf(node: Node, finished: ReadonlyMap<string, string>): Line {
   const kind = registry.get(node.header.kind)
-  const body = kind && node.raw !== null ? upcast(kind, node.header.version, node.raw) : undefined
+  const body = kind && node.raw !== null ? readableBody(kind, node.header.version, node.raw) : undefined
   return {
     header: node.header,
     body: body ?? node.raw,
     envelope: node.envelope,
     at: node.at,
     orderCertain: node.certain,
-    state: isWithdrawn(node) ? 'withdrawn' : isSuperseded(node) ? 'superseded' : 'live',
+    state: node.withdrawn ? 'withdrawn' : node.superseded ? 'superseded' : 'live',
     supersededBy: node.supersededBy.map((other) => other.header.id),
     withdrawnBy: node.withdrawnBy.map((other) => other.header.id),
-    known: kind !== undefined && node.header.version <= kind.version,
+    known: kind !== undefined && node.header.version <= kind.version && (body !== undefined || node.raw === null),
     erased: node.erased,
     late: latenessOf(node, finished),
   }
@@ -236,7 +174,7 @@ function cycles(nodes: readonly Node[]): Conflict[] {
  */
 function conflictsOf(nodes: readonly Node[], byId: ReadonlyMap<string, Node>, lines: readonly Line[]): Conflict[] {
   const found: Conflict[] = []
-  const seen = new Set<Node>()
+  const seen = new Set<Revision>()
   for (const node of nodes) {
     if (seen.has(node) || (node.header.supersedes.length === 0 && node.supersededBy.length === 0)) continue
     const ends = treeOf(node, byId, seen).filter((member) => isLive(member) && !member.cyclic)
@@ -247,25 +185,6 @@ function conflictsOf(nodes: readonly Node[], byId: ReadonlyMap<string, Node>, li
   }
   const alreadySideBySide = new Set(found.flatMap((conflict) => conflict.between))
   return [...found, ...keyConflicts(lines, alreadySideBySide)]
-}
-
-function treeOf(start: Node, byId: ReadonlyMap<string, Node>, seen: Set<Node>): Node[] {
-  const tree: Node[] = []
-  const queue = [start]
-  while (queue.length > 0) {
-    const node = queue.pop() as Node
-    if (seen.has(node)) continue
-    seen.add(node)
-    tree.push(node)
-    // A withdrawn correction no longer joins what it once corrected.
-    for (const other of node.supersededBy) if (!isWithdrawn(other)) queue.push(other)
-    if (isWithdrawn(node)) continue
-    for (const id of node.header.supersedes) {
-      const target = byId.get(id)
-      if (target) queue.push(target)
-    }
-  }
-  return tree
 }
 
 function keyConflicts(lines: readonly Line[], settledElsewhere: ReadonlySet<string>): Conflict[] {

@@ -34,6 +34,15 @@ export function defineKind<const Name extends string, Body>(definition: {
   return { ...rest, upcasts, naturalKey }
 }
 
+/**
+ * A natural key of several texts, unlike for unlike texts wherever a space stands in them.
+ *
+ * @example keyOf('methadone', 'A 1') // '["methadone","A 1"]'
+ */
+export function keyOf(...texts: readonly string[]): string {
+  return JSON.stringify(texts)
+}
+
 /** A body of any known version, brought to the version the code speaks. Undefined when it is from the future. */
 export function upcast(
   kind: Pick<Kind, 'name' | 'version' | 'upcasts'>,
@@ -48,4 +57,18 @@ export function upcast(
     current = up(current)
   }
   return current
+}
+
+/** The same, and undefined also for a body that its upcasters cannot read: one bad entry never stops the fold. */
+export function readableBody(
+  kind: Pick<Kind, 'name' | 'version' | 'upcasts'>,
+  version: number,
+  body: Json,
+): Json | undefined {
+  if (version === kind.version) return body
+  try {
+    return upcast(kind, version, body)
+  } catch {
+    return undefined
+  }
 }

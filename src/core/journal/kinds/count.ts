@@ -1,6 +1,6 @@
 import { z } from 'zod'
 import { shortText } from '../answers.ts'
-import { defineKind } from '../kind.ts'
+import { defineKind, keyOf } from '../kind.ts'
 
 /** Swabs, needles and instruments counted, and where the throat pack is. */
 export const count = defineKind({
@@ -12,6 +12,6 @@ export const count = defineKind({
     items: z.array(z.strictObject({ what: shortText, expected: z.int().min(0), found: z.int().min(0) })).min(1),
     throatPack: z.enum(['none-used', 'in', 'out']),
   }),
-  naturalKey: (body, subject) => (subject.kind === 'operation' ? `${subject.operation} ${body.when}` : body.when),
+  naturalKey: (body, subject) => (subject.kind === 'operation' ? keyOf(subject.operation, body.when) : body.when),
   example: { when: 'final', items: [{ what: 'swabs', expected: 20, found: 20 }], throatPack: 'out' },
 })

@@ -1,6 +1,6 @@
 import { z } from 'zod'
 import { id, shortText } from '../answers.ts'
-import { defineKind } from '../kind.ts'
+import { defineKind, keyOf } from '../kind.ts'
 import { storedQuantity } from '../stored.ts'
 
 /** What was drawn and not given, with a witness, or the plain words that nobody was available. */
@@ -15,7 +15,7 @@ export const drugWasted = defineKind({
     witness: id.nullable(),
     because: shortText,
   }),
-  naturalKey: (body) => `${body.drug} ${body.ampoule}`,
+  naturalKey: (body) => keyOf(body.drug, body.ampoule),
   example: {
     drug: 'methadone',
     amount: { value: '6.3', unit: 'mg' },

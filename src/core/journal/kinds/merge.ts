@@ -7,7 +7,10 @@ export const merge = defineKind({
   version: 1,
   subjects: ['animal'],
   body: z.strictObject({
-    otherStream: z.string().regex(/^case:[\w.-]+$/),
+    otherStream: z
+      .string()
+      .max(200)
+      .regex(/^case:[\w.-]+$/),
     otherAnimal: z.string().min(1),
     matchedOn: z.array(z.enum(['chip', 'owner', 'name', 'birth-date'])).min(1),
     secondPerson: z.string().min(1),

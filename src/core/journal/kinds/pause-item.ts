@@ -1,6 +1,6 @@
 import { z } from 'zod'
 import { id, text } from '../answers.ts'
-import { defineKind } from '../kind.ts'
+import { defineKind, keyOf } from '../kind.ts'
 
 /** One item of a spoken pause: what was answered, and who spoke. */
 export const pauseItem = defineKind({
@@ -15,7 +15,7 @@ export const pauseItem = defineKind({
     spokenBy: id,
   }),
   naturalKey: (body, subject) =>
-    subject.kind === 'operation' ? `${subject.operation} ${body.pause} ${body.item}` : undefined,
+    subject.kind === 'operation' ? keyOf(subject.operation, body.pause, body.item) : undefined,
   example: {
     pause: 'before-incision',
     item: 'side-spoken-and-pointed',

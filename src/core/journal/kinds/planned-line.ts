@@ -1,7 +1,7 @@
 import { z } from 'zod'
 import { unitList } from '#core/units/unit.ts'
 import { id, shortText } from '../answers.ts'
-import { defineKind } from '../kind.ts'
+import { defineKind, keyOf } from '../kind.ts'
 import { storedQuantity } from '../stored.ts'
 
 const anyQuantity = storedQuantity(...(unitList as [(typeof unitList)[number], ...typeof unitList]))
@@ -29,7 +29,7 @@ export const plannedLine = defineKind({
     /** The weight the line was worked out with. */
     weight: storedQuantity('kg'),
   }),
-  naturalKey: (body, subject) => (subject.kind === 'operation' ? `${subject.operation} ${body.line}` : body.line),
+  naturalKey: (body, subject) => (subject.kind === 'operation' ? keyOf(subject.operation, body.line) : body.line),
   example: {
     line: 'block',
     drug: 'bupivacaine',

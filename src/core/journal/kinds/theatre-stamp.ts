@@ -1,6 +1,6 @@
 import { z } from 'zod'
 import { id, text } from '../answers.ts'
-import { defineKind } from '../kind.ts'
+import { defineKind, keyOf } from '../kind.ts'
 
 /** One tap at a checkpoint of the operation: done with its coded answers, or not done with the reason. */
 export const theatreStamp = defineKind({
@@ -16,7 +16,7 @@ export const theatreStamp = defineKind({
     text: text.nullable(),
   }),
   naturalKey: (body, subject) =>
-    subject.kind === 'operation' ? `${subject.operation} ${body.checkpoint}` : body.checkpoint,
+    subject.kind === 'operation' ? keyOf(subject.operation, body.checkpoint) : body.checkpoint,
   example: {
     checkpoint: 'k3-facial-nerve',
     answer: 'done',
