@@ -58,6 +58,8 @@ export const reportInEnglish = {
   orderUncertain: 'time not certain: the clock of the device was never measured',
   drugsCaption: 'As recorded, in order of time',
   drugColumns: { time: 'Time', drug: 'Drug', amount: 'Amount', volume: 'Volume', where: 'Route and site' },
+  flaggedHeading: 'Flagged among the drugs given',
+  flagged: 'Recorded as given and kept as recorded. Before the dose, a check would have stopped or questioned this:',
   asWritten: 'as written: {written}',
   noDrug: 'No drug was recorded for this operation.',
   wasted: '{amount} of {drug}, ampoule {ampoule}: {because} Witness: {witness}.',

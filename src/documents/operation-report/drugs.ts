@@ -1,12 +1,31 @@
+import { formulary } from '#content/formulary/index.ts'
+import { dosingRules } from '#content/protocols/dosing-rules.ts'
 import { papersInEnglish } from '#content/wording/papers.ts'
 import { reportInEnglish as words } from '#content/wording/report.ts'
+import { flagsOfGiven } from '#core/dosing/flag-given.ts'
 import { type CaseFile, personNamed } from '#core/journal/clinic.ts'
+import type { BodyOf, Line } from '#core/journal/fold.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { isAbout, timeOf } from '../case/case-words.ts'
 import { drugName } from '../case/drug-name.ts'
 import { sayUnit } from '../case/say-quantity.ts'
+import { findingLines } from '../dose-sheet/plan-tables.ts'
 import { type Block, list, paragraph, type Words } from '../render/model.ts'
 import { marksOf } from './course.ts'
+
+const knowledge = { drugs: formulary, rules: dosingRules, plans: [], policies: [] }
+
+/** What a check would have stopped or questioned. The record is never refused and never corrected; it is flagged. */
+function flagged({ theCase }: CaseFile, given: readonly Line<BodyOf<'drug-given'>>[]): Block[] {
+  const flags = flagsOfGiven(theCase, knowledge)
+  const lines = given.flatMap((line) =>
+    findingLines(flags.get(line.header.id) ?? []).map(
+      (said): Words => [{ kind: 'strong', text: `${timeOf(line)} ${drugName(line.body.drug)}. ` }, ...said],
+    ),
+  )
+  if (lines.length === 0) return []
+  return [paragraph([{ kind: 'strong', text: words.flaggedHeading }]), paragraph(words.flagged), list(lines)]
+}
 
 /** What was given and what was thrown away, as it was recorded; nothing is corrected or left out. */
 export function drugBlocks(file: CaseFile, operation: string): Block[] {
@@ -51,6 +70,7 @@ export function drugBlocks(file: CaseFile, operation: string): Block[] {
   )
   return [
     rows.length === 0 ? paragraph(words.noDrug) : table,
+    ...flagged(file, given),
     ...(thrown.length === 0 ? [] : [paragraph([{ kind: 'strong', text: words.terms.wasted }]), list(thrown)]),
   ]
 }
