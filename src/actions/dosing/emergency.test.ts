@@ -158,6 +158,19 @@ describe('the emergency sheet', () => {
   })
 })
 
+describe('the emergency sheet of a fat animal', () => {
+  it('counts blood on the lean weight and every dose on the whole (dog 90 mL/kg; 14 kg at 9 of 9 is 10 kg lean)', () => {
+    const fat = emergency({ species: 'dog', weight: '14 kg', bodyCondition: 9 })
+    const fit = emergency({ species: 'dog', weight: '14 kg', bodyCondition: 5 })
+    expect(fat.bloodVolume.value).toBe(900)
+    expect(fat.lossAt[0]?.volume.value).toBe(90)
+    expect(fit.bloodVolume.value).toBe(1260)
+    expect(fat.groups).toEqual(fit.groups)
+    expect(fat.findings.map(({ code }) => code)).toEqual(['blood-on-lean-weight'])
+    expect(errorOf({ species: 'dog', weight: '14 kg', bodyCondition: 10 }).path).toBe('bodyCondition')
+  })
+})
+
 describe('wrong input of the emergency sheet', () => {
   it('names the field and says what would be right', () => {
     expect(errorOf({ species: 'ferret', weight: '1 kg' })).toMatchObject({ path: 'species' })

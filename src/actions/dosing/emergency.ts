@@ -15,14 +15,17 @@ const schema = z.strictObject({
   /** Typed text ("4.1 kg", "27 lb") or a quantity. */
   weight: z.unknown().refine((weight) => weight !== undefined, { message: 'write the weight, for example "4.1 kg"' }),
   decimalMark: z.enum(['.', ',']).default('.'),
+  /** Nine-point scale; from 7 on the blood volume is counted on the lean weight. */
+  bodyCondition: z.int().min(1).max(9).optional(),
   suspected: z.array(z.enum(['local-anaesthetic-toxicity'])).default([]),
 })
 
 /** The sheet itself, for papers that are made from it. */
 export function emergencySheetOf(input: unknown): { readonly sheet: EmergencySheet; readonly shown: string } {
-  const { species, weight: given, decimalMark, suspected } = readInput(schema, input)
+  const { species, weight: given, decimalMark, bodyCondition, suspected } = readInput(schema, input)
   const { weight, shown } = readWeight(given, decimalMark)
-  return { sheet: emergencySheet({ species, weight, suspected }, emergencyFacts), shown }
+  const animal = { species, weight, suspected, ...(bodyCondition !== undefined && { bodyCondition }) }
+  return { sheet: emergencySheet(animal, emergencyFacts), shown }
 }
 
 /**

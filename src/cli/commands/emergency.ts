@@ -6,6 +6,7 @@ type Options = {
   readonly species: string
   readonly weight: string
   readonly decimalMark?: string
+  readonly bodyCondition?: string
   readonly suspected?: string[]
   readonly json?: boolean
 }
@@ -20,13 +21,15 @@ export const emergency: CommandFile = {
       .requiredOption('--species <species>', 'dog or cat')
       .requiredOption('--weight <weight>', 'as typed, with its unit: "4.1 kg" or "27 lb"')
       .option('--decimal-mark <mark>', 'how decimals are typed here: . or ,')
+      .option('--body-condition <score>', 'from 1 to 9; from 7 on blood volume is counted on the lean weight')
       .option('--suspected <what...>', 'local-anaesthetic-toxicity bars intravenous lidocaine')
       .option('--json', 'one JSON document on standard output')
-      .action(({ species, weight, decimalMark, suspected, json }: Options) => {
+      .action(({ species, weight, decimalMark, bodyCondition, suspected, json }: Options) => {
         const answer = answerOf({
           species,
           weight,
           ...(decimalMark && { decimalMark }),
+          ...(bodyCondition && { bodyCondition: Number(bodyCondition) }),
           ...(suspected && { suspected }),
         })
         world.out(json ? `${JSON.stringify(answer)}\n` : told(answer))

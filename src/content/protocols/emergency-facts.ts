@@ -26,4 +26,5 @@ export const emergencyFacts: EmergencyFacts = {
   marks: bloodMarks,
   ...defibrillation,
   plausible: dosingRules.weight.plausible,
+  lean: dosingRules.weight.lean,
 }

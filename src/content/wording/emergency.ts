@@ -19,6 +19,8 @@ export const emergencyNotes = {
     '{weight} is unusual for a {species} (usual {low} to {high}). Is it the weight of today, in kilograms?',
   'weight-impossible':
     '{weight} lies outside what a {species} can weigh ({low} to {high}). Every volume below follows it: weigh again or correct the unit.',
+  'blood-on-lean-weight':
+    'Blood volume and the marks of its loss are counted on the lean weight, about {lean}, because fat holds little blood; every dose is counted on {weight}.',
 } as const satisfies Record<EmergencyCode, string>
 
 export const emergencyBars = {

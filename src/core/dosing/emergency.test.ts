@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import type { Provenance } from '#core/evidence/sourced.ts'
-import { quantity } from '#core/units/quantity.ts'
+import { Decimal, quantity } from '#core/units/quantity.ts'
 import { type EmergencyFacts, emergencySheet } from './emergency.ts'
 import { emergencyLine } from './emergency-line.ts'
 import { type EmergencyRow, emergencyDose, emergencyStock } from './emergency-row.ts'
@@ -98,6 +98,7 @@ describe('the sheet of one animal', () => {
     energy: { external: { biphasic: band, monophasic: band }, internal: { biphasic: band, monophasic: band } },
     energyNotes: [],
     plausible: { dog: plausible, cat: plausible },
+    lean: { value: { from: 7, sharePerPoint: new Decimal('0.1') }, ...invented },
   }
   const codes = (weight: string) => emergencySheet({ species: 'dog', weight: kg(weight) }, facts).findings
 

@@ -6,7 +6,8 @@ import { type BloodPerKg, type BloodVolume, bloodVolume } from '#core/theatre/bl
 import { type Quantity, times } from '#core/units/quantity.ts'
 import { type EmergencyLine, emergencyLine } from './emergency-line.ts'
 import type { EmergencyCall, EmergencyGroup, EmergencyStep, Suspicion } from './emergency-row.ts'
-import type { KgBand } from './rules.ts'
+import type { KgBand, WeightRules } from './rules.ts'
+import { leanWeight } from './weight.ts'
 
 /** Joules per kilogram, lowest and highest. */
 export type EnergyBand = { readonly low: Quantity<'J/kg'>; readonly high: Quantity<'J/kg'> }
@@ -23,9 +24,11 @@ export type EmergencyFacts = {
   readonly energy: Readonly<Record<Placement, Readonly<Record<Waveform, Sourced<EnergyBand>>>>>
   readonly energyNotes: readonly Sourced<string>[]
   readonly plausible: Readonly<Record<Species, Sourced<{ readonly usual: KgBand; readonly possible: KgBand }>>>
+  /** Fat holds little blood: the blood volume is counted on the lean weight, the doses on the whole. */
+  readonly lean: WeightRules['lean']
 }
 
-export type EmergencyCode = 'weight-unusual' | 'weight-impossible'
+export type EmergencyCode = 'weight-unusual' | 'weight-impossible' | 'blood-on-lean-weight'
 export type EmergencyFinding = Finding<EmergencyCode> & { readonly from: Provenance }
 
 export type EmergencySheet = {
@@ -54,11 +57,18 @@ export type EmergencySheet = {
  * @example emergencySheet({ species: 'cat', weight: quantity('4.1', 'kg') }, facts).blood.counted // 246 mL
  */
 export function emergencySheet(
-  animal: { readonly species: Species; readonly weight: Quantity<'kg'>; readonly suspected?: readonly Suspicion[] },
+  animal: {
+    readonly species: Species
+    readonly weight: Quantity<'kg'>
+    /** Body condition on the nine-point scale. */
+    readonly bodyCondition?: number
+    readonly suspected?: readonly Suspicion[]
+  },
   facts: EmergencyFacts,
 ): EmergencySheet {
   const { species, weight, suspected = [] } = animal
-  const blood = bloodVolume(weight, facts.bloodPerKg[species])
+  const lean = leanWeight(weight, animal.bodyCondition, facts)
+  const blood = bloodVolume(lean, facts.bloodPerKg[species])
   return {
     species,
     weight,
@@ -76,8 +86,14 @@ export function emergencySheet(
         return { placement, waveform, perKg, low: times(low, weight, 'J'), high: times(high, weight, 'J') }
       }),
     ),
-    findings: judgeWeight(species, weight, facts),
+    findings: [...judgeWeight(species, weight, facts), ...onLean(weight, lean, facts)],
   }
+}
+
+function onLean(weight: Quantity<'kg'>, lean: Quantity<'kg'>, { lean: from }: EmergencyFacts): EmergencyFinding[] {
+  if (lean.value.eq(weight.value)) return []
+  const about = { weight: `${weight}`, lean: `${lean}` }
+  return [{ code: 'blood-on-lean-weight', level: 'note', about, sources: from.sources, from }]
 }
 
 /** In an emergency a weight that would stop a plan only speaks. */

@@ -85,7 +85,7 @@ function within(factor: Decimal, band: Band): boolean {
 export function leanWeight(
   weight: Quantity<'kg'>,
   bodyCondition: number | undefined,
-  rules: WeightRules,
+  rules: Pick<WeightRules, 'lean'>,
 ): Quantity<'kg'> {
   const { from, sharePerPoint } = rules.lean.value
   if (bodyCondition === undefined || bodyCondition < from) return weight

@@ -35,7 +35,9 @@ export const emergencySheetPaper: PaperDefinition = {
     if (!animal) return notYet('no-identity')
     if (!weighed) return notYet('no-weight')
     const weight = fromStored(weighed.body.weight)
-    const sheet = emergencySheet({ species: animal.species, weight }, emergencyFacts)
+    const { bodyCondition } = weighed.body
+    const { species } = animal
+    const sheet = emergencySheet({ species, weight, ...(bodyCondition !== null && { bodyCondition }) }, emergencyFacts)
     const about = { shown: inBothUnits(weight), how: words.how[weighed.body.how], date: whenOf(weighed) }
     return paperOf(input, {
       id: 'emergency-sheet',

@@ -1,6 +1,8 @@
 import { bloodInSwabs } from '#content/protocols/blood-in-swabs.ts'
 import { bloodPerKg } from '#content/protocols/blood-per-kg.ts'
+import { dosingRules } from '#content/protocols/dosing-rules.ts'
 import { reportInEnglish as words } from '#content/wording/report.ts'
+import { leanWeight } from '#core/dosing/weight.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
 import type { BodyOf } from '#core/journal/fold.ts'
 import { fromStored } from '#core/journal/stored.ts'
@@ -66,14 +68,16 @@ function shareWords(file: CaseFile, operation: Operation, sum: LossSpan): string
   const weight = file.theCase.live('weight').findLast((line) => line.at <= operation.moment.at)
   if (!species || !weight) return words.ofBloodUnknown
   const kilograms = fromStored(weight.body.weight)
-  const blood = bloodVolume(kilograms, bloodPerKg[species]).counted
+  // Lean weight in the obese, as on the emergency sheet: a share of too much blood would look smaller than it is.
+  const counted = leanWeight(kilograms, weight.body.bodyCondition ?? undefined, dosingRules.weight)
+  const blood = bloodVolume(counted, bloodPerKg[species]).counted
   const parts = lossFractions(sum, blood)
   const percent = (part: Decimal) => plain(part.times(100).toDecimalPlaces(1))
   const about = {
     atLeast: percent(parts.atLeast),
     atMost: percent(parts.atMost),
     blood: whole(blood.value),
-    weight: plain(kilograms.value),
+    weight: plain(counted.value),
   }
   return fill(parts.atLeast.eq(parts.atMost) ? words.ofBloodExact : words.ofBlood, about)
 }

@@ -133,3 +133,40 @@ test('A drug that nobody knows is printed as it was written', () => {
   expect(report).toContain('something-else')
   expect(report.replaceAll(/\s+/g, ' ')).toContain('Brand on the vial')
 })
+
+test('A dose that a check would have stopped is printed as given, and flagged with its reason', () => {
+  const given = make({
+    kind: 'drug-given',
+    at: '2026-02-10T10:40:00.000Z',
+    body: {
+      drug: 'bupivacaine',
+      written: null,
+      amount: { value: '60', unit: 'mg' },
+      volume: { value: '12', unit: 'mL' },
+      route: 'splash',
+      site: 'wound',
+      use: 'local_block',
+      line: null,
+      batch: null,
+      ampoule: null,
+    },
+  })
+  const report = reportOf([...exampleEntries(), given]).replaceAll(/\s+/g, ' ')
+  expect(report).toContain('60 mg')
+  expect(report).toContain('Flagged among the drugs given')
+  // 12.4 kg at 2 mg/kg in dogs (Layne 2019) is 24.8 mg in all.
+  expect(report).toContain('full limit 24.8 mg')
+  expect(reportOf(exampleEntries())).not.toContain('Flagged among the drugs given')
+})
+
+test('The loss of a fat animal stands against the blood of its lean weight (AAHA 2013: 90 mL/kg; lean weight remembered)', () => {
+  const weighed = (bodyCondition: number) =>
+    make({
+      kind: 'weight',
+      subject: { kind: 'animal', animal: 'animal-1' },
+      at: '2026-02-10T07:40:00.000Z',
+      body: { weight: { value: '14', unit: 'kg' }, typed: null, how: 'scale', bodyCondition },
+    })
+  expect(reportOf([...without('weight'), weighed(9)])).toContain('about 900 mL (weight 10 kg)')
+  expect(reportOf([...without('weight'), weighed(5)])).toContain('about 1260 mL (weight 14 kg)')
+})
