@@ -1,4 +1,3 @@
-import { existsSync } from 'node:fs'
 import { dirname, join, resolve } from 'node:path'
 import { Kysely } from 'kysely'
 import Database from 'libsql'
@@ -34,10 +33,9 @@ export async function openLockedFolder(folder: string, options: SqliteOptions): 
 async function open(file: string, options: SqliteOptions, release: () => Promise<void>): Promise<Store> {
   const path = resolve(file)
   makeFolder(dirname(path))
-  const isNew = !existsSync(path)
   const database = openDatabase(path)
-  // The file's name lives in its folder: once, after it is made, the folder itself goes to disk.
-  if (isNew) syncFolder(dirname(path))
+  // The file's name lives in its folder, which goes to disk at every start: the start that made the file may have been cut.
+  syncFolder(dirname(path))
   return openJournal(dialectOf(database, path, options.leaveFreeBytes ?? leaveFree, release), options.project)
 }
 
