@@ -66,7 +66,8 @@ export type Projected = {
 
 /**
  * Makes a stream's projection from its entries; given to the store so that storage decides nothing clinical.
- * It is called for every stream, also `clinic` and registers; one that throws stops the entry from being accepted.
+ * It is called for every stream, also `clinic` and registers. One that throws, or makes rows that cannot be written,
+ * never stops an entry: the rows of before stay, and an owed row `unprojected` says so until it succeeds.
  */
 export type Projector = (about: Projected) => Projection
 
@@ -119,12 +120,13 @@ export interface Store {
   /** Appends a revision. A row whose body is null is erased in all its revisions; who wrote when stays. */
   putRegister(clinic: string, row: Omit<RegisterRow, 'revision'>): Promise<RegisterRow>
   registers(clinic: string): Promise<RegisterRow[]>
+  /** Keeps a file under its hash; one that only erased entries name is not kept again. */
   putFile(clinic: string, hash: string, mediaType: string, bytes: Uint8Array): Promise<void>
   file(clinic: string, hash: string): Promise<{ readonly mediaType: string; readonly bytes: Uint8Array } | undefined>
   fileHashes(clinic: string): Promise<string[]>
   owed(clinic: string): Promise<OwedRow[]>
   cases(clinic: string): Promise<CaseRow[]>
-  /** Drops every projection and makes it anew from the journal. Returns how many streams were read. */
+  /** Makes every projection anew from the journal. Returns how many streams were read. */
   rebuild(clinic: string): Promise<number>
   clinics(): Promise<string[]>
   close(): Promise<void>

@@ -4,6 +4,7 @@ import { hashBytes } from '#core/journal/canonical.ts'
 import { firstBreak } from '#core/journal/chain.ts'
 import { entryMaker, type MakeEntry } from '#core/journal/entries-for-tests.ts'
 import type { Entry, StoredEntry } from '#core/journal/entry.ts'
+import { doubledNote, failingNote } from './projector-for-tests.ts'
 
 /** One store under test: a place that can be opened any number of times while it is up. */
 export type StoreUnderTest = {
@@ -188,6 +189,36 @@ export function storeContract(name: string, start: () => Promise<StoreUnderTest>
       expect(await projections(name)).toEqual(before)
     })
 
+    it.each([
+      ['fails', failingNote, 'projector at its end'],
+      ['makes rows that cannot be written', doubledNote, 'made two rows'],
+    ])(
+      'keeps the entry when the projector %s, keeps the lists of before, and says that they are old',
+      async (_, text, fault) => {
+        const { name, make } = clinic()
+        await store.accept(name, [make({ kind: 'weight' })], receivedAt)
+        const before = await projections(name)
+        const troubling = make({ body: { text } })
+        const [acceptance] = await store.accept(name, [troubling, make({ stream: 'case:0002' })], receivedAt)
+        expect(acceptance?.outcome).toBe('accepted')
+        expect((await store.entry(name, troubling.id))?.body).toEqual({ text })
+        const old = await projections(name)
+        expect(old.cases).toEqual(expect.arrayContaining(before.cases))
+        expect(old.cases.map(({ stream }) => stream)).toEqual(['case:0001', 'case:0002'])
+        const said = old.owed.filter(({ id }) => id === 'unprojected')
+        expect(said).toMatchObject([{ stream: 'case:0001', who: 'desk', dueBy: receivedAt }])
+        expect(said[0]?.why).toContain(fault)
+        await store.rebuild(name)
+        expect(await projections(name)).toEqual(old)
+        const gone = make({ kind: 'withdrawal', withdraws: troubling.id, reason: 'Not so.' })
+        await store.accept(name, [{ ...gone, stream: 'case:0001' }], receivedAt)
+        expect((await store.owed(name)).map(({ id }) => id)).not.toContain('unprojected')
+        const after = await projections(name)
+        await store.rebuild(name)
+        expect(await projections(name)).toEqual(after)
+      },
+    )
+
     it('projects every stream again when the clinic stream changes', async () => {
       const { name, make } = clinic()
       await store.accept(name, [make(), make({ stream: 'case:0002' })], receivedAt)
@@ -249,6 +280,29 @@ export function storeContract(name: string, start: () => Promise<StoreUnderTest>
       expect(outcomes(await store.accept(name, [entry], receivedAt))).toEqual(['already'])
       await store.accept(name, [{ ...entry, body: { text: 'Private too.' } }], receivedAt)
       expect(JSON.stringify(await store.keptAside(name))).not.toContain('Private too.')
+    })
+
+    it('takes the picture of an erased entry with it, and does not take it in again', async () => {
+      const { name, make } = clinic()
+      const [alone, shared] = [Uint8Array.of(1, 2, 3), Uint8Array.of(4, 5, 6)]
+      const named = (bytes: Uint8Array) => {
+        return { hash: hashBytes(bytes), mediaType: 'image/png', bytes: bytes.length, name: 'ear.png' }
+      }
+      const entry = make({ attachments: [named(alone), named(shared)] })
+      await store.accept(name, [entry, make({ attachments: [named(shared)] })], receivedAt)
+      for (const bytes of [alone, shared]) await store.putFile(name, hashBytes(bytes), 'image/png', bytes)
+      await store.accept(name, [make({ kind: 'erasure', body: { ...orderBody, entry: entry.id } })], receivedAt)
+      expect(await store.fileHashes(name)).toEqual([hashBytes(shared)])
+      for (const bytes of [alone, shared]) await store.putFile(name, hashBytes(bytes), 'image/png', bytes)
+      expect(await store.fileHashes(name)).toEqual([hashBytes(shared)])
+    })
+
+    it('erases also when whoever ordered it is written with a character that not every database holds', async () => {
+      const { name, make } = clinic()
+      const entry = make({ body: { text: 'Something private.' } })
+      const order = make({ kind: 'erasure', body: { ...orderBody, entry: entry.id, orderedBy: 'manager\u0000' } })
+      await store.accept(name, [entry, order], receivedAt)
+      expect((await store.entry(name, entry.id))?.erased?.by).toBe('manager\uFFFD')
     })
 
     it('erases on arrival what was ordered erased before it came, and never an order', async () => {
@@ -395,6 +449,27 @@ export function storeContract(name: string, start: () => Promise<StoreUnderTest>
       expect(outcomes(await store.accept(two.name, [{ ...entry, clinic: two.name }], receivedAt))).toEqual(['accepted'])
       await expect(store.accept(two.name, [entry], receivedAt)).rejects.toThrow('belongs to clinic')
       expect(await store.clinics()).toEqual(expect.arrayContaining([one.name, two.name]))
+    })
+
+    it('keeps several other texts under one id, and a body of null, and restores both', async () => {
+      const { name, make } = clinic()
+      const entry = make()
+      const empty = { ...make(), kind: 'from-tomorrow', body: null }
+      await store.accept(name, [entry, empty], receivedAt)
+      for (const text of ['a', 'b', 'c']) await store.accept(name, [{ ...entry, body: { text } }], receivedAt)
+      const [before, kept] = [await all(name), await store.keptAside(name)]
+      expect(kept).toHaveLength(3)
+      expect(firstBreak(before)).toBeUndefined()
+      const elsewhere = await start()
+      const other = await elsewhere.connect()
+      try {
+        await other.restore(name, from(before), [], kept)
+        expect(await all(name, other)).toEqual(before)
+        expect(await other.keptAside(name)).toEqual(kept)
+      } finally {
+        await other.close()
+        await elsewhere.stop()
+      }
     })
 
     it('keeps nothing of a delivery when one of its parts fails', async () => {

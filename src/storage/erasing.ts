@@ -7,7 +7,7 @@ export type Erased = { readonly id: string; readonly stream: string }
 
 /**
  * Carries out every erasure order whose entry is here and still has its body: the body goes, and with it any copy
- * kept aside under the same id. Header and body hash stay. An order that came before its entry is carried out when
+ * kept aside under the same id and any picture that no other entry names. Header and body hash stay. An order that came before its entry is carried out when
  * the entry arrives. `among` narrows the search to orders or entries that have just been accepted.
  */
 export async function eraseAsOrdered(
@@ -40,6 +40,7 @@ async function openOrders(tx: Transaction<Tables>, clinic: string, among: readon
     .select([
       'named.id as id',
       'named.stream as stream',
+      'named.header as header',
       'named.received_at as arrived',
       'order.received_at as ordered',
       'order.header as orderHeader',
@@ -62,11 +63,30 @@ async function eraseOne(tx: Transaction<Tables>, clinic: string, order: OpenOrde
     .where('id', '=', order.id)
     .execute()
   await tx.deleteFrom('kept_aside').where('clinic', '=', clinic).where('id', '=', order.id).execute()
+  const { attachments } = JSON.parse(order.header) as Header
+  for (const { hash } of attachments) {
+    if (await isErased(tx, clinic, hash)) {
+      await tx.deleteFrom('files').where('clinic', '=', clinic).where('hash', '=', hash).execute()
+    }
+  }
+}
+
+/** True when erased entries name this file and no other entry does: its bytes are gone and must not come back. */
+export async function isErased(tx: Transaction<Tables>, clinic: string, hash: string): Promise<boolean> {
+  const naming = tx
+    .selectFrom('entries')
+    .select('id')
+    .where('clinic', '=', clinic)
+    .where('header', 'like', `%"hash":"${hash}"%`)
+    .limit(1)
+  const erased = await naming.where('erased_on', 'is not', null).execute()
+  return erased.length > 0 && (await naming.where('erased_on', 'is', null).execute()).length === 0
 }
 
 function orderedBy({ orderBody, orderHeader }: OpenOrder): string {
   const body = JSON.parse(orderBody ?? '{}') as { orderedBy?: unknown }
-  if (typeof body.orderedBy === 'string') return body.orderedBy
+  // PostgreSQL's text cannot hold the character zero; the order itself keeps what was written.
+  if (typeof body.orderedBy === 'string') return body.orderedBy.replaceAll('\u0000', '\uFFFD')
   const { author } = JSON.parse(orderHeader) as Header
   return author.kind === 'person' ? author.person : author.kind
 }

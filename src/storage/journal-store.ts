@@ -13,7 +13,7 @@ import { hashBytes } from '#core/journal/canonical.ts'
 import type { Entry, Envelope, StoredEntry } from '#core/journal/entry.ts'
 import { acceptInTurn, takeTurn } from './accepting.ts'
 import { storedOf } from './entry-rows.ts'
-import { eraseAsOrdered } from './erasing.ts'
+import { eraseAsOrdered, isErased } from './erasing.ts'
 import { type MigrationDialect, migrate } from './migrate.ts'
 import { projectAll, projectTouched, registersIn } from './projecting.ts'
 import { registerRowOf, restoreInTurn } from './restoring.ts'
@@ -210,6 +210,7 @@ class JournalStore implements Store {
     if (hashBytes(bytes) !== hash) throw new StoreError('broken', `The file is not the one its name says (${hash}).`)
     await this.#write(async (tx) => {
       await takeTurn(tx, clinic)
+      if (await isErased(tx, clinic, hash)) return
       await tx
         .insertInto('files')
         .values({ clinic, hash, media_type: mediaType, bytes: Buffer.from(bytes) })

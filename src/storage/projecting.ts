@@ -1,5 +1,6 @@
 import type { Kysely, Transaction } from 'kysely'
-import type { KeptAside, Projection, Projector, RegisterRow } from '#actions/store.ts'
+import { unprojected } from '#actions/journal/unprojected.ts'
+import type { KeptAside, OwedRow, Projected, Projection, Projector, RegisterRow } from '#actions/store.ts'
 import type { StoredEntry } from '#core/journal/entry.ts'
 import { fold } from '#core/journal/fold.ts'
 import { inPieces, storedOf } from './entry-rows.ts'
@@ -25,11 +26,10 @@ export async function projectTouched(
   for (const stream of streams) await projectOne(reader, stream, project)
 }
 
-/** Drops every projection of the clinic and writes it anew. Returns how many streams were read. */
+/** Writes every projection of the clinic anew. Returns how many streams were read. */
 export async function projectAll(tx: Tx, clinic: string, project: Projector): Promise<number> {
   await tx.deleteFrom('links').where('clinic', '=', clinic).execute()
-  await tx.deleteFrom('owed').where('clinic', '=', clinic).execute()
-  await tx.deleteFrom('cases').where('clinic', '=', clinic).execute()
+  await dropStrayRows(tx, clinic)
   const merging = await tx
     .selectFrom('entries')
     .select('stream')
@@ -47,6 +47,14 @@ export async function projectAll(tx: Tx, clinic: string, project: Projector): Pr
     reader.forgetCases()
   }
   return streams.length
+}
+
+/** Rows of no stream go; those of a stream go when it is written anew, so that one that fails keeps what it had. */
+async function dropStrayRows(tx: Tx, clinic: string): Promise<void> {
+  for (const table of ['owed', 'cases'] as const) {
+    const streams = tx.selectFrom('entries').select('stream').where('clinic', '=', clinic).where('sequence', '=', 1)
+    await tx.deleteFrom(table).where('clinic', '=', clinic).where('stream', 'not in', streams).execute()
+  }
 }
 
 async function streamsOf(tx: Tx, clinic: string): Promise<string[]> {
@@ -104,7 +112,9 @@ async function relink(tx: Tx, clinic: string, stream: string, entries: readonly 
   const others = new Set(
     fold(entries)
       .live('merge')
-      .map(({ body }) => body.otherStream),
+      .map(({ body }) => body.otherStream)
+      // A journal from elsewhere may hold anything; a stream never has a longer name.
+      .filter((other) => typeof other === 'string' && other.length <= 200),
   )
   others.delete(stream)
   await tx.deleteFrom('links').where('clinic', '=', clinic).where('stream', '=', stream).execute()
@@ -180,29 +190,72 @@ async function projectOne(reader: StreamReader, stream: string, project: Project
   const clinicEntries = await reader.stream('clinic')
   const keptAside = await keptAsideOf(tx, clinic, stream)
   const rows = await reader.rows()
-  await write(reader, stream, project({ clinic, stream, entries, clinicEntries, linked, keptAside, rows }))
+  const about = { clinic, stream, entries, clinicEntries, linked, keptAside, rows }
+  const projection = projectionOf(about, project)
+  if ('failed' in projection) await keepOldRows(tx, clinic, stream, projection.failed)
+  else await write(reader, stream, projection)
+}
+
+/**
+ * What was done can always be recorded: a projector that fails, or makes rows that cannot be written, never refuses an
+ * entry. The rows of before stay, with one more that says so.
+ */
+function projectionOf(about: Projected, project: Projector): Projection | { readonly failed: OwedRow } {
+  try {
+    const projection = project(about)
+    refuseUnwritable(about.stream, projection)
+    return projection
+  } catch (error) {
+    return { failed: unprojected(about, error) }
+  }
+}
+
+/** Longer than any id of ours, and short enough for the key of either database. */
+const longestId = 500
+
+/** Whatever the database would refuse is found here, where it costs one stream its lists and not the entry its place. */
+function refuseUnwritable(stream: string, { owed, row }: Projection): void {
+  const foreign = [...owed, ...(row ? [row] : [])].find((made) => made.stream !== stream)
+  if (foreign) throw new Error(`The projection of ${stream} made a row for ${foreign.stream}.`)
+  const ids = new Set<string>()
+  for (const { id } of owed) {
+    if (ids.has(id)) throw new Error(`The projection of ${stream} made two rows ${id.slice(0, longestId)}.`)
+    if (id.length > longestId) throw new Error(`The projection of ${stream} made an id of ${id.length} characters.`)
+    ids.add(id)
+  }
+}
+
+async function keepOldRows(tx: Tx, clinic: string, stream: string, failed: OwedRow): Promise<void> {
+  const ofFailed = { clinic, stream, id: failed.id }
+  await tx
+    .deleteFrom('owed')
+    .where((is) => is.and(ofFailed))
+    .execute()
+  await insertOwed(tx, clinic, stream, [failed])
 }
 
 async function write({ tx, clinic }: StreamReader, stream: string, { owed, row }: Projection): Promise<void> {
-  const foreign = [...owed, ...(row ? [row] : [])].find((made) => made.stream !== stream)
-  if (foreign) throw new Error(`The projection of ${stream} made a row for ${foreign.stream}.`)
   await tx.deleteFrom('owed').where('clinic', '=', clinic).where('stream', '=', stream).execute()
   await tx.deleteFrom('cases').where('clinic', '=', clinic).where('stream', '=', stream).execute()
-  const owedRows = owed.map(({ id, what, who, dueFrom, dueBy, why, sources }) => {
-    return { id, what, who, due_from: dueFrom, due_by: dueBy, why, sources: JSON.stringify(sources) }
-  })
-  for (const some of inPieces(owedRows)) {
-    await tx
-      .insertInto('owed')
-      .values(some.map((made) => ({ clinic, stream, ...readable(made) })))
-      .execute()
-  }
+  await insertOwed(tx, clinic, stream, owed)
   if (!row) return
   const { animal, name, species, chip, contact, chapter, conflicts } = row
   await tx
     .insertInto('cases')
     .values({ clinic, stream, conflicts, ...readable({ animal, name, species, chip, contact, chapter }) })
     .execute()
+}
+
+async function insertOwed(tx: Tx, clinic: string, stream: string, owed: readonly OwedRow[]): Promise<void> {
+  const rows = owed.map(({ id, what, who, dueFrom, dueBy, why, sources }) => {
+    return { id, what, who, due_from: dueFrom, due_by: dueBy, why, sources: JSON.stringify(sources) }
+  })
+  for (const some of inPieces(rows)) {
+    await tx
+      .insertInto('owed')
+      .values(some.map((made) => ({ clinic, stream, ...readable(made) })))
+      .execute()
+  }
 }
 
 /** PostgreSQL's text cannot hold the character zero; the journal keeps it (escaped in its JSON), a list shows it as unreadable. */

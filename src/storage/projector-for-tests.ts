@@ -1,12 +1,18 @@
 import type { OwedRow, Projector } from '#actions/store.ts'
 import { fold } from '#core/journal/fold.ts'
 
+/** A note on which this projector fails, and one of which it makes two rows with one id. */
+export const failingNote = 'The projector fails on this.'
+export const doubledNote = 'This is owed twice under one id.'
+
 /**
  * A small projection made by really folding the entries: every live note is owed a reading within a week, and the
  * row of a case shows its last weight, its conflicts, and how much came from linked files and the clinic.
  */
 export const projectForTests: Projector = ({ stream, entries, clinicEntries, linked, keptAside, rows }) => {
   const folded = fold(entries)
+  const notes = folded.live('note').map(({ body }) => body.text)
+  if (notes.includes(failingNote)) throw new Error('projector at its end')
   const owed = folded.live('note').map(({ header, body, at }): OwedRow => {
     const dueBy = new Date(Date.parse(at) + 7 * 86_400_000).toISOString()
     return {
@@ -20,6 +26,7 @@ export const projectForTests: Projector = ({ stream, entries, clinicEntries, lin
       sources: [],
     }
   })
+  if (notes.includes(doubledNote)) owed.push(...owed)
   if (!stream.startsWith('case:')) return { owed, row: null }
   const weight = folded.latest('weight')?.body.weight.value ?? 'not weighed'
   const days = rows.filter(({ register }) => register === 'closed-day').length

@@ -190,7 +190,7 @@ function conflictsOf(nodes: readonly Node[], byId: ReadonlyMap<string, Node>, li
 function keyConflicts(lines: readonly Line[], settledElsewhere: ReadonlySet<string>): Conflict[] {
   const sideBySide = new Map<string, { kind: string; key: string; ids: string[] }>()
   for (const line of lines) {
-    if (line.state !== 'live' || !line.known || line.erased) continue
+    if (line.state !== 'live' || !line.known || line.erased || line.body === null) continue
     const naturalKey = registry.get(line.header.kind)?.naturalKey as
       | ((body: unknown, subject: unknown) => string | undefined)
       | undefined

@@ -1,3 +1,4 @@
+import { hashText } from '#core/journal/canonical.ts'
 import type { Draft, OwedItem } from './owed-item.ts'
 import { dueWithin } from './results.ts'
 import type { Setting } from './setting.ts'
@@ -9,7 +10,7 @@ export function owedAtTheDesk(setting: Setting): Draft[] {
   const conflicts = [...theCase.conflicts, ...house.conflicts].map(({ kind, between }) => {
     const at = latest(between.map((id) => theCase.line(id)?.at ?? house.line(id)?.at ?? ''))
     const about = { kind, count: String(between.length) }
-    return task('conflict-to-settle', between.join('+'), at, about, 'side-by-side', setting)
+    return task('conflict-to-settle', keyOfSides(between), at, about, 'side-by-side', setting)
   })
   const pending = theCase.pending.map(({ entry, missing }) =>
     task(
@@ -31,13 +32,24 @@ export function owedAtTheDesk(setting: Setting): Draft[] {
       setting,
     ),
   )
-  const aside = (options.keptAside ?? []).map(({ id, receivedAt }) =>
+  const aside = firstOfEachId(options.keptAside ?? []).map(({ id, receivedAt }) =>
     task('kept-aside', id, receivedAt, { entry: id }, 'same-id-other-bytes', setting),
   )
   const unreadable = policies.unreadable.map(({ header, at, body }) =>
     task('policy-unreadable', header.id, at, { policy: body.policy, value: body.value }, 'cannot-read-policy', setting),
   )
   return [...conflicts, ...pending, ...unknown, ...aside, ...unreadable]
+}
+
+/** The ids side by side; of more than anyone would read, their hash. */
+function keyOfSides(ids: readonly string[]): string {
+  const all = ids.join('+')
+  return ids.length <= 8 ? all : `${ids.length}-${hashText(all)}`
+}
+
+/** However often other bytes came under one id, a person looks at that entry once. */
+function firstOfEachId<Kept extends { readonly id: string }>(kept: readonly Kept[]): Kept[] {
+  return [...new Map([...kept].reverse().map((one) => [one.id, one])).values()].reverse()
 }
 
 function latest(instants: readonly string[]): string {

@@ -484,6 +484,26 @@ describe('before a booked operation', () => {
 })
 
 describe('what a person has to look at in the journal', () => {
+  it('is asked once, from the first day, for an entry whose id came with other bytes three times', () => {
+    const at = (day: number) => ({ id: 'x', receivedAt: `2026-03-0${day}T09:00:00.000Z` })
+    const keptAside = [at(1), at(2), at(3)]
+    const items = owedOf(fileOf([entryMaker()()]), procedures, { ...options, keptAside }).owed
+    const once = owedOf(fileOf([entryMaker()()]), procedures, { ...options, keptAside: [at(1)] }).owed
+    expect(items).toEqual(once)
+    expect(items.map(({ id }) => id)).toEqual(['kept-aside:x'])
+  })
+
+  it('has an id that fits a database however many sides a conflict has', () => {
+    const make = entryMaker()
+    const first = make({ kind: 'weight' })
+    const sides = Array.from({ length: 200 }, () => {
+      return make({ kind: 'weight', supersedes: [first.id], reason: 'Wrong line.' })
+    })
+    const ids = owedOf(fileOf([first, ...sides]), procedures, options).owed.map(({ id }) => id)
+    expect(ids).toHaveLength(1)
+    expect(ids[0]?.length).toBeLessThan(200)
+  })
+
   it('two live entries side by side, an entry that waits, a newer kind, and what the store kept aside', () => {
     const make = entryMaker()
     const first = make({ kind: 'weight' })

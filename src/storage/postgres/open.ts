@@ -56,7 +56,7 @@ function dialectOf(pool: pg.Pool, where: string): StoreDialect {
     beforeWrite: () => undefined,
     explain: (error) => explain(error, where),
     forgetErased: async () => {
-      await sql`vacuum entries, kept_aside, register_rows`.execute(db)
+      await sql`vacuum entries, kept_aside, register_rows, files`.execute(db)
     },
     close: () => db.destroy(),
   }
