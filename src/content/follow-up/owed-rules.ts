@@ -85,6 +85,13 @@ export const owedRules = {
         value: { belowWeeks: 8, below: quantity('2', 'kg'), span: { from: hours(1), until: hours(2) } },
         ...practiceFasting,
       },
+      exceptions: [
+        {
+          value:
+            'a diabetic one goes 2 to 4 hours without food, with half its insulin, and one that brings food up again needs hours of its own: settle both before.',
+          ...practiceFasting,
+        },
+      ],
       disagrees: [
         {
           value: 'No food overnight.',

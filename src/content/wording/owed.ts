@@ -84,6 +84,7 @@ export const owedInEnglish = {
     'fasting-grown': 'A grown animal goes {from} to {until} hours without food before anaesthesia.',
     'fasting-young-or-small': 'Under 8 weeks or 2 kg: {from} to {until} hours without food at most.',
     'fasting-advice-differs': 'Advice that differs: {advice}',
+    'fasting-exception': 'Not for every animal: {advice}',
     'fasting-unknown': 'Not on record: {missing}. Without it the hours are not guessed.',
     'water-free': 'Water stays free.',
     'admission-time-not-set':

@@ -28,13 +28,14 @@ export type Fasting =
 export function fastingOf(operation: Moment, animal: FastingAnimal, rules: FastingRules): Fasting {
   const small = animal.weight && compare(animal.weight, rules.youngOrSmall.value.below) < 0
   const young = animal.born && isYoung(animal.born, operation, rules.youngOrSmall.value.belowWeeks)
-  const disagrees: Why[] = rules.disagrees.map((fact) => ({
-    code: 'fasting-advice-differs',
-    about: { advice: fact.value },
-  }))
+  const aside = [...rules.exceptions, ...rules.disagrees]
+  const beside: Why[] = [
+    ...rules.exceptions.map((fact): Why => ({ code: 'fasting-exception', about: { advice: fact.value } })),
+    ...rules.disagrees.map((fact): Why => ({ code: 'fasting-advice-differs', about: { advice: fact.value } })),
+  ]
   if (small || young) {
     const { span } = rules.youngOrSmall.value
-    return timesOf(operation, span, 'fasting-young-or-small', [rules.youngOrSmall, ...rules.disagrees], disagrees)
+    return timesOf(operation, span, 'fasting-young-or-small', [rules.youngOrSmall, ...aside], beside)
   }
   if (animal.weight === null || animal.born === null || young === null) {
     const missing = [
@@ -43,7 +44,7 @@ export function fastingOf(operation: Moment, animal: FastingAnimal, rules: Fasti
     ]
     return { kind: 'unknown', missing }
   }
-  return timesOf(operation, rules.grown.value, 'fasting-grown', [rules.grown, ...rules.disagrees], disagrees)
+  return timesOf(operation, rules.grown.value, 'fasting-grown', [rules.grown, ...aside], beside)
 }
 
 /** Null when the birth is known too coarsely to say. */
@@ -62,7 +63,7 @@ function timesOf(
   span: Span,
   code: 'fasting-grown' | 'fasting-young-or-small',
   facts: readonly Provenance[],
-  disagrees: readonly Why[],
+  beside: readonly Why[],
 ): Fasting {
   const at = Temporal.Instant.from(operation.at)
   const about = { from: String(span.from.count), until: String(span.until.count) }
@@ -70,7 +71,7 @@ function timesOf(
     kind: 'times',
     lastMealFrom: instantText(at.subtract({ hours: span.until.count })),
     lastMealBy: instantText(at.subtract({ hours: span.from.count })),
-    why: [{ code, about }, { code: 'water-free', about: {} }, ...disagrees],
+    why: [{ code, about }, { code: 'water-free', about: {} }, ...beside],
     facts,
   }
 }

@@ -78,6 +78,7 @@ export const whyCodes = [
   'fasting-grown',
   'fasting-young-or-small',
   'fasting-advice-differs',
+  'fasting-exception',
   'fasting-unknown',
   'water-free',
   'admission-time-not-set',

@@ -465,6 +465,13 @@ describe('before a booked operation', () => {
     expect(sayOwed(meal, owedInEnglish).why).toContain('overnight')
   })
 
+  it('a time never stands alone: the diabetic and the one that brings food up have hours of their own (practice page)', () => {
+    for (const kg of ['8.2', '1.8']) {
+      const meal = item([booking as Entry, identity, weight(kg, '2026-03-01T09:00:00.000Z')], 'last-meal:operation-1')
+      expect(sayOwed(meal, owedInEnglish).why).toContain('half its insulin')
+    }
+  })
+
   it('under 2 kg it is 1 to 2 hours', () => {
     const meal = item([booking as Entry, identity, weight('1.8', '2026-03-01T09:00:00.000Z')], 'last-meal:operation-1')
     expect(meal.dueBy).toBe('2026-03-04T08:00:00.000Z')

@@ -79,4 +79,6 @@ export type FastingRules = {
   readonly grown: Sourced<Span>
   readonly youngOrSmall: Sourced<{ readonly belowWeeks: number; readonly below: Quantity<'kg'>; readonly span: Span }>
   readonly disagrees: readonly Sourced<string>[]
+  /** Animals for whom other hours hold and whom the record does not name: said beside every time. */
+  readonly exceptions: readonly Sourced<string>[]
 }
