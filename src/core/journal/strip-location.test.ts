@@ -94,6 +94,40 @@ describe('a picture that arrives', () => {
     expect(stripped(clean, mediaType)).toEqual(clean)
   })
 
+  it('loses what a telephone hides elsewhere: a second picture behind the end, a maker note, an unknown chunk', () => {
+    const behind = new Uint8Array([...jpeg(1), ...exif(1), ...place])
+    expect(stripped(behind, 'image/jpeg')).toEqual(stripped(jpeg(1), 'image/jpeg'))
+    const between = new Uint8Array([
+      ...[0xff, 0xd8],
+      ...segment(0xe2, text('MPF')),
+      ...segment(0xe2, text('ICC_PROFILE')),
+      ...segment(0xe5, place),
+      ...segment(0xda, [9]),
+      ...[7, 0xff, 0, 0xff, 0xd3, 7],
+      ...exif(6),
+      ...segment(0xda, [8]),
+      ...[6, 0xff, 0xff, 0xd9],
+    ])
+    const clean = words(stripped(between, 'image/jpeg'))
+    for (const gone of ['GPS', 'MPF', '51.5N']) expect(clean).not.toContain(gone)
+    expect(clean).toContain('ICC_PROFILE')
+    expect(clean).toContain('\x07\xff\x00\xff\xd3\x07\xff\xda')
+    expect(clean.endsWith('\x06\xff\xff\xd9')).toBe(true)
+    const unknown = new Uint8Array([
+      ...png.slice(0, 8),
+      ...chunk('IHDR', [1]),
+      ...chunk('caBX', place),
+      ...chunk('IEND', []),
+    ])
+    expect(words(stripped(unknown, 'image/png'))).not.toContain('GPS')
+    const trailing = new Uint8Array([...webp, ...place])
+    expect(stripped(trailing, 'image/webp')).toEqual(stripped(webp, 'image/webp'))
+  })
+
+  it.each(['constructor', '__proto__', 'toString'])('refuses %s, which no picture is', (mediaType) => {
+    expect(stripLocation(jpeg(1), mediaType)).toMatchObject({ refusal: { because: 'cannot-strip' } })
+  })
+
   it('keeps how a JPEG is turned and nothing else of its Exif block', () => {
     const clean = words(stripped(jpeg(6), 'image/jpeg'))
     expect(clean).toContain('Exif\0\0MM\0*\0\0\0\b\0\x01\x01\x12\0\x03\0\0\0\x01\0\x06')
