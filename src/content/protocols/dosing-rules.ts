@@ -2,6 +2,7 @@ import { band, type DosingRules, kgBand } from '#core/dosing/rules.ts'
 import { Decimal, quantity } from '#core/units/quantity.ts'
 import { bodySurface } from './body-surface.ts'
 import { drugPairs } from './drug-pairs.ts'
+import { patchSizes } from './patch-sizes.ts'
 
 const house = {
   sources: ['house-judgement'],
@@ -39,6 +40,13 @@ export const dosingRules: DosingRules = {
   largeBolus: { value: quantity('1', 'mL/kg'), ...house },
   slowestRate: { value: quantity('0.5', 'mL/h'), ...house },
   dilutions: { value: [10, 100], ...house },
+  strengthOff: {
+    value: { confirm: new Decimal(10), block: new Decimal(100) },
+    ...house,
+    where: 'tenfold and unit traps of strengths',
+  },
+  patches: patchSizes,
+  ordinaryAge: { value: { fromMonths: 3, toYears: 10 }, ...house, where: 'under 12 weeks or over 10 years' },
   rounding: { value: { confirm: new Decimal('0.1') }, ...house },
   repeat: {
     value: { early: new Decimal('0.95'), confirm: new Decimal('0.5') },

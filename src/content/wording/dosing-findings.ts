@@ -30,6 +30,8 @@ export const doseFindingWords = {
     '{dose} of {drug} is {factor} times the upper end of the range {low} to {high}. Check number and unit; a dose of this size is not planned here.',
   'dose-unit-suspected':
     '{dose} of {drug} is {factor} times the upper end of the range {low} to {high}: was the unit mistaken (mg for ug)?',
+  'dose-unit-suspected-low':
+    '{dose} of {drug} is a hundredth of the range {low} to {high} or less: was the unit mistaken (ug for mg)?',
   'over-single-maximum':
     '{amount} of {drug} is over the most for one dose, {most} (limit {limit}). Plan {most} or less.',
   'over-daily-maximum': '{drug} would reach {sum} in one day; the most is {most} ({words}). Plan less, or wait.',
@@ -52,6 +54,8 @@ export const doseFindingWords = {
   'lean-weight-used': '{drug} is counted on the lean weight, about {lean}, not on {weight}.',
   'strength-not-chosen': 'The strength of {drug} in hand is not stated, so no volume is given. Usual: {known}.',
   'strength-not-listed': 'A {drug} of {stock} is none of the usual strengths ({known}). Read the label again.',
+  'strength-unit-suspected':
+    'A {drug} of {stock} lies a hundredfold or more from every usual strength ({known}): was the unit mistaken? Read the label again.',
   'strength-does-not-fit':
     '{amount} of {drug} cannot be taken from {stock}. State the strength of the product in hand.',
   'strength-of-other-formulation':
@@ -80,6 +84,11 @@ export const doseFindingWords = {
   'given-drug-read-as': '{given} is not in the formulary by that name and is counted as {read}. Say which it was.',
   'given-active-unknown':
     'Which active is in {given}? Nobody has settled it, and {drug} depends on it: {because}. Ask, and record the active.',
+  'patch-not-a-size':
+    'There is no {drug} patch of {amount}, and a patch is never cut. Sizes: {sizes}; usual at {weight}: {usual}.',
+  'patch-not-usual': 'A {drug} patch of {amount} is not the usual one at {weight}: {usual}.',
+  'age-very-young': '{age} months old: under 12 weeks. Doses of grown animals may be too much; check each.',
+  'age-old': '{age} years old: over 10 years. Check kidney, liver and heart before the doses.',
   'rate-too-slow': '{drug} at {rate} is slower than a pump keeps exactly (least: {least}). Run a weaker dilution.',
   'duration-not-chosen': 'How long {drug} is to run is not stated; only the amount per hour is given.',
 } as const satisfies Record<DoseCode, string>

@@ -93,7 +93,15 @@ export function judgeRange(drug: string, row: DoseRow, dose: Dose, rules: Dosing
   if (!inUnit) throw new Error(`${dose.toString()} does not fit a row in ${low.unit}.`)
   const from = [row.range]
   const about = { drug, dose: dose.toString(), low: low.toString(), high: high.toString() }
-  if (inUnit.value.lt(low.value)) return [found('note', 'dose-below-range', about, from)]
+  if (inUnit.value.lt(low.value)) {
+    // A microgram written for a milligram harms too: the pain stays, the infection stays.
+    const isFar = inUnit.value.times(rules.overRange.value.unitSlip).lte(low.value)
+    return [
+      isFar
+        ? found('block', 'dose-unit-suspected-low', about, [...from, rules.overRange])
+        : found('note', 'dose-below-range', about, from),
+    ]
+  }
   if (inUnit.value.lte(high.value)) return []
   const factor = inUnit.value.div(high.value)
   const reaching = (row.otherRanges ?? []).filter(({ value }) => convert(value.high, low.unit)?.value.gte(inUnit.value))

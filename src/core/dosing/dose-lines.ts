@@ -12,11 +12,12 @@ import { drugsGiven } from './given-drug.ts'
 import { judgeInteractions, type Planned } from './interactions.ts'
 import { judgeDay, judgeSingle, type PlannedMass } from './limits.ts'
 import { type Ceiling, judgeCeiling } from './local-anaesthetic-ceiling.ts'
+import { judgePatch } from './patch.ts'
 import { judgeRepeat } from './repeat.ts'
 import type { ChosenBy, DoseLine, DoseRequest, DosingKnowledge, PlannedLine } from './request.ts'
 import { findRow, nearNames } from './row.ts'
 import { judgeUnsettled } from './unsettled.ts'
-import { judgeWeight, leanWeight } from './weight.ts'
+import { judgeAge, judgeWeight, leanWeight } from './weight.ts'
 
 export type DoseResult = {
   readonly lines: readonly DoseLine[]
@@ -60,7 +61,12 @@ export function doseLines(request: DoseRequest, knowledge: DosingKnowledge): Dos
   return {
     lines,
     ceilings: ceiling.ceiling ? [ceiling.ceiling] : [],
-    findings: bySeverity([...weight, ...unknownGiven(request, knowledge), ...unknownPlan(request, knowledge)]),
+    findings: bySeverity([
+      ...weight,
+      ...judgeAge(animal, knowledge.rules),
+      ...unknownGiven(request, knowledge),
+      ...unknownPlan(request, knowledge),
+    ]),
   }
 }
 
@@ -111,7 +117,10 @@ function weigh(draft: Draft, weight: readonly DoseFinding[], request: DoseReques
   const counted = usesLean ? leanWeight(animal.weight, animal.bodyCondition, rules.weight) : animal.weight
   const surface = bodySurface(counted, rules.bodySurface[animal.species].value)
   const amount = amountOf(dose, { weight: counted, surface })
-  const findings = [...judgeSingle(drug.name, row, dose, amount)]
+  const findings = [
+    ...judgeSingle(drug.name, row, dose, amount),
+    ...judgePatch(drug, row, amount, animal.weight, rules),
+  ]
   if (needsWeight && !counted.value.eq(animal.weight.value)) {
     const about = {
       drug: drug.name,

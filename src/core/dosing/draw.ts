@@ -4,6 +4,7 @@ import { drawInfusion } from './draw-infusion.ts'
 import { drawSyringe } from './draw-syringe.ts'
 import { drawTablets } from './draw-tablets.ts'
 import { type Drawing, type Drawn, strengthOfOther, strengthUnusual } from './drawing.ts'
+import { isBlock } from './findings.ts'
 
 /**
  * Volume, syringe, tablets or pump rate of an amount, and what they really give.
@@ -13,8 +14,10 @@ import { type Drawing, type Drawn, strengthOfOther, strengthUnusual } from './dr
 export function draw(drawing: Drawing): Drawn {
   const mixedUp = strengthOfOther(drawing)
   if (mixedUp.length > 0) return { measured: {}, findings: mixedUp }
+  const unusual = strengthUnusual(drawing)
+  if (unusual.some(isBlock)) return { measured: {}, findings: unusual }
   const drawn = drawByKind(drawing)
-  return { ...drawn, findings: [...strengthUnusual(drawing), ...drawn.findings] }
+  return { ...drawn, findings: [...unusual, ...drawn.findings] }
 }
 
 function drawByKind(drawing: Drawing): Drawn {

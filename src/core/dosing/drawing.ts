@@ -1,5 +1,5 @@
 import type { Dose, DoseRow, Drug, Stock } from '#core/formulary/drug.ts'
-import { type AnyQuantity, convert, plain } from '#core/units/quantity.ts'
+import { type AnyQuantity, convert, Decimal, plain } from '#core/units/quantity.ts'
 import type { Body } from './amount.ts'
 import { type DoseFinding, found } from './findings.ts'
 import type { Measured, PlannedLine } from './request.ts'
@@ -29,14 +29,26 @@ export function strengthMissing({ drug, row }: Drawing): DoseFinding {
   return found('note', 'strength-not-chosen', about, [row.stocks])
 }
 
-/** A strength that no usual product has: a misread label is more likely than a rare product. */
-export function strengthUnusual({ drug, row, line }: Drawing): DoseFinding[] {
+/**
+ * A strength that no usual product has: a misread label is more likely than a rare product, tenfold off a slipped
+ * point, and a hundredfold off another unit.
+ */
+export function strengthUnusual({ drug, row, line, rules }: Drawing): DoseFinding[] {
   const inHand = line.stock && convert(line.stock, 'mg/mL')
   const usual = row.stocks.value.flatMap(({ strength }) => (strength ? [strength] : []))
   if (!line.stock || !inHand || usual.length === 0) return []
   if (usual.some((strength) => convert(strength, 'mg/mL')?.value.eq(inHand.value))) return []
   const about = { drug: drug.name, stock: line.stock.toString(), known: usual.join('; ') }
-  return [found('note', 'strength-not-listed', about, [row.stocks])]
+  const off = Decimal.min(...usual.map((strength) => timesOff(inHand.value, convert(strength, 'mg/mL')?.value)))
+  const { confirm, block } = rules.strengthOff.value
+  if (off.gte(block)) return [found('block', 'strength-unit-suspected', about, [row.stocks, rules.strengthOff])]
+  return [found(off.gte(confirm) ? 'confirm' : 'note', 'strength-not-listed', about, [row.stocks])]
+}
+
+/** How many times more or less; an unknown strength counts as the same. */
+function timesOff(inHand: Decimal, listed: Decimal | undefined): Decimal {
+  if (!listed) return new Decimal(1)
+  return Decimal.max(inHand.div(listed), listed.div(inHand))
 }
 
 /**

@@ -3,6 +3,7 @@ import type { Provenance, Sourced } from '#core/evidence/sourced.ts'
 import type { Group } from '#core/formulary/words.ts'
 import type { Level } from '#core/outcome/finding.ts'
 import { Decimal, type Quantity, quantity } from '#core/units/quantity.ts'
+import type { PatchBand } from './calc/operation.ts'
 
 /** From `low` to `high`, both included; a bare ratio. */
 export type Band = { readonly low: Decimal; readonly high: Decimal }
@@ -49,6 +50,12 @@ export type DosingRules = {
   /** A pump slower than this is not exact. */
   readonly slowestRate: Sourced<Quantity<'mL/h'>>
   readonly dilutions: Sourced<readonly number[]>
+  /** How many times a strength may lie from every listed one before a person confirms, and before it is refused. */
+  readonly strengthOff: Sourced<{ readonly confirm: Decimal; readonly block: Decimal }>
+  /** Usual patch by weight. */
+  readonly patches: readonly Sourced<PatchBand>[]
+  /** Weeks and years between which an age is ordinary; outside it is pointed out. */
+  readonly ordinaryAge: Sourced<{ readonly fromMonths: number; readonly toYears: number }>
   readonly rounding: Sourced<{ readonly confirm: Decimal }>
   /** A repeat before this share of the row's shortest gap is too soon; before half of it a person confirms. */
   readonly repeat: Sourced<{ readonly early: Decimal; readonly confirm: Decimal }>

@@ -3,7 +3,7 @@ import { Decimal, plain, Quantity, ratio, scale } from '#core/units/quantity.ts'
 import { hoursBetween } from './elapsed.ts'
 import { type DoseFinding, found } from './findings.ts'
 import type { DosedAnimal } from './request.ts'
-import type { Band, WeightRules } from './rules.ts'
+import type { Band, DosingRules, WeightRules } from './rules.ts'
 
 /**
  * Everything that is odd about a weight: missing, impossible, old, estimated, pounds written as kilograms,
@@ -49,6 +49,17 @@ function age(animal: DosedAnimal, at: Temporal.Instant | undefined, rules: Weigh
     findings.push(found('confirm', 'weight-old', about, [rules.olderThan]))
   }
   return findings
+}
+
+/** An age at which ordinary doses deserve a second look; an age that nobody stated is said where it matters. */
+export function judgeAge({ ageMonths }: DosedAnimal, { ordinaryAge }: Pick<DosingRules, 'ordinaryAge'>): DoseFinding[] {
+  if (ageMonths === undefined) return []
+  const { fromMonths, toYears } = ordinaryAge.value
+  if (ageMonths < fromMonths) return [found('note', 'age-very-young', { age: String(ageMonths) }, [ordinaryAge])]
+  const years = Math.floor(ageMonths / 12)
+  // Ten years and a month are over ten years.
+  if (ageMonths <= toYears * 12) return []
+  return [found('note', 'age-old', { age: String(years) }, [ordinaryAge])]
 }
 
 function change(now: Quantity<'kg'>, before: Quantity<'kg'>, rules: WeightRules): DoseFinding[] {

@@ -1,0 +1,82 @@
+import { describe, expect, it } from 'vitest'
+import { formulary } from '#content/formulary/index.ts'
+import { dosingRules } from '#content/protocols/dosing-rules.ts'
+import type { Species } from '#core/animal/species.ts'
+import { quantity } from '#core/units/quantity.ts'
+import { doseLines } from './dose-lines.ts'
+import type { DosedAnimal, PlannedLine } from './request.ts'
+
+const knowledge = { drugs: formulary, rules: dosingRules, plans: [], policies: [] }
+
+function judged(species: Species, kg: string, line: Omit<PlannedLine, 'id'>, more: Partial<DosedAnimal> = {}) {
+  const animal = { species, weight: quantity(kg, 'kg'), conditions: [], ...more } as const
+  const { lines, findings } = doseLines({ animal, given: [], lines: [{ id: 'l1', ...line }] }, knowledge)
+  const said = (all: readonly { level: string; code: string }[] = []) =>
+    all.map(({ level, code }) => `${level} ${code}`)
+  return { verdict: lines[0]?.verdict, line: said(lines[0]?.findings), animal: said(findings) }
+}
+
+const fentanyl = { drug: 'fentanyl', use: 'analgesia_bolus', route: 'IV', dose: quantity('5', 'ug/kg') } as const
+const methadone = { drug: 'methadone', use: 'analgesia_bolus', route: 'IM', stock: quantity('10', 'mg/mL') } as const
+
+describe('a slip of the unit (house rule: a hundredfold is a unit until shown otherwise)', () => {
+  it('is refused downwards as well as upwards', () => {
+    expect(judged('dog', '10', { ...methadone, dose: quantity('0.2', 'ug/kg') }).line).toContain(
+      'block dose-unit-suspected-low',
+    )
+    expect(judged('dog', '10', { ...methadone, dose: quantity('0.05', 'mg/kg') }).line).toEqual([
+      'note dose-below-range',
+    ])
+  })
+
+  it('is seen in the strength: fentanyl is 50 ug/mL, not 50 mg/mL', () => {
+    const slipped = judged('dog', '10', { ...fentanyl, stock: quantity('50', 'mg/mL') })
+    expect(slipped.verdict).toBe('refused')
+    expect(slipped.line).toEqual(['block strength-unit-suspected'])
+    expect(judged('dog', '10', { ...fentanyl, stock: quantity('0.05', 'mg/mL') }).line).toEqual([])
+    expect(judged('dog', '10', { ...fentanyl, stock: quantity('5', 'ug/mL') }).line).toContain(
+      'confirm strength-not-listed',
+    )
+    expect(judged('dog', '10', { ...fentanyl, stock: quantity('10', 'ug/mL') }).line).toContain(
+      'note strength-not-listed',
+    )
+  })
+})
+
+describe('a fentanyl patch (Merck opioid table: 25 ug/h from 2.5 to 10 kg, never cut)', () => {
+  const patch = (kg: string, dose: string) =>
+    judged('dog', kg, { drug: 'fentanyl', use: 'transdermal', route: 'TD', dose: quantity(dose, 'ug/kg/h') })
+
+  it('is refused in a size that does not exist', () => {
+    expect(patch('3', '5').line).toContain('block patch-not-a-size')
+    expect(patch('5', '5').line).toEqual([])
+  })
+
+  it('asks for a person when it is not the usual one', () => {
+    expect(patch('10', '5').line).toContain('confirm patch-not-usual')
+    expect(patch('10', '2.5').line).toEqual([])
+  })
+
+  it('is never more than the cat’s largest', () => {
+    const cat = (size: string) =>
+      judged('cat', '12', { drug: 'fentanyl', use: 'transdermal', route: 'TD', dose: quantity(size, 'ug/h') })
+    expect(cat('25').line).toEqual([])
+    expect(cat('50').verdict).toBe('refused')
+  })
+})
+
+describe('an age outside the ordinary (house rule: under 12 weeks, over 10 years)', () => {
+  const at = (ageMonths: number) =>
+    judged('dog', '10', { ...methadone, dose: quantity('0.2', 'mg/kg') }, { ageMonths }).animal
+  it.each([
+    [2, 'note age-very-young'],
+    [121, 'note age-old'],
+    [180, 'note age-old'],
+  ])('is pointed out at %i months', (months, said) => {
+    expect(at(months)).toContain(said)
+  })
+
+  it.each([3, 12, 120])('is not at %i months', (months) => {
+    expect(at(months).filter((said) => said.includes('age-'))).toEqual(['note weight-age-unknown'])
+  })
+})
