@@ -1,4 +1,5 @@
 import type { Insertable, Selectable } from 'kysely'
+import { StoreError } from '#actions/store.ts'
 import { canonical, type Json } from '#core/journal/canonical.ts'
 import type { Entry, Envelope, Header, StoredEntry } from '#core/journal/entry.ts'
 import type { EntryTable, TargetRole } from './tables.ts'
@@ -31,11 +32,18 @@ export function rowOf(clinic: string, stored: StoredEntry): Insertable<EntryTabl
   }
 }
 
-/** Picks every column by name: a driver may add fields of its own to a row. */
+/**
+ * Picks every column by name: a driver may add fields of its own to a row. Columns that repeat the header must agree with
+ * it; they are not hashed, and one that was changed would hide an entry from its stream while every chain verifies.
+ */
 export function storedOf(row: Selectable<EntryTable>): StoredEntry {
+  const header = parsed(row, row.header) as unknown as Header
+  const repeated = ['id', 'stream', 'kind', 'clinic'] as const
+  const differs = repeated.find((column) => header[column] !== row[column])
+  if (differs) throw damaged(row, `its ${differs} stands there in two ways`)
   return {
-    header: JSON.parse(row.header) as Header,
-    body: row.body === null ? null : (JSON.parse(row.body) as Json),
+    header,
+    body: row.body === null ? null : parsed(row, row.body),
     bodyHash: row.body_hash,
     envelope: {
       position: row.position,
@@ -49,6 +57,21 @@ export function storedOf(row: Selectable<EntryTable>): StoredEntry {
     },
     erased: row.erased_on === null ? null : { on: row.erased_on, by: row.erased_by ?? '' },
   }
+}
+
+function parsed(row: Selectable<EntryTable>, text: string): Json {
+  try {
+    return JSON.parse(text) as Json
+  } catch {
+    throw damaged(row, 'its text cannot be read')
+  }
+}
+
+function damaged({ id, position }: Selectable<EntryTable>, how: string): StoreError {
+  return new StoreError(
+    'broken',
+    `Entry ${id} at position ${position} is damaged on disk: ${how}. Keep the data as it is and restore the last backup into a new place.`,
+  )
 }
 
 export type Target = { readonly entry: string; readonly role: TargetRole; readonly target: string }

@@ -1,6 +1,14 @@
 import type { Kysely, Transaction } from 'kysely'
 import { unprojected } from '#actions/journal/unprojected.ts'
-import type { KeptAside, OwedRow, Projected, Projection, Projector, RegisterRow } from '#actions/store.ts'
+import {
+  type KeptAside,
+  type OwedRow,
+  type Projected,
+  type Projection,
+  type Projector,
+  type RegisterRow,
+  StoreError,
+} from '#actions/store.ts'
 import type { StoredEntry } from '#core/journal/entry.ts'
 import { fold } from '#core/journal/fold.ts'
 import { inPieces, storedOf } from './entry-rows.ts'
@@ -20,7 +28,7 @@ export async function projectTouched(
 ): Promise<void> {
   const reader = new StreamReader(tx, clinic)
   const before = await joined(tx, clinic, touched)
-  for (const stream of touched) await relink(tx, clinic, stream, await reader.stream(stream))
+  for (const stream of touched) await relink(reader, stream)
   const after = await joined(tx, clinic, touched)
   const streams = touched.has('clinic') ? await streamsOf(tx, clinic) : [...new Set([...before, ...after])]
   for (const stream of streams) await projectOne(reader, stream, project)
@@ -38,7 +46,7 @@ export async function projectAll(tx: Tx, clinic: string, project: Projector): Pr
     .where('kind', '=', 'merge')
     .execute()
   for (const { stream } of merging) {
-    await relink(tx, clinic, stream, await new StreamReader(tx, clinic).stream(stream))
+    await relink(new StreamReader(tx, clinic), stream)
   }
   const streams = await streamsOf(tx, clinic)
   const reader = new StreamReader(tx, clinic)
@@ -95,6 +103,18 @@ class StreamReader {
     return entries
   }
 
+  async lastReceived(stream: string): Promise<string> {
+    const last = await this.tx
+      .selectFrom('entries')
+      .select('received_at')
+      .where('clinic', '=', this.clinic)
+      .where('stream', '=', stream)
+      .orderBy('sequence', 'desc')
+      .limit(1)
+      .executeTakeFirst()
+    return last?.received_at ?? ''
+  }
+
   /** The registers, read once. */
   async rows(): Promise<RegisterRow[]> {
     this.#rows ??= await registersIn(this.tx, this.clinic)
@@ -107,7 +127,11 @@ class StreamReader {
 }
 
 /** The live merges of a stream, as they stand after its newest entry. */
-async function relink(tx: Tx, clinic: string, stream: string, entries: readonly StoredEntry[]): Promise<void> {
+async function relink(reader: StreamReader, stream: string): Promise<void> {
+  const { tx, clinic } = reader
+  const entries = await orDamage(reader.stream(stream))
+  // Of a stream that cannot be read the links stay as they were; its projection says what is wrong.
+  if (entries instanceof StoreError) return
   if (!entries.some(({ header }) => header.kind === 'merge')) return
   const others = new Set(
     fold(entries)
@@ -180,8 +204,15 @@ async function joined(tx: Tx, clinic: string, from: Iterable<string>): Promise<S
 
 async function projectOne(reader: StreamReader, stream: string, project: Projector): Promise<void> {
   const { tx, clinic } = reader
+  const about = await orDamage(aboutOf(reader, stream))
+  const projection = about instanceof StoreError ? about : projectionOf(about, project)
+  if (!(projection instanceof Error)) return write(reader, stream, projection)
+  await keepOldRows(tx, clinic, unprojected(stream, await reader.lastReceived(stream), projection))
+}
+
+async function aboutOf(reader: StreamReader, stream: string): Promise<Projected> {
+  const { tx, clinic } = reader
   const entries = await reader.stream(stream)
-  if (entries.length === 0) return
   const linked: StoredEntry[] = []
   for (const other of await joined(tx, clinic, [stream])) {
     if (other !== stream) linked.push(...(await reader.stream(other)))
@@ -190,23 +221,30 @@ async function projectOne(reader: StreamReader, stream: string, project: Project
   const clinicEntries = await reader.stream('clinic')
   const keptAside = await keptAsideOf(tx, clinic, stream)
   const rows = await reader.rows()
-  const about = { clinic, stream, entries, clinicEntries, linked, keptAside, rows }
-  const projection = projectionOf(about, project)
-  if ('failed' in projection) await keepOldRows(tx, clinic, stream, projection.failed)
-  else await write(reader, stream, projection)
+  return { clinic, stream, entries, clinicEntries, linked, keptAside, rows }
+}
+
+/** One damaged entry must not keep the next one out: the damage is told, anything else is thrown on. */
+async function orDamage<Result>(reading: Promise<Result>): Promise<Result | StoreError> {
+  try {
+    return await reading
+  } catch (error) {
+    if (error instanceof StoreError && error.code === 'broken') return error
+    throw error
+  }
 }
 
 /**
  * What was done can always be recorded: a projector that fails, or makes rows that cannot be written, never refuses an
  * entry. The rows of before stay, with one more that says so.
  */
-function projectionOf(about: Projected, project: Projector): Projection | { readonly failed: OwedRow } {
+function projectionOf(about: Projected, project: Projector): Projection | Error {
   try {
     const projection = project(about)
     refuseUnwritable(about.stream, projection)
     return projection
   } catch (error) {
-    return { failed: unprojected(about, error) }
+    return error instanceof Error ? error : new Error(String(error))
   }
 }
 
@@ -225,8 +263,9 @@ function refuseUnwritable(stream: string, { owed, row }: Projection): void {
   }
 }
 
-async function keepOldRows(tx: Tx, clinic: string, stream: string, failed: OwedRow): Promise<void> {
-  const ofFailed = { clinic, stream, id: failed.id }
+async function keepOldRows(tx: Tx, clinic: string, failed: OwedRow): Promise<void> {
+  const { stream, id } = failed
+  const ofFailed = { clinic, stream, id }
   await tx
     .deleteFrom('owed')
     .where((is) => is.and(ofFailed))

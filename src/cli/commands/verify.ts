@@ -1,4 +1,5 @@
 import { exportJournal } from '#actions/journal/export-journal.ts'
+import { StoreError } from '#actions/store.ts'
 import { JournalFileBroken, JournalReader } from '#core/journal/journal-file.ts'
 import { withClinic } from '../clinic-data.ts'
 import { type CommandFile, Exit, type World } from '../command.ts'
@@ -7,7 +8,7 @@ import { readText } from '../read-input.ts'
 type Options = { readonly data?: string; readonly clinic?: string; readonly json?: boolean }
 type Found =
   | { readonly ok: true; readonly entries: number }
-  | { readonly ok: false; readonly line: number; readonly entry: string | undefined; readonly message: string }
+  | { readonly ok: false; readonly line: number | null; readonly entry: string | undefined; readonly message: string }
 
 export const verify: CommandFile = {
   name: 'verify',
@@ -51,6 +52,10 @@ async function walk(lines: AsyncIterable<string>): Promise<Found> {
     for await (const line of lines) if (reader.line(line)?.type === 'entry') entries += 1
     reader.finish()
   } catch (error) {
+    // What the store itself cannot read is found broken too; its sentence names the entry.
+    if (error instanceof StoreError && error.code === 'broken') {
+      return { ok: false, line: null, entry: undefined, message: error.message }
+    }
     if (!(error instanceof JournalFileBroken)) throw error
     return { ok: false, line: error.line, entry: error.entry, message: error.message }
   }
