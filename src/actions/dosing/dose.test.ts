@@ -217,7 +217,7 @@ describe('a planned dose', () => {
       ask([{ id: 'm', drug: 'methadone', use: 'analgesia_bolus', dose: q(mgPerKg, 'mg/kg'), stock: q(10, 'mg/mL') }])
         .lines[0]
     expect(at(0.3)?.findings).toEqual([])
-    expect(at(0.08)?.findings.map(({ code, level }) => [code, level])).toEqual([['dose-below-range', 'note']])
+    expect(at(0.085)?.findings.map(({ code, level }) => [code, level])).toEqual([['dose-below-range', 'note']])
     expect(at(0.6)?.findings.map(({ code, level }) => [code, level])).toEqual([['dose-above-range', 'note']])
     expect(at(1)?.findings.map(({ code, level }) => [code, level])).toEqual([['dose-twice-range', 'confirm']])
     expect(at(2.5)).toMatchObject({ verdict: 'refused', findings: [{ code: 'dose-five-times-range', level: 'block' }] })

@@ -47,7 +47,29 @@ export const dosingRules: DosingRules = {
   },
   patches: patchSizes,
   ordinaryAge: { value: { fromMonths: 3, toYears: 10 }, ...house, where: 'under 12 weeks or over 10 years' },
-  rounding: { value: { confirm: new Decimal('0.1') }, ...house },
+  rounding: {
+    value: {
+      confirm: new Decimal('0.1'),
+      classes: [
+        { groups: ['vasopressor'], note: new Decimal('0.02') },
+        {
+          groups: [
+            'alpha-2-agonist',
+            'benzodiazepine',
+            'full-opioid',
+            'induction-agent',
+            'nmda-antagonist',
+            'partial-opioid',
+            'phenothiazine',
+          ],
+          note: new Decimal('0.05'),
+          block: new Decimal('0.1'),
+        },
+      ],
+    },
+    ...house,
+    where: 'rounding error by class of drug; a ceiling is kept apart, by rounding down',
+  },
   repeat: {
     value: { early: new Decimal('0.95'), confirm: new Decimal('0.5') },
     ...house,

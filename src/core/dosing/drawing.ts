@@ -1,4 +1,5 @@
 import type { Dose, DoseRow, Drug, Stock } from '#core/formulary/drug.ts'
+import type { Level } from '#core/outcome/finding.ts'
 import { type AnyQuantity, convert, Decimal, plain } from '#core/units/quantity.ts'
 import type { Body } from './amount.ts'
 import { type DoseFinding, found } from './findings.ts'
@@ -82,15 +83,24 @@ export function strengthUnfit({ drug, amount }: Drawing, product: string): DoseF
   return found('block', 'strength-does-not-fit', { drug: drug.name, stock: product, amount: amount.toString() })
 }
 
-/** How far rounding moved the dose, when that is more than the house lets pass in silence. */
+/** How far rounding moved the dose, when that is more than the house lets pass in silence for drugs of this class. */
 export function shift({ drug, dose, rules }: Drawing, delivered: Dose): DoseFinding[] {
   const share = delivered.value.div(dose.value).minus(1)
-  if (share.abs().lte(rules.rounding.value.confirm)) return []
+  const level = shiftLevel(share.abs(), drug, rules)
+  if (!level) return []
   const about = {
     drug: drug.name,
     dose: dose.toString(),
     delivered: `${plain(delivered.value.toSignificantDigits(4))} ${delivered.unit}`,
     percent: plain(share.times(100).abs().toDecimalPlaces(0)),
   }
-  return [found('confirm', 'rounding-shifts-dose', about, [rules.rounding])]
+  return [found(level, 'rounding-shifts-dose', about, [rules.rounding])]
+}
+
+function shiftLevel(share: Decimal, drug: Drug, { rounding }: DosingRules): Level | undefined {
+  const { confirm, classes } = rounding.value
+  const own = classes.find(({ groups }) => groups.some((group) => drug.groups.includes(group)))
+  if (own?.block && share.gt(own.block)) return 'block'
+  if (share.gt(confirm)) return 'confirm'
+  return own && share.gt(own.note) ? 'note' : undefined
 }

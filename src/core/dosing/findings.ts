@@ -34,6 +34,7 @@ export const doseCodes = [
   'weight-confirmed-by-person',
   'weight-unconfirmed',
   'weight-old',
+  'weight-from-later',
   'weight-estimated',
   'weight-age-unknown',
   'weight-pounds-suspected',

@@ -56,7 +56,11 @@ export type DosingRules = {
   readonly patches: readonly Sourced<PatchBand>[]
   /** Weeks and years between which an age is ordinary; outside it is pointed out. */
   readonly ordinaryAge: Sourced<{ readonly fromMonths: number; readonly toYears: number }>
-  readonly rounding: Sourced<{ readonly confirm: Decimal }>
+  /** How far rounding may move a dose in silence; some classes are held closer, and refused beyond their own limit. */
+  readonly rounding: Sourced<{
+    readonly confirm: Decimal
+    readonly classes: readonly { readonly groups: readonly Group[]; readonly note: Decimal; readonly block?: Decimal }[]
+  }>
   /** A repeat before this share of the row's shortest gap is too soon; before half of it a person confirms. */
   readonly repeat: Sourced<{ readonly early: Decimal; readonly confirm: Decimal }>
   /** Under these the pressure is low; a reading older than `within` says nothing of now. Systolic does not count in cats. */

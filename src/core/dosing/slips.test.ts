@@ -5,12 +5,22 @@ import type { Species } from '#core/animal/species.ts'
 import { quantity } from '#core/units/quantity.ts'
 import { doseLines } from './dose-lines.ts'
 import type { DosedAnimal, PlannedLine } from './request.ts'
+import type { Syringe } from './syringe.ts'
 
 const knowledge = { drugs: formulary, rules: dosingRules, plans: [], policies: [] }
 
-function judged(species: Species, kg: string, line: Omit<PlannedLine, 'id'>, more: Partial<DosedAnimal> = {}) {
+function judged(
+  species: Species,
+  kg: string,
+  line: Omit<PlannedLine, 'id'>,
+  more: Partial<DosedAnimal> = {},
+  syringes?: readonly Syringe[],
+) {
   const animal = { species, weight: quantity(kg, 'kg'), conditions: [], ...more } as const
-  const { lines, findings } = doseLines({ animal, given: [], lines: [{ id: 'l1', ...line }] }, knowledge)
+  const { lines, findings } = doseLines(
+    { animal, given: [], lines: [{ id: 'l1', ...line }] },
+    { ...knowledge, ...(syringes && { syringes }) },
+  )
   const said = (all: readonly { level: string; code: string }[] = []) =>
     all.map(({ level, code }) => `${level} ${code}`)
   return { verdict: lines[0]?.verdict, line: said(lines[0]?.findings), animal: said(findings) }
@@ -78,5 +88,30 @@ describe('an age outside the ordinary (house rule: under 12 weeks, over 10 years
 
   it.each([3, 12, 120])('is not at %i months', (months) => {
     expect(at(months).filter((said) => said.includes('age-'))).toEqual(['note weight-age-unknown'])
+  })
+})
+
+describe('rounding, by class of drug (house rule)', () => {
+  const coarse = [{ holds: '3', mark: '0.1' }]
+
+  it('is noted for an opioid from 5 % on, and refused beyond 10 %', () => {
+    // 0.55 mg in 10 mg/mL are 0.055 mL: the mark gives 0.06 mL, 9 % more.
+    const small = { ...methadone, dose: quantity('0.2', 'mg/kg') } as const
+    expect(judged('dog', '2.75', small).line).toEqual(['note rounding-shifts-dose'])
+    expect(judged('dog', '13', small, {}, coarse)).toMatchObject({
+      verdict: 'refused',
+      line: ['block rounding-shifts-dose'],
+    })
+  })
+
+  it('is noted for a vasopressor from 2 % on, and asks for a person beyond 10 % for any other drug', () => {
+    const ephedrine = { drug: 'ephedrine', use: 'vasopressor', route: 'IV', dose: quantity('0.1', 'mg/kg') } as const
+    expect(judged('dog', '5.3', { ...ephedrine, stock: quantity('5', 'mg/mL') }).line).toEqual([
+      'note rounding-shifts-dose',
+    ])
+    const maropitant = { drug: 'maropitant', use: 'antiemetic', route: 'SC', dose: quantity('1', 'mg/kg') } as const
+    const drawn = judged('dog', '2.6', { ...maropitant, stock: quantity('10', 'mg/mL') }, {}, coarse)
+    expect(drawn.line).toEqual(['confirm rounding-shifts-dose'])
+    expect(judged('dog', '2.9', { ...maropitant, stock: quantity('10', 'mg/mL') }, {}, coarse).line).toEqual([])
   })
 })

@@ -44,6 +44,10 @@ function age(animal: DosedAnimal, at: Temporal.Instant | undefined, rules: Weigh
     return findings
   }
   const hours = hoursBetween(animal.weighedAt, at)
+  if (hours.value.lt(0)) {
+    const about = { hours: plain(hours.value.abs().toDecimalPlaces(1)) }
+    return [...findings, found('confirm', 'weight-from-later', about, [rules.olderThan])]
+  }
   if (hours.value.gt(rules.olderThan.value.value)) {
     const about = { hours: plain(hours.value.toDecimalPlaces(0)), limit: plain(rules.olderThan.value.value) }
     findings.push(found('confirm', 'weight-old', about, [rules.olderThan]))
