@@ -4,25 +4,18 @@ import type { DoseResult } from '#core/dosing/dose-lines.ts'
 import type { DoseFinding } from '#core/dosing/findings.ts'
 import type { Ceiling } from '#core/dosing/local-anaesthetic.ts'
 import type { ChosenBy, DoseLine, Measured } from '#core/dosing/request.ts'
-import type { Confidence, Known, Provenance, Source, Strength } from '#core/evidence/sourced.ts'
+import { type Cited, cite } from '#core/evidence/cite.ts'
+import type { Provenance } from '#core/evidence/sourced.ts'
 import { fill, type Level } from '#core/outcome/finding.ts'
 import type { Decimal } from '#core/units/quantity.ts'
 import type { Unit } from '#core/units/unit.ts'
 
 export type QuantityAnswer = { readonly value: number; readonly unit: Unit }
-export type SourceAnswer = {
-  readonly id: string
-  readonly citation: string
-  readonly where?: string
-  readonly known: Known
-  readonly confidence: Confidence
-  readonly strength: Strength
-}
 export type FindingAnswer = {
   readonly code: string
   readonly level: Level
   readonly text: string
-  readonly sources: readonly SourceAnswer[]
+  readonly sources: readonly Cited[]
 }
 
 export type LineAnswer = {
@@ -59,7 +52,7 @@ export type LineAnswer = {
   readonly cautions: readonly string[]
   readonly never: readonly string[]
   readonly rows?: readonly string[]
-  readonly sources: readonly SourceAnswer[]
+  readonly sources: readonly Cited[]
 }
 
 export type DoseAnswer = {
@@ -79,13 +72,11 @@ export type DoseAnswer = {
       readonly fraction: number
       readonly counted: boolean
     }[]
-    readonly sources: readonly SourceAnswer[]
+    readonly sources: readonly Cited[]
   }[]
   readonly findings: readonly FindingAnswer[]
   readonly caution: string
 }
-
-const byId: ReadonlyMap<string, Source> = new Map(sources.map((source) => [source.id, source]))
 
 /** Writes the engine's result as the JSON of the `dose` contract: numbers as numbers, sources with their citation. */
 export function writeAnswer(result: DoseResult, caution: string): DoseAnswer {
@@ -113,7 +104,7 @@ function writeLine(line: DoseLine): LineAnswer {
     cautions: line.cautions,
     never: line.never,
     ...(line.rows.length > 0 && { rows: line.rows }),
-    sources: writeSources(line.sources),
+    sources: cited(line.sources),
   }
 }
 
@@ -160,7 +151,7 @@ function writeCeiling(ceiling: Ceiling): DoseAnswer['ceilings'][number] {
       limit: write(limit),
       fraction: fraction.toNumber(),
     })),
-    sources: writeSources(ceiling.sources),
+    sources: cited(ceiling.sources),
   }
 }
 
@@ -179,7 +170,7 @@ function writeRounded({ value, unit }: Written): QuantityAnswer {
 function writeFinding(finding: DoseFinding): FindingAnswer {
   const { code, level, about } = finding
   const text = sentence(fill(doseFindingWords[code], about))
-  return { code, level, text, sources: writeSources(finding.provenance) }
+  return { code, level, text, sources: cited(finding.provenance) }
 }
 
 /** Drug names are written small inside a sentence and large at its beginning; units as people say them. */
@@ -188,19 +179,5 @@ function sentence(text: string): string {
   return spelled.charAt(0).toUpperCase() + spelled.slice(1)
 }
 
-/** Every source of every fact, once per place it was read in. */
-export function writeSources(facts: readonly Provenance[]): SourceAnswer[] {
-  const written = facts.flatMap((fact) => fact.sources.map((id) => writeSource(id, fact)))
-  const seen = new Set<string>()
-  return written.filter((source) => {
-    const key = `${source.id}|${source.where ?? ''}|${source.known}`
-    return !seen.has(key) && seen.add(key)
-  })
-}
-
-function writeSource(id: string, fact: Provenance): SourceAnswer {
-  const source = byId.get(id)
-  if (!source) throw new Error(`The source "${id}" is cited but has no file in content/sources.`)
-  const { where, known, confidence, strength } = fact
-  return { id, citation: source.citation, ...(where && { where }), known, confidence, strength }
-}
+/** Every source of every fact, in the one form that every answer has. */
+const cited = (facts: readonly Provenance[]): Cited[] => cite(facts, sources)
