@@ -44,6 +44,8 @@ export const doseFindingWords = {
   'weight-unusual': '{weight} is unusual for a {species} (usual: {low} to {high}).',
   'weight-confirmed-by-person': '{weight} lies outside {low} to {high}; {by} stands for it: {reason}.',
   'weight-unconfirmed': 'The weight of {weight} itself has to be confirmed first.',
+  'weight-from-later':
+    'The weight is dated {hours} h after the time of this plan. Correct weighedAt or at, whichever is wrong.',
   'weight-old': 'The weight is {hours} h old (limit {limit} h). Weigh again.',
   'weight-estimated': 'The weight is an estimate. Weigh when it can be done.',
   'weight-age-unknown': 'It is not known whether the weight is from the last {hours} h. State weighedAt and at.',

@@ -1,4 +1,6 @@
 import type { Temporal } from 'temporal-polyfill'
+import type { Drug } from '#core/formulary/drug.ts'
+import type { Group, Use } from '#core/formulary/words.ts'
 import { Decimal, plain, Quantity, ratio, scale } from '#core/units/quantity.ts'
 import { hoursBetween } from './elapsed.ts'
 import { type DoseFinding, found } from './findings.ts'
@@ -89,6 +91,20 @@ function change(now: Quantity<'kg'>, before: Quantity<'kg'>, rules: WeightRules)
 
 function within(factor: Decimal, band: Band): boolean {
   return factor.gte(band.low) && factor.lte(band.high)
+}
+
+/**
+ * Whether this drug in this use is counted on lean weight in a fat animal.
+ *
+ * @example usesLeanWeight(fentanyl, 'cri', rules) // true; as a single injection false
+ */
+export function usesLeanWeight(
+  { groups }: Drug,
+  use: Use,
+  rules: Pick<DosingRules, 'leanWeightGroups' | 'leanWeightInfusions'>,
+): boolean {
+  const inAny = (listed: readonly Group[]) => groups.some((group) => listed.includes(group))
+  return inAny(rules.leanWeightGroups.value) || (use === 'cri' && inAny(rules.leanWeightInfusions.value))
 }
 
 /**
