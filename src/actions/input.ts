@@ -1,4 +1,4 @@
-import type { z } from 'zod'
+import { z } from 'zod'
 
 /** What was wrong with an input: a stable code, the field, and a sentence that says what would be right. */
 export class InputError extends Error {
@@ -22,9 +22,40 @@ export function readInput<Output>(schema: z.ZodType<Output>, input: unknown): Ou
   if (issue.code === 'unrecognized_keys') return refuseUnknown(issue.path, issue.keys[0] ?? '')
   const path = dotted(issue.path)
   const params = 'params' in issue ? (issue.params as { code?: unknown } | undefined) : undefined
-  const code = typeof params?.code === 'string' ? params.code : issue.code.replaceAll('_', '-')
+  const code =
+    typeof params?.code === 'string' ? params.code : (plainCodes[issue.code] ?? issue.code.replaceAll('_', '-'))
   const where = path === '' ? 'The input' : path
-  throw new InputError(code, path, `${where}: ${issue.message}`)
+  const [, expected = '', received = ''] = wrongType.exec(issue.message) ?? []
+  if (expected === '') throw new InputError(code, path, `${where}: ${issue.message}`)
+  if (received === 'undefined')
+    throw new InputError('missing-field', path, `${where} is missing; write ${kindOf(expected)}.`)
+  throw new InputError(code, path, `${where} must be ${kindOf(expected)}, not ${kindOf(received)}.`)
+}
+
+const plainCodes: Readonly<Record<string, string>> = { custom: 'wrong-value' }
+/** What the schema package says by itself of a value of the wrong type. */
+const wrongType = /^Invalid input: expected (\w+), received (\w+)$/
+
+const kinds: Readonly<Record<string, string>> = {
+  object: 'an object {…}',
+  array: 'a list […]',
+  string: 'a text "…"',
+  number: 'a number',
+  boolean: 'true or false',
+}
+
+function kindOf(type: string): string {
+  return kinds[type] ?? type
+}
+
+/** One word of a closed list; a word outside it is named together with the list. */
+export function listed<const Words extends readonly [string, ...string[]]>(words: Words, what: string) {
+  return z.enum(words, {
+    error: ({ input }) =>
+      input === undefined
+        ? `is missing; write one of ${words.join(', ')}.`
+        : `${JSON.stringify(input)} is not a ${what}; write one of ${words.join(', ')}.`,
+  })
 }
 
 /** A misspelt field must never pass as one that was left out. */

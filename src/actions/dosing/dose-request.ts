@@ -6,12 +6,7 @@ import type { DosedAnimal, DoseRequest, Given, PlannedLine } from '#core/dosing/
 import { doseUnits, routes, stockUnits, uses } from '#core/formulary/words.ts'
 import { Quantity } from '#core/units/quantity.ts'
 import { positiveQuantityIn } from '#core/units/quantity-schema.ts'
-import { readInput } from '../input.ts'
-
-const listed = <const Words extends readonly [string, ...string[]]>(words: Words, what: string) =>
-  z.enum(words, {
-    error: (issue) => `${JSON.stringify(issue.input)} is not a ${what}; write one of ${words.join(', ')}.`,
-  })
+import { listed, readInput } from '../input.ts'
 
 const instant = z.string().transform((text, context) => {
   try {

@@ -6,12 +6,7 @@ import { day, timeOfDay } from '#core/journal/answers.ts'
 import { owedPolicies, readSpan } from '#core/owed/policies.ts'
 import { instantText } from '#core/time/moment.ts'
 import { positiveQuantityIn, quantityIn } from '#core/units/quantity-schema.ts'
-import { readInput } from '../input.ts'
-
-const listed = <const Words extends readonly [string, ...string[]]>(words: Words, what: string) =>
-  z.enum(words, {
-    error: (issue) => `${JSON.stringify(issue.input)} is not a ${what}; write one of ${words.join(', ')}.`,
-  })
+import { listed, readInput } from '../input.ts'
 
 /** RFC 3339 with its offset; without one the instant is not known, and a zone does not make it known twice a year. */
 const instant = z.string().transform((text, context) => {

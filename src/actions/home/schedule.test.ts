@@ -137,7 +137,7 @@ describe('schedule refuses', () => {
     [{ operation: { ...operation, zone: 'London' } }, 'unknown-zone', 'operation.zone'],
     [{ operation: { ...operation, zone: '+01:00' } }, 'unknown-zone', 'operation.zone'],
     [{ operation: { ...operation, side: 'left' } }, 'invalid-value', 'operation.side'],
-    [{ operation, closed: ['2026-02-30'] }, 'custom', 'closed[0]'],
+    [{ operation, closed: ['2026-02-30'] }, 'wrong-value', 'closed[0]'],
     [{ operation, policy: { sutures: '10 days' } }, 'unknown-policy', 'policy.sutures'],
     [{ operation, policy: { 'suture-check': 'soon' } }, 'wrong-span', 'policy.suture-check'],
     [{ operation, medicines: [{ drug: 'x', times: ['8:00'], days: 3 }] }, 'invalid-format', 'medicines[0].times[0]'],

@@ -43,5 +43,8 @@ export function quantityIn<const U extends Unit>(...wanted: readonly [U, ...U[]]
 
 /** A quantity that must be more than zero. */
 export function positiveQuantityIn<const U extends Unit>(...wanted: readonly [U, ...U[]]) {
-  return quantityIn(...wanted).refine((quantity) => quantity.value.gt(0), { message: 'must be more than zero' })
+  return quantityIn(...wanted).refine((quantity) => quantity.value.gt(0), {
+    message: 'must be more than zero',
+    params: { code: 'not-positive' },
+  })
 }
