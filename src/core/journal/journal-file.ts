@@ -136,6 +136,7 @@ export class JournalReader {
     this.#sum.update(utf8ToBytes(`${text}\n`))
     const line = this.#shape(record)
     if (this.#number === 1 && line.type !== 'quiet-ear') this.#fail('a journal file begins with its head line')
+    if (this.#number > 1 && line.type === 'quiet-ear') this.#fail('a journal file has one head line')
     if (line.type === 'quiet-ear') this.#clinic = line.clinic
     if (line.type === 'row') this.#row(line)
     if (line.type === 'entry') this.#entry(line)
@@ -157,6 +158,9 @@ export class JournalReader {
   }
 
   #parse(text: string): Record<string, Json> {
+    if (text.startsWith('\uFEFF')) this.#fail('begins with a byte order mark that an editor added; remove it')
+    if (text.endsWith('\r'))
+      this.#fail('the line ends were changed to those of Windows; copy the file as it was written')
     try {
       const value = JSON.parse(text) as Json
       if (typeof value !== 'object' || value === null || Array.isArray(value)) return this.#fail('not a JSON object')
@@ -192,6 +196,8 @@ export class JournalReader {
 
   #entry(line: StoredEntry): void {
     if (line.header.clinic !== this.#clinic) this.#fail('this entry belongs to another clinic', line.header.id)
+    const before = this.#placeOf.get(line.header.id)
+    if (before !== undefined) this.#fail(`this entry stands in line ${before} already`, line.header.id)
     this.#placeOf.set(line.header.id, this.#number)
     const found = this.#walk.next(line)
     if (found) this.#fail(sentences[found.because], found.entry)
