@@ -1,8 +1,10 @@
+import { existsSync } from 'node:fs'
+import { join } from 'node:path'
 import { InputError } from '#actions/input.ts'
 import { project } from '#actions/journal/project.ts'
 import type { Store } from '#actions/store.ts'
 import { openPostgres } from '#storage/postgres/open.ts'
-import { openLockedFolder } from '#storage/sqlite/open.ts'
+import { dataFileName, openLockedFolder } from '#storage/sqlite/open.ts'
 
 export type Where = {
   readonly data?: string
@@ -27,12 +29,22 @@ export async function withClinic<Result>(
   where: Where,
   doing: (opened: { readonly store: Store; readonly clinic: string }) => Promise<Result>,
 ): Promise<Result> {
+  expectDataFile(where)
   const store = await openStore(where)
   try {
     return await doing({ store, clinic: await clinicOf(store, where.clinic) })
   } finally {
     await store.close()
   }
+}
+
+/** A mistyped folder is said, and not made. */
+function expectDataFile(where: Where): void {
+  if (where.env.DATABASE_URL && where.data === undefined) return
+  const folder = dataFolder(where)
+  if (existsSync(join(folder, dataFileName))) return
+  const message = `There is no clinic in the folder ${folder}: name its folder with --data, or import a journal file first.`
+  throw new InputError('clinic-missing', 'data', message)
 }
 
 async function clinicOf(store: Store, wanted: string | undefined): Promise<string> {

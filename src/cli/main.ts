@@ -32,7 +32,14 @@ function statusOf(error: unknown, world: World): number {
   if (error instanceof Exit) return error.status
   if (error instanceof CommanderError) {
     if (error.exitCode === 0) return 0
-    say('wrong-call', '', `${error.message.replace(/^error: /, '')}; see quiet-ear --help.`)
+    say(
+      'wrong-call',
+      '',
+      `${error.message
+        .replace(/^error: /, '')
+        .replace(/\.?\s*\n\s*/g, ' ')
+        .replace(/\.$/, '')}; see quiet-ear --help.`,
+    )
     return 2
   }
   if (error instanceof InputError) {

@@ -5,7 +5,8 @@ import { InputError } from '#actions/input.ts'
 export async function readJson(path: string): Promise<unknown> {
   const text = await readText(path)
   try {
-    return JSON.parse(text)
+    // Some editors begin a file with a byte order mark.
+    return JSON.parse(text.replace(/^\uFEFF/, ''))
   } catch (error) {
     throw new InputError(
       'not-json',

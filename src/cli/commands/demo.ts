@@ -1,8 +1,8 @@
-import { writeFileSync } from 'node:fs'
 import { InputError } from '#actions/input.ts'
 import { type DemoName, demoCases, demoFile } from '#demo/index.ts'
 import type { CommandFile } from '../command.ts'
 import { table } from '../table.ts'
+import { writeOutput } from '../write-output.ts'
 
 type Options = { readonly case?: string; readonly out?: string; readonly list?: boolean; readonly json?: boolean }
 
@@ -26,7 +26,7 @@ export const demo: CommandFile = {
           world.out(text)
           return
         }
-        writeFileSync(options.out, text)
+        writeOutput(options.out, text)
         world.err(`Wrote ${options.out}, ${text.split('\n').length - 1} lines.\n`)
       })
   },

@@ -31,7 +31,7 @@ export const dose: CommandFile = {
 /** The clinic's own stream, from a case file or a data folder when one was named; none otherwise. */
 async function houseEntries(options: Options, env: Readonly<Record<string, string | undefined>>) {
   if (options.case) {
-    const { entries } = readJournalFile(options.case)
+    const { entries } = await readJournalFile(options.case)
     return entries.filter((entry) => entry.header.stream === 'clinic')
   }
   if (!options.data) return []

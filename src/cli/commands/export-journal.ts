@@ -1,10 +1,11 @@
-import { mkdirSync, renameSync, rmSync } from 'node:fs'
-import { open, writeFile } from 'node:fs/promises'
+import { renameSync, rmSync } from 'node:fs'
+import { open } from 'node:fs/promises'
 import { join } from 'node:path'
 import { exportJournal as linesOf } from '#actions/journal/export-journal.ts'
 import type { Store } from '#actions/store.ts'
 import { withClinic } from '../clinic-data.ts'
 import type { CommandFile } from '../command.ts'
+import { beside, cannotWrite, makeOutputFolder, writeOutput } from '../write-output.ts'
 
 type Options = { readonly data?: string; readonly clinic?: string; readonly out?: string }
 
@@ -33,31 +34,33 @@ export const exportJournal: CommandFile = {
 
 /** Written beside and then renamed: a file of that name is either whole or not there. */
 async function writeWhole(path: string, lines: AsyncIterable<string>): Promise<number> {
-  const beside = `${path}.part`
-  const file = await open(beside, 'w')
+  const part = beside(path)
+  const file = await open(part, 'w').catch((error) => {
+    throw cannotWrite(path, error)
+  })
   let count = 0
   try {
     for await (const line of lines) {
       await file.write(line)
       count += 1
     }
-    await file.sync()
+    if (part !== path) await file.sync()
   } catch (error) {
     await file.close()
-    rmSync(beside, { force: true })
+    if (part !== path) rmSync(part, { force: true })
     throw error
   }
   await file.close()
-  renameSync(beside, path)
+  if (part !== path) renameSync(part, path)
   return count
 }
 
 async function writeFiles(store: Store, clinic: string, folder: string): Promise<number> {
   const hashes = await store.fileHashes(clinic)
-  if (hashes.length > 0) mkdirSync(folder, { recursive: true })
+  if (hashes.length > 0) makeOutputFolder(folder)
   for (const hash of hashes) {
     const file = await store.file(clinic, hash)
-    if (file) await writeFile(join(folder, hash), file.bytes)
+    if (file) writeOutput(join(folder, hash), file.bytes)
   }
   return hashes.length
 }

@@ -19,7 +19,7 @@ export const importJournal: CommandFile = {
       .option('--data <folder>', 'the data folder')
       .action(async (file: string, options: { data?: string }) => {
         // Read and proved whole before the store is opened: an edited or cut file changes nothing.
-        const journal = readJournalFile(file)
+        const journal = await readJournalFile(file)
         const attachments = readAttachments(journal, `${file}.files`)
         const store = await openStore({ ...options, env: world.env })
         try {

@@ -1,16 +1,15 @@
-import { mkdirSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { InputError } from '#actions/input.ts'
 import { caseFile, caseStreams } from '#actions/journal/case-file.ts'
-import type { ReadJournal } from '#actions/journal/read-journal.ts'
+import { type ReadJournal, readJournal } from '#actions/journal/read-journal.ts'
 import { packOf } from '#actions/papers/pack.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
 import { type Moment, readMoment } from '#core/time/moment.ts'
 import { pdfPress } from '#documents/render/pdf.ts'
 import type { CommandFile } from '../command.ts'
 import { loadFonts } from '../fonts.ts'
-import { readJournalFile } from '../journal-files.ts'
 import { readText } from '../read-input.ts'
+import { makeOutputFolder, writeOutput } from '../write-output.ts'
 
 type Options = {
   readonly out: string
@@ -36,12 +35,13 @@ export const pack: CommandFile = {
         if (options.lang !== 'en') {
           throw new InputError('unknown-language', 'lang', `Papers are written in en so far, not in ${options.lang}.`)
         }
-        const journal = readJournalFile(path)
+        const text = await readText(path)
+        const journal = readJournal(text)
         const file = caseFile(journal, streamOf(journal, options.case))
         const { documents, notYet } = packOf(file, dateOf(file, options.on), pdfPress(loadFonts()), options)
-        mkdirSync(options.out, { recursive: true })
-        for (const { file: name, content } of documents) writeFileSync(join(options.out, name), content)
-        writeFileSync(join(options.out, 'journal.jsonl'), await readText(path))
+        makeOutputFolder(options.out)
+        for (const { file: name, content } of documents) writeOutput(join(options.out, name), content)
+        writeOutput(join(options.out, 'journal.jsonl'), text)
         const list = documents.map(({ content, ...rest }) => ({ ...rest, bytes: Buffer.byteLength(content) }))
         const copy = {
           file: 'journal.jsonl',

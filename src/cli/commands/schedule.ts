@@ -1,8 +1,8 @@
-import { writeFileSync } from 'node:fs'
 import { type ScheduleAnswer, scheduleCalendar, schedule as workedOut } from '#actions/home/schedule.ts'
 import type { CommandFile } from '../command.ts'
 import { readJson } from '../read-input.ts'
 import { table } from '../table.ts'
+import { writeOutput } from '../write-output.ts'
 
 type Options = { readonly json?: boolean; readonly full?: boolean; readonly ics?: string }
 
@@ -19,7 +19,7 @@ export const schedule: CommandFile = {
       .action(async (input: string, options: Options) => {
         const read = await readJson(input)
         const answer = workedOut(read)
-        if (options.ics !== undefined) writeFileSync(options.ics, scheduleCalendar(read, world.now()))
+        if (options.ics !== undefined) writeOutput(options.ics, scheduleCalendar(read, world.now()))
         for (const { level, text } of answer.findings) world.err(`${level}: ${text}\n`)
         if (options.json) world.out(`${JSON.stringify(options.full ? answer : answer.owed)}\n`)
         else world.out(told(answer))

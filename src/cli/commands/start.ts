@@ -1,7 +1,8 @@
+import { InputError } from '#actions/input.ts'
 import { project } from '#actions/journal/project.ts'
 import { endOnSignals, serve } from '#server/serve.ts'
 import { dataFolder } from '../clinic-data.ts'
-import { type CommandFile, Exit } from '../command.ts'
+import type { CommandFile } from '../command.ts'
 
 export const start: CommandFile = {
   name: 'start',
@@ -13,9 +14,9 @@ export const start: CommandFile = {
       .option('--port <number>', 'the port', world.env.PORT ?? '4280')
       .action(async (options: { data?: string; port: string }) => {
         const port = Number(options.port)
-        if (!Number.isInteger(port) || port < 0 || port > 65_535) {
-          world.err(`"${options.port}" is not a port; write a number from 0 to 65535.\n`)
-          throw new Exit(2)
+        if (options.port.trim() === '' || !Number.isInteger(port) || port < 0 || port > 65_535) {
+          const message = `"${options.port}" is not a port; write a number from 0 to 65535.`
+          throw new InputError('wrong-port', 'port', message)
         }
         const { DATABASE_URL: databaseUrl } = world.env
         const place =
