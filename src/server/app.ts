@@ -45,9 +45,13 @@ async function onlyThisMachine(c: Context, next: () => Promise<void>) {
   const host = (c.req.header('host') ?? '').replace(/:\d+$/, '')
   const origin = c.req.header('origin')
   const local = ['127.0.0.1', 'localhost', '[::1]']
-  const foreign = origin !== undefined && !local.includes(new URL(origin, 'http://none').hostname)
+  const foreign = origin !== undefined && !local.includes(hostOf(origin))
   if (local.includes(host) && !foreign) return next()
   return c.json(problem('not-this-machine', '', 'Only programs on this machine may use this server.'), 403)
+}
+
+function hostOf(origin: string): string {
+  return URL.canParse(origin) ? new URL(origin).hostname : ''
 }
 
 async function jsonOf(c: Context): Promise<unknown> {

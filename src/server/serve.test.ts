@@ -80,6 +80,24 @@ describe('the server', () => {
     expect((await post(proto.replace('"text"', '"__proto__"'))).status).toBe(400)
   })
 
+  it('takes a clinic whose name a device writes with separate accents', async () => {
+    const clinic = 'cliniqu\u0065\u0301'
+    expect((await post({ clinic, entries: [make({ clinic })] })).status).toBe(200)
+    expect(await serving.store.stream('cliniqu\u00e9', 'case:0001')).toHaveLength(1)
+  })
+
+  it('answers a body nested without end, and a list of targets without end, with a sentence', async () => {
+    const deep = `${'['.repeat(50_000)}${']'.repeat(50_000)}`
+    const text = JSON.stringify({ clinic: 'clinic-1', entries: [{ ...make(), kind: 'from-tomorrow', body: 'DEEP' }] })
+    expect(await post(text.replace('"DEEP"', deep))).toMatchObject({
+      status: 400,
+      body: { error: { code: 'not-an-entry' } },
+    })
+    const supersedes = Array.from({ length: 150_000 }, () => make().id)
+    const long = await post({ clinic: 'clinic-1', entries: [make({ supersedes, reason: 'All of them.' })] })
+    expect(long).toMatchObject({ status: 400, body: { error: { path: 'entries[0].supersedes' } } })
+  })
+
   it('refuses another clinic, no JSON, the wrong type, too much, and no such address, each with a sentence', async () => {
     const statuses = [
       await post({ clinic: 'clinic-2', entries: [make()] }),
@@ -99,6 +117,9 @@ describe('the server', () => {
     expect(
       (await post({ clinic: 'clinic-1', entries: [make()] }, { origin: 'https://elsewhere.example' })).status,
     ).toBe(403)
+    for (const origin of ['null', 'http://[', 'localhost']) {
+      expect((await post({ clinic: 'clinic-1', entries: [make()] }, { origin })).status).toBe(403)
+    }
     expect((await post({ clinic: 'clinic-1', entries: [make()] }, { origin: serving.url })).status).toBe(200)
     expect(await statusForHost('elsewhere.example')).toBe(403)
     expect(await statusForHost('localhost:1')).toBe(200)

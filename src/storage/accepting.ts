@@ -68,6 +68,7 @@ class Desk {
   readonly #delivery: Delivery
   readonly #rows: ReturnType<typeof rowOf>[] = []
   readonly #targets: Target[] = []
+  readonly #targetsOf = new Map<string, Target[]>()
   #position = 0
   #known = new Map<string, Known>()
   #heads = new Map<string, Head>()
@@ -84,7 +85,8 @@ class Desk {
     const { clinic, entries } = delivery
     desk.#position = await takeTurn(tx, clinic)
     const erased = entries.map((entry) => erasedBy(entry, entry.body)).filter((id) => id !== undefined)
-    await desk.#readKnown([...new Set([...entries.map((entry) => entry.id), ...erased])])
+    const aims = entries.flatMap((entry) => targetsIn(entry, null).map(({ target }) => target))
+    await desk.#readKnown([...new Set([...entries.map((entry) => entry.id), ...erased, ...aims])])
     await desk.#readHeads([...new Set(entries.map((entry) => entry.stream.normalize('NFC')))])
     return desk
   }
@@ -147,7 +149,7 @@ class Desk {
       this.streams.add(known.header.stream)
       return { id, outcome: 'kept-aside' }
     }
-    const refusal = this.#erasesAnOrder(entry) ?? (await this.#closesRing(entry))
+    const refusal = this.#erasesAnOrder(entry) ?? this.#unmergesFromElsewhere(entry) ?? (await this.#closesRing(entry))
     if (refusal) return { id, outcome: 'refused', refusal }
     return { id, outcome: 'accepted', stored: this.#accept(entry) }
   }
@@ -162,7 +164,9 @@ class Desk {
     this.#heads.set(entry.stream, envelope)
     this.#known.set(entry.id, { header, bodyHash, erased: false })
     this.#rows.push(rowOf(clinic, stored))
-    for (const target of targetsIn(header, entry.body)) {
+    const targets = targetsIn(header, entry.body)
+    this.#targetsOf.set(entry.id, targets)
+    for (const target of targets) {
       this.#targets.push(target)
       this.#point(target.target, target.role)
       if (target.role === 'erases') this.erasing = true
@@ -188,6 +192,17 @@ class Desk {
     return { because: 'wrong-body', path: 'body.entry', message: 'An order to erase cannot itself be erased.' }
   }
 
+  /** Whether two files are one is read where the merge stands; taken back elsewhere it would look undone and not be. */
+  #unmergesFromElsewhere(entry: Entry): EntryRefusal | undefined {
+    for (const { target } of targetsIn(entry, null)) {
+      const header = this.#known.get(target)?.header
+      if (header?.kind !== 'merge' || header.stream === entry.stream) continue
+      const message = `The merge ${target} is corrected or withdrawn in the file where it stands, ${header.stream}.`
+      return { because: 'wrong-stream', path: 'stream', message }
+    }
+    return undefined
+  }
+
   async #closesRing(entry: Entry): Promise<EntryRefusal | undefined> {
     const aims = targetsIn(entry, null).map(({ target }) => target)
     if (aims.length === 0) return undefined
@@ -205,7 +220,7 @@ class Desk {
     const edges = new Map<string, string[]>()
     let front = [...new Set(from)]
     while (front.length > 0) {
-      const found: Target[] = this.#targets.filter(({ entry }) => front.includes(entry))
+      const found: Target[] = front.flatMap((id) => this.#targetsOf.get(id) ?? [])
       for (const some of inPieces(front)) {
         const rows = await this.#tx
           .selectFrom('targets')
@@ -216,8 +231,9 @@ class Desk {
         found.push(...rows)
       }
       for (const id of front) edges.set(id, [])
-      for (const { entry, role, target } of found) if (role !== 'erases') edges.get(entry)?.push(target)
-      front = [...new Set([...edges.values()].flat())].filter((id) => !edges.has(id))
+      const aims = found.filter(({ role }) => role !== 'erases')
+      for (const { entry, target } of aims) edges.get(entry)?.push(target)
+      front = [...new Set(aims.map(({ target }) => target))].filter((id) => !edges.has(id))
     }
     return edges
   }

@@ -264,6 +264,46 @@ export function storeContract(name: string, start: () => Promise<StoreUnderTest>
       expect(await chapters()).toEqual(['0 linked', '0 linked', '0 linked'])
     })
 
+    it('refuses to take a merge back from the other file, where it would look undone and not be', async () => {
+      const { name, make } = clinic()
+      const merge = make({ kind: 'merge', body: { ...mergeBody, otherStream: 'case:0002' } })
+      await store.accept(name, [merge, make({ stream: 'case:0002' })], receivedAt)
+      const unmerge = make({ kind: 'withdrawal', withdraws: merge.id, reason: 'Two dogs after all.' })
+      expect(await store.accept(name, [{ ...unmerge, stream: 'case:0002' }], receivedAt)).toMatchObject([
+        { outcome: 'refused', refusal: { because: 'wrong-stream', path: 'stream' } },
+      ])
+      expect(outcomes(await store.accept(name, [{ ...unmerge, stream: 'case:0001' }], receivedAt))).toEqual([
+        'accepted',
+      ])
+    })
+
+    it('projects files that are merged in a ring once each', async () => {
+      const { name, make } = clinic()
+      const streams = ['case:0001', 'case:0002', 'case:0003']
+      const ring = streams.map((stream, at) => {
+        return make({ stream, kind: 'merge', body: { ...mergeBody, otherStream: streams[(at + 1) % 3] ?? '' } })
+      })
+      const self = make({ kind: 'merge', body: { ...mergeBody, otherStream: 'case:0001' } })
+      await store.accept(name, [...ring, self], receivedAt)
+      const before = await projections(name)
+      expect(before.cases.map(({ chapter }) => chapter.split(', ')[1])).toEqual(['2 linked', '3 linked', '3 linked'])
+      await store.rebuild(name)
+      expect(await projections(name)).toEqual(before)
+    })
+
+    it('finds a ring over a chain of a thousand corrections that came newest first', async () => {
+      const { name, make } = clinic()
+      const plain = Array.from({ length: 1_000 }, () => make())
+      const chain = plain.map((entry, at) => {
+        const target = plain[(at + 1) % plain.length]?.id ?? ''
+        return { ...entry, supersedes: [target], reason: 'Corrected.' }
+      })
+      const last = chain.pop()
+      if (!last) throw new Error('no last entry')
+      expect(new Set(outcomes(await store.accept(name, chain, receivedAt)))).toEqual(new Set(['accepted']))
+      expect(outcomes(await store.accept(name, [last], receivedAt))).toEqual(['refused'])
+    })
+
     it('erases the body an order names, everywhere, and the chain still verifies', async () => {
       const { name, make } = clinic()
       const entry = make({ body: { text: 'Something private.' } })

@@ -26,7 +26,9 @@ export async function acceptEntries(
   input: unknown,
   { store, clock }: { readonly store: Store; readonly clock: Clock },
 ): Promise<EntryAnswer[]> {
-  const { clinic, entries } = readInput(inputSchema, input)
+  const { clinic: given, entries } = readInput(inputSchema, input)
+  // As it will stand in the entries' canonical bytes.
+  const clinic = given.normalize('NFC')
   const read = entries.map((entry, at) => readOne(entry, at, clinic))
   const acceptances = await store.accept(clinic, read, clock.now())
   return acceptances.map((acceptance): EntryAnswer => {
@@ -53,7 +55,7 @@ function readOne(input: unknown, at: number, clinic: string): Entry {
     throw new InputError(because, path === '' ? place : `${place}.${path}`, message)
   }
   const entry = result.answer
-  if (entry.clinic !== clinic) {
+  if (entry.clinic.normalize('NFC') !== clinic) {
     throw new InputError(
       'other-clinic',
       `${place}.clinic`,

@@ -4,7 +4,7 @@ import { kindNamed } from './fold.ts'
 import { readableBody } from './kind.ts'
 
 export type EntryRefusal = {
-  readonly because: 'not-an-entry' | 'wrong-body' | 'wrong-subject' | 'reason-missing' | 'cycle'
+  readonly because: 'not-an-entry' | 'wrong-body' | 'wrong-subject' | 'wrong-stream' | 'reason-missing' | 'cycle'
   /** The field, dotted. */
   readonly path: string
   readonly message: string

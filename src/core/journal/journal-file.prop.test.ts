@@ -102,6 +102,12 @@ describe('the journal file', () => {
     expect(() => read(lines.toSpliced(3, 2, b, a).join('\n'))).toThrow('Line 4')
   })
 
+  it('is refused with a second head, behind which another clinic could stand', () => {
+    const lines = sample()
+    const twice = write([...lines, { type: 'quiet-ear', format: 1, clinic: 'clinic-2' }])
+    expect(() => read(twice)).toThrow(`Line ${lines.length + 1}: a journal file has one head line`)
+  })
+
   it('verifies with an erased body when an erasure entry orders it, and not without', () => {
     const make = entryMaker()
     const secret = make({ kind: 'note', body: { text: 'A name that must go' } })
