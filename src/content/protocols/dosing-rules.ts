@@ -86,6 +86,11 @@ export const dosingRules: DosingRules = {
     checked: '2026-11-25',
   },
   leanWeightGroups: { value: ['nsaid', 'local-anaesthetic', 'induction-agent'], ...lean },
+  leanWeightInfusions: {
+    value: ['full-opioid', 'partial-opioid'],
+    ...lean,
+    where: 'opioids by infusion are remembered',
+  },
   secondPersonGroups: {
     value: ['aminoglycoside', 'full-opioid', 'local-anaesthetic', 'partial-opioid', 'vasopressor'],
     ...house,

@@ -17,7 +17,7 @@ import { judgeRepeat } from './repeat.ts'
 import type { ChosenBy, DoseLine, DoseRequest, DosingKnowledge, PlannedLine } from './request.ts'
 import { findRow, nearNames } from './row.ts'
 import { judgeUnsettled } from './unsettled.ts'
-import { judgeAge, judgeWeight, leanWeight } from './weight.ts'
+import { judgeAge, judgeWeight, leanWeight, usesLeanWeight } from './weight.ts'
 
 export type DoseResult = {
   readonly lines: readonly DoseLine[]
@@ -113,7 +113,7 @@ function weigh(draft: Draft, weight: readonly DoseFinding[], request: DoseReques
   if (needsWeight && blocked.length > 0) return add(draft, blocked)
   if (!animal.weight) return { ...draft, amount: amountOf(dose, nobody) }
 
-  const usesLean = drug.groups.some((group) => rules.leanWeightGroups.value.includes(group))
+  const usesLean = usesLeanWeight(drug, row.use, rules)
   const counted = usesLean ? leanWeight(animal.weight, animal.bodyCondition, rules.weight) : animal.weight
   const surface = bodySurface(counted, rules.bodySurface[animal.species].value)
   const amount = amountOf(dose, { weight: counted, surface })
@@ -127,7 +127,7 @@ function weigh(draft: Draft, weight: readonly DoseFinding[], request: DoseReques
       weight: animal.weight.toString(),
       lean: `${plain(counted.value.toDecimalPlaces(2))} kg`,
     }
-    findings.push(found('note', 'lean-weight-used', about, [rules.weight.lean, rules.leanWeightGroups]))
+    findings.push(found('note', 'lean-weight-used', about, [rules.weight.lean, rules.leanWeightGroups, rules.leanWeightInfusions]))
   }
   if (needsWeight && weight.some((finding) => finding.level === 'confirm')) {
     findings.push(found('confirm', 'weight-unconfirmed', { weight: animal.weight.toString() }))

@@ -9,7 +9,7 @@ import { doseLines } from './dose-lines.ts'
 import type { DoseCode, DoseFinding } from './findings.ts'
 import { dosedAnimalOf, givenBefore, plannedFor } from './from-journal.ts'
 import type { DosedAnimal, DosingKnowledge, PlannedLine } from './request.ts'
-import { leanWeight } from './weight.ts'
+import { leanWeight, usesLeanWeight } from './weight.ts'
 
 type Given = Line<BodyOf<'drug-given'>>
 
@@ -106,7 +106,7 @@ function doseOf(
   const units = rows.map(({ range }) => range.value.low.unit)
   if (units.length > 0 && units.every((unit) => unit === 'mg/{animal}')) return new Quantity(mass.value, 'mg/{animal}')
   if (!animal.weight) return undefined
-  const usesLean = drug.groups.some((group) => rules.leanWeightGroups.value.includes(group))
+  const usesLean = rows[0] !== undefined && usesLeanWeight(drug, rows[0].use, rules)
   const weight = usesLean ? leanWeight(animal.weight, animal.bodyCondition, rules.weight) : animal.weight
   if (units.length === 0 || units.some((unit) => !unit.endsWith('/m2')))
     return new Quantity(mass.value.div(weight.value), 'mg/kg')

@@ -70,6 +70,8 @@ export type DosingRules = {
     readonly within: Quantity<'h'>
   }>
   readonly leanWeightGroups: Sourced<readonly Group[]>
+  /** Groups that are counted on lean weight when they run in by infusion, and only then. */
+  readonly leanWeightInfusions: Sourced<readonly Group[]>
   readonly secondPersonGroups: Sourced<readonly Group[]>
   readonly localAnaestheticInfusion: Sourced<string>
   readonly interactions: readonly Interaction[]

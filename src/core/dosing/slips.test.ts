@@ -115,3 +115,20 @@ describe('rounding, by class of drug (house rule)', () => {
     expect(judged('dog', '2.9', { ...maropitant, stock: quantity('10', 'mg/mL') }, {}, coarse).line).toEqual([])
   })
 })
+
+describe('the weight of a fat animal (14 kg at 9 of 9: 10 kg lean; opioids by infusion remembered)', () => {
+  it('is lean for an opioid that runs in, and whole for one injection of it', () => {
+    const fat = { bodyCondition: 9 }
+    const rate = {
+      drug: 'fentanyl',
+      use: 'cri',
+      route: 'IV',
+      dose: quantity('5', 'ug/kg/h'),
+      over: quantity('60', 'min'),
+    } as const
+    expect(judged('dog', '14', { ...rate, stock: quantity('50', 'ug/mL') }, fat).line).toContain(
+      'note lean-weight-used',
+    )
+    expect(judged('dog', '14', { ...fentanyl, stock: quantity('50', 'ug/mL') }, fat).line).toEqual([])
+  })
+})
