@@ -12,17 +12,17 @@ export function owedAtTheDesk(setting: Setting): Draft[] {
     const about = { kind, count: String(between.length) }
     return task('conflict-to-settle', keyOfSides(between), at, about, 'side-by-side', setting)
   })
-  const pending = theCase.pending.map(({ entry, missing }) =>
+  const pending = [...theCase.pending, ...house.pending].map(({ entry, missing }) =>
     task(
       'pending-entry',
       entry,
-      theCase.line(entry)?.at ?? '',
+      (theCase.line(entry) ?? house.line(entry))?.at ?? '',
       { missing: missing.join(', ') },
       'waits-for-entry',
       setting,
     ),
   )
-  const unknown = theCase.unknown.map(({ header, at }) =>
+  const unknown = [...theCase.unknown, ...house.unknown].map(({ header, at }) =>
     task(
       'unknown-entry',
       header.id,

@@ -500,6 +500,17 @@ describe('what a person has to look at in the journal', () => {
     expect(items.map(({ id }) => id)).toEqual(['kept-aside:x'])
   })
 
+  it("is asked also about the clinic's own entries that wait or that only a newer program reads", () => {
+    const make = entryMaker({ stream: 'clinic', subject: { kind: 'clinic' } })
+    const waits = make({ kind: 'house-policy', supersedes: ['0190a7c2-0000-7000-8000-0000000fffff'], reason: 'Later.' })
+    const newer = { ...make(), kind: 'hologram', version: 9 }
+    const file = fileOf([entryMaker({}, 1)(), waits, newer])
+    expect(owedOf(file, procedures, options).owed.map(({ id }) => id)).toEqual([
+      `pending-entry:${waits.id}`,
+      `unknown-entry:${newer.id}`,
+    ])
+  })
+
   it('has an id that fits a database however many sides a conflict has', () => {
     const make = entryMaker()
     const first = make({ kind: 'weight' })
