@@ -3,6 +3,7 @@ import type { EmergencyLine } from '#core/dosing/emergency-line.ts'
 import { smallestDrawable } from '#core/dosing/syringe.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { type Decimal, plain } from '#core/units/quantity.ts'
+import { sayQuantity } from '../case/say-quantity.ts'
 
 /**
  * What stands behind a row of the emergency sheet: the bar or the dilution first, then how to give it, what follows,
@@ -16,7 +17,9 @@ export function lineNote(line: EmergencyLine): string {
     fill(words.edition, { edition: row.edition }),
     ...row.otherEditions.map(({ value, edition }) => {
       const isSame = value.unit === row.dose.value.unit && value.value.eq(row.dose.value.value)
-      return isSame ? fill(words.sameEdition, { edition }) : fill(words.otherEdition, { dose: `${value}`, edition })
+      return isSame
+        ? fill(words.sameEdition, { edition })
+        : fill(words.otherEdition, { dose: sayQuantity(value), edition })
     }),
   ]
   if (line.kind === 'barred') return [emergencyBars[line.because], ...edition].join(' ')
@@ -35,10 +38,10 @@ function dilutionNote({ row, dilution, tooSmall, volume }: DrawnLine): string[] 
   if (tooSmall) return [fill(words.tooSmall, { least: `${smallestDrawable}` })]
   if (!dilution || !row.stock || !row.diluent) return []
   const about = {
-    from: `${row.stock}`,
+    from: sayQuantity(row.stock),
     undiluted: `${short(volume.value.div(dilution.parts))} mL`,
     diluent: row.diluent,
-    strength: `${dilution.strength}`,
+    strength: sayQuantity(dilution.strength),
     times: String(Math.round(Math.log10(dilution.parts))),
   }
   return [fill(dilution.parts === 10 ? words.diluteOnce : words.diluteAgain, about)]
@@ -47,7 +50,7 @@ function dilutionNote({ row, dilution, tooSmall, volume }: DrawnLine): string[] 
 function followNote({ row, follow }: DrawnLine): string[] {
   if (!row.follow || !follow) return []
   const { rate: perKg } = row.follow.value
-  const about = { perKg: `${perKg}`, rate: `${short(follow.rate.value)} mL/h` }
+  const about = { perKg: sayQuantity(perKg), rate: `${short(follow.rate.value)} mL/h` }
   if (!follow.minutes || !follow.total) return [fill(words.followOpen, about)]
   return [fill(words.followFor, { ...about, minutes: `${follow.minutes}`, total: `${short(follow.total.value)} mL` })]
 }
