@@ -154,7 +154,7 @@ describe('what an outsider relies on', () => {
     writeFileSync(join(folder, 'ear.txt'), 'seen by hand: ear canal narrow')
     expect(quietEar(['attach', join(folder, 'ear.txt'), ...data])).toMatchObject({ status: 0 })
     const out = join(folder, 'out.jsonl')
-    expect(quietEar(['export', ...data, '--out', out]).err).toContain('1 attachments')
+    expect(quietEar(['export', ...data, '--out', out]).err).toContain('1 attachment.')
     const other = (name: string) => quietEar(['import', out, '--data', join(folder, name)])
     expect(other('whole').status).toBe(0)
     const hash = /"hash":"([0-9a-f]{64})","mediaType"/.exec(readFileSync(out, 'utf8'))?.[1] ?? ''
@@ -181,6 +181,33 @@ describe('what an outsider relies on', () => {
       expect(ran.err).not.toMatch(/^\s+at /m)
     }
     expect(problem(quietEar(['start'], '', { PORT: '99999' })).code).toBe('wrong-port')
+  })
+
+  it('says which port is taken', async () => {
+    const { createServer } = await import('node:net')
+    const taken = createServer().listen(0, '127.0.0.1')
+    await new Promise((listening) => taken.once('listening', listening))
+    const { port } = taken.address() as { port: number }
+    const ran = quietEar(['start', '--port', String(port), '--data', join(folderForTest(), 'data')])
+    taken.close()
+    expect([ran.status, problem(ran)]).toMatchObject([2, { code: 'port-in-use', path: 'port' }])
+    expect(problem(ran).message).toContain(String(port))
+  })
+
+  it('quotes the names of the plans that may be asked for, because a name may hold a comma', () => {
+    const file = join(folderForTest(), 'demo.jsonl')
+    quietEar(['demo', '--out', file])
+    const ran = quietEar(['dose', '-', '--case', file], JSON.stringify({ animal, plan: 'none such' }))
+    expect(problem(ran).message).toContain('("our usual plan, cat", "our usual plan, dog")')
+  })
+
+  it('spells units in sentences as people write them', () => {
+    const { groups } = quietEar(['emergency', '--species', 'cat', '--weight', '0.3 kg', '--json']).json() as {
+      groups: { rows: { note: string }[] }[]
+    }
+    const notes = groups.flatMap(({ rows }) => rows.map(({ note }) => note))
+    expect(notes.join(' ')).toMatch(/20 units\/mL/)
+    for (const note of notes) expect(note).not.toMatch(/\[iU\]|\bug\b/)
   })
 
   it('runs from another folder through a link, as npx does', async () => {

@@ -35,7 +35,7 @@ export function dose(input: unknown, clinic: DosingClinic): DoseAnswer {
 function linesOf(name: string | undefined, { plans }: DosingClinic): PlannedLine[] {
   const plan = plans.find((entry) => entry.name === name)
   if (!plan) {
-    const known = plans.map((entry) => entry.name).join(', ') || 'none'
+    const known = plans.map((entry) => `"${entry.name}"`).join(', ') || 'none'
     throw new InputError(
       'no-lines',
       'lines',

@@ -26,7 +26,7 @@ export const exportJournal: CommandFile = {
           }
           const lines = await writeWhole(options.out, linesOf(store, clinic))
           const files = await writeFiles(store, clinic, `${options.out}.files`)
-          world.err(`Wrote ${options.out}, ${lines} lines, ${files} attachments.\n`)
+          world.err(`Wrote ${options.out}, ${lines} lines, ${files} ${files === 1 ? 'attachment' : 'attachments'}.\n`)
         }),
       )
   },

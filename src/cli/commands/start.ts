@@ -23,9 +23,18 @@ export const start: CommandFile = {
           databaseUrl && options.data === undefined
             ? { databaseUrl }
             : { dataDir: dataFolder({ ...options, env: world.env }) }
-        const serving = await serve({ ...place, port, project })
+        const serving = await serve({ ...place, port, project }).catch((error) => {
+          throw portTaken(error, port)
+        })
         endOnSignals(serving)
         world.out(`Quiet Ear answers at ${serving.url}/api/health\n`)
       })
   },
+}
+
+/** Another program on the port is no fault of this one. */
+function portTaken(error: unknown, port: number): unknown {
+  if ((error as NodeJS.ErrnoException).code !== 'EADDRINUSE') return error
+  const message = `Another program answers at port ${port}; stop it, or name another port with --port.`
+  return new InputError('port-in-use', 'port', message)
 }

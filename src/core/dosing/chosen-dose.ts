@@ -39,7 +39,7 @@ function fromPlan(
 ): Choice {
   const plan = knowledge.plans.find((entry) => entry.name === name)
   if (!plan) {
-    const plans = knowledge.plans.map((entry) => entry.name).join(', ') || 'none'
+    const plans = knowledge.plans.map((entry) => `"${entry.name}"`).join(', ') || 'none'
     return { kind: 'not-chosen', line, findings: [found('block', 'plan-unknown', { plan: name, plans })] }
   }
   if (plan.species !== species) {
@@ -92,7 +92,9 @@ export function judgeRange(drug: string, row: DoseRow, dose: Dose, rules: Dosing
   const inUnit = convert(dose, low.unit)
   if (!inUnit) throw new Error(`${dose.toString()} does not fit a row in ${low.unit}.`)
   const from = [row.range]
-  const about = { drug, dose: dose.toString(), low: low.toString(), high: high.toString() }
+  // A dose worked back from milligrams may have no end of figures.
+  const shown = `${plain(dose.value.toSignificantDigits(6))} ${dose.unit}`
+  const about = { drug, dose: shown, low: low.toString(), high: high.toString() }
   if (inUnit.value.lt(low.value)) {
     // A microgram written for a milligram harms too: the pain stays, the infection stays.
     const isFar = inUnit.value.times(rules.overRange.value.unitSlip).lte(low.value)

@@ -28,8 +28,6 @@ export const uses = [
   'fluid',
   'fluid_bolus',
   'blood_product',
-  'vasopressor',
-  'antifibrinolytic',
   'antiparasitic',
 ] as const
 export type Use = (typeof uses)[number]
