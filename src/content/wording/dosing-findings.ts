@@ -38,6 +38,7 @@ export const doseFindingWords = {
   'over-daily-maximum-at-shortest':
     '{drug} {interval}: at the shortest gap it would reach {sum} in one day; the most is {most} ({words}). Write the longer gap.',
   'repeat-too-soon': '{drug} was given {ago} ago ({given}) and is repeated {interval}. Wait, or give the reason.',
+  'home-too-often': '{drug} is written for {times} times a day at home; it is given {interval}. Take times out.',
   'weight-unknown': 'The weight is not known. Weigh the animal; an estimate must be marked as one.',
   'weight-impossible':
     '{weight} is not a weight of a {species} (possible here: {low} to {high}). Weigh again; a second person may stand for it with a reason.',

@@ -23,6 +23,8 @@ export const homeInEnglish = {
     'There is no ear canal any more, so a discharge can no longer warn you. From now on pain or swelling is the warning sign.',
   newSignWord: 'The warning sign has changed',
   newSignKept: 'Pain or swelling near the ear is a warning sign, with or without discharge.',
+  notYetWord: 'Stop',
+  notYet: 'For the clinic: do not hand this page out yet. A check of the medicines asks for a person.',
   tonight: 'Tonight',
   tonightItems: {
     value: [

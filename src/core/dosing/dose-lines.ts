@@ -127,7 +127,9 @@ function weigh(draft: Draft, weight: readonly DoseFinding[], request: DoseReques
       weight: animal.weight.toString(),
       lean: `${plain(counted.value.toDecimalPlaces(2))} kg`,
     }
-    findings.push(found('note', 'lean-weight-used', about, [rules.weight.lean, rules.leanWeightGroups, rules.leanWeightInfusions]))
+    findings.push(
+      found('note', 'lean-weight-used', about, [rules.weight.lean, rules.leanWeightGroups, rules.leanWeightInfusions]),
+    )
   }
   if (needsWeight && weight.some((finding) => finding.level === 'confirm')) {
     findings.push(found('confirm', 'weight-unconfirmed', { weight: animal.weight.toString() }))

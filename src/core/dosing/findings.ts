@@ -28,6 +28,7 @@ export const doseCodes = [
   'over-daily-maximum',
   'over-daily-maximum-at-shortest',
   'repeat-too-soon',
+  'home-too-often',
   'weight-unknown',
   'weight-impossible',
   'weight-unusual',

@@ -40,7 +40,7 @@ function judgeGiven(given: Given, theCase: Case, knowledge: DosingKnowledge): Do
 }
 
 /** Whether a plan can be drawn up, or which row it meant, is no question any more once it was given. */
-const aboutThePlan: ReadonlySet<DoseCode> = new Set<DoseCode>([
+export const aboutThePlan: ReadonlySet<DoseCode> = new Set<DoseCode>([
   'weight-unconfirmed',
   'weight-unknown',
   'volume-too-small',
@@ -74,13 +74,13 @@ function lineOf(
 
 type RowWords = Pick<DoseRow, 'qualifier' | 'formulation'>
 
-function wordsOf(row: RowWords | undefined): RowWords {
+export function wordsOf(row: RowWords | undefined): RowWords {
   const { qualifier, formulation } = row ?? {}
   return { ...(qualifier !== undefined && { qualifier }), ...(formulation !== undefined && { formulation }) }
 }
 
 /** Of several rows that fit what was recorded, the one whose range lies nearest: the record names no row. */
-function mostLikely(rows: readonly DoseRow[], dose: Dose | undefined): DoseRow | undefined {
+export function mostLikely(rows: readonly DoseRow[], dose: Dose | undefined): DoseRow | undefined {
   const [first] = rows
   if (!dose) return first
   const far = (row: DoseRow): Decimal => {

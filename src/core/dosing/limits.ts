@@ -41,7 +41,7 @@ export function judgeSingle(drug: string, row: DoseRow, dose: Dose, amount: AnyQ
   const words = row.maxSingle.value.words
   const about = {
     drug,
-    amount: amount.toString(),
+    amount: `${plain(amount.value.toSignificantDigits(6))} ${amount.unit}`,
     most: `${plain(most.value.toSignificantDigits(6))} ${most.unit}`,
     limit: row.maxSingle.value.limit.toString() + (words ? ` (${words})` : ''),
   }

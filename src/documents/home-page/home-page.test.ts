@@ -124,3 +124,17 @@ test('Our own sentences on the page read at grade 8 or below', () => {
   ]
   expect(fleschKincaidGrade(countText(sentences.join('\n'))).toNumber()).toBeLessThanOrEqual(8)
 })
+
+test('A page with a dose over the label says to the clinic that it is not handed out yet, and is written all the same', () => {
+  const tooMuch = exampleEntries().map((entry) =>
+    entry.kind === 'discharge'
+      ? {
+          ...entry,
+          body: { ...(entry.body as object), medicines: [{ ...tablets, drug: 'meloxicam', each: '1' }] },
+        }
+      : entry,
+  )
+  const page = pageOf(tooMuch).replaceAll(/\s+/g, ' ')
+  expect(page).toContain('do not hand this page out yet')
+  expect(pageOf()).not.toContain('do not hand this page out yet')
+})

@@ -1,11 +1,15 @@
+import { formulary } from '#content/formulary/index.ts'
+import { dosingRules } from '#content/protocols/dosing-rules.ts'
 import { homeInEnglish as words } from '#content/wording/home.ts'
 import { papersInEnglish } from '#content/wording/papers.ts'
 import type { Side } from '#core/animal/species.ts'
+import { flagsOfHome } from '#core/dosing/flag-home.ts'
 import { type CaseFile, personNamed } from '#core/journal/clinic.ts'
 import type { BodyOf } from '#core/journal/fold.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { animalOf, earOf, type Operation, operationsOf, paperOf, sayCalendarDay, sayDay } from '../case/case-words.ts'
 import { notYet, type PaperDefinition } from '../case/paper-input.ts'
+import { findingLines } from '../dose-sheet/plan-tables.ts'
 import { type Block, facts, heading, list, paragraph, small } from '../render/model.ts'
 import { medicineBlocks } from './medicines.ts'
 
@@ -28,6 +32,7 @@ export const homePage: PaperDefinition = {
       title: fill(words.title, { name: animal.name }),
       print: 'large',
       blocks: [
+        ...notToBeHandedOut(file),
         ...otherLanguage(file),
         ...operations.map(operatedEar),
         phoneNow(file),
@@ -49,6 +54,16 @@ export const homePage: PaperDefinition = {
       ],
     })
   },
+}
+
+const knowledge = { drugs: formulary, rules: dosingRules, plans: [], policies: [] }
+
+/** The page is written whatever the medicines are; when a check has something against them, the clinic reads it first. */
+function notToBeHandedOut({ theCase, clinic }: CaseFile): Block[] {
+  const flags = flagsOfHome(theCase, clinic.zone, knowledge)
+  if (flags.length === 0) return []
+  const lines = [words.notYet, ...findingLines(flags)]
+  return [{ kind: 'callout', tone: 'stop', word: words.notYetWord, lines }]
 }
 
 function otherLanguage(file: CaseFile): Block[] {

@@ -1,0 +1,126 @@
+import { Temporal } from 'temporal-polyfill'
+import type { z } from 'zod'
+import { type DoseRow, type Drug, drugById } from '#core/formulary/drug.ts'
+import type { Case } from '#core/journal/fold.ts'
+import type { homeMedicine } from '#core/journal/kinds/discharge.ts'
+import { fromStored } from '#core/journal/stored.ts'
+import { wallTime } from '#core/time/wall-times.ts'
+import { convert, Decimal, Quantity } from '#core/units/quantity.ts'
+import { doseLines } from './dose-lines.ts'
+import { type DoseFinding, found } from './findings.ts'
+import { aboutThePlan, mostLikely, wordsOf } from './flag-given.ts'
+import { dosedAnimalOf, givenOf } from './from-journal.ts'
+import type { DosedAnimal, DosingKnowledge, PlannedLine } from './request.ts'
+import { leanWeight, usesLeanWeight } from './weight.ts'
+
+type HomeMedicine = z.infer<typeof homeMedicine>
+
+/**
+ * What a check has against the medicines that an animal goes home with: too much each time or in a day, too often,
+ * forbidden in this species, an NSAID beside a steroid. Writing the discharge down is never refused; the page for the
+ * owner says that it must not be handed out yet.
+ *
+ * @example flagsOfHome(theCase, 'Europe/London', knowledge).map(({ code }) => code)
+ */
+export function flagsOfHome(theCase: Case, zone: string, knowledge: DosingKnowledge): readonly DoseFinding[] {
+  const discharge = theCase.latest('discharge')
+  const animal = discharge && dosedAnimalOf(theCase, discharge.at)
+  if (!discharge || !animal) return []
+  const swallowed = discharge.body.medicines.filter(({ form }) => form === 'tablet' || form === 'liquid')
+  return swallowed.flatMap((medicine, place) => {
+    const others = swallowed.map((other, index) => lineOf(other, String(index), animal, knowledge))
+    const lines = others.flatMap((line) => line ?? [])
+    const at = Temporal.Instant.from(wallTime(medicine.firstDay, medicine.firstTime, zone).at)
+    const request = { animal, given: givenOf(theCase, at.toString()), at, lines }
+    const mine = doseLines(request, knowledge).lines.find(({ id }) => id === String(place))
+    const own = lines.find(({ id }) => id === String(place))
+    const judged = (mine?.findings ?? []).filter(
+      ({ code, level }) =>
+        level !== 'note' &&
+        !notOfHome.has(code) &&
+        !(code === 'over-single-maximum' && isOnOtherLabel(medicine, own, animal, knowledge)),
+    )
+    return [...judged, ...tooOften(medicine, own, animal, knowledge)]
+  })
+}
+
+/** The weight is as old as the stay; it was judged when the doses were planned. */
+const notOfHome = new Set([...aboutThePlan, 'weight-old', 'given-active-unknown'])
+
+function lineOf(
+  medicine: HomeMedicine,
+  id: string,
+  animal: DosedAnimal,
+  knowledge: DosingKnowledge,
+): PlannedLine | undefined {
+  const drug = drugById(knowledge.drugs, medicine.drug)
+  if (!drug) return undefined
+  const rows = rowsByMouth(drug, animal, medicine)
+  const perWeight = massOf(medicine)?.value
+  const [first] = rows
+  const weight = animal.weight && weighed(drug, animal, knowledge)
+  const flat = first !== undefined && rows.every((row) => row.range.value.low.unit === 'mg/{animal}')
+  const dose =
+    perWeight === undefined
+      ? undefined
+      : flat
+        ? new Quantity(perWeight, 'mg/{animal}')
+        : weight && new Quantity(perWeight.div(weight.value), 'mg/kg')
+  const row = mostLikely(rows, dose)
+  const use = row?.use ?? 'analgesia_oral'
+  return { id, drug: drug.id, use, route: 'PO', ...(dose && { dose }), ...wordsOf(row) }
+}
+
+/** A course is never held against a row that is given once, such as a first day's dose, where another row is. */
+function rowsByMouth(drug: Drug, animal: DosedAnimal, { days, times }: HomeMedicine): readonly DoseRow[] {
+  const all = drug.doses.filter(({ species, routes }) => species === animal.species && routes.includes('PO'))
+  const repeated = all.filter(({ interval }) => interval.value.hours !== undefined)
+  return days * times.length > 1 && repeated.length > 0 ? repeated : all
+}
+
+function weighed(drug: Drug, animal: DosedAnimal, { rules }: DosingKnowledge): Quantity<'kg'> | undefined {
+  const { weight, bodyCondition } = animal
+  if (!weight || !usesLeanWeight(drug, 'analgesia_oral', rules)) return weight
+  return leanWeight(weight, bodyCondition, rules.weight)
+}
+
+/** Milligrams each time; undefined when the strength is not one of mass. */
+function massOf({ strength, each }: HomeMedicine): Quantity<'mg'> | undefined {
+  if (strength === null || strength.unit === '%') return undefined
+  return new Quantity(fromStored(strength).value.times(each), 'mg')
+}
+
+/** Tablets come in steps: what the label of the tablet itself delivers by its bands is not over a maximum. */
+function isOnOtherLabel(
+  { form }: HomeMedicine,
+  line: PlannedLine | undefined,
+  animal: DosedAnimal,
+  knowledge: DosingKnowledge,
+): boolean {
+  const { dose } = line ?? {}
+  if (form !== 'tablet' || !dose) return false
+  const labels = (rowOf(line, animal, knowledge)?.otherRanges ?? []).filter(({ strength }) => strength === 'label')
+  return labels.some(({ value }) => convert(value.high, dose.unit)?.value.gte(dose.value) === true)
+}
+
+function rowOf(line: PlannedLine | undefined, animal: DosedAnimal, { drugs }: DosingKnowledge): DoseRow | undefined {
+  return drugById(drugs, line?.drug ?? '')?.doses.find(
+    ({ species, use, routes, qualifier }) =>
+      species === animal.species && use === line?.use && routes.includes('PO') && qualifier === line?.qualifier,
+  )
+}
+
+/** More clock times a day than the shortest gap of the row allows. */
+function tooOften(
+  { times }: HomeMedicine,
+  line: PlannedLine | undefined,
+  animal: DosedAnimal,
+  knowledge: DosingKnowledge,
+): DoseFinding[] {
+  const drug = line && drugById(knowledge.drugs, line.drug)
+  const row = rowOf(line, animal, knowledge)
+  const [shortest] = row?.interval.value.hours ?? []
+  if (!drug || !row || shortest === undefined || new Decimal(24).div(shortest).gte(times.length)) return []
+  const about = { drug: drug.name, times: String(times.length), interval: row.interval.value.words }
+  return [found('block', 'home-too-often', about, [row.interval])]
+}
