@@ -82,13 +82,11 @@ describe('folding what nobody would write on purpose', () => {
     const make = entryMaker()
     const entries = [make()]
     for (let at = 0; at < 20_000; at += 1) entries.push(make({ supersedes: [entries.at(-1)?.id ?? ''], ...because }))
-    const began = performance.now()
     const theCase = fold(entries)
-    // Once for each took twenty seconds; once takes a twentieth of one.
-    expect(performance.now() - began).toBeLessThan(2_000)
     expect(theCase.live('note').map(({ header }) => header.id)).toEqual([entries.at(-1)?.id])
     expect(theCase.conflicts).toEqual([])
-  })
+    // Once for each took twenty seconds; once takes a twentieth of one.
+  }, 3_000)
 
   it('counts a target once when it is named twice', () => {
     const make = entryMaker()
