@@ -60,6 +60,15 @@ describe('a planned dose', () => {
     expect(lines.map(({ verdict }) => verdict)).toEqual(['ok', 'refused'])
   })
 
+  // 4.79 kg: 5.5 mL of 2.5 mg/mL is 0.957 of 3 mg/kg ropivacaine; 0.21 mL of 2 mg/mL is 0.044 of 2 mg/kg bupivacaine.
+  it('keeps both syringes under the limit when one of them is drawn from a dilution', () => {
+    const small = { ...dog, weight: q(4.79, 'kg') }
+    const { lines } = ask([block('a', 2.75, 'ropivacaine', 2.5), block('b', 0.09, 'bupivacaine', 20)], {}, small)
+    const [ropivacaine, bupivacaine] = lines.map(({ delivered }) => delivered?.value ?? Number.NaN)
+    expect(lines[0]?.drawn).toEqual(q(5, 'mL'))
+    expect((ropivacaine ?? 0) / 3 + (bupivacaine ?? 0) / 2).toBeLessThanOrEqual(1)
+  })
+
   it('counts what was given until it has worn off, and in full when nobody wrote down when', () => {
     const given = (time?: string) => ({ given: [{ drug: 'bupivacaine', amount: q(16.4, 'mg'), at: time }] })
     expect(ask([block('l1', 1)], given('2026-03-02T03:00:00+01:00')).lines[0]?.verdict).toBe('refused')

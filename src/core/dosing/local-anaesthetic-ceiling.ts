@@ -147,16 +147,20 @@ function roundDown(
   const granted = asked.filter(({ draft }, i) => parts[i]?.counted && parts[i].kind === 'planned' && draft.line.stock)
   const extra = granted.reduce((sum, { draft, part }) => {
     const volume = draft.line.stock && volumeOf(part.mass, draft.line.stock)
-    if (!volume || volume.value.isZero()) return sum
+    // A dose drawn from a dilution has other marks: it is always rounded down below, so it holds its amount at most.
+    if (!volume || isTooSmall(volume)) return sum
     const drawn = drawnFrom(volume, syringes ? { syringes } : {})
     const mass = new Quantity(part.mass.value.times(drawn.value).div(volume.value), 'mg')
     const share = shareOf(draft.drug, request.animal.species, mass, weight)
     return sum.plus(share?.fraction ?? 0).minus(part.fraction)
   }, new Decimal(0))
   const exact = before.plus(sumOf(parts, (part) => part.kind === 'planned' && part.counted))
-  // A dose drawn from a dilution has other marks than the ones summed here: it is always rounded down.
-  const isSmall = ({ draft, part }: Asked) =>
-    draft.line.stock && volumeOf(part.mass, draft.line.stock)?.value.lt(smallestDrawable.value)
+  const isSmall = ({ draft, part }: Asked) => {
+    const volume = draft.line.stock && volumeOf(part.mass, draft.line.stock)
+    return volume !== undefined && isTooSmall(volume)
+  }
   const lines = exact.plus(extra).gt(one) ? granted : granted.filter(isSmall)
   return new Set(lines.map(({ draft }) => draft.line.id))
 }
+
+const isTooSmall = (volume: Quantity<'mL'>): boolean => volume.value.lt(smallestDrawable.value)
