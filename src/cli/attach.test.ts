@@ -13,7 +13,7 @@ it('takes a paper in by its hash, carries it through export and import, and miss
   writeFileSync(paper, 'Dear colleague')
   const { hash } = quietEar(['attach', paper, ...data('first')]).json() as { hash: string }
   const out = join(folder, 'out.jsonl')
-  expect(quietEar(['export', ...data('first'), '--out', out]).err).toContain('1 attachments')
+  expect(quietEar(['export', ...data('first'), '--out', out]).err).toContain('1 attachment.')
   expect(readdirSync(`${out}.files`)).toEqual([hash])
   expect(quietEar(['import', out, ...data('second')]).status).toBe(0)
   const again = join(folder, 'again.jsonl')

@@ -79,9 +79,12 @@ describe('the clinic’s data on the command line', () => {
     database
       .prepare('update entries set body = ? where id = ?')
       .run(row?.body.replace(/"value":"\d+/, '"value":"99'), row?.id)
-    database.close()
     const verified = quietEar(['verify', '--data', data])
     expect([verified.status, verified.err]).toEqual([3, expect.stringContaining(`Entry ${row?.id}`)])
+    database.prepare("update entries set stream = 'case:elsewhere' where id = ?").run(row?.id)
+    database.close()
+    const hidden = quietEar(['verify', '--data', data])
+    expect([hidden.status, hidden.err]).toEqual([3, expect.stringContaining(`Entry ${row?.id}`)])
   })
 
   it('refuses data commands with one sentence while a server runs on the folder', async () => {
