@@ -10,6 +10,7 @@ import { sayOwed } from '#core/owed/owed-wording.ts'
 import type { Moment } from '#core/time/moment.ts'
 import { calendarOf } from '#documents/calendar/calendar.ts'
 import { isPaper, type PaperDefinition, type PaperInput } from '#documents/case/paper-input.ts'
+import { fhirBundle } from '#documents/fhir/bundle.ts'
 import { papers } from '#documents/index.ts'
 import type { PdfPress } from '#documents/render/pdf.ts'
 import { renderText } from '#documents/render/text.ts'
@@ -30,8 +31,8 @@ export type Pack = {
 }
 
 /**
- * Every document that the case has reached: the papers as tagged PDF (and as plain text when asked), the calendar, what is owed, and all entries as a
- * spreadsheet. `on` is the date the papers carry; nothing else is looked up.
+ * Every document that the case has reached: the papers as tagged PDF (and as plain text when asked), the calendar, the case as a
+ * FHIR bundle, what is owed, and all entries as a spreadsheet. `on` is the date the papers carry; nothing else is looked up.
  */
 export function packOf(file: CaseFile, on: Moment, press: PdfPress, form: { readonly text?: boolean } = {}): Pack {
   const owed = owedOf(file, procedures, { rules: owedRules })
@@ -92,6 +93,12 @@ function dataOf(file: CaseFile, on: Moment, owed: Owed): Packed[] {
   })
   return [
     document('calendar.ics', 'Calendar for the owner', 'text/calendar', calendarOf(file, owed, on.at)),
+    document(
+      'fhir.json',
+      'The case as a FHIR R4 (4.0.1) bundle',
+      'application/fhir+json',
+      fhirBundle(file, owed, on.at),
+    ),
     document('owed.json', 'What is owed', 'application/json', `${JSON.stringify(list, null, 2)}\n`),
     document('timeline.csv', 'Every entry, for a spreadsheet', 'text/csv', timeline(file.theCase)),
   ]

@@ -82,6 +82,7 @@ import { gruen2014 } from './gruen-2014.ts'
 import { hardie2008 } from './hardie-2008.ts'
 import { hartrum2025 } from './hartrum-2025.ts'
 import { hettlich2005 } from './hettlich-2005.ts'
+import { hl7FhirR4 } from './hl7-fhir-r4.ts'
 import { house2015Wsava } from './house-2015-wsava.ts'
 import { houseJudgement } from './house-judgement.ts'
 import { housePolicy } from './house-policy.ts'
@@ -94,6 +95,7 @@ import { javmaCruciateAudit } from './javma-cruciate-audit.ts'
 import { kazamaIkeda1988 } from './kazama-ikeda-1988.ts'
 import { kelmer2015 } from './kelmer-2015.ts'
 import { layne2019 } from './layne-2019.ts'
+import { loinc } from './loinc.ts'
 import { lukasik2015 } from './lukasik-2015.ts'
 import { marbofloxacinUkSpc } from './marbofloxacin-uk-spc.ts'
 import { marino1993 } from './marino-1993.ts'
@@ -111,6 +113,7 @@ import { merckOpioidTable } from './merck-opioid-table.ts'
 import { methadoneUkSpc } from './methadone-uk-spc.ts'
 import { mlkBagTeachingBlog } from './mlk-bag-teaching-blog.ts'
 import { msdCprTableEarlier } from './msd-cpr-table-earlier.ts'
+import { ncbiTaxonomy } from './ncbi-taxonomy.ts'
 import { noahAmoxicillinClavulanateSuspension } from './noah-amoxicillin-clavulanate-suspension.ts'
 import { noahAtipamezole } from './noah-atipamezole.ts'
 import { noahBuprenorphine } from './noah-buprenorphine.ts'
@@ -260,6 +263,7 @@ export const sources = [
   hardie2008,
   hartrum2025,
   hettlich2005,
+  hl7FhirR4,
   house2015Wsava,
   houseJudgement,
   housePolicy,
@@ -272,6 +276,7 @@ export const sources = [
   kazamaIkeda1988,
   kelmer2015,
   layne2019,
+  loinc,
   lukasik2015,
   marbofloxacinUkSpc,
   marino1993,
@@ -289,6 +294,7 @@ export const sources = [
   methadoneUkSpc,
   mlkBagTeachingBlog,
   msdCprTableEarlier,
+  ncbiTaxonomy,
   noahAmoxicillinClavulanateSuspension,
   noahAtipamezole,
   noahBuprenorphine,

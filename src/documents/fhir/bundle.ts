@@ -1,0 +1,59 @@
+import type { Bundle } from 'fhir/r4'
+import { systems } from '#content/exchange/fhir-codes.ts'
+import { exchangeInEnglish as say } from '#content/wording/exchange.ts'
+import type { CaseFile } from '#core/journal/clinic.ts'
+import type { KindName, Line } from '#core/journal/fold.ts'
+import type { Owed } from '#core/owed/owed-item.ts'
+import { type Around, aroundOf, settleReferences } from './around.ts'
+import { enteredInError } from './entered-in-error.ts'
+import { mappings } from './mappings.ts'
+import { derivedUuid, urn } from './naming.ts'
+import { owedTasks } from './owed-tasks.ts'
+import { animalsOf, patientOf } from './patient.ts'
+import { provenanceOf } from './provenance.ts'
+import { type Resource, type ResourceType, type Written, writeJson } from './written.ts'
+
+export const fhirVersion = '4.0.1'
+
+/**
+ * The case as one FHIR R4 bundle of the type `collection`: the animal, the people, every entry that counts in the
+ * order it happened, what is owed at `on`, and who corrected what. Nothing stands in it that no entry says.
+ *
+ * @example fhirBundle(file, owedOf(file, procedures, { rules: owedRules }), '2026-03-05T16:00:00.000Z')
+ */
+export function fhirBundle(file: CaseFile, owed: Owed, on: string): string {
+  const around = aroundOf(file, on)
+  const told = file.theCase.lines.flatMap((line) => resourcesOf(line, around))
+  const after = [...owedTasks(owed, around), ...provenanceOf(around)].map((one): Resource => one)
+  const patients = animalsOf(file).map((animal): Resource => patientOf(file, animal))
+  const resources = [...patients, ...around.people.resources(), ...told, ...after]
+  return `${writeJson(bundleOf(file, on, resources))}\n`
+}
+
+function bundleOf({ clinicId, stream }: CaseFile, on: string, resources: readonly Resource[]): Written<Bundle> {
+  const nameOf = ({ id = '' }: Resource) => urn(id)
+  const types = new Map<string, ResourceType>(resources.map((one) => [nameOf(one), one.resourceType]))
+  const entry = resources.map((one) => ({ fullUrl: nameOf(one), resource: settleReferences(one, types) }))
+  return {
+    resourceType: 'Bundle',
+    id: derivedUuid(clinicId, stream, 'bundle'),
+    meta: { tag: [{ system: systems.local, code: 'fhir-version', display: fhirVersion }] },
+    identifier: { system: systems.ids, value: `${clinicId}/${stream}` },
+    type: 'collection',
+    timestamp: on,
+    entry,
+  } as Written<Bundle>
+}
+
+/** What an entry says now; a withdrawn one only as entered in error; a superseded or erased one not at all. */
+function resourcesOf(line: Line, around: Around): Resource[] {
+  if (line.state === 'superseded' || line.erased || !line.known) return []
+  const mapping = mappings[line.header.kind as KindName]
+  if (typeof mapping === 'string') return []
+  const made = (mapping as (line: Line, around: Around) => Resource[])(line, around)
+  if (line.state === 'withdrawn') return made.flatMap((resource) => enteredInError(resource) ?? [])
+  const disputed = around.file.theCase.conflicts.some(({ between }) => between.includes(line.header.id))
+  if (!disputed) return made
+  const tag = [{ system: systems.local, code: 'side-by-side', display: say.sideBySide }]
+  return made.map((resource) => ({ ...resource, meta: { tag } }))
+}

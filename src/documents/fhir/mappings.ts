@@ -1,0 +1,61 @@
+import type { KindName } from '#core/journal/fold.ts'
+import { agreement } from './agreement.ts'
+import type { Mapping } from './around.ts'
+import { call, death, lateEvent, told } from './conversations.ts'
+import { baseline, check, earFindings, twelveMonths } from './ear.ts'
+import { imaging } from './imaging.ts'
+import { discharge, drugGiven, medicineBefore } from './medicines.ts'
+import { bloodLoss, booking, operationSummary } from './operation.ts'
+import { choice, ownerAnswer } from './questionnaire.ts'
+import { historyItem, referral } from './referral.ts'
+import { resultRead, specimen, specimenResult } from './specimens.ts'
+import { measurements, weight } from './vital-signs.ts'
+
+/**
+ * Which kinds go into the bundle, and why the others do not: they are said elsewhere in it (`elsewhere`), or they are
+ * the clinic's own record of how it works, which the journal keeps whole (`journal`). A new kind must take a stand.
+ */
+export const mappings: { readonly [Name in KindName]: Mapping<Name> | 'elsewhere' | 'journal' } = {
+  agreement,
+  baseline,
+  'blood-loss': bloodLoss,
+  booking,
+  call,
+  check,
+  choice,
+  count: 'journal',
+  death,
+  discharge,
+  'drug-given': drugGiven,
+  'drug-wasted': 'journal',
+  'ear-findings': earFindings,
+  erasure: 'journal',
+  'history-item': historyItem,
+  'house-policy': 'journal',
+  household: 'elsewhere',
+  identity: 'elsewhere',
+  imaging,
+  'late-event': lateEvent,
+  'medicine-before': medicineBefore,
+  merge: 'elsewhere',
+  note: 'journal',
+  observation: measurements,
+  'operation-summary': operationSummary,
+  'owner-answer': ownerAnswer,
+  'pause-item': 'journal',
+  photograph: 'journal',
+  'planned-line': 'journal',
+  referral,
+  refile: 'elsewhere',
+  'result-read': resultRead,
+  'second-check': 'journal',
+  'shelf-item': 'journal',
+  specimen,
+  'specimen-result': specimenResult,
+  'theatre-stamp': 'journal',
+  told,
+  'twelve-months': twelveMonths,
+  'usual-plan': 'journal',
+  weight,
+  withdrawal: 'elsewhere',
+}

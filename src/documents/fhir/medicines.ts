@@ -1,0 +1,153 @@
+import type { Dosage, MedicationAdministrationDosage } from 'fhir/r4'
+import { exchangeInEnglish as say } from '#content/wording/exchange.ts'
+import { type HomeMedicine, medicineTimes } from '#core/home/medicine-times.ts'
+import type { BodyOf } from '#core/journal/fold.ts'
+import { fill } from '#core/outcome/finding.ts'
+import { wallClock } from '#core/time/moment.ts'
+import { drugName } from '../case/drug-name.ts'
+import type { Around, Mapping } from './around.ts'
+import { answer, exactly, local, notes, sideSite, withoutLeadingNoughts, words } from './concepts.ts'
+import { dateTime, period } from './fhir-time.ts'
+import { derivedUuid, entryUuid, urn } from './naming.ts'
+import { operationReference } from './observations.ts'
+import { ExactNumber, type Resource, type Written } from './written.ts'
+
+const rates: readonly string[] = ['ug/kg/h', 'mg/kg/h', 'mL/h', '%{vol}']
+
+/** What was really given. Of a rate or a vapour setting the entry says the start only, so its status is unknown. */
+export const drugGiven: Mapping<'drug-given'> = (line, around) => {
+  const { body, header } = line
+  const { subject } = header
+  return [
+    {
+      resourceType: 'MedicationAdministration',
+      id: entryUuid(header.id),
+      partOf: subject.kind === 'operation' ? operationReference(around, subject.operation) : [],
+      status: rates.includes(body.amount.unit) ? 'unknown' : 'completed',
+      medicationCodeableConcept: local(body.drug, body.written ?? drugName(body.drug)),
+      subject: around.patient(line),
+      effectiveDateTime: dateTime(header.happenedAt),
+      performer: header.author.kind === 'person' ? [{ actor: around.people.person(header.author.person) }] : [],
+      reasonCode: [answer(body.use)],
+      dosage: givenDosage(body),
+      note: notes(
+        body.batch === null ? null : fill(say.batch, { batch: body.batch }),
+        body.ampoule === null ? null : fill(say.ampoule, { ampoule: body.ampoule }),
+      ),
+    },
+  ]
+}
+
+function givenDosage(body: BodyOf<'drug-given'>): Written<MedicationAdministrationDosage> {
+  const amount = exactly(body.amount)
+  return {
+    text: body.volume === null ? undefined : fill(say.volume, body.volume),
+    site: body.site === null ? undefined : words(body.site),
+    route: words(body.route),
+    ...(rates.includes(body.amount.unit) ? { rateQuantity: amount } : { dose: amount }),
+  }
+}
+
+/** What others gave before us, as it was told; the dose stays in its words. */
+export const medicineBefore: Mapping<'medicine-before'> = (line, around) => {
+  const { body, header } = line
+  const route = body.route === 'unknown' ? undefined : answer(body.route)
+  return [
+    {
+      resourceType: 'MedicationStatement',
+      id: entryUuid(header.id),
+      status: body.ongoing ? 'active' : body.until === null ? 'unknown' : 'completed',
+      medicationCodeableConcept: body.substance === null ? words(body.written) : local(body.substance, body.written),
+      subject: around.patient(line),
+      effectivePeriod: period(body.from, body.until),
+      dateAsserted: dateTime(header.happenedAt),
+      note: notes(fill(say.medicineEffect, { effect: body.effect })),
+      dosage: body.dose === null && route === undefined ? [] : [{ text: body.dose ?? undefined, route }],
+    },
+  ]
+}
+
+/** Going home: one request for each medicine, and the care around them as a plan. */
+export const discharge: Mapping<'discharge'> = (line, around) => {
+  const { body, header } = line
+  const requests = body.medicines.map((medicine, place): Resource => {
+    return {
+      resourceType: 'MedicationRequest',
+      id: derivedUuid(header.id, 'medicine', String(place)),
+      status: statusAt(medicine, around),
+      intent: 'order',
+      medicationCodeableConcept: local(medicine.drug, medicine.label),
+      subject: around.patient(line),
+      authoredOn: dateTime(header.happenedAt),
+      requester: around.author(line),
+      reasonCode: [words(medicine.purpose)],
+      dosageInstruction: [homeDosage(medicine, around)],
+    }
+  })
+  const sentences = [
+    body.food,
+    body.rest,
+    body.eyeCare,
+    fill(say.collarUntil, { day: body.collarUntil }),
+    fill(say.suturesAre, { sutures: body.sutures.replaceAll('-', ' ') }),
+    body.nextVisit === null ? null : fill(say.nextVisit, { day: body.nextVisit }),
+  ].filter((sentence) => sentence !== null)
+  const plan: Resource = {
+    resourceType: 'CarePlan',
+    id: entryUuid(header.id),
+    status: 'active',
+    intent: 'plan',
+    title: say.homeCare,
+    subject: around.patient(line),
+    created: dateTime(header.happenedAt),
+    author: around.author(line),
+    activity: [
+      ...requests.map(({ id = '' }) => ({ reference: { reference: urn(id), type: 'MedicationRequest' } })),
+      // Whether the owner did it, nobody knows.
+      ...sentences.map((description) => ({ detail: { status: 'unknown' as const, description } })),
+    ],
+  }
+  return [plan, ...requests]
+}
+
+/** A request whose days are over is not called completed: nobody counted the tablets. */
+function statusAt(medicine: HomeMedicine, { file, on }: Around): 'active' | 'stopped' | 'unknown' {
+  if (file.theCase.live('death').length > 0) return 'stopped'
+  const last = medicineTimes(medicine, file.clinic.zone).lastDose
+  return last !== null && last.at < on ? 'unknown' : 'active'
+}
+
+function homeDosage(medicine: HomeMedicine, { file }: Around): Written<Dosage> {
+  const { zone } = file.clinic
+  const { doses } = medicineTimes(medicine, zone)
+  const times = [...new Set(medicine.times)].sort()
+  const unit = say.doseUnits[medicine.form]
+  const ucum = medicine.form === 'tablet' ? '{tablet}' : medicine.form === 'liquid' ? 'mL' : undefined
+  const at = (instant: string | undefined) =>
+    instant === undefined
+      ? undefined
+      : `${wallClock({ at: instant, zone }).toString({ timeZoneName: 'never', smallestUnit: 'second' })}`
+  const value = new ExactNumber(withoutLeadingNoughts(medicine.each))
+  const coding = ucum === undefined ? {} : { system: 'http://unitsofmeasure.org', code: ucum }
+  return {
+    text: fill(say.eachTime, {
+      each: medicine.each,
+      unit,
+      times: times.join(', '),
+      days: String(medicine.days),
+      first: `${medicine.firstDay}, ${medicine.firstTime}`,
+    }),
+    additionalInstruction: [answer(say.withFood[medicine.withFood])],
+    timing: {
+      repeat: {
+        boundsPeriod: { start: at(doses[0]?.at), end: at(doses.at(-1)?.at) },
+        frequency: times.length,
+        period: 1,
+        periodUnit: 'd',
+        timeOfDay: times.map((time) => `${time}:00`),
+      },
+    },
+    site: medicine.side === null ? undefined : sideSite(medicine.side, medicine.form.startsWith('eye') ? 'eye' : 'ear'),
+    doseAndRate: [{ doseQuantity: { value, unit, ...coding } }],
+  }
+}
