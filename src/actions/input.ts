@@ -26,7 +26,7 @@ export function readInput<Output>(schema: z.ZodType<Output>, input: unknown): Ou
     typeof params?.code === 'string' ? params.code : (plainCodes[issue.code] ?? issue.code.replaceAll('_', '-'))
   const where = path === '' ? 'The input' : path
   const [, expected = '', received = ''] = wrongType.exec(issue.message) ?? []
-  if (expected === '') throw new InputError(code, path, `${where}: ${issue.message}`)
+  if (expected === '') throw new InputError(code, path, `${where}: ${limitSaid(issue.message)}`)
   if (received === 'undefined')
     throw new InputError('missing-field', path, `${where} is missing; write ${kindOf(expected)}.`)
   throw new InputError(code, path, `${where} must be ${kindOf(expected)}, not ${kindOf(received)}.`)
@@ -46,6 +46,20 @@ const kinds: Readonly<Record<string, string>> = {
 
 function kindOf(type: string): string {
   return kinds[type] ?? type
+}
+
+const limitWords: Readonly<Record<string, string>> = {
+  '>=': 'at least',
+  '>': 'more than',
+  '<=': 'at most',
+  '<': 'less than',
+}
+
+/** What the schema package says by itself of a number beyond its limits or an empty text, as a person would say it. */
+function limitSaid(message: string): string {
+  const [, of, sign = '', limit] = /^Too (?:small|big): expected (\w+) to (?:be|have) ([<>]=?)(\S+)/.exec(message) ?? []
+  if (of === 'number') return `must be ${limitWords[sign]} ${limit}.`
+  return of === 'string' && sign === '>=' && limit === '1' ? 'must not be empty.' : message
 }
 
 /** One word of a closed list; a word outside it is named together with the list. */
