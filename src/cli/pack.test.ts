@@ -58,6 +58,16 @@ describe('the pack of a case', () => {
     expect(paper('home-page').replace(/\s+/g, ' ')).toMatch(/9 April, 20:00 55 /)
   })
 
+  it('holds the case as one FHIR R4 bundle of the animal whose case it is', () => {
+    const folder = folderForTest()
+    const listed = packed('spaniel', folder, 'papers').find(({ file }) => file === 'fhir.json')
+    expect(listed?.mediaType).toBe('application/fhir+json')
+    const bundle = JSON.parse(readFileSync(join(folder, 'papers/fhir.json'), 'utf8'))
+    expect(bundle).toMatchObject({ resourceType: 'Bundle', type: 'collection' })
+    const [{ resource }] = bundle.entry
+    expect(resource).toMatchObject({ resourceType: 'Patient', name: [{ text: 'Tansy' }] })
+  })
+
   it('cancels the calendar of an animal that died and asks nothing more of its owner', () => {
     const folder = folderForTest()
     packed('cat', folder, 'papers')

@@ -4,12 +4,13 @@ import { exchangeInEnglish as say } from '#content/wording/exchange.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
 import type { KindName, Line } from '#core/journal/fold.ts'
 import type { Owed } from '#core/owed/owed-item.ts'
+import { animalsOf } from './animals.ts'
 import { type Around, aroundOf, settleReferences } from './around.ts'
 import { enteredInError } from './entered-in-error.ts'
 import { mappings } from './mappings.ts'
 import { derivedUuid, urn } from './naming.ts'
 import { owedTasks } from './owed-tasks.ts'
-import { animalsOf, patientOf } from './patient.ts'
+import { patientOf } from './patient.ts'
 import { provenanceOf } from './provenance.ts'
 import { type Resource, type ResourceType, type Written, writeJson } from './written.ts'
 
@@ -23,11 +24,19 @@ export const fhirVersion = '4.0.1'
  */
 export function fhirBundle(file: CaseFile, owed: Owed, on: string): string {
   const around = aroundOf(file, on)
+  nameOwners(around)
   const told = file.theCase.lines.flatMap((line) => resourcesOf(line, around))
   const after = [...owedTasks(owed, around), ...provenanceOf(around)].map((one): Resource => one)
-  const patients = animalsOf(file).map((animal): Resource => patientOf(file, animal))
+  const patients = animalsOf(file).map((animal): Resource => patientOf(file, animal, around.people))
   const resources = [...patients, ...around.people.resources(), ...told, ...after]
   return `${writeJson(bundleOf(file, on, resources))}\n`
+}
+
+/** The owner is told of even where no entry speaks with them; other contacts only where one does. */
+function nameOwners({ file, people }: Around): void {
+  for (const { body } of file.theCase.live('household')) {
+    for (const { contact, roles } of body.contacts) if (roles.includes('owner')) people.contact(contact)
+  }
 }
 
 function bundleOf({ clinicId, stream }: CaseFile, on: string, resources: readonly Resource[]): Written<Bundle> {

@@ -14,6 +14,11 @@ import { ExactNumber, type Resource, type Written } from './written.ts'
 
 const rates: readonly string[] = ['ug/kg/h', 'mg/kg/h', 'mL/h', '%{vol}']
 
+/** Our substance by its own name, and the words somebody wrote on the label. */
+function medicine(drug: string, written: string | null) {
+  return { ...local(drug, drugName(drug)), text: written ?? drugName(drug) }
+}
+
 /** What was really given. Of a rate or a vapour setting the entry says the start only, so its status is unknown. */
 export const drugGiven: Mapping<'drug-given'> = (line, around) => {
   const { body, header } = line
@@ -24,7 +29,7 @@ export const drugGiven: Mapping<'drug-given'> = (line, around) => {
       id: entryUuid(header.id),
       partOf: subject.kind === 'operation' ? operationReference(around, subject.operation) : [],
       status: rates.includes(body.amount.unit) ? 'unknown' : 'completed',
-      medicationCodeableConcept: local(body.drug, body.written ?? drugName(body.drug)),
+      medicationCodeableConcept: medicine(body.drug, body.written),
       subject: around.patient(line),
       effectiveDateTime: dateTime(header.happenedAt),
       performer: header.author.kind === 'person' ? [{ actor: around.people.person(header.author.person) }] : [],
@@ -57,7 +62,7 @@ export const medicineBefore: Mapping<'medicine-before'> = (line, around) => {
       resourceType: 'MedicationStatement',
       id: entryUuid(header.id),
       status: body.ongoing ? 'active' : body.until === null ? 'unknown' : 'completed',
-      medicationCodeableConcept: body.substance === null ? words(body.written) : local(body.substance, body.written),
+      medicationCodeableConcept: body.substance === null ? words(body.written) : medicine(body.substance, body.written),
       subject: around.patient(line),
       effectivePeriod: period(body.from, body.until),
       dateAsserted: dateTime(header.happenedAt),
@@ -70,18 +75,18 @@ export const medicineBefore: Mapping<'medicine-before'> = (line, around) => {
 /** Going home: one request for each medicine, and the care around them as a plan. */
 export const discharge: Mapping<'discharge'> = (line, around) => {
   const { body, header } = line
-  const requests = body.medicines.map((medicine, place): Resource => {
+  const requests = body.medicines.map((given, place): Resource => {
     return {
       resourceType: 'MedicationRequest',
       id: derivedUuid(header.id, 'medicine', String(place)),
-      status: statusAt(medicine, around),
+      status: statusAt(given, around),
       intent: 'order',
-      medicationCodeableConcept: local(medicine.drug, medicine.label),
+      medicationCodeableConcept: medicine(given.drug, given.label),
       subject: around.patient(line),
       authoredOn: dateTime(header.happenedAt),
       requester: around.author(line),
-      reasonCode: [words(medicine.purpose)],
-      dosageInstruction: [homeDosage(medicine, around)],
+      reasonCode: [words(given.purpose)],
+      dosageInstruction: [homeDosage(given, around)],
     }
   })
   const sentences = [
@@ -95,7 +100,7 @@ export const discharge: Mapping<'discharge'> = (line, around) => {
   const plan: Resource = {
     resourceType: 'CarePlan',
     id: entryUuid(header.id),
-    status: 'active',
+    status: planStatus(requests, around),
     intent: 'plan',
     title: say.homeCare,
     subject: around.patient(line),
@@ -108,6 +113,12 @@ export const discharge: Mapping<'discharge'> = (line, around) => {
     ],
   }
   return [plan, ...requests]
+}
+
+/** The plan runs as long as one of its medicines does; afterwards nobody said that it ended. */
+function planStatus(requests: readonly Resource[], { file }: Around): 'active' | 'revoked' | 'unknown' {
+  if (file.theCase.live('death').length > 0) return 'revoked'
+  return requests.some((one) => 'status' in one && one.status === 'active') ? 'active' : 'unknown'
 }
 
 /** A request whose days are over is not called completed: nobody counted the tablets. */

@@ -1,11 +1,11 @@
 import { owedInEnglish } from '#content/wording/owed.ts'
 import type { Owed, OwedItem } from '#core/owed/owed-item.ts'
 import { sayOwed } from '#core/owed/owed-wording.ts'
+import { animalsOf, patientUuid } from './animals.ts'
 import type { Around } from './around.ts'
 import { answer, local } from './concepts.ts'
 import { dateTime } from './fhir-time.ts'
 import { derivedUuid, urn } from './naming.ts'
-import { animalsOf, patientUuid } from './patient.ts'
 import type { ResourceOf } from './written.ts'
 
 /** What is owed when the bundle is written, each thing a task with its limits. */

@@ -2,9 +2,9 @@ import type { ContactPoint, Reference } from 'fhir/r4'
 import { systems } from '#content/exchange/fhir-codes.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
 import type { ContactRow } from '#core/journal/registers.ts'
+import { animalsOf, patientUuid } from './animals.ts'
 import { answer } from './concepts.ts'
 import { derivedUuid, urn } from './naming.ts'
-import { animalsOf, patientUuid } from './patient.ts'
 import type { Resource, ResourceType } from './written.ts'
 
 /** The people of a case. Whoever is referred to is put among the resources; nobody else's name leaves the clinic. */

@@ -3,7 +3,7 @@ import { systems } from '#content/exchange/fhir-codes.ts'
 import { exchangeInEnglish as say } from '#content/wording/exchange.ts'
 import type { BodyOf } from '#core/journal/fold.ts'
 import { fill } from '#core/outcome/finding.ts'
-import type { Mapping } from './around.ts'
+import type { Around, Mapping } from './around.ts'
 import { local, notes, words } from './concepts.ts'
 import { dateTime, period } from './fhir-time.ts'
 import { derivedUuid, entryUuid, urn } from './naming.ts'
@@ -26,7 +26,7 @@ export const referral: Mapping<'referral'> = (line, around) => {
   const request: Resource = {
     resourceType: 'ServiceRequest',
     id: entryUuid(header.id),
-    status: 'active',
+    status: referralStatus(around),
     intent: 'proposal',
     priority: priority[body.urgency],
     code: local('referral', say.referral),
@@ -63,6 +63,12 @@ export const referral: Mapping<'referral'> = (line, around) => {
     recorder: around.author(line),
   }
   return [request, questions, allergy]
+}
+
+/** A referral is fulfilled when the animal has been examined here. */
+function referralStatus({ file: { theCase } }: Around): ServiceRequest['status'] {
+  if (theCase.live('ear-findings').length > 0) return 'completed'
+  return theCase.live('death').length > 0 ? 'revoked' : 'active'
 }
 
 /** What happened before us, in the words it was told in: no diagnosis is made of it. */
