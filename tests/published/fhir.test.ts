@@ -44,6 +44,7 @@ const required: Readonly<Record<string, readonly string[]>> = {
 type Json = any
 type Read = { readonly text: string; readonly bundle: Json; readonly resources: readonly Json[] }
 
+const history: BodyOf<'history-item'> = { topic: 'other', text: 'x', from: null, until: null, source: 'owner' }
 const on = '2026-03-20T10:00:00.000Z'
 
 function read(entries: readonly Entry[], at = on): Read {
@@ -330,6 +331,49 @@ test('A home medicine keeps its clock times on both sides of a clock change', ()
   expect(doseAndRate[0].doseQuantity).toMatchObject({ value: 0.5, code: '{tablet}' })
 })
 
+// hl7.org/fhir/R4/datatypes.html#string: no control characters below 32 except tab, line feed and carriage return.
+test('Words that FHIR forbids are replaced by a mark and everything else stays as it was typed', () => {
+  const make = entryMaker()
+  const text = `a\u0000b\u001bc\td\n"e" <f> \ud800 😀 שלום`
+  const [told] = of('Observation', read([make({ kind: 'history-item', body: { ...history, text } })]))
+  expect(told.valueString).toBe(`a\ufffdb\ufffdc\td\n"e" <f> \ufffd 😀 שלום`)
+})
+
+// hl7.org/fhir/R4/<resource>.html: which types a reference may point to, for the elements that we fill.
+const targets: Readonly<Record<string, readonly string[]>> = {
+  subject: ['Patient'],
+  patient: ['Patient'],
+  for: ['Patient'],
+  specimen: ['Specimen'],
+  result: ['Observation'],
+  hasMember: ['Observation'],
+  imagingStudy: ['ImagingStudy'],
+  partOf: ['Procedure'],
+  basedOn: ['ServiceRequest'],
+  request: ['ServiceRequest'],
+  sourceReference: ['QuestionnaireResponse'],
+  managingOrganization: ['Organization'],
+}
+
+test('References point to types that may stand there, also when an entry names the wrong one', () => {
+  const make = entryMaker()
+  const note = make({ kind: 'weight' })
+  const example = make({ kind: 'specimen-result' })
+  const wrong = { ...example, body: { ...(example.body as object), specimen: note.id } as Entry['body'] }
+  for (const { resources } of [read(exampleEntries()), read([note, wrong])]) {
+    const types = new Map(resources.map(({ id, resourceType }) => [`urn:uuid:${id}`, resourceType]))
+    for (const [element, value] of resources
+      .flatMap(within)
+      .flatMap((one) => Object.entries(one) as [string, Json][])) {
+      for (const { reference } of targets[element] === undefined ? [] : [value].flat()) {
+        if (reference !== undefined) expect(targets[element]).toContain(types.get(reference))
+      }
+    }
+  }
+  const [report] = of('DiagnosticReport', read([note, wrong]))
+  expect(report.specimen[0].identifier.value).toBe(`urn:uuid:${note.id}`)
+})
+
 describe('Any case', () => {
   const names = kinds.filter(({ subjects }) => subjects.some((kind) => kind !== 'clinic')).map(({ name }) => name)
   const step = fc.record({
@@ -354,7 +398,11 @@ describe('Any case', () => {
             )
           else entries.push(make({ kind: 'withdrawal', ...when, withdraws: target.id, reason: 'Wrong.' }))
         }
-        expect(breaches(read(entries))).toEqual([])
+        const now = read(entries)
+        expect(breaches(now)).toEqual([])
+        const told = new Set(now.resources.map(({ id }) => id))
+        const { lines } = fileAround(entries).theCase
+        for (const { header, state } of lines) if (state === 'superseded') expect(told).not.toContain(header.id)
       }),
       { numRuns: 150 },
     )

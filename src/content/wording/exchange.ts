@@ -128,6 +128,7 @@ export const exchangeInEnglish = {
   option: '{option}: {answer}',
   tests: 'Laboratory tests: {tests}',
   onAntibiotics: 'On antibiotics: {drugs}.',
+  susceptibility: 'Susceptibility to {drug}',
   report: 'Laboratory report',
   imagingReport: '{modality} report',
   daysOfSigns: 'Signs for {days} days.',

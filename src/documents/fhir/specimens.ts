@@ -73,7 +73,7 @@ export const specimenResult: Mapping<'specimen-result'> = (line, around) => {
     const drugs = results.map(({ drug, raw }, row) =>
       laboratory(line, around, {
         id: derivedUuid(header.id, 'isolate', String(place), String(row)),
-        code: local(drug, drugName(drug)),
+        code: { ...local(drug, drugName(drug)), text: fill(say.susceptibility, { drug: drugName(drug) }) },
         value: rawValue(raw),
         interpretation: raw,
       }),

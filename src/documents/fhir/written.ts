@@ -67,9 +67,9 @@ export type Resource = Written<Any>
 export type ResourceOf<Type extends Any['resourceType']> = Written<Extract<Any, { resourceType: Type }>>
 export type ResourceType = Any['resourceType']
 
-/** FHIR forbids the control characters below 32 except tab and line ends. */
+/** FHIR forbids the control characters below 32 except tab and line ends; half a character is no text at all. */
 // biome-ignore lint/suspicious/noControlCharactersInRegex: they are what is taken out.
-const forbidden = /[\u0000-\u0008\u000b\u000c\u000e-\u001f]/g
+const forbidden = /[\u0000-\u0008\u000b\u000c\u000e-\u001f]|\p{Surrogate}/gu
 
 /**
  * JSON text of FHIR, two spaces deep, what fits on a line on one line: exact numbers by their digits, nothing for what is undefined or empty (FHIR has
