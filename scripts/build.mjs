@@ -1,5 +1,5 @@
 /** Bundles the command line to dist/cli.js when it is missing or older than any source. `--force` builds anyway. */
-import { existsSync, readdirSync, statSync } from 'node:fs'
+import { existsSync, readdirSync, renameSync, rmSync, statSync } from 'node:fs'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 
@@ -21,15 +21,17 @@ export function isBuilt() {
   return built > newest(join(root, 'src')) && built > statSync(join(root, 'package.json')).mtimeMs
 }
 
+/** Built beside and then put in place, so that a program that starts meanwhile finds the old bundle or the new one. */
 export async function build() {
   const { build: bundle } = await import('vite')
+  const beside = join(root, `.cache/dist-${process.pid}`)
   await bundle({
     root,
     logLevel: 'warn',
     configFile: false,
     build: {
       ssr: 'src/cli/main.ts',
-      outDir: 'dist',
+      outDir: beside,
       emptyOutDir: true,
       target: 'node20',
       minify: false,
@@ -37,6 +39,8 @@ export async function build() {
       rolldownOptions: { output: { entryFileNames: 'cli.js', chunkFileNames: 'cli-[name].js' } },
     },
   })
+  rmSync(join(root, 'dist'), { recursive: true, force: true })
+  renameSync(beside, join(root, 'dist'))
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {

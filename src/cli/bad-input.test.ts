@@ -1,5 +1,6 @@
+import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
-import { problem, quietEar } from './run-for-tests.ts'
+import { folderForTest, problem, quietEar } from './run-for-tests.ts'
 
 const animal = { species: 'dog', weight: { value: 8.2, unit: 'kg' } }
 const block = {
@@ -103,6 +104,20 @@ describe('bad input on the command line', () => {
           text: expect.stringMatching(/1.*2 mg\/kg/),
         }),
       ]),
+    })
+  })
+
+  it('takes a dose from the house policy of the clinic, and says whose it is', () => {
+    const folder = folderForTest()
+    const file = join(folder, 'demo.jsonl')
+    quietEar(['demo', '--case', 'spaniel', '--out', file])
+    const line = { id: 'l1', drug: 'maropitant', use: 'antiemetic', route: 'SC', stock: { value: 10, unit: 'mg/mL' } }
+    const ask = (...more: string[]) =>
+      quietEar(['dose', '-', '--json', ...more], JSON.stringify({ animal, lines: [line] })).json() as Answer
+    expect(ask().lines[0]).toMatchObject({ verdict: 'refused' })
+    expect(ask('--case', file).lines[0]).toMatchObject({
+      amount: { value: 8.2, unit: 'mg' },
+      chosenBy: { kind: 'policy', person: 'person-adeyemi', date: '2025-01-06' },
     })
   })
 

@@ -136,7 +136,7 @@ const shelf: readonly ShelfItem[] = [
 type Plan = BodyOf<'usual-plan'>
 type Line = Plan['lines'][number]
 const line = (
-  [id, drug, use, route]: readonly [string, string, string, string],
+  [id, drug, use, route]: readonly [string, string, Line['use'], Line['route']],
   [value, unit]: readonly [string, Line['dose']['unit']],
   shelfItem: string | null,
   because: string,
@@ -263,6 +263,19 @@ export function practiceChart(): Chart {
   for (const item of shelf) chart.write('shelf-item', { at: '2025-01-06 09:30', by: 'person-adeyemi', subject }, item)
   for (const plan of [dogPlan, catPlan])
     chart.write('usual-plan', { at: '2025-01-06 10:00', by: 'person-adeyemi', subject }, plan)
+  chart.write(
+    'dose-policy',
+    { at: '2025-01-06 10:20', by: 'person-adeyemi', subject },
+    {
+      drug: 'maropitant',
+      species: 'dog',
+      use: 'antiemetic',
+      route: 'SC',
+      qualifier: null,
+      dose: { value: '1', unit: 'mg/kg' },
+      because: 'The label dose; there is no reason for another.',
+    },
+  )
   chart.write(
     'house-policy',
     { at: '2025-01-06 10:30', by: 'person-holm', subject },

@@ -2,14 +2,14 @@ import { Temporal } from 'temporal-polyfill'
 import type { AnimalWord } from '#core/animal/conditions.ts'
 import type { Species } from '#core/animal/species.ts'
 import type { Day } from '#core/evidence/sourced.ts'
-import { asDose } from '#core/formulary/drug.ts'
+import { asDose, type Dose } from '#core/formulary/drug.ts'
 import { doseUnits, type Route, routes, stockUnits, type Use, uses } from '#core/formulary/words.ts'
 import type { BodyOf, Case, Line } from '#core/journal/fold.ts'
 import { fromStored } from '#core/journal/stored.ts'
 import { wallClock } from '#core/time/moment.ts'
 import { type AnyQuantity, convert, Quantity } from '#core/units/quantity.ts'
 import { stillCounts } from './elapsed.ts'
-import type { UsualPlan, UsualPlanLine } from './plan.ts'
+import type { Chosen, DosePolicy, UsualPlan, UsualPlanLine } from './plan.ts'
 import type { DosedAnimal, Given, PlannedLine } from './request.ts'
 import type { DosingRules } from './rules.ts'
 
@@ -19,7 +19,7 @@ function shelfOf(house: Case): Shelf {
   return new Map(house.live('shelf-item').map((line) => [line.body.item, line.body]))
 }
 
-/** The clinic's usual plans as its own stream holds them; a line that no longer fits the formulary's words is a bug. */
+/** The clinic's usual plans as its own stream holds them. */
 export function plansOf(house: Case): UsualPlan[] {
   const shelf = shelfOf(house)
   return house.live('usual-plan').map((line) => ({
@@ -31,24 +31,39 @@ export function plansOf(house: Case): UsualPlan[] {
 }
 
 function planLineOf(planned: BodyOf<'usual-plan'>['lines'][number], entry: Line, shelf: Shelf): UsualPlanLine {
-  const dose = asDose(fromStored(planned.dose) as unknown as AnyQuantity, doseUnits)
-  const use = uses.find((word) => word === planned.use)
-  const route = routes.find((word) => word === planned.route)
-  if (!dose || !use || !route)
-    throw new Error(`Plan line ${planned.line} of ${planned.drug} does not fit the formulary's words.`)
   const item = planned.shelfItem === null ? undefined : shelf.get(planned.shelfItem)
   return {
     id: planned.line,
     drug: planned.drug,
-    use,
-    route,
+    use: planned.use,
+    route: planned.route,
     ...(planned.qualifier === null ? {} : { qualifier: planned.qualifier }),
-    dose,
+    dose: fromStored(planned.dose) as Dose,
     ...strengthOf(item),
-    reason: planned.because,
-    person: personOf(entry),
-    date: wallClock(entry.header.happenedAt).toPlainDate().toString() as Day,
+    ...chosenIn(planned.because, entry),
   }
+}
+
+/** The doses this house starts from when nobody chose one. */
+export function policiesOf(house: Case): DosePolicy[] {
+  return house.live('dose-policy').map((line) => {
+    const { drug, species, use, route, qualifier, dose, because } = line.body
+    return {
+      drug,
+      species,
+      use,
+      ...(route && { route }),
+      ...(qualifier && { qualifier }),
+      dose: fromStored(dose) as Dose,
+      ...chosenIn(because, line),
+    }
+  })
+}
+
+/** Who chose it and when: the author and the day of the entry. */
+function chosenIn(reason: string, entry: Line): Chosen {
+  const date = wallClock(entry.header.happenedAt).toPlainDate().toString() as Day
+  return { reason, person: personOf(entry), date }
 }
 
 function strengthOf(item: BodyOf<'shelf-item'> | undefined): Pick<UsualPlanLine, 'stock' | 'tablet'> {

@@ -4,7 +4,7 @@ import { exchangeInEnglish as say } from '#content/wording/exchange.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
 import type { KindName, Line } from '#core/journal/fold.ts'
 import type { Owed } from '#core/owed/owed-item.ts'
-import { animalsOf } from './animals.ts'
+import { animalOfLine, animalsOf } from './animals.ts'
 import { type Around, aroundOf, settleReferences } from './around.ts'
 import { enteredInError } from './entered-in-error.ts'
 import { mappings } from './mappings.ts'
@@ -27,7 +27,12 @@ export function fhirBundle(file: CaseFile, owed: Owed, on: string): string {
   nameOwners(around)
   const told = file.theCase.lines.flatMap((line) => resourcesOf(line, around))
   const after = [...owedTasks(owed, around), ...provenanceOf(around)].map((one): Resource => one)
-  const patients = animalsOf(file).map((animal): Resource => patientOf(file, animal, around.people))
+  const patients = animalsOf(file).map((animal): Resource => {
+    const patient = patientOf(file, animal, around.people)
+    const lines = [...file.theCase.live('identity'), ...file.theCase.live('death')]
+    const disputed = lines.some((line) => animalOfLine(line) === animal && isDisputed(line, file))
+    return disputed ? sideBySide(patient) : patient
+  })
   const resources = [...patients, ...around.people.resources(), ...told, ...after]
   return `${writeJson(bundleOf(file, on, resources))}\n`
 }
@@ -61,8 +66,13 @@ function resourcesOf(line: Line, around: Around): Resource[] {
   if (typeof mapping === 'string') return []
   const made = (mapping as (line: Line, around: Around) => Resource[])(line, around)
   if (line.state === 'withdrawn') return made.flatMap((resource) => enteredInError(resource) ?? [])
-  const disputed = around.file.theCase.conflicts.some(({ between }) => between.includes(line.header.id))
-  if (!disputed) return made
-  const tag = [{ system: systems.local, code: 'side-by-side', display: say.sideBySide }]
-  return made.map((resource) => ({ ...resource, meta: { tag } }))
+  return isDisputed(line, around.file) ? made.map(sideBySide) : made
+}
+
+function isDisputed({ header }: Pick<Line<unknown>, 'header'>, { theCase }: CaseFile): boolean {
+  return theCase.conflicts.some(({ between }) => between.includes(header.id))
+}
+
+function sideBySide(resource: Resource): Resource {
+  return { ...resource, meta: { tag: [{ system: systems.local, code: 'side-by-side', display: say.sideBySide }] } }
 }

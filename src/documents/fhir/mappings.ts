@@ -26,6 +26,7 @@ export const mappings: { readonly [Name in KindName]: Mapping<Name> | 'elsewhere
   count: 'journal',
   death,
   discharge,
+  'dose-policy': 'journal',
   'drug-given': drugGiven,
   'drug-wasted': 'journal',
   'ear-findings': earFindings,

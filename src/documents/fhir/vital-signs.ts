@@ -3,7 +3,7 @@ import { loincCodes, systems } from '#content/exchange/fhir-codes.ts'
 import { type FindingCode, findingNames, exchangeInEnglish as say } from '#content/wording/exchange.ts'
 import type { BodyOf, Line } from '#core/journal/fold.ts'
 import { fill } from '#core/outcome/finding.ts'
-import type { Around, Mapping } from './around.ts'
+import type { Around, Mapping, OfLine } from './around.ts'
 import { absent, answer, exactly, local, publicCoding } from './concepts.ts'
 import { derivedUuid } from './naming.ts'
 import { counted, finding, observation, type Value } from './observations.ts'
@@ -12,10 +12,14 @@ import type { ResourceOf } from './written.ts'
 type Measured = BodyOf<'observation'>['values'][number]
 type ObservationLine = Line<BodyOf<'observation'>>
 
-/** Our code and words, with the LOINC code where there is one. */
-function vitalCode(what: FindingCode): CodeableConcept {
+/**
+ * Our code and words, with the LOINC code where there is one. R4 wants a vital sign precise to the day (vs-1): one of
+ * "March 2024" is told without the public code.
+ */
+function vitalCode(what: FindingCode, { header: { happenedAt } }: OfLine): CodeableConcept {
   const ours = local(what, findingNames[what])
-  if (!Object.hasOwn(loincCodes, what)) return ours
+  const coarse = happenedAt.precision === 'year' || happenedAt.precision === 'month'
+  if (coarse || !Object.hasOwn(loincCodes, what)) return ours
   const loinc = publicCoding(systems.loinc, loincCodes[what as keyof typeof loincCodes])
   return { coding: [loinc, ...(ours.coding ?? [])], text: findingNames[what] }
 }
@@ -25,7 +29,7 @@ export const weight: Mapping<'weight'> = (line, around) => {
   const typed = body.typed === null ? null : fill(say.typed, body.typed)
   const found = [
     observation(line, around, {
-      code: vitalCode('weight'),
+      code: vitalCode('weight', line),
       category: 'vital-signs',
       value: { valueQuantity: exactly(body.weight) },
       method: say.weighed[body.how],
@@ -70,7 +74,7 @@ export const measurements: Mapping<'observation'> = (line, around) => {
 function vital(line: ObservationLine, around: Around, value: Measured, place: number): ResourceOf<'Observation'> {
   return observation(line, around, {
     id: derivedUuid(line.header.id, 'value', String(place), value.what),
-    code: vitalCode(value.what),
+    code: vitalCode(value.what, line),
     category: 'vital-signs',
     value: valueUnlessArtefact(value),
     method: value.method,
@@ -90,12 +94,12 @@ function pressurePanels(
     const pair = [upper[place], lower[place]].filter((value) => value !== undefined)
     const methods = [...new Set(pair.flatMap(({ method }) => method ?? []))]
     const part = (what: 'systolic' | 'diastolic', value: Measured | undefined) => ({
-      code: vitalCode(what),
+      code: vitalCode(what, line),
       ...(value === undefined ? { dataAbsentReason: absent('unknown') } : valueUnlessArtefact(value)),
     })
     return observation(line, around, {
       id: derivedUuid(line.header.id, 'pressure', String(place)),
-      code: vitalCode('blood-pressure'),
+      code: vitalCode('blood-pressure', line),
       category: 'vital-signs',
       method: methods.join('; '),
       note: pair.map(artefactNote),

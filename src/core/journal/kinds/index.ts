@@ -10,6 +10,7 @@ import { choice } from './choice.ts'
 import { count } from './count.ts'
 import { death } from './death.ts'
 import { discharge } from './discharge.ts'
+import { dosePolicy } from './dose-policy.ts'
 import { drugGiven } from './drug-given.ts'
 import { drugWasted } from './drug-wasted.ts'
 import { earFindings } from './ear-findings.ts'
@@ -54,6 +55,7 @@ export const kinds = [
   count,
   death,
   discharge,
+  dosePolicy,
   drugGiven,
   drugWasted,
   earFindings,

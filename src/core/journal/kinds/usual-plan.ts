@@ -1,11 +1,9 @@
 import { z } from 'zod'
 import { speciesList } from '#core/animal/species.ts'
-import { unitList } from '#core/units/unit.ts'
+import { doseUnits, routes, uses } from '#core/formulary/words.ts'
 import { id, shortText } from '../answers.ts'
 import { defineKind } from '../kind.ts'
 import { storedQuantity } from '../stored.ts'
-
-const anyQuantity = storedQuantity(...(unitList as [(typeof unitList)[number], ...typeof unitList]))
 
 /** A named dose plan of the house; each line carries one chosen dose with its reason. */
 export const usualPlan = defineKind({
@@ -20,11 +18,11 @@ export const usualPlan = defineKind({
         z.strictObject({
           line: id,
           drug: id,
-          use: shortText,
-          route: shortText,
+          use: z.enum(uses),
+          route: z.enum(routes),
           /** The bracket of the formulary row ("day 1", "EU label"), when the row has one. */
           qualifier: shortText.nullable(),
-          dose: anyQuantity,
+          dose: storedQuantity(...doseUnits),
           shelfItem: id.nullable(),
           because: shortText,
         }),
