@@ -313,7 +313,26 @@ describe('What was corrected', () => {
 test('Two entries that contradict each other are both marked as standing side by side', () => {
   const make = entryMaker()
   const entries = [make({ kind: 'booking' }), make({ kind: 'booking' })]
-  for (const one of of('ServiceRequest', read(entries))) expect(one.meta.tag[0].code).toBe('side-by-side')
+  const requests = of('ServiceRequest', read(entries))
+  expect(requests.map(({ meta }) => meta.tag[0].code)).toEqual(['side-by-side', 'side-by-side'])
+  const twice = [make({ kind: 'identity' }), make({ kind: 'identity' })]
+  expect(of('Patient', read(twice))[0].meta.tag[0].code).toBe('side-by-side')
+})
+
+// hl7.org/fhir/R4/vitalsigns.html, vs-1: the time of a vital sign is precise to the day.
+test('A weight of some month carries no public code of a vital sign', () => {
+  const make = entryMaker()
+  const happenedAt = {
+    at: '2024-03-01T00:00:00.000Z',
+    zone: 'Europe/London',
+    precision: 'month',
+    by: 'person',
+  } as const
+  const [coarse] = of('Observation', read([make({ kind: 'weight', happenedAt })]))
+  expect(coarse.effectiveDateTime).toBe('2024-03')
+  expect(JSON.stringify(coarse.code)).not.toContain('loinc')
+  const [fine] = of('Observation', read([make({ kind: 'weight' })]))
+  expect(fine.code.coding[0]).toMatchObject({ system: 'http://loinc.org', code: '29463-7' })
 })
 
 test('After a death the animal has its day, medicines are stopped and nothing is asked of the owner', () => {
