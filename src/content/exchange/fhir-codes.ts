@@ -41,7 +41,7 @@ export const genderStatusCodes = {
   unknown: { value: { code: 'unknown', display: 'Unknown' }, ...animalPage },
 } as const satisfies Record<'yes' | 'no' | 'unknown', Sourced<PublicCode>>
 
-/** DICOM modalities; radiographs may be CR, DX or RG, and the entry does not say which. */
+/** DICOM modalities; of radiographs the entry does not say whether they are film, plates or digital. */
 export const modalityCodes = {
   CT: { value: { code: 'CT', display: 'Computed Tomography' }, sources: ['hl7-fhir-r4'], ...remembered },
   MRI: { value: { code: 'MR', display: 'Magnetic Resonance' }, sources: ['hl7-fhir-r4'], ...remembered },
