@@ -13,9 +13,10 @@ import { measurements, weight } from './vital-signs.ts'
 
 /**
  * Which kinds go into the bundle, and why the others do not: they are said elsewhere in it (`elsewhere`), or they are
- * the clinic's own record of how it works, which the journal keeps whole (`journal`). A new kind must take a stand.
+ * the clinic's own record of how it works, which the journal keeps whole (`journal`). A kind without a line here
+ * stays in the journal alone.
  */
-export const mappings: { readonly [Name in KindName]: Mapping<Name> | 'elsewhere' | 'journal' } = {
+export const mappings: { readonly [Name in KindName]?: Mapping<Name> | 'elsewhere' | 'journal' } = {
   agreement,
   baseline,
   'blood-loss': bloodLoss,
