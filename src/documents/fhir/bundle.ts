@@ -63,7 +63,7 @@ function bundleOf({ clinicId, stream }: CaseFile, on: string, resources: readonl
 function resourcesOf(line: Line, around: Around): Resource[] {
   if (line.state === 'superseded' || line.erased || !line.known) return []
   const mapping = mappings[line.header.kind as KindName]
-  if (typeof mapping === 'string') return []
+  if (mapping === undefined || typeof mapping === 'string') return []
   const made = (mapping as (line: Line, around: Around) => Resource[])(line, around)
   if (line.state === 'withdrawn') return made.flatMap((resource) => enteredInError(resource) ?? [])
   return isDisputed(line, around.file) ? made.map(sideBySide) : made
