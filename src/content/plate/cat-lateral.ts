@@ -57,6 +57,5 @@ export const catLateral = {
     cutStem: { value: '504,394 502,461 490,534 480,632', ...drawn },
     cutCircle: { value: '424,422 458,384 510,374 562,386 588,424 570,466 504,504 444,474', ...drawn },
     scarCircle: { value: '430,436 464,426 508,424 552,430 584,440', ...drawn },
-    drain: { value: '548,856', ...drawn },
   },
 } as const satisfies LateralFacts

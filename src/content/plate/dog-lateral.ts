@@ -57,6 +57,5 @@ export const dogLateral = {
     cutStem: { value: '504,310 502,400 490,500 480,632', ...drawn },
     cutCircle: { value: '424,338 458,300 510,290 562,302 588,340 570,382 504,420 444,390', ...drawn },
     scarCircle: { value: '430,352 464,342 508,340 552,346 584,356', ...drawn },
-    drain: { value: '548,856', ...drawn },
   },
 } as const satisfies LateralFacts

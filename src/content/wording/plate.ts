@@ -86,7 +86,7 @@ export const plateInEnglish = {
   opening: { opened: 'opened', 'not-opened': 'not opened', 'not-recorded': 'opening not recorded' },
   surgery: { planned: 'planned', done: 'done' },
   key: {
-    'nerve-behind': 'behind the section',
+    'nerve-behind': 'lies behind',
     unknown: 'not known',
     filled: 'filled',
     mineral: 'mineral',
@@ -109,7 +109,10 @@ export const plateInEnglish = {
     operationNotDrawn: 'The plate has no drawing of this operation.',
     mineralNotProof: 'Mineral alone does not prove long disease.',
   },
-  scale: 'about 1 cm',
+  scale: { dog: 'about 1 cm in a dog of 20 kg', cat: 'about 1 cm' },
+  heldUp: 'drop ear, held up',
+  before: 'before the section',
+  behind: 'behind the section',
   described: {
     opening: 'Line drawing of the {side} ear of a {species}, {view}.',
     relations: {

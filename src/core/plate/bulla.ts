@@ -1,7 +1,8 @@
 import { joined, moved, type Path, type Point, pointsOf, sampled, smooth, smoothClosed } from './geometry.ts'
-import { isUnknown, operated } from './parameters.ts'
+import { isUnknown, operated, type PlateParameters } from './parameters.ts'
 import type { FillRole } from './scene.ts'
 import { label, type Pen } from './transverse.ts'
+import type { PlateWords } from './words.ts'
 
 /** Middle ear of the transverse plate: wall, rooms, what fills them, promontory, inner ear, tube; and the opening. */
 export function bullaOnTransverse(pen: Pen): void {
@@ -66,12 +67,12 @@ function gnawed(inner: readonly Point[], outer: readonly Point[]): Path {
   ]
   const shaken = (line: readonly Point[], by: number) =>
     line.map(([x, y], index): Point => [x + (index % 2 === 0 ? by : -by), y + (index % 3 === 0 ? by : -by)])
-  return joined(shaken(inner, 2), end, shaken(outer, 2.5).reverse())
+  return joined(shaken(inner, 1.3), end, shaken(outer, 1.6).reverse())
 }
 
 function roomFill(pen: Pen): FillRole {
-  const { parameters, gone } = pen
-  if (gone && parameters.surgery.kind === 'done' && parameters.surgery.bulla === 'opened') return 'paper'
+  const { parameters } = pen
+  if (parameters.surgery.kind === 'done' && parameters.surgery.bulla === 'opened') return 'paper'
   return { air: 'air', filled: 'filled', 'not-assessed': 'unknown' }[parameters.bullaContent] as FillRole
 }
 
@@ -102,7 +103,7 @@ function drawRooms(pen: Pen): void {
   )
   const centre: Point = middleOf(shellLine)
   const spot: Point = [centre[0] + 24, centre[1] + 8]
-  if (isUnknown(parameters.bullaContent)) drawing.question('bulla', 'bulla', [spot[0], spot[1] - 30])
+  if (roomFill(pen) === 'unknown') drawing.question('bulla', 'bulla', [spot[0], spot[1] - 30])
   if (isUnknown(parameters.bullaWall)) {
     const low = moved(shellLine, 30)[Math.floor(shellLine.length / 2)] ?? spot
     drawing.question('bulla', 'bulla', low, 13)
@@ -113,11 +114,7 @@ function drawRooms(pen: Pen): void {
     'bulla',
     spot,
     {
-      ...label(
-        pen,
-        'bulla',
-        `${words.bullaContent[parameters.bullaContent]}; ${words.bullaWall[parameters.bullaWall]}`,
-      ),
+      ...label(pen, 'bulla', bullaState(parameters, words)),
       weight: normal ? 'anatomy' : 'finding',
     },
     whole,
@@ -201,4 +198,11 @@ function drawOpening(pen: Pen): void {
     { ...label(pen, 'leave-alone'), weight: 'surgery' },
     wedge,
   )
+}
+
+/** What is said of the bulla: after it was opened it no longer holds what it held. */
+export function bullaState(parameters: PlateParameters, words: PlateWords): string {
+  const opened = parameters.surgery.kind === 'done' && parameters.surgery.bulla === 'opened'
+  const content = opened ? words.opening.opened : words.bullaContent[parameters.bullaContent]
+  return `${content}; ${words.bullaWall[parameters.bullaWall]}`
 }

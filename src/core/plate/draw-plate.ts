@@ -1,17 +1,24 @@
+import type { Species } from '../animal/species.ts'
 import { fill } from '../outcome/finding.ts'
 import { Drawing } from './drawing.ts'
 import type { PlateFacts } from './facts.ts'
-import { mirrorPath, mirrorPoint } from './geometry.ts'
+import { mirrorPath, mirrorPoint, movedToMirror } from './geometry.ts'
 import { drawLateral } from './lateral.ts'
 import { isUnknown, operated, type PlateParameters, plateVersion } from './parameters.ts'
-import type { Box, Scene } from './scene.ts'
+import type { Box, Scene, Shape } from './scene.ts'
 import { drawTransverse } from './transverse.ts'
 import type { KeySample, PlateWords } from './words.ts'
 
-/** Both frames are symmetrical about x = 500, so that the other side fits the same frame. */
-const frames: Readonly<Record<PlateParameters['view'], Box>> = {
-  transverse: { x: 30, y: 0, width: 940, height: 900 },
-  lateral: { x: 150, y: 10, width: 700, height: 930 },
+/** All frames are symmetrical about x = 500, so that the other side fits the same frame. */
+const frames: Readonly<Record<PlateParameters['view'], Readonly<Record<Species, Box>>>> = {
+  transverse: {
+    dog: { x: 30, y: 0, width: 940, height: 900 },
+    cat: { x: 30, y: 0, width: 940, height: 900 },
+  },
+  lateral: {
+    dog: { x: 136, y: 10, width: 728, height: 930 },
+    cat: { x: 136, y: 120, width: 728, height: 820 },
+  },
 }
 
 /**
@@ -37,8 +44,8 @@ export function drawPlate(parameters: PlateParameters, facts: PlateFacts, words:
     side: parameters.side,
     view: parameters.view,
     parameters,
-    frame: frames[parameters.view],
-    shapes: mirrored ? drawing.shapes.map((shape) => ({ ...shape, path: mirrorPath(shape.path) })) : drawing.shapes,
+    frame: frames[parameters.view][parameters.species],
+    shapes: mirrored ? drawing.shapes.map(mirrorShape) : drawing.shapes,
     labels: mirrored ? drawing.labels.map((label) => ({ ...label, at: mirrorPoint(label.at) })) : drawing.labels,
     hits: mirrored ? drawing.hits.map((hit) => ({ ...hit, path: mirrorPath(hit.path) })) : drawing.hits,
     title: fill(words.title, { side: words.sides[parameters.side] }),
@@ -50,8 +57,15 @@ export function drawPlate(parameters: PlateParameters, facts: PlateFacts, words:
     rightward: mirrored ? near : far,
     key: keyOf(drawing, words),
     notes: notesOf(parameters, words),
-    scale: transverse ? { length: units * 10, text: words.scale } : null,
+    scale: transverse ? { length: units * 10, text: words.scale[parameters.species] } : null,
   }
+}
+
+/** The same shape on the other side; a sign stays readable. */
+export function mirrorShape(shape: Shape): Shape {
+  const { upright, path } = shape
+  if (!upright) return { ...shape, path: mirrorPath(path) }
+  return { ...shape, path: movedToMirror(path, upright), upright: mirrorPoint(upright) }
 }
 
 const keySamples: readonly KeySample[] = [

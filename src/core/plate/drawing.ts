@@ -49,6 +49,8 @@ export class Drawing {
       ['M', ...s(0, 0.82)],
       ['L', ...s(0, 0.9)],
     ]
-    this.add(layer, structure, [...hook, ...dot], { stroke: 'question' })
+    if (!this.has(layer)) return
+    const path = [...hook, ...dot]
+    this.shapes.push({ structure, layer, path, stroke: 'question', fill: null, upright: [x, y] })
   }
 }

@@ -86,7 +86,6 @@ export const lateralLines = [
   'cutStem',
   'cutCircle',
   'scarCircle',
-  'drain',
 ] as const
 export type LateralLine = (typeof lateralLines)[number]
 

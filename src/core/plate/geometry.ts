@@ -161,6 +161,16 @@ export function mirrorPoint([x, y]: Point): Point {
   return [round(canvas - x), y]
 }
 
+/** The same sign at the mirrored place: it moves, it does not turn round. */
+export function movedToMirror(path: Path, [x]: Point): Path {
+  const shift = (value: number) => round(value + canvas - 2 * x)
+  return path.map((own): Command => {
+    if (own[0] === 'Z') return own
+    if (own[0] === 'C') return ['C', shift(own[1]), own[2], shift(own[3]), own[4], shift(own[5]), own[6]]
+    return [own[0], shift(own[1]), own[2]]
+  })
+}
+
 /** The other side of the body: x becomes 1000 − x, nothing else changes. */
 export function mirrorPath(path: Path): Path {
   const flip = (x: number) => round(canvas - x)

@@ -1,5 +1,5 @@
 import { fill } from '../outcome/finding.ts'
-import { wallThickness } from './bulla.ts'
+import { bullaState, wallThickness } from './bulla.ts'
 import type { Drawing } from './drawing.ts'
 import type { LateralLine, PlateFacts } from './facts.ts'
 import {
@@ -43,6 +43,7 @@ export function drawLateral(drawing: Drawing, parameters: PlateParameters, all: 
     gone: surgery.kind === 'done' && surgery.canal === 'taken-away',
   }
   drawSurroundings(pen)
+  drawing.add('parotid', 'parotid', smoothClosed(pen.line('parotid')), { fill: 'gland' })
   drawBulla(pen)
   drawVessels(pen)
   drawMeatus(pen)
@@ -118,11 +119,11 @@ function drawBulla(pen: Pen): void {
     }
   }
   const spot: Point = [520, 742]
-  if (isUnknown(parameters.bullaContent)) drawing.question('bulla', 'bulla', [510, 700])
+  if (content === 'unknown') drawing.question('bulla', 'bulla', [510, 700])
   if (isUnknown(parameters.bullaWall)) drawing.question('bulla', 'bulla', [612, 716], 13)
   const normal = parameters.bullaContent === 'air' && parameters.bullaWall === 'normal'
   name(pen, 'bulla', 'bulla', spot, outline, {
-    state: `${words.bullaContent[parameters.bullaContent]}; ${words.bullaWall[parameters.bullaWall]}`,
+    state: bullaState(parameters, words),
     weight: normal ? 'anatomy' : 'finding',
   })
 }
@@ -188,7 +189,7 @@ function drawMeatus(pen: Pen): void {
       { stroke: 'fine' },
     )
   if (state === 'ruptured')
-    drawing.add('drum', 'drum', smoothClosed(nibble([x + 4, y + 16])), { fill: 'paper', stroke: 'finding' })
+    drawing.add('drum', 'drum', smoothClosed(nibble([x + 5, y + 12])), { fill: 'paper', stroke: 'finding' })
   name(pen, 'drum', 'drum', [x + radius * 0.4, y + radius * 0.1], ring, {
     state: words.drum[state],
     weight: state === 'intact' ? 'anatomy' : 'finding',
@@ -220,7 +221,7 @@ function drawFlap(pen: Pen): void {
   if (unknown) drawing.question('flap', 'flap', [506, 214])
   const top = points[Math.floor(points.length * 0.3)] ?? [0, 0]
   name(pen, 'flap', 'flap', between(top, [508, 300], 0.2), path, {
-    state: words.carriage[parameters.carriage],
+    state: parameters.carriage === 'drop' ? words.heldUp : words.carriage[parameters.carriage],
     weight: unknown ? 'finding' : 'anatomy',
   })
   const artery = line('flapArtery')
@@ -319,7 +320,7 @@ function drawMass(pen: Pen): void {
 function drawParotid(pen: Pen): void {
   const points = pen.line('parotid')
   const path = smoothClosed(points)
-  pen.drawing.add('parotid', 'parotid', path, { stroke: 'gland' })
+  pen.drawing.add('parotid', 'parotid', path, { stroke: 'context' })
   name(pen, 'parotid', 'parotid', between(points[7] ?? [0, 0], [520, 700], 0.2), path)
 }
 

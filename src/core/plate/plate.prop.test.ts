@@ -4,7 +4,7 @@ import { plateFacts } from '#content/plate/plate-facts.ts'
 import { plateInEnglish } from '#content/wording/plate.ts'
 import { sides, speciesList } from '../animal/species.ts'
 import { describePlate } from './describe.ts'
-import { drawPlate } from './draw-plate.ts'
+import { drawPlate, mirrorShape } from './draw-plate.ts'
 import { mirrorPath, mirrorPoint, type Point } from './geometry.ts'
 import { cross, layoutPlate, type PlacedLabel } from './layout.ts'
 import {
@@ -127,7 +127,11 @@ describe('a plate of any ear', () => {
       fc.property(anyEar, (parameters) => {
         const left = draw({ ...parameters, side: 'LEFT' })
         const right = draw({ ...parameters, side: 'RIGHT' })
-        expect(left.shapes.map(({ path }) => path)).toEqual(right.shapes.map(({ path }) => mirrorPath(path)))
+        const drawnRight = right.shapes.filter(({ upright }) => !upright)
+        expect(left.shapes.filter(({ upright }) => !upright)).toEqual(
+          drawnRight.map((shape) => ({ ...shape, path: mirrorPath(shape.path) })),
+        )
+        expect(left.shapes).toEqual(right.shapes.map(mirrorShape))
         expect(left.hits).toEqual(right.hits.map((hit) => ({ ...hit, path: mirrorPath(hit.path) })))
         expect(left.labels).toEqual(right.labels.map((label) => ({ ...label, at: mirrorPoint(label.at) })))
         expect([left.leftward, left.rightward]).toEqual([right.rightward, right.leftward])

@@ -51,8 +51,8 @@ export type StrokeRole =
   | 'faint'
   | 'context'
   | 'midline'
-  | 'gland'
   | 'drum'
+  | 'ossicle'
   | 'nerve'
   | 'nerve-behind'
   | 'vein'
@@ -89,6 +89,8 @@ export type Shape = {
   readonly path: Path
   readonly stroke: StrokeRole | null
   readonly fill: FillRole | null
+  /** The middle of a sign that is never mirrored, like a question mark. */
+  readonly upright?: Point
 }
 
 /** A word that belongs to a point of the drawing; where it stands on the sheet is decided by the layout. */

@@ -111,10 +111,10 @@ function strokeSvg({ theme, line }: Sheet, d: string, role: StrokeRole): string 
   const dash = look.dash
     ? ` stroke-dasharray="${look.dash.map((part) => n(part * Math.max(line, 0.75))).join(' ')}"`
     : ''
-  const cap = look.core ? ' stroke-linecap="butt"' : ''
+  const cap = look.core && !look.inside ? ' stroke-linecap="butt"' : ''
   const outer = `<path d="${d}" stroke="${colours[look.colour]}" stroke-width="${n(look.width * line)}"${dash}${cap}/>`
   return look.core
-    ? `${outer}<path d="${d}" stroke="${colours.paper}" stroke-width="${n(look.core * line)}"${cap}/>`
+    ? `${outer}<path d="${d}" stroke="${colours[look.inside ?? 'paper']}" stroke-width="${n(look.core * line)}"${cap}/>`
     : outer
 }
 

@@ -64,24 +64,25 @@ export const inks: Readonly<Record<Theme, Inks>> = {
   },
 }
 
-export type Line = {
+export type InkLine = {
   readonly colour: 'ink' | 'quiet' | 'accent' | 'paper'
   readonly width: number
   readonly dash?: readonly number[]
   /** A lighter line inside makes a tube of it. */
   readonly core?: number
+  readonly inside?: 'bone'
 }
 
 /** Weight, dash and tube say what a line is; the colour only repeats it. */
-export const lines: Readonly<Record<StrokeRole, Line>> = {
+export const lines: Readonly<Record<StrokeRole, InkLine>> = {
   outline: { colour: 'ink', width: 1.7 },
   bone: { colour: 'ink', width: 2.1 },
   fine: { colour: 'ink', width: 0.8 },
   faint: { colour: 'quiet', width: 0.7 },
   context: { colour: 'quiet', width: 0.9 },
   midline: { colour: 'quiet', width: 0.8, dash: [14, 4, 1, 4] },
-  gland: { colour: 'quiet', width: 1.1, dash: [9, 3] },
   drum: { colour: 'ink', width: 3 },
+  ossicle: { colour: 'ink', width: 4.6, core: 2.6, inside: 'bone' },
   nerve: { colour: 'ink', width: 3.8, core: 2 },
   'nerve-behind': { colour: 'ink', width: 2.6, dash: [0.1, 4.6] },
   vein: { colour: 'ink', width: 6.4, core: 4.6 },

@@ -67,19 +67,16 @@ export function label(pen: Pen, structure: StructureId, state: string | null = n
 }
 
 function drawBody(pen: Pen): void {
-  const { drawing, line } = pen
-  const flap = line('flapErectOuter').slice(0, 1)
-  const mouth = [centreAt(pen.canal, 0.1)]
-  drawing.add(
-    'surroundings',
-    'body',
-    straightEnds([...line('skin')].reverse(), [...mouth, ...flap], line('headSkin')),
-    {
-      fill: 'tissue',
-    },
-  )
+  const { drawing, line, gone } = pen
+  const scar = line('scar')
+  const low = scar.at(-1)?.[1] ?? 0
+  const skin = gone ? line('skin').filter(([, y]) => y > low + 20) : line('skin')
+  const top = gone ? [...scar].reverse() : [centreAt(pen.canal, 0.1), line('flapErectOuter')[1] ?? ([0, 0] as const)]
+  drawing.add('surroundings', 'body', joined([...skin].reverse(), top, line('headSkin'), [[1000, 1000]]), {
+    fill: 'tissue',
+  })
   drawing.add('surroundings', 'body', smooth(line('headSkin')), { stroke: 'context' })
-  drawing.add('surroundings', 'body', smooth(line('skin')), { stroke: 'context' })
+  drawing.add('surroundings', 'body', smooth(gone ? [...scar.slice(-1), ...skin] : skin), { stroke: 'context' })
   const muscle = smoothClosed(line('temporalMuscle'))
   drawing.add('surroundings', 'temporal-muscle', muscle, { fill: 'muscle', stroke: 'faint' })
   drawing.name('surroundings', 'temporal-muscle', middle(line('temporalMuscle')), label(pen, 'temporal-muscle'), muscle)
@@ -89,10 +86,10 @@ function drawBody(pen: Pen): void {
   const gland = smoothClosed(line('parotid'))
   drawing.add('parotid', 'parotid', gland, { fill: 'gland', stroke: 'faint' })
   drawing.name('parotid', 'parotid', at(line('parotid'), 0.52, 26), label(pen, 'parotid'), gland)
-  const brain = straightEnds(line('brain'), [], [])
+  const brain = smoothClosed(line('brain'))
   drawing.add('surroundings', 'brain', brain, { fill: 'brain' })
   drawing.name('surroundings', 'brain', [800, 210], label(pen, 'brain'), brain)
-  drawing.add('surroundings', 'body', straightEnds(line('skull'), [], []), { fill: 'bone', stroke: 'bone' })
+  drawing.add('surroundings', 'body', smoothClosed(line('skull')), { fill: 'bone', stroke: 'bone' })
   drawing.add(
     'surroundings',
     'body',
@@ -102,11 +99,6 @@ function drawBody(pen: Pen): void {
     ]),
     { stroke: 'midline' },
   )
-}
-
-/** Closed outline of a smooth line, some corners and another smooth line. */
-function straightEnds(first: readonly Point[], corners: readonly Point[], second: readonly Point[]) {
-  return second.length === 0 ? smoothClosed(first) : joined(first, corners, second, [[1000, 1000]])
 }
 
 /** The mean of the points of an outline. */
@@ -130,7 +122,7 @@ function drawBehind(pen: Pen): void {
     'carotid-branch',
     'flap-artery',
     line('flapArtery')[2] ?? [0, 0],
-    label(pen, 'flap-artery'),
+    { ...label(pen, 'flap-artery', pen.words.behind) },
     band(line('flapArtery')),
   )
   for (const name of ['nerve', 'nerveBuccal'] as const) {
@@ -138,7 +130,13 @@ function drawBehind(pen: Pen): void {
   }
   const nerve = line('nerve')
   drawing.add('facial-nerve', 'nerve-foramen', circle(nerve[0] ?? [0, 0], 7), { stroke: 'bone', fill: 'paper' })
-  drawing.name('facial-nerve', 'facial-nerve', nerve[5] ?? [0, 0], label(pen, 'facial-nerve'), band(nerve))
+  drawing.name(
+    'facial-nerve',
+    'facial-nerve',
+    nerve[5] ?? [0, 0],
+    { ...label(pen, 'facial-nerve', pen.words.behind) },
+    band(nerve),
+  )
 }
 
 /** The area of a line that a finger can hit. */
@@ -300,7 +298,9 @@ function drawLumen(pen: Pen, part: Part, lumen: Canal, outside: Canal): void {
   for (const wall of bothWalls) {
     drawing.add(layer, layer, joined(here[wall], [...skin[wall]].reverse()), { fill: 'lining' })
   }
-  drawing.add(layer, layer, tube(here), { fill: unseen ? 'unknown' : 'paper' })
+  drawing.add(layer, layer, to === 1 ? joined(here.outer, drumLine(pen), [...here.inner].reverse()) : tube(here), {
+    fill: unseen ? 'unknown' : 'paper',
+  })
   const edge = unseen ? 'unknown' : grade === 'none' ? 'outline' : 'finding'
   for (const wall of bothWalls) {
     drawing.add(layer, layer, smooth(skin[wall]), { stroke: 'faint' })
@@ -316,6 +316,11 @@ function drawLumen(pen: Pen, part: Part, lumen: Canal, outside: Canal): void {
     { ...label(pen, layer, words.narrowing[grade]), weight },
     tube(stretch(outside, from, to)),
   )
+}
+
+/** The drum from its lower, medial edge to its upper, lateral one. */
+function drumLine({ line }: Pen): Point[] {
+  return [...line('drumUpper'), ...line('drumLower').slice(1)].reverse()
 }
 
 function nameCartilage(pen: Pen): void {
@@ -391,7 +396,7 @@ function drawDrum(pen: Pen): void {
   drawing.name('horizontal-canal', 'bony-meatus', roof, label(pen, 'bony-meatus'), null)
   for (const bone of ['malleus', 'incus', 'stapes'] as const) {
     if (gone && bone === 'malleus') continue
-    drawing.add('bulla', 'ossicles', smooth(line(bone)), { stroke: 'bone' })
+    drawing.add('bulla', 'ossicles', smooth(line(bone)), { stroke: 'ossicle' })
   }
   drawing.name('bulla', 'ossicles', line('incus')[1] ?? [0, 0], label(pen, 'ossicles'), null)
   if (gone) return
@@ -477,7 +482,7 @@ function drawBefore(pen: Pen): void {
     'facial-nerve',
     'nerve-to-lids',
     line('nerveToLids')[4] ?? [0, 0],
-    label(pen, 'nerve-to-lids'),
+    { ...label(pen, 'nerve-to-lids', pen.words.before) },
     band(line('nerveToLids')),
   )
   for (const name of ['carotid', 'maxillaryArtery'] as const) {
@@ -495,15 +500,19 @@ function drawBefore(pen: Pen): void {
     'carotid-branch',
     'temple-artery',
     line('templeArtery')[5] ?? [0, 0],
-    label(pen, 'temple-artery'),
+    { ...label(pen, 'temple-artery', pen.words.before) },
     band(line('templeArtery')),
   )
   drawing.add('retroglenoid-vein', 'retroglenoid-vein', smooth(line('vein')), { stroke: 'vein' })
+  drawing.add('retroglenoid-vein', 'retroglenoid-vein', circle(line('vein')[0] ?? [0, 0], 8), {
+    fill: 'paper',
+    stroke: 'bone',
+  })
   drawing.name(
     'retroglenoid-vein',
     'retroglenoid-vein',
     line('vein')[4] ?? [0, 0],
-    label(pen, 'retroglenoid-vein'),
+    { ...label(pen, 'retroglenoid-vein', pen.words.before) },
     band(line('vein')),
   )
   drawing.add('surroundings', 'hypoglossal-nerve', smooth(line('hypoglossal')), { stroke: 'nerve' })

@@ -63,7 +63,11 @@ export type PlateWords = {
     readonly operationNotDrawn: string
     readonly mineralNotProof: string
   }
-  readonly scale: string
+  readonly scale: Readonly<Record<Species, string>>
+  /** Of structures towards the nose and towards the tail of the section. */
+  readonly heldUp: string
+  readonly before: string
+  readonly behind: string
   readonly described: {
     /** Hold {side}, {species}, {view}. */
     readonly opening: string
