@@ -141,6 +141,10 @@ export const plateInEnglish = {
       'opened-bulla': 'opened bulla',
     },
     notDrawn: 'Switched off in this drawing: {list}.',
-    named: 'Named in the drawing: {list}.',
+    named: 'Also drawn: {list}.',
+    found: 'Found or not known: {list}.',
+    surgery: 'The operation: {list}.',
+    afterwards:
+      'There is no opening and no canal any more: a dotted outline shows where it lay, soft tissue fills the place, and the skin is closed over it. The flap, the facial nerve, the promontory and the inner ear are still there.',
   },
 } as const satisfies PlateWords

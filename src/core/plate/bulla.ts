@@ -189,6 +189,7 @@ function drawOpening(pen: Pen): void {
     },
     piece,
   )
+  if (!planned) return
   const wedge = smoothClosed(line('leaveAlone'))
   drawing.add('opened-bulla', 'leave-alone', wedge, { fill: 'leave-alone', stroke: 'faint' })
   drawing.name(

@@ -1,7 +1,7 @@
 import { fill } from '../outcome/finding.ts'
 import { notesOf } from './draw-plate.ts'
-import { layers, type PlateParameters } from './parameters.ts'
-import type { Scene } from './scene.ts'
+import { canalIsGone, layers, type PlateParameters } from './parameters.ts'
+import type { Scene, SceneLabel } from './scene.ts'
 import type { PlateWords } from './words.ts'
 
 /**
@@ -18,12 +18,27 @@ export function describePlate(scene: Scene, words: PlateWords): string {
     species: words.species[scene.species].toLowerCase(),
     view: words.views[scene.view],
   }
-  const said = scene.labels.map(({ text, state }) => (state === null ? text : `${text}: ${state}`))
+  const said = (weight: SceneLabel['weight']) =>
+    scene.labels
+      .filter((label) => label.weight === weight)
+      .map(({ text, state }) => (state === null ? text : `${text}: ${state}`))
+      .join('; ')
+  const { found, surgery, named } = described
+  const lists = (
+    [
+      ['finding', found],
+      ['surgery', surgery],
+      ['anatomy', named],
+    ] as const
+  ).flatMap(([weight, template]) => {
+    const list = said(weight)
+    return list === '' ? [] : [fill(template, { list })]
+  })
   const off = layers.filter((layer) => !parameters.layers.includes(layer)).map((layer) => described.layers[layer])
   return [
     fill(described.opening, place),
-    described.relations[scene.view][scene.species],
-    fill(described.named, { list: said.join('; ') }),
+    canalIsGone(parameters) ? described.afterwards : described.relations[scene.view][scene.species],
+    ...lists,
     ...(off.length > 0 ? [fill(described.notDrawn, { list: off.join(', ') })] : []),
     ...notesOf(parameters, words),
   ].join(' ')

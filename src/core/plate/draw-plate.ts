@@ -4,7 +4,7 @@ import { Drawing } from './drawing.ts'
 import type { PlateFacts } from './facts.ts'
 import { mirrorPath, mirrorPoint, movedToMirror } from './geometry.ts'
 import { drawLateral } from './lateral.ts'
-import { isUnknown, operated, type PlateParameters, plateVersion } from './parameters.ts'
+import { canalIsGone, isUnknown, operated, type PlateParameters, plateVersion } from './parameters.ts'
 import type { Box, Scene, Shape } from './scene.ts'
 import { drawTransverse } from './transverse.ts'
 import type { KeySample, PlateWords } from './words.ts'
@@ -92,11 +92,12 @@ export function notesOf(parameters: PlateParameters, words: PlateWords): string[
   const { notes } = words
   const { narrowing, mass, surgery, mineral } = parameters
   const operation = operated(surgery)
+  const gone = canalIsGone(parameters)
   return [
     ...(mass.kind === 'not-assessed' ? [notes.massNotAssessed] : []),
     ...(mass.kind === 'place-not-recorded' ? [notes.massPlaceNotRecorded] : []),
-    ...(narrowing.recorded === 'whole' && !isUnknown(narrowing.vertical) ? [notes.wholeCanal] : []),
-    ...(mineral === 'yes' ? [notes.mineralNotProof] : []),
+    ...(!gone && narrowing.recorded === 'whole' && !isUnknown(narrowing.vertical) ? [notes.wholeCanal] : []),
+    ...(!gone && mineral === 'yes' ? [notes.mineralNotProof] : []),
     ...(surgery.kind === 'not-drawn' ? [notes.operationNotDrawn] : []),
     ...(operation?.incision === 'not-recorded' ? [notes.incisionNotRecorded] : []),
     ...(operation?.canal === 'not-recorded' ? [notes.removalNotRecorded] : []),

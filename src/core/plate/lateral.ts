@@ -14,7 +14,7 @@ import {
   smooth,
   smoothClosed,
 } from './geometry.ts'
-import { isUnknown, type Layer, operated, type PlateParameters } from './parameters.ts'
+import { canalIsGone, isUnknown, type Layer, operated, type PlateParameters } from './parameters.ts'
 import type { FillRole, SceneLabel, StructureId } from './scene.ts'
 import { band, stitches } from './transverse.ts'
 import type { PlateWords } from './words.ts'
@@ -32,7 +32,6 @@ type Pen = {
 /** The left ear from its own side, nose to the left, deep layers first: what the surgeon meets from the skin inwards. */
 export function drawLateral(drawing: Drawing, parameters: PlateParameters, all: PlateFacts, words: PlateWords): void {
   const facts = all[parameters.species].lateral
-  const { surgery } = parameters
   const pen: Pen = {
     drawing,
     parameters,
@@ -40,7 +39,7 @@ export function drawLateral(drawing: Drawing, parameters: PlateParameters, all: 
     all,
     words,
     line: (name) => pointsOf(facts.lines[name].value),
-    gone: surgery.kind === 'done' && surgery.canal === 'taken-away',
+    gone: canalIsGone(parameters),
   }
   drawSurroundings(pen)
   drawing.add('parotid', 'parotid', smoothClosed(pen.line('parotid')), { fill: 'gland' })
@@ -339,6 +338,7 @@ function drawOpening(pen: Pen): void {
     state: words.surgery[surgery.kind],
     weight: 'surgery',
   })
+  if (surgery.kind === 'done') return
   const wedge = smoothClosed(line('leaveAlone'))
   drawing.add('opened-bulla', 'leave-alone', wedge, { fill: 'leave-alone', stroke: 'faint' })
   name(pen, 'opened-bulla', 'leave-alone', line('leaveAlone')[1], wedge, { weight: 'surgery' })

@@ -93,3 +93,8 @@ export function isUnknown(state: string): boolean {
 export function operated(surgery: Surgery): Extract<Surgery, { kind: 'planned' | 'done' }> | null {
   return surgery.kind === 'planned' || surgery.kind === 'done' ? surgery : null
 }
+
+/** After the ablation there is no canal, no drum and no opening. */
+export function canalIsGone({ surgery }: Pick<PlateParameters, 'surgery'>): boolean {
+  return surgery.kind === 'done' && surgery.canal === 'taken-away'
+}

@@ -15,7 +15,7 @@ import {
   smoothClosed,
   straight,
 } from './geometry.ts'
-import { isUnknown, type Narrowing, type PlateParameters } from './parameters.ts'
+import { canalIsGone, isUnknown, type Narrowing, type PlateParameters } from './parameters.ts'
 import type { StructureId } from './scene.ts'
 import type { PlateWords } from './words.ts'
 
@@ -39,8 +39,7 @@ export function drawTransverse(
   words: PlateWords,
 ): void {
   const facts = all[parameters.species].transverse
-  const { surgery } = parameters
-  const gone = surgery.kind === 'done' && surgery.canal === 'taken-away'
+  const gone = canalIsGone(parameters)
   const pen: Pen = {
     drawing,
     parameters,

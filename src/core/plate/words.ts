@@ -77,5 +77,9 @@ export type PlateWords = {
     readonly notDrawn: string
     /** Holds {list}. */
     readonly named: string
+    readonly found: string
+    readonly surgery: string
+    /** Instead of the relations, once the canal is gone. */
+    readonly afterwards: string
   }
 }
