@@ -6,6 +6,10 @@ export const reportInEnglish = {
   signed: 'Summary signed by {person} on {when}.',
   otherSideWord: 'Side in doubt',
   otherSide: 'The booking says {booked}, the signed summary says {signed}. A person must settle it.',
+  plates: {
+    'as-found': 'The {side} ear as it was found, drawn from the entries',
+    'as-left': 'The {side} ear as it was left, drawn from the entries',
+  },
   headings: {
     operation: '{side} ear: operation',
     course: '{side} ear: course of the operation',

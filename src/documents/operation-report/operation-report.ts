@@ -7,6 +7,7 @@ import { procedureNamed } from '#core/procedures/procedure.ts'
 import { type Moment, minutesBetween, sayMoment } from '#core/time/moment.ts'
 import { isAbout, type Operation, operationOf, paperOf } from '../case/case-words.ts'
 import { notYet, type PaperDefinition } from '../case/paper-input.ts'
+import { platePicture } from '../plate/plate-picture.ts'
 import { type Block, facts, heading, paragraph } from '../render/model.ts'
 import { countBlocks } from './counts.ts'
 import { courseTable } from './course.ts'
@@ -36,6 +37,7 @@ export const operationReport: PaperDefinition = {
         ...state(file, operation),
         titled('operation'),
         operationFacts(file, operation, procedure.name),
+        ...plates(file, operation),
         titled('course'),
         courseTable(theCase, operation.id, procedure),
         titled('drugs'),
@@ -52,6 +54,18 @@ export const operationReport: PaperDefinition = {
       ],
     })
   },
+}
+
+/** The ear as it was found and as it was left, drawn from the entries alone. */
+function plates({ theCase }: CaseFile, { id, side }: Operation): Block[] {
+  const drawn = (show: 'as-found' | 'as-left') =>
+    platePicture(
+      theCase,
+      side,
+      { view: 'transverse', show, operation: id },
+      fill(words.plates[show], { side: papersInEnglish.sides[side] }),
+    )
+  return [...drawn('as-found'), ...drawn('as-left')]
 }
 
 /** Draft or signed; and a side that two entries name differently is never passed over. */

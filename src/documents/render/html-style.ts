@@ -26,6 +26,9 @@ tbody th, .strong { font-weight: 600; }
 td.big { font-size: 1.6em; font-weight: 700; line-height: 1.1; }
 dl div { display: grid; grid-template-columns: minmax(9rem, 1fr) 3fr; gap: 1rem; padding: 0.2em 0; }
 dt { color: var(--quiet); } dd { margin: 0; }
+figure.picture { margin: 1.2em 0; break-inside: avoid; }
+figure.picture svg { max-width: 100%; height: auto; }
+figure.picture figcaption { color: var(--quiet); font-size: 0.9em; }
 aside { border-left: 4px solid var(--accent); padding: 0.2em 0 0.2em 1em; margin: 1.2em 0; }
 aside.stop { border: 3px solid var(--ink); padding: 0.6em 1em; }
 aside.calm { border-left-color: var(--line); }

@@ -39,3 +39,8 @@ test('A tone is said in words', () => {
 test('The caution stands in the foot that is repeated on every printed page', () => {
   expect(page).toMatch(/<footer><p class="caution">Decision support/)
 })
+
+test('A picture stands in the page as a drawing with its caption, and names no other address', () => {
+  expect(page).toContain('<figure class="picture"><svg width="40"')
+  expect(page).toMatch(/<figcaption dir="auto">Drawn for &lt;script&gt;/)
+})

@@ -54,11 +54,18 @@ function blockHtml(block: Block): string {
         .join('')}</div>`
     case 'big':
       return `<p class="big">${escaped(block.text)}${block.note === null ? '' : `<small>${escaped(block.note)}</small>`}</p>`
+    case 'picture':
+      return `<figure class="picture">${inPage(block.svg)}<figcaption dir="auto">${escaped(block.caption)}</figcaption></figure>`
     case 'page-break':
       return '<div class="page-break"></div>'
     default:
       return never(block)
   }
+}
+
+/** Inside a page an SVG needs no name space; without it the page names no other address. */
+function inPage(svg: string): string {
+  return svg.replace(' xmlns="http://www.w3.org/2000/svg"', '')
 }
 
 function tableHtml({ caption, columns, rows, rowHeader }: Table): string {

@@ -58,6 +58,8 @@ export type Block =
   | { readonly kind: 'facts'; readonly facts: readonly { readonly term: string; readonly value: Words }[] }
   | { readonly kind: 'signatures'; readonly lines: readonly string[] }
   | { readonly kind: 'big'; readonly text: string; readonly note: string | null }
+  /** A drawing our own code made (`svg`, complete in itself) and the same in words, for whoever cannot see it. */
+  | { readonly kind: 'picture'; readonly svg: string; readonly alt: string; readonly caption: string }
   | { readonly kind: 'page-break' }
 
 export const heading = (level: 1 | 2 | 3, text: string): Block => ({ kind: 'heading', level, text })

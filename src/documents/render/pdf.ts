@@ -75,6 +75,8 @@ function blockData(block: Block): unknown {
       return { ...block, text: printable(block.text), note: block.note === null ? null : printable(block.note) }
     case 'signatures':
       return { ...block, lines: block.lines.map(printable) }
+    case 'picture':
+      return { ...block, alt: printable(block.alt), caption: printable(block.caption) }
     case 'page-break':
       return block
   }

@@ -49,6 +49,12 @@ export const samplePaper: Paper = checked({
     { kind: 'callout', tone: 'calm', word: 'Good to know', lines: ['calm'] },
     { kind: 'big', text: '1.6 mL', note: 'of 5 mg/mL' },
     { kind: 'signatures', lines: ['Surgeon', hostile[0]] },
+    {
+      kind: 'picture',
+      svg: '<svg xmlns="http://www.w3.org/2000/svg" width="40" height="20" viewBox="0 0 40 20" role="img"><title>LEFT EAR</title><path d="M0 0L40 20" stroke="#000"/></svg>',
+      alt: `A line that falls to the right ${hostile[4]}`,
+      caption: `Drawn for ${hostile[2]}`,
+    },
     { kind: 'page-break' },
     heading(3, 'Third'),
     paragraph('The end.'),

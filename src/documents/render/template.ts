@@ -127,6 +127,11 @@ export const template = String.raw`
   if block.note != none { linebreak(); text(size: if wall { 11pt } else { base * 0.9 }, fill: quiet, block.note) }
 })
 
+#let picture(block) = std.block(breakable: false, above: 1.3em, below: 1.6em, width: 100%, {
+  image(bytes(block.svg), format: "svg", width: 100%, alt: block.alt)
+  text(size: 0.9em, fill: quiet, block.caption)
+})
+
 #let set-block(block) = {
   if block.kind == "heading" { heading(level: block.level + 1, text(block.text)) }
   else if block.kind == "paragraph" { par(words(block.words)) }
@@ -139,6 +144,7 @@ export const template = String.raw`
   else if block.kind == "facts" { pairs(block) }
   else if block.kind == "signatures" { signatures(block) }
   else if block.kind == "big" { big(block) }
+  else if block.kind == "picture" { picture(block) }
   else if block.kind == "page-break" { pagebreak(weak: true) }
   else { panic("unknown block") }
 }

@@ -55,3 +55,8 @@ test('A row that does not fill its columns is a bug of the paper', () => {
   if (!table) throw new Error('The sample has a table.')
   expect(() => checked({ ...samplePaper, blocks: [{ ...table, rows: [['only one']] }] })).toThrow('does not fill')
 })
+
+test('A picture is printed as its description', () => {
+  const blocks = [{ kind: 'picture' as const, svg: '<svg/>', alt: 'A line that falls.', caption: 'The LEFT ear' }]
+  expect(renderText({ ...samplePaper, blocks })).toContain('[The LEFT ear]\nA line that falls.')
+})

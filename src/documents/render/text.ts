@@ -31,6 +31,8 @@ function blockText(block: Block): string {
       return block.lines.map((line) => `${printable(line)}: ______________________  Date: ____________`).join('\n')
     case 'big':
       return `>> ${printable(block.text)}${block.note === null ? '' : `\n   ${printable(block.note)}`}`
+    case 'picture':
+      return `[${printable(block.caption)}]\n${printable(block.alt)}`
     case 'page-break':
       return '· · ·'
     default:
