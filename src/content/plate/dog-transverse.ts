@@ -9,7 +9,7 @@ export const dogTransverse = {
       575,533 556,461  630,537 582,456  688,543 600,455`,
     ...drawn,
   },
-  parts: { value: { bend: 0.46, auricularEnd: 0.7, annularStart: 0.66, annularEnd: 0.94 }, ...drawn },
+  parts: { value: { bend: 0.46, auricularEnd: 0.74, annularStart: 0.7, annularEnd: 0.94 }, ...drawn },
   unitsPerMillimetre: { value: 12, ...drawn },
   wall: { value: 13, ...drawn },
   rooms: { kind: 'one', ridge: { value: '659,612 676,606 688,594 694,578', ...drawn } },

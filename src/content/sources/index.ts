@@ -27,6 +27,7 @@ import { bsavaTable623 } from './bsava-table-6-23.ts'
 import { canVetJ2021Gabapentin } from './can-vet-j-2021-gabapentin.ts'
 import { canadianAcepromazineLabel } from './canadian-acepromazine-label.ts'
 import { carprofenUkSpc } from './carprofen-uk-spc.ts'
+import { catBullaWall2024 } from './cat-bulla-wall-2024.ts'
 import { caulfield2022 } from './caulfield-2022.ts'
 import { cefalexinUkSpc } from './cefalexin-uk-spc.ts'
 import { cefovecinEuSpc } from './cefovecin-eu-spc.ts'
@@ -55,6 +56,7 @@ import { chen2007 } from './chen-2007.ts'
 import { cliniciansBriefBilateralAblation } from './clinicians-brief-bilateral-ablation.ts'
 import { cliniciansBriefFluids } from './clinicians-brief-fluids.ts'
 import { cliniciansBriefOpioidAlternatives } from './clinicians-brief-opioid-alternatives.ts'
+import { cole2009 } from './cole-2009.ts'
 import { coleman2016 } from './coleman-2016.ts'
 import { commonPractice } from './common-practice.ts'
 import { criFormulaPage } from './cri-formula-page.ts'
@@ -64,6 +66,7 @@ import { dexmedetomidineUsLabel } from './dexmedetomidine-us-label.ts'
 import { doyle2004 } from './doyle-2004.ts'
 import { dripRatePage } from './drip-rate-page.ts'
 import { dvm360Hypotension } from './dvm360-hypotension.ts'
+import { earCanalHistology2009 } from './ear-canal-histology-2009.ts'
 import { enrofloxacinEuSuspension } from './enrofloxacin-eu-suspension.ts'
 import { esposito2026 } from './esposito-2026.ts'
 import { eyeCareTexts } from './eye-care-texts.ts'
@@ -86,6 +89,7 @@ import { hl7FhirR4 } from './hl7-fhir-r4.ts'
 import { house2015Wsava } from './house-2015-wsava.ts'
 import { houseJudgement } from './house-judgement.ts'
 import { housePolicy } from './house-policy.ts'
+import { icatcareEarAnatomy } from './icatcare-ear-anatomy.ts'
 import { imai2019 } from './imai-2019.ts'
 import { internationalPound } from './international-pound.ts'
 import { iscaidTexts } from './iscaid-texts.ts'
@@ -164,6 +168,7 @@ import { vetSurg2006Gravimetric } from './vet-surg-2006-gravimetric.ts'
 import { vetTimesIvAnaesthesia } from './vet-times-iv-anaesthesia.ts'
 import { vetTimesSedationOverview } from './vet-times-sedation-overview.ts'
 import { vet3602016Lipid } from './vet360-2016-lipid.ts'
+import { veteriankeyEarCanalExamination } from './veteriankey-ear-canal-examination.ts'
 import { vetprepTransfusion } from './vetprep-transfusion.ts'
 import { vetsurgeryonlineProphylaxis } from './vetsurgeryonline-prophylaxis.ts'
 import { vin8896829 } from './vin-8896829.ts'
@@ -208,6 +213,7 @@ export const sources = [
   canVetJ2021Gabapentin,
   canadianAcepromazineLabel,
   carprofenUkSpc,
+  catBullaWall2024,
   caulfield2022,
   cefalexinUkSpc,
   cefovecinEuSpc,
@@ -236,6 +242,7 @@ export const sources = [
   cliniciansBriefBilateralAblation,
   cliniciansBriefFluids,
   cliniciansBriefOpioidAlternatives,
+  cole2009,
   coleman2016,
   commonPractice,
   criFormulaPage,
@@ -245,6 +252,7 @@ export const sources = [
   doyle2004,
   dripRatePage,
   dvm360Hypotension,
+  earCanalHistology2009,
   enrofloxacinEuSuspension,
   esposito2026,
   eyeCareTexts,
@@ -267,6 +275,7 @@ export const sources = [
   house2015Wsava,
   houseJudgement,
   housePolicy,
+  icatcareEarAnatomy,
   imai2019,
   internationalPound,
   iscaidTexts,
@@ -345,6 +354,7 @@ export const sources = [
   vetTimesIvAnaesthesia,
   vetTimesSedationOverview,
   vet3602016Lipid,
+  veteriankeyEarCanalExamination,
   vetprepTransfusion,
   vetsurgeryonlineProphylaxis,
   vin8896829,

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { earDimensions } from '#content/plate/dimensions.ts'
 import { plateFacts } from '#content/plate/plate-facts.ts'
 import { plateInEnglish } from '#content/wording/plate.ts'
 import { speciesList } from '../animal/species.ts'
@@ -301,5 +302,39 @@ describe.each(speciesList)('the lateral plate of the %s (LEFT, nose to the left)
     expect(from - rostral).toBeGreaterThan(2 * (caudal - to))
     expect(mean(cut)[0]).toBeGreaterThan(mean(aside(species, 'leaveAlone'))[0])
     expect(Math.min(...cut.map(([, y]) => y))).toBeGreaterThan(meatus[1])
+  })
+})
+
+describe('the sizes of the master drawings, in their own millimetres', () => {
+  const inMillimetres = (species: 'dog' | 'cat', from: number, to: number) =>
+    lengthOf(centreLine(species, from, to)) / plateFacts[species].transverse.unitsPerMillimetre.value
+  const { bend: dogBend } = plateFacts.dog.transverse.parts.value
+  const { bend: catBend } = plateFacts.cat.transverse.parts.value
+
+  it('give the dog a canal within one deviation of 5.3 ± 1.0 cm (histology of the canal 2009, 40 ears)', () => {
+    const { mean: published, deviation } = earDimensions.dogCanal.value
+    expect(Math.abs(inMillimetres('dog', 0, 1) - published.value.toNumber())).toBeLessThan(deviation.value.toNumber())
+  })
+
+  it('give the vertical part of the dog about an inch (Cole 2009)', () => {
+    const published = earDimensions.dogVertical.value.value.toNumber()
+    expect(Math.abs(inMillimetres('dog', 0, dogBend) - published)).toBeLessThan(5)
+  })
+
+  it('give the dog a ring within two deviations of 1.2 ± 0.2 cm (histology of the canal 2009)', () => {
+    const { annularStart, annularEnd } = plateFacts.dog.transverse.parts.value
+    const { mean: published, deviation } = earDimensions.dogAnnular.value
+    const drawn = inMillimetres('dog', annularStart, annularEnd)
+    expect(Math.abs(drawn - published.value.toNumber())).toBeLessThan(2 * deviation.value.toNumber())
+  })
+
+  it('give the horizontal part of the cat about 1 cm of cartilage, bone and skin to the middle of the drum (icatcare.org)', () => {
+    const published = earDimensions.catHorizontal.value.value.toNumber()
+    expect(Math.abs(inMillimetres('cat', catBend, 1) - published)).toBeLessThan(6)
+  })
+
+  it('give the wall of the cat’s bulla 1.0 mm (CT of cats 2024)', () => {
+    const { wall, unitsPerMillimetre } = plateFacts.cat.transverse
+    expect(wall.value / unitsPerMillimetre.value).toBeCloseTo(earDimensions.catBullaWall.value.mean.value.toNumber(), 1)
   })
 })

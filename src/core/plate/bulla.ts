@@ -1,7 +1,7 @@
 import { joined, moved, type Path, type Point, pointsOf, sampled, smooth, smoothClosed } from './geometry.ts'
 import { isUnknown, operated, type PlateParameters } from './parameters.ts'
+import { label, type Pen } from './pen.ts'
 import type { FillRole } from './scene.ts'
-import { label, type Pen } from './transverse.ts'
 import type { PlateWords } from './words.ts'
 
 /** Middle ear of the transverse plate: wall, rooms, what fills them, promontory, inner ear, tube; and the opening. */

@@ -38,7 +38,8 @@ export class Drawing {
   }
 
   /** A question mark, drawn as a line so that it needs no font: this was not assessed. */
-  question(layer: Layer, structure: StructureId, [x, y]: Point, size = 17): void {
+  question(layer: Layer, structure: StructureId, at: Point, size = 17): void {
+    const [x, y] = [round(at[0]), round(at[1])]
     const s = (dx: number, dy: number) => [round(x + dx * size), round(y + dy * size)] as const
     const hook: Path = [
       ['M', ...s(-0.45, -0.5)],

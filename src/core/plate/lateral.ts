@@ -1,38 +1,18 @@
-import { fill } from '../outcome/finding.ts'
 import { bullaState, wallThickness } from './bulla.ts'
 import type { Drawing } from './drawing.ts'
 import type { LateralLine, PlateFacts } from './facts.ts'
-import {
-  between,
-  circle,
-  joined,
-  moved,
-  type Path,
-  type Point,
-  pointsOf,
-  sampled,
-  smooth,
-  smoothClosed,
-} from './geometry.ts'
+import { between, circle, joined, moved, type Point, pointsOf, sampled, smooth, smoothClosed } from './geometry.ts'
+import { drawCanal, drawMeatus } from './lateral-canal.ts'
+import { type LateralPen, name, nibble } from './lateral-pen.ts'
 import { canalIsGone, isUnknown, type Layer, operated, type PlateParameters } from './parameters.ts'
-import type { FillRole, SceneLabel, StructureId } from './scene.ts'
-import { band, stitches } from './transverse.ts'
+import { band, middle, stitches } from './pen.ts'
+import type { FillRole, StructureId } from './scene.ts'
 import type { PlateWords } from './words.ts'
-
-type Pen = {
-  readonly drawing: Drawing
-  readonly parameters: PlateParameters
-  readonly wall: number
-  readonly all: PlateFacts
-  readonly words: PlateWords
-  readonly line: (name: LateralLine) => Point[]
-  readonly gone: boolean
-}
 
 /** The left ear from its own side, nose to the left, deep layers first: what the surgeon meets from the skin inwards. */
 export function drawLateral(drawing: Drawing, parameters: PlateParameters, all: PlateFacts, words: PlateWords): void {
   const facts = all[parameters.species].lateral
-  const pen: Pen = {
+  const pen: LateralPen = {
     drawing,
     parameters,
     wall: facts.wall.value,
@@ -54,25 +34,8 @@ export function drawLateral(drawing: Drawing, parameters: PlateParameters, all: 
   drawIncision(pen)
 }
 
-function name(
-  pen: Pen,
-  layer: Layer,
-  structure: StructureId,
-  at: Point | undefined,
-  hit: Path | null,
-  more: Partial<SceneLabel> = {},
-): void {
-  pen.drawing.name(
-    layer,
-    structure,
-    at ?? [0, 0],
-    { text: pen.words.structures[structure], state: null, weight: 'anatomy', ...more },
-    hit,
-  )
-}
-
 function area(
-  pen: Pen,
+  pen: LateralPen,
   layer: Layer,
   structure: StructureId,
   line: LateralLine,
@@ -85,7 +48,7 @@ function area(
   name(pen, layer, structure, points[at], path)
 }
 
-function drawSurroundings(pen: Pen): void {
+function drawSurroundings(pen: LateralPen): void {
   pen.drawing.add('surroundings', 'body', smoothClosed(pen.line('jaw')), { fill: 'bone', stroke: 'context' })
   area(pen, 'surroundings', 'jaw-joint', 'jawJoint', { fill: 'bone' }, 2)
   area(pen, 'surroundings', 'atlas', 'atlas', { fill: 'bone' }, 5)
@@ -95,7 +58,7 @@ function drawSurroundings(pen: Pen): void {
   name(pen, 'surroundings', 'hypoglossal-nerve', nerve[3], band(nerve))
 }
 
-function drawBulla(pen: Pen): void {
+function drawBulla(pen: LateralPen): void {
   const { drawing, parameters, words } = pen
   const points = sampled(pen.line('bulla'), 6, true)
   const closed = [...points, ...points.slice(0, 1)]
@@ -127,18 +90,7 @@ function drawBulla(pen: Pen): void {
   })
 }
 
-function nibble([x, y]: Point): Point[] {
-  return [
-    [x - 15, y - 4],
-    [x - 4, y - 13],
-    [x + 11, y - 9],
-    [x + 14, y + 6],
-    [x + 2, y + 13],
-    [x - 12, y + 9],
-  ]
-}
-
-function drawVessels(pen: Pen): void {
+function drawVessels(pen: LateralPen): void {
   const { drawing, line } = pen
   drawing.add('retroglenoid-vein', 'retroglenoid-vein', smooth(line('vein')), { stroke: 'vein' })
   drawing.add('retroglenoid-vein', 'retroglenoid-vein', smooth(line('jugular')), { stroke: 'vein' })
@@ -152,50 +104,7 @@ function drawVessels(pen: Pen): void {
   name(pen, 'carotid-branch', 'temple-artery', line('templeArtery')[4], band(line('templeArtery')))
 }
 
-function drawMeatus(pen: Pen): void {
-  const { drawing, parameters, words, gone } = pen
-  const centre = pen.line('meatus')[0] ?? [0, 0]
-  const radius = pen.parameters.species === 'cat' ? 34 : 42
-  const ring = circle(centre, radius)
-  drawing.add('horizontal-canal', 'bony-meatus', circle(centre, radius + 9), { fill: 'bone', stroke: 'bone' })
-  drawing.add('horizontal-canal', 'bony-meatus', ring, { fill: 'paper', stroke: 'fine' })
-  name(
-    pen,
-    'horizontal-canal',
-    'bony-meatus',
-    [centre[0] - radius * 0.74, centre[1] + radius * 0.9],
-    circle(centre, radius + 9),
-  )
-  drawing.add('horizontal-canal', 'nerve-foramen', smooth(pen.line('ridge')), { stroke: 'bone' })
-  if (gone) return
-  const state = parameters.drum
-  const unseen = isUnknown(state)
-  const [x, y] = centre
-  drawing.add('drum', 'drum', circle(centre, radius - 8), {
-    stroke: unseen ? 'unknown' : 'drum',
-    fill: unseen ? 'unknown' : 'lining',
-  })
-  if (unseen) drawing.question('drum', 'drum', [x, y], 15)
-  else
-    drawing.add(
-      'drum',
-      'drum',
-      smooth([
-        [x + 4, y - radius * 0.62],
-        [x + 1, y - 6],
-        [x - 10, y + 8],
-      ]),
-      { stroke: 'fine' },
-    )
-  if (state === 'ruptured')
-    drawing.add('drum', 'drum', smoothClosed(nibble([x + 5, y + 12])), { fill: 'paper', stroke: 'finding' })
-  name(pen, 'drum', 'drum', [x + radius * 0.4, y + radius * 0.1], ring, {
-    state: words.drum[state],
-    weight: state === 'intact' ? 'anatomy' : 'finding',
-  })
-}
-
-function drawNerve(pen: Pen): void {
+function drawNerve(pen: LateralPen): void {
   const { drawing, line } = pen
   for (const branch of ['nerve', 'nerveBuccalUpper', 'nerveBuccalLower', 'nerveCaudal'] as const) {
     drawing.add('facial-nerve', 'facial-nerve', smooth(line(branch)), { stroke: 'nerve' })
@@ -208,7 +117,7 @@ function drawNerve(pen: Pen): void {
   name(pen, 'facial-nerve', 'nerve-to-lids', line('nerveToLids')[5], band(line('nerveToLids')))
 }
 
-function drawFlap(pen: Pen): void {
+function drawFlap(pen: LateralPen): void {
   const { drawing, parameters, words, line } = pen
   const unknown = parameters.carriage === 'not-recorded'
   const points = line(
@@ -217,7 +126,7 @@ function drawFlap(pen: Pen): void {
   const path = joined(points, [points.at(-1) ?? [0, 0], points[0] ?? [0, 0]])
   drawing.add('flap', 'flap', path, { fill: 'cartilage' })
   drawing.add('flap', 'flap', smooth(points), { stroke: unknown ? 'unknown' : 'outline' })
-  if (unknown) drawing.question('flap', 'flap', [506, 214])
+  if (unknown) drawing.question('flap', 'flap', [middle(points)[0], Math.min(...points.map(([, y]) => y)) - 36])
   const top = points[Math.floor(points.length * 0.3)] ?? [0, 0]
   name(pen, 'flap', 'flap', between(top, [508, 300], 0.2), path, {
     state: parameters.carriage === 'drop' ? words.heldUp : words.carriage[parameters.carriage],
@@ -229,101 +138,14 @@ function drawFlap(pen: Pen): void {
   name(pen, 'carotid-branch', 'flap-artery', artery[3], band(reach))
 }
 
-function drawCanal(pen: Pen): void {
-  const { drawing, parameters, words, line, gone } = pen
-  const left = line('verticalLeft')
-  const right = line('verticalRight')
-  const tube = joined(left, [...right].reverse())
-  if (gone) {
-    drawing.add('taken-away', 'vertical-canal', tube, { stroke: 'removed' })
-    name(pen, 'taken-away', 'vertical-canal', between(left[2] ?? [0, 0], right[2] ?? [0, 0], 0.3), tube, {
-      state: words.removal['taken-away'],
-      weight: 'surgery',
-    })
-    return
-  }
-  const mineral = parameters.mineral === 'yes' ? 'mineral' : 'cartilage'
-  const edge = parameters.mineral === 'not-assessed' ? 'unknown' : 'outline'
-  const grade = parameters.narrowing.vertical
-  const unseen = isUnknown(grade)
-  const leftIn = moved(sampled(left, 5), -15)
-  const rightIn = moved(sampled(right, 5), 15)
-  for (const [outer, inner] of [
-    [left, leftIn],
-    [right, rightIn],
-  ] as const) {
-    const wall = joined(sampled(outer, 5).slice(0, -7), inner.slice(0, -7).reverse())
-    drawing.add('vertical-canal', 'cartilage', wall, { fill: mineral })
-    drawing.add('vertical-canal', 'cartilage', smooth(outer), { stroke: edge })
-    drawing.add('vertical-canal', 'cartilage', smooth(inner.slice(0, -7).filter((_, i) => i % 3 === 0)), {
-      stroke: 'fine',
-    })
-  }
-  const keep = unseen ? 1 : Math.max(Math.sqrt(1 - pen.all.areaLost.value[grade as 'none']), 0.06)
-  const opening = line('opening')
-  const middle: Point = [506, 342]
-  const hole = opening.map((point) => between(middle, point, keep))
-  drawing.add('vertical-canal', 'opening', smoothClosed(opening), { fill: 'lining', stroke: 'outline' })
-  drawing.add('vertical-canal', 'opening', smoothClosed(hole), {
-    fill: unseen ? 'unknown' : 'paper',
-    stroke: unseen ? 'unknown' : grade === 'none' ? 'fine' : 'finding',
-  })
-  const squeeze = (from: readonly Point[], to: readonly Point[]) =>
-    from.slice(0, -12).map((point, index) => between(between(point, to[index] ?? point, 0.5), point, keep * 0.94))
-  for (const wall of [squeeze(leftIn, rightIn), squeeze(rightIn, leftIn)]) {
-    drawing.add('vertical-canal', 'vertical-canal', smooth(wall.slice(6).filter((_, i) => i % 3 === 0)), {
-      stroke: unseen ? 'unknown' : 'faint',
-    })
-  }
-  if (unseen) drawing.question('vertical-canal', 'vertical-canal', [496, 470])
-  for (const part of ['tragus', 'antitragus'] as const) {
-    const path = smoothClosed(line(part))
-    drawing.add('vertical-canal', part, path, { fill: mineral, stroke: 'outline' })
-    name(pen, 'vertical-canal', part, line(part)[part === 'tragus' ? 0 : 3], path)
-  }
-  const weight = grade === 'none' ? 'anatomy' : 'finding'
-  name(pen, 'vertical-canal', 'vertical-canal', between(left[2] ?? [0, 0], right[2] ?? [0, 0], 0.3), tube, {
-    state: words.narrowing[grade],
-    weight,
-  })
-  name(pen, 'vertical-canal', 'cartilage', between(right[3] ?? [0, 0], leftIn[0] ?? [0, 0], 0.06), null, {
-    state: words.mineral[parameters.mineral],
-    weight: parameters.mineral === 'no' ? 'anatomy' : 'finding',
-  })
-  const horizontal = parameters.narrowing.horizontal
-  name(pen, 'horizontal-canal', 'horizontal-canal', [478, 548], null, {
-    state: words.narrowing[horizontal],
-    weight: horizontal === 'none' ? 'anatomy' : 'finding',
-  })
-  drawMass(pen)
-}
-
-function drawMass(pen: Pen): void {
-  const { parameters, words, drawing } = pen
-  const { mass } = parameters
-  if (mass.kind !== 'placed') return
-  const at: Point = (
-    { opening: [480, 340], vertical: [486, 450], bend: [484, 566], horizontal: [478, 585], bulla: [540, 706] } as const
-  )[mass.place]
-  const size = { small: 13, medium: 20, large: 30, 'not-recorded': 20 }[mass.size]
-  const outline = smoothClosed(
-    nibble([0, 0]).map(([x, y]): Point => [at[0] + (x / 14) * size, at[1] + (y / 14) * size]),
-  )
-  const layer: Layer =
-    mass.place === 'bulla' ? 'bulla' : mass.place === 'horizontal' ? 'horizontal-canal' : 'vertical-canal'
-  drawing.add(layer, 'mass', outline, { fill: 'mass', stroke: mass.size === 'not-recorded' ? 'unknown' : 'finding' })
-  const state = fill(words.massPlaced, { place: words.massPlaces[mass.place], size: words.massSizes[mass.size] })
-  name(pen, layer, 'mass', at, outline, { state, weight: 'finding' })
-}
-
-function drawParotid(pen: Pen): void {
+function drawParotid(pen: LateralPen): void {
   const points = pen.line('parotid')
   const path = smoothClosed(points)
   pen.drawing.add('parotid', 'parotid', path, { stroke: 'context' })
   name(pen, 'parotid', 'parotid', between(points[7] ?? [0, 0], [520, 700], 0.2), path)
 }
 
-function drawOpening(pen: Pen): void {
+function drawOpening(pen: LateralPen): void {
   const { drawing, parameters, words, line } = pen
   const surgery = operated(parameters.surgery)
   if (surgery?.bulla !== 'opened') return
@@ -344,7 +166,7 @@ function drawOpening(pen: Pen): void {
   name(pen, 'opened-bulla', 'leave-alone', line('leaveAlone')[1], wedge, { weight: 'surgery' })
 }
 
-function drawIncision(pen: Pen): void {
+function drawIncision(pen: LateralPen): void {
   const { drawing, parameters, words, line } = pen
   const surgery = operated(parameters.surgery)
   if (!surgery || surgery.incision === 'not-recorded') return

@@ -3,6 +3,7 @@ import { papersInEnglish } from '#content/wording/papers.ts'
 import { reportInEnglish as words } from '#content/wording/report.ts'
 import { type CaseFile, personNamed } from '#core/journal/clinic.ts'
 import { fill } from '#core/outcome/finding.ts'
+import { layers } from '#core/plate/parameters.ts'
 import { procedureNamed } from '#core/procedures/procedure.ts'
 import { type Moment, minutesBetween, sayMoment } from '#core/time/moment.ts'
 import { isAbout, type Operation, operationOf, paperOf } from '../case/case-words.ts'
@@ -56,13 +57,16 @@ export const operationReport: PaperDefinition = {
   },
 }
 
+/** The arteries stay off: the report draws what was found and done. */
+const plateLayers = layers.filter((layer) => layer !== 'carotid-branch')
+
 /** The ear as it was found and as it was left, drawn from the entries alone. */
 function plates({ theCase }: CaseFile, { id, side }: Operation): Block[] {
   const drawn = (show: 'as-found' | 'as-left') =>
     platePicture(
       theCase,
       side,
-      { view: 'transverse', show, operation: id },
+      { view: 'transverse', show, operation: id, layers: plateLayers },
       fill(words.plates[show], { side: papersInEnglish.sides[side] }),
     )
   return [...drawn('as-found'), ...drawn('as-left')]

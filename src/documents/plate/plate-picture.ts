@@ -8,8 +8,8 @@ import { type PlateWish, plateParametersOf } from '#core/plate/parameters-of.ts'
 import { sceneToSvg } from '#core/plate/svg.ts'
 import type { Block } from '../render/model.ts'
 
-/** The printed column of an A4 page, in pixels of 1/96 inch. */
-const columnOfA4 = 642
+/** Less than the printed column of an A4 page, in pixels of 1/96 inch; words of 8 pt. */
+const onA4 = { width: 540, pixelLabels: 11 } as const
 
 /**
  * The plate of one ear as a block of a paper, with its description; no block when the record cannot carry one.
@@ -21,6 +21,6 @@ export function platePicture(theCase: Case, side: Side, wish: PlateWish, caption
   if (parameters.kind === 'refusal') return []
   const scene = drawPlate(parameters.answer, plateFacts, words)
   const alt = describePlate(scene, words)
-  const svg = sceneToSvg(scene, { width: columnOfA4, theme: 'print', description: alt })
+  const svg = sceneToSvg(scene, { ...onA4, theme: 'print', description: alt })
   return [{ kind: 'picture', svg, alt, caption }]
 }

@@ -128,7 +128,7 @@ export const template = String.raw`
 })
 
 #let picture(block) = std.block(breakable: false, above: 1.3em, below: 1.6em, width: 100%, {
-  image(bytes(block.svg), format: "svg", width: 100%, alt: block.alt)
+  image(bytes(block.svg), format: "svg", alt: block.alt)
   text(size: 0.9em, fill: quiet, block.caption)
 })
 
