@@ -145,16 +145,19 @@ describe('a plate of any ear', () => {
     fc.assert(
       fc.property(anyEar, widths, (parameters, width) => {
         const { all, height } = wordsOf(parameters, width)
+        const faults: string[] = []
         for (const [index, label] of all.entries()) {
-          expect(label.box.x, label.lines[0]?.text).toBeGreaterThanOrEqual(0)
-          expect(label.box.x + label.box.width, label.lines[0]?.text).toBeLessThanOrEqual(width)
-          expect(label.box.y + label.box.height).toBeLessThanOrEqual(height)
+          const word = label.lines[0]?.text
+          const { box } = label
+          if (box.x < 0 || box.x + box.width > width || box.y + box.height > height) faults.push(`${word} is outside`)
           for (const other of all.slice(index + 1)) {
-            expect(overlap(label.box, other.box), `${label.lines[0]?.text} on ${other.lines[0]?.text}`).toBe(false)
+            if (overlap(box, other.box)) faults.push(`${word} on ${other.lines[0]?.text}`)
           }
-          for (const other of all)
-            expect(through(other.box, label.leader), `${label.structure} through ${other.lines[0]?.text}`).toBe(false)
+          for (const other of all) {
+            if (through(other.box, label.leader)) faults.push(`${label.structure} through ${other.lines[0]?.text}`)
+          }
         }
+        expect(faults).toEqual([])
       }),
       { numRuns: 200 },
     )
