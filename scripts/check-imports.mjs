@@ -27,7 +27,7 @@ try {
 }
 
 const files = sourcesUnder(root, 'src').length
-const modules = result.modules.filter(({ source }) => source.startsWith('src/')).length
+const modules = result.modules.filter(({ source }) => /^src\/.*\.tsx?$/.test(source)).length
 const { violations } = result.summary
 const adviceOf = new Map(result.summary.ruleSetUsed.forbidden.map(({ name, comment }) => [name, comment]))
 for (const { rule, from, to, cycle } of violations) {

@@ -116,7 +116,7 @@ function isFreeName(node) {
 export function sourcesUnder(root, folder) {
   if (!existsSync(join(root, folder))) return []
   return readdirSync(join(root, folder), { recursive: true, withFileTypes: true })
-    .filter((item) => item.isFile() && item.name.endsWith('.ts'))
+    .filter((item) => item.isFile() && /\.tsx?$/.test(item.name))
     .map((item) => join(item.parentPath, item.name).slice(join(root, '/').length).replaceAll('\\', '/'))
     .sort()
 }

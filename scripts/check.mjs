@@ -19,6 +19,7 @@ const steps = [
   ['unit tests', tool('vitest/vitest.mjs'), 'run', '--project', 'unit', '--reporter=dot'],
   ['types', tool('ts7/bin/tsc'), '-p', 'tsconfig.json'],
   ['types of the pure layers', tool('ts7/bin/tsc'), '-p', 'tsconfig.pure.json'],
+  ['types of the web', tool('ts7/bin/tsc'), '-p', 'tsconfig.web.json'],
   ['dead code', tool('knip/bin/knip.js'), '--no-progress'],
   ['reference pages', 'scripts/docs.mjs', '--check'],
   ['import rule', 'scripts/check-imports.mjs'],
@@ -73,7 +74,7 @@ async function lane(queue, results) {
 /** For the eye only: a large file is looked at, not refused. */
 function largestFiles() {
   return repositoryFiles(root)
-    .filter((path) => /^(src|tests|scripts)\/.*\.(ts|mjs)$/.test(path))
+    .filter((path) => /^(src|tests|scripts)\/.*\.(tsx?|mjs)$/.test(path))
     .map((path) => ({ path, lines: readFileSync(join(root, path), 'utf8').split('\n').length - 1 }))
     .sort((a, b) => b.lines - a.lines || (a.path < b.path ? -1 : 1))
     .slice(0, 10)

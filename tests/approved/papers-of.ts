@@ -1,5 +1,6 @@
 import { judgeOperation } from '#actions/dosing/judge-operation.ts'
-import { caseFile, caseStreams } from '#actions/journal/case-file.ts'
+import { caseFile } from '#actions/journal/case-file.ts'
+import { caseStreams } from '#core/journal/case-file.ts'
 import { readJournal } from '#actions/journal/read-journal.ts'
 import { owedRules } from '#content/follow-up/owed-rules.ts'
 import { procedures } from '#content/procedures/index.ts'

@@ -1,13 +1,14 @@
 import { owedRules } from '#content/follow-up/owed-rules.ts'
 import { procedures } from '#content/procedures/index.ts'
 import { owedInEnglish } from '#content/wording/owed.ts'
+import { currentRows } from '#core/journal/case-file.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
 import type { Row } from '#core/journal/journal-file.ts'
 import { owedOf } from '#core/owed/owed.ts'
 import { sourceIdsOf } from '#core/owed/owed-item.ts'
 import { sayOwed } from '#core/owed/owed-wording.ts'
 import type { CaseRow, OwedRow, Projected, Projection } from '../store.ts'
-import { caseFile, currentRows } from './case-file.ts'
+import { caseFile } from './case-file.ts'
 
 /**
  * What the lists show of one stream: everything owed in the case, and its row in the list of cases. Only cases are
