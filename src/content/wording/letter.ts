@@ -81,6 +81,7 @@ export const findingWords = {
     stenosis: 'Narrowing',
     drum: 'Ear drum',
     mass: 'Mass',
+    flapCarriage: 'Ear flap',
     otis3: 'OTIS-3 (0–12)',
     blink: 'Blink',
     lipOrEarDroop: 'Lip or ear droop',
@@ -94,6 +95,16 @@ export const findingWords = {
     canalMineral: 'Canal mineral (scan)',
     imagedMass: 'Mass (scan)',
   },
+  massWhere: 'yes, {place}, {size}',
+  massPlaces: {
+    opening: 'at the opening',
+    vertical: 'in the vertical canal',
+    bend: 'at the bend',
+    horizontal: 'in the horizontal canal',
+    bulla: 'in the bulla',
+    'not-assessed': 'place not recorded',
+  },
+  massSizes: { small: 'small', medium: 'medium', large: 'large', 'not-assessed': 'size not recorded' },
   /** Codes that read as English with their dashes taken out need no word here. */
   codes: {
     'not-assessed': 'not assessed',

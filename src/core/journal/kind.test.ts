@@ -4,6 +4,8 @@ import { readEntry } from './accept.ts'
 import type { Json } from './canonical.ts'
 import { entryMaker } from './entries-for-tests.ts'
 import { defineKind, upcast } from './kind.ts'
+import { earFindings } from './kinds/ear-findings.ts'
+import { imaging } from './kinds/imaging.ts'
 import { kinds } from './kinds/index.ts'
 
 /** A kind that has lived: pounds in version 1, kilograms without a way of weighing in 2, both in 3. */
@@ -24,6 +26,23 @@ describe('a kind of entry', () => {
     expect(upcast(weighed, 1, { lb: '24' })).toEqual({ kg: '12', how: 'unknown' })
     expect(upcast(weighed, 2, { kg: '12' })).toEqual({ kg: '12', how: 'unknown' })
     expect(upcast(weighed, 3, { kg: '12', how: 'scale' })).toEqual({ kg: '12', how: 'scale' })
+  })
+
+  it('reads ear findings and imaging that version 1 wrote: place of a mass and carriage were not asked then', () => {
+    const { massPlace: _place, massSize: _size, flapCarriage: _flap, ...first } = earFindings.example
+    const look = upcast(earFindings, 1, first as unknown as Json)
+    expect(earFindings.body.parse(look)).toEqual({
+      ...earFindings.example,
+      massPlace: 'not-assessed',
+      massSize: 'not-assessed',
+      flapCarriage: 'not-assessed',
+    })
+    const side = { bulla: 'filled', bullaWall: 'thick', canalMineral: 'yes', mass: 'yes' }
+    const scan = upcast(imaging, 1, { ...(imaging.example as unknown as { text: string }), LEFT: side, RIGHT: null })
+    expect(imaging.body.parse(scan)).toMatchObject({
+      LEFT: { ...side, massPlace: 'not-reported', massSize: 'not-reported' },
+      RIGHT: null,
+    })
   })
 
   it('does not pretend to read a version from the future', () => {

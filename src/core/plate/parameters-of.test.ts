@@ -102,6 +102,37 @@ describe('the parameters of a plate', () => {
     expect(scene.notes).toContain(plateInEnglish.notes.massPlaceNotRecorded)
   })
 
+  it('place a mass where the later of look and scan saw it, with the size said for that place', () => {
+    const make = entryMaker()
+    const look = (more: Partial<BodyOf<'ear-findings'>>) =>
+      make({
+        kind: 'ear-findings',
+        subject: ear('LEFT'),
+        body: { ...earFindings.example, ...more } as BodyOf<'ear-findings'>,
+      })
+    const scan = (massPlace: 'horizontal' | 'not-reported') => {
+      const example = imaging.example as BodyOf<'imaging'>
+      const side = example.LEFT && { ...example.LEFT, mass: 'yes' as const, massPlace }
+      return make({ kind: 'imaging', body: { ...example, LEFT: side } })
+    }
+    const seen = look({ mass: 'yes', massPlace: 'vertical', massSize: 'large', flapCarriage: 'erect' })
+    const base = [make({ kind: 'identity' }), seen]
+    expect(parameters(base)).toMatchObject({
+      carriage: 'erect',
+      mass: { kind: 'placed', place: 'vertical', size: 'large' },
+    })
+    expect(parameters([...base, scan('not-reported')]).mass).toEqual({
+      kind: 'placed',
+      place: 'vertical',
+      size: 'large',
+    })
+    expect(parameters([...base, scan('horizontal')]).mass).toEqual({
+      kind: 'placed',
+      place: 'horizontal',
+      size: 'not-recorded',
+    })
+  })
+
   it('take from the stamps how the ear was left, and nothing that was not stamped', () => {
     const make = entryMaker()
     const stamp = (checkpoint: string, detail: Record<string, string>) =>

@@ -21,7 +21,7 @@ export type PlateWish = {
   readonly show: 'as-found' | 'planned' | 'as-left'
   /** Which operation; null takes the last of this side. */
   readonly operation: string | null
-  /** No entry records how the flap is carried; who looks at the animal may say so here. */
+  /** How the flap is carried, where somebody who looks at the animal says it; otherwise as the findings say. */
   readonly carriage?: Carriage
   readonly layers?: readonly Layer[]
 }
@@ -48,7 +48,7 @@ export function plateParametersOf(theCase: Case, side: Side, wish: PlateWish): O
     species: animal.species,
     side,
     view: wish.view,
-    carriage: wish.carriage ?? 'not-recorded',
+    carriage: wish.carriage ?? lastThat(looks.map(({ body }) => body.flapCarriage)) ?? 'not-recorded',
     narrowing: { vertical: narrowing, horizontal: narrowing, recorded: 'whole' },
     mineral: lastThat(scans.map(({ said }) => said.canalMineral)) ?? 'not-assessed',
     drum: lastThat(looks.map(({ body }) => body.drum)) ?? 'not-assessed',
@@ -123,6 +123,7 @@ function wallOf(scans: readonly Scan[], stamps: readonly Stamp[]): BullaWall {
   return latest<BullaWall>([...seen, ...met]) ?? 'not-assessed'
 }
 
+/** A mass that anybody saw is there; its place and size are those said last by a look or a scan that knew them. */
 function massOf(
   looks: readonly Line<BodyOf<'ear-findings'>>[],
   scans: readonly Scan[],
@@ -130,9 +131,16 @@ function massOf(
 ): Mass {
   const met = detailOf(stamps, 'k8-curettage', 'content').at(-1)?.is
   if (met === 'mass') return { kind: 'placed', place: 'bulla', size: 'not-recorded' }
-  const said = [...looks.map(({ body }) => body.mass), ...scans.map((scan) => scan.said.mass)]
-  if (said.includes('yes')) return { kind: 'place-not-recorded' }
-  return { kind: said.includes('no') ? 'none' : 'not-assessed' }
+  const said = [
+    ...looks.map(({ at, body }) => ({ at, mass: body.mass, place: body.massPlace, size: body.massSize })),
+    ...scans.map(({ at, said: scan }) => ({ at, mass: scan.mass, place: scan.massPlace, size: scan.massSize })),
+  ].sort((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : 0))
+  const seen = said.filter(({ mass }) => mass === 'yes')
+  if (seen.length === 0) return { kind: said.some(({ mass }) => mass === 'no') ? 'none' : 'not-assessed' }
+  const place = lastThat(seen.map((one) => one.place))
+  if (place === undefined) return { kind: 'place-not-recorded' }
+  const size = lastThat(seen.filter((one) => one.place === place).map((one) => one.size))
+  return { kind: 'placed', place, size: size ?? 'not-recorded' }
 }
 
 /** Only the ablation with its bulla opening is drawn; any other operation is named as one that is not. */

@@ -25,6 +25,8 @@ export const imaging: Mapping<'imaging'> = (line, around) => {
         component('bulla-wall', coded(said.bullaWall)),
         component('canal-mineral', coded(said.canalMineral)),
         component('mass', coded(said.mass)),
+        component('mass-place', coded(said.massPlace)),
+        component('mass-size', coded(said.massSize)),
       ],
     })
   })

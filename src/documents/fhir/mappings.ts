@@ -47,6 +47,7 @@ export const mappings: { readonly [Name in KindName]?: Mapping<Name> | 'elsewher
   'pause-item': 'journal',
   photograph: 'journal',
   'planned-line': 'journal',
+  'plate-drawing': 'journal',
   referral,
   refile: 'elsewhere',
   'result-read': resultRead,

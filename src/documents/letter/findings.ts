@@ -62,17 +62,30 @@ const earSigns = [
   'stenosis',
   'drum',
   'mass',
+  'flapCarriage',
 ] as const
 
 function earRows({ theCase }: CaseFile): Pair[] {
   const of = (side: Side) => theCase.live('ear-findings').findLast((line) => earOf(line) === side)?.body
   const [left, right] = [of('LEFT'), of('RIGHT')]
-  const rows = earSigns.map((sign): Pair => [findingWords.signs[sign], seen(left?.[sign]), seen(right?.[sign])])
+  const said = (body: typeof left, sign: (typeof earSigns)[number]) =>
+    sign === 'mass' ? massWords(body) : seen(body?.[sign])
+  const rows = earSigns.map((sign): Pair => [findingWords.signs[sign], said(left, sign), said(right, sign)])
   return [...rows, [findingWords.signs.otis3, otisWords(left), otisWords(right)]]
 }
 
 function seen(code: string | undefined): string {
   return code === undefined ? words.notExamined : sayCode(code)
+}
+
+/** Place and size stand beside a mass that is there, and nowhere else. */
+function massWords(findings: BodyOf<'ear-findings'> | undefined): string {
+  if (findings?.mass !== 'yes') return seen(findings?.mass)
+  const { massPlace, massSize } = findings
+  return fill(findingWords.massWhere, {
+    place: findingWords.massPlaces[massPlace],
+    size: findingWords.massSizes[massSize],
+  })
 }
 
 function otisWords(findings: BodyOf<'ear-findings'> | undefined): string {

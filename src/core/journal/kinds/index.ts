@@ -30,6 +30,7 @@ import { ownerAnswer } from './owner-answer.ts'
 import { pauseItem } from './pause-item.ts'
 import { photograph } from './photograph.ts'
 import { plannedLine } from './planned-line.ts'
+import { plateDrawing } from './plate-drawing.ts'
 import { referral } from './referral.ts'
 import { refile } from './refile.ts'
 import { resultRead } from './result-read.ts'
@@ -75,6 +76,7 @@ export const kinds = [
   pauseItem,
   photograph,
   plannedLine,
+  plateDrawing,
   referral,
   refile,
   resultRead,
