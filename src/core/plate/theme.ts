@@ -1,6 +1,7 @@
 import type { FillRole, StrokeRole } from './scene.ts'
 
-export const themes = ['light', 'dark', 'print'] as const
+/** `forced`: the person chose the colours of the whole machine; only they are used, and no wash. */
+export const themes = ['light', 'dark', 'print', 'forced'] as const
 export type Theme = (typeof themes)[number]
 
 type Inks = {
@@ -16,6 +17,8 @@ type Inks = {
   readonly lining: string
   readonly air: string
   readonly brain: string
+  /** What a person drew. */
+  readonly hand: string
 }
 
 /** One accent for what was found and what is done; all anatomy is ink and pale washes of it. */
@@ -33,6 +36,7 @@ export const inks: Readonly<Record<Theme, Inks>> = {
     lining: '#f0dcd2',
     air: '#ffffff',
     brain: '#f3eff0',
+    hand: '#8a3b12',
   },
   dark: {
     ink: '#e8ecec',
@@ -47,6 +51,7 @@ export const inks: Readonly<Record<Theme, Inks>> = {
     lining: '#4a3a36',
     air: '#12181a',
     brain: '#252529',
+    hand: '#f0b48c',
   },
   print: {
     ink: '#000000',
@@ -61,6 +66,22 @@ export const inks: Readonly<Record<Theme, Inks>> = {
     lining: '#f4f4f4',
     air: '#ffffff',
     brain: '#fafafa',
+    hand: '#000000',
+  },
+  forced: {
+    ink: 'CanvasText',
+    quiet: 'CanvasText',
+    accent: 'CanvasText',
+    paper: 'Canvas',
+    tissue: 'Canvas',
+    muscle: 'Canvas',
+    gland: 'Canvas',
+    cartilage: 'Canvas',
+    bone: 'Canvas',
+    lining: 'Canvas',
+    air: 'Canvas',
+    brain: 'Canvas',
+    hand: 'CanvasText',
   },
 }
 
