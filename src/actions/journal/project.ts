@@ -1,6 +1,7 @@
 import { owedRules } from '#content/follow-up/owed-rules.ts'
 import { procedures } from '#content/procedures/index.ts'
 import { owedInEnglish } from '#content/wording/owed.ts'
+import { reachedChapter } from '#core/chapters/chapter-of-kind.ts'
 import { currentRows } from '#core/journal/case-file.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
 import type { Row } from '#core/journal/journal-file.ts'
@@ -47,20 +48,8 @@ function caseRow({ stream, theCase }: CaseFile): CaseRow | null {
     species,
     chip,
     contact: owner?.contact ?? null,
-    chapter: chapterOf(theCase),
+    household: household ?? null,
+    chapter: reachedChapter(theCase),
     conflicts: theCase.conflicts.length,
   }
-}
-
-/** The furthest chapter the case has reached. */
-export function chapterOf(theCase: CaseFile['theCase']): string {
-  if (theCase.latest('death')) return 'Closed'
-  if (theCase.latest('twelve-months') || theCase.latest('late-event')) return 'Year'
-  if (theCase.latest('discharge')) return 'Home'
-  if (theCase.latest('operation-summary')) return 'Ward'
-  if (theCase.latest('theatre-stamp')) return 'Theatre'
-  if (theCase.latest('agreement')) return 'Agreement'
-  if (theCase.latest('choice')) return 'Choice'
-  if (theCase.latest('ear-findings') || theCase.latest('baseline') || theCase.latest('imaging')) return 'Work-up'
-  return 'Referral'
 }

@@ -1,0 +1,85 @@
+import type { KindName } from '#core/journal/fold.ts'
+import { type Chapter, chapterRank } from './chapter.ts'
+
+/**
+ * The one chapter a kind of entry belongs to; `clinic` for what is written in the clinic's own stream. A new kind does
+ * not compile until it has its place here. What a single line of it says may move that line: see `placedLines`.
+ */
+export const chapterOfKind = {
+  agreement: 'Agreement',
+  baseline: 'Work-up',
+  'blood-loss': 'Theatre',
+  booking: 'Agreement',
+  call: 'Home',
+  check: 'Year',
+  choice: 'Choice',
+  count: 'Theatre',
+  death: 'Year',
+  discharge: 'Home',
+  'dose-policy': 'clinic',
+  'drug-given': 'Theatre',
+  'drug-wasted': 'Theatre',
+  'ear-findings': 'Work-up',
+  erasure: 'clinic',
+  'history-item': 'Work-up',
+  'house-policy': 'clinic',
+  household: 'Referral',
+  identity: 'Referral',
+  imaging: 'Work-up',
+  'late-event': 'Year',
+  'medicine-before': 'Work-up',
+  merge: 'Referral',
+  note: 'Referral',
+  observation: 'Theatre',
+  'operation-summary': 'Theatre',
+  'owner-answer': 'Year',
+  'pause-item': 'Theatre',
+  photograph: 'Work-up',
+  'planned-line': 'Theatre',
+  'plate-drawing': 'Choice',
+  referral: 'Referral',
+  refile: 'Referral',
+  'result-read': 'Year',
+  'second-check': 'Theatre',
+  'shelf-item': 'clinic',
+  specimen: 'Work-up',
+  'specimen-result': 'Year',
+  'theatre-stamp': 'Theatre',
+  told: 'Year',
+  'twelve-months': 'Year',
+  'usual-plan': 'clinic',
+  weight: 'Work-up',
+  withdrawal: 'Referral',
+} as const satisfies Record<KindName, Chapter | 'clinic'>
+
+/** The kinds whose home is a chapter, by name. Example: `kindsOf('Choice') // ['choice']`. */
+export function kindsOf(chapter: Chapter): KindName[] {
+  return (Object.keys(chapterOfKind) as KindName[]).filter((kind) => chapterOfKind[kind] === chapter)
+}
+
+/** What ends a chapter or opens the next: the kinds by which one sees how far a case has come. */
+const reachedBy = {
+  Referral: [],
+  'Work-up': ['ear-findings', 'baseline', 'imaging'],
+  Choice: ['choice'],
+  Agreement: ['agreement'],
+  Theatre: ['theatre-stamp'],
+  Ward: ['operation-summary'],
+  Home: ['discharge'],
+  Year: ['twelve-months', 'late-event'],
+} as const satisfies Record<Chapter, readonly KindName[]>
+
+type Latest = { latest(kind: KindName): unknown }
+
+/**
+ * The furthest chapter the case has reached; `Closed` after death. The one truth for lists and for the page of a case.
+ *
+ * @example reachedChapter(fold(entries)) // 'Agreement'
+ */
+export function reachedChapter(theCase: Latest): Chapter | 'Closed' {
+  if (theCase.latest('death')) return 'Closed'
+  const reached = (Object.keys(reachedBy) as Chapter[]).filter((chapter) =>
+    reachedBy[chapter].some((kind) => theCase.latest(kind)),
+  )
+  return reached.sort((a, b) => chapterRank(b) - chapterRank(a))[0] ?? 'Referral'
+}

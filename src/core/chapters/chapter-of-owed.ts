@@ -1,0 +1,87 @@
+import type { CaseFile } from '#core/journal/clinic.ts'
+import type { KindName } from '#core/journal/fold.ts'
+import { never } from '#core/outcome/outcome.ts'
+import type { OwedItem } from '#core/owed/owed-item.ts'
+import type { Chapter } from './chapter.ts'
+import { chapterOfKind, reachedChapter } from './chapter-of-kind.ts'
+import { courseOf, placeOf } from './placed-lines.ts'
+
+/**
+ * The chapter an owed thing belongs to; `clinic` for what is wrong in the clinic's own stream and owed in every case.
+ *
+ * @example chapterOfOwed({ what: 'consent-before-operation', … }, file) // 'Agreement'
+ */
+export function chapterOfOwed(item: OwedItem, file: CaseFile): Chapter | 'clinic' {
+  switch (item.what) {
+    case 'baseline-before-premedication':
+      return 'Work-up'
+    case 'consent-before-operation':
+      return 'Agreement'
+    case 'weight-before-operation':
+    case 'second-check-of-lines':
+    case 'last-meal':
+    case 'fasting-to-settle':
+    case 'admission':
+      return 'Theatre'
+    case 'result-expected':
+      return item.operation === null ? 'Work-up' : 'Year'
+    case 'result-to-read':
+    case 'owner-to-tell':
+    case 'referring-vet-to-tell':
+      return ofLine(item.id.slice(item.what.length + 1), file) ?? 'Year'
+    case 'look-after-the-block':
+      return 'Ward'
+    case 'eye-lubricated':
+    case 'face-and-eye-look':
+    case 'eye-at-risk-look':
+      return wentHome(item, file) ? (item.what === 'eye-lubricated' ? 'Home' : 'Year') : 'Ward'
+    case 'first-call':
+      return 'Home'
+    case 'suture-check':
+    case 'wound-check':
+    case 'recheck':
+    case 'agreed-visit':
+    case 'skin-plan':
+    case 'other-ear-plan':
+    case 'twelve-months':
+    case 'unknown-may-be-recorded':
+    case 'late-event-look':
+    case 'late-event-decision':
+    case 'outcome-again':
+      return 'Year'
+    case 'conflict-to-settle':
+      return ofKind(item.about.kind)
+    case 'pending-entry':
+    case 'unknown-entry':
+      return ofLine(item.id.slice(item.what.length + 1), file) ?? 'clinic'
+    case 'kept-aside':
+      return whereItStands(file)
+    case 'policy-unreadable':
+      return 'clinic'
+    default:
+      return never(item.what)
+  }
+}
+
+function ofKind(kind: string | undefined): Chapter | 'clinic' {
+  const home: Chapter | 'clinic' | undefined = chapterOfKind[kind as KindName]
+  return home ?? 'clinic'
+}
+
+function ofLine(id: string, { theCase }: CaseFile): Chapter | undefined {
+  const line = theCase.line(id)
+  return line ? (placeOf(line, courseOf(theCase), theCase) ?? undefined) : undefined
+}
+
+function whereItStands({ theCase }: CaseFile): Chapter {
+  const reached = reachedChapter(theCase)
+  return reached === 'Closed' ? 'Year' : reached
+}
+
+/** Whether the animal has gone home since the operation the item is about. */
+function wentHome(item: OwedItem, { theCase }: CaseFile): boolean {
+  const cut = theCase
+    .live('operation-summary')
+    .find(({ header }) => header.subject.kind === 'operation' && header.subject.operation === item.operation)
+  return theCase.live('discharge').some(({ at }) => at >= (cut?.at ?? ''))
+}

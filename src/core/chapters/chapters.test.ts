@@ -1,0 +1,207 @@
+import { describe, expect, it } from 'vitest'
+import { missingReasons } from '#content/follow-up/missing-reasons.ts'
+import { owedRules } from '#content/follow-up/owed-rules.ts'
+import { procedures } from '#content/procedures/index.ts'
+import { chaptersInEnglish } from '#content/wording/app-chapters.ts'
+import { kindsInEnglish } from '#content/wording/app-kinds.ts'
+import { entryMaker } from '#core/journal/entries-for-tests.ts'
+import type { Entry } from '#core/journal/entry.ts'
+import { fold } from '#core/journal/fold.ts'
+import { baseline } from '#core/journal/kinds/baseline.ts'
+import { kinds } from '#core/journal/kinds/index.ts'
+import { fileOf } from '#core/owed/files-for-tests.ts'
+import { owedOf } from '#core/owed/owed.ts'
+import { moss } from '#demo/cat.ts'
+import { practiceChart } from '#demo/practice.ts'
+import { tansy } from '#demo/spaniel.ts'
+import { type Chapter, chapters } from './chapter.ts'
+import { chapterOfKind, kindsOf, reachedChapter } from './chapter-of-kind.ts'
+import { chaptersOf } from './chapters-of.ts'
+import { missingCodes } from './missing.ts'
+import { placedLines } from './placed-lines.ts'
+import { sayMissing } from './say-missing.ts'
+
+const right = { kind: 'ear', animal: 'animal-1', side: 'RIGHT' } as const
+
+function view(entries: readonly Entry[]) {
+  const file = fileOf(entries)
+  const { owed } = owedOf(file, procedures, { rules: owedRules })
+  const { chapters: views, ...rest } = chaptersOf(file, { procedures, owed })
+  const of = (chapter: Chapter) => {
+    const found = views.find((one) => one.chapter === chapter)
+    if (!found) throw new Error(chapter)
+    return found
+  }
+  return { of, views, owed, ...rest }
+}
+
+/** One entry of every kind, as their worked examples tell them. */
+function oneOfEach(): Entry[] {
+  const make = entryMaker()
+  return kinds.map(({ name }) => make({ kind: name }))
+}
+
+describe('the chapters of a case', () => {
+  it('give every kind a place, in its chapter or in the clinic’s own stream', () => {
+    expect(Object.keys(chapterOfKind).sort()).toEqual(kinds.map(({ name }) => name).sort())
+    expect(chapters.flatMap(kindsOf).length + 5).toBe(kinds.length)
+    expect(Object.keys(kindsInEnglish).sort()).toEqual(Object.keys(chapterOfKind).sort())
+  })
+
+  it('hold every line that counts exactly once, and nothing that takes another back', () => {
+    const entries = oneOfEach().filter(({ kind, stream }) => stream !== 'clinic' && kind !== 'death')
+    const { views } = view(entries)
+    const shown = views.flatMap(({ there }) => there.map(({ header }) => header.id))
+    expect(shown.length).toBe(new Set(shown).size)
+    const expected = entries.filter(({ kind }) => kind !== 'withdrawal' && kind !== 'refile').map(({ id }) => id)
+    expect([...shown].sort()).toEqual(expected.sort())
+  })
+
+  it('hold every owed thing exactly once, in a chapter or aside', () => {
+    const { views, owed, aside } = view(oneOfEach().filter(({ kind }) => kind !== 'death'))
+    const shown = [...views.flatMap(({ next }) => next), ...aside].map(({ id }) => id)
+    expect(shown.sort()).toEqual(owed.map(({ id }) => id).sort())
+    expect(owed.length).toBeGreaterThan(3)
+  })
+
+  it('of a fresh call lack the red flags nobody asked, and say them in words', () => {
+    const make = entryMaker()
+    const { of } = view([make({ kind: 'identity' }), make({ kind: 'referral' })])
+    const flags = of('Referral').missing.find(({ code }) => code === 'red-flags-not-asked')
+    expect(flags && sayMissing(flags, chaptersInEnglish)).toBe(
+      'Not asked yet: falling, mouth will not open, swelling under the ear, not eating, bleeding mass, eye red or shut',
+    )
+    expect(flags).toMatchObject({ kind: 'referral', weight: 'needed', amends: expect.any(String) })
+    expect(of('Referral').state).toBe('open')
+    expect(of('Work-up').missing.map(({ code }) => code)).toContain('baseline-missing')
+    expect(of('Theatre')).toMatchObject({ state: 'not-reached', missing: [], there: [] })
+  })
+
+  it('ask for the other ear too, and say "not assessed" as a gap', () => {
+    const make = entryMaker()
+    const { of } = view([make({ kind: 'identity' }), make({ kind: 'referral' }), make({ kind: 'ear-findings' })])
+    const asked = of('Work-up').missing.filter(({ kind }) => kind === 'ear-findings')
+    expect(asked.map((one) => sayMissing(one, chaptersInEnglish))).toEqual(['The RIGHT ear, examined'])
+    expect(asked[0]?.subject).toEqual(right)
+  })
+
+  it('call a blink that nobody assessed needed, and a hearing that nobody assessed nothing at all', () => {
+    const make = entryMaker()
+    const { example } = baseline
+    const body = { ...example, RIGHT: { ...example.RIGHT, blink: 'not-assessed', tearTest: null } } as const
+    const { of } = view([make({ kind: 'referral' }), make({ kind: 'baseline', body })])
+    expect(of('Work-up').missing.filter(({ code }) => code === 'baseline-not-assessed')).toMatchObject([
+      { side: 'RIGHT', weight: 'needed', about: { fields: 'blink, tearTest' } },
+    ])
+  })
+
+  it('ask for "no surgery" among the options', () => {
+    const make = entryMaker()
+    const body = {
+      options: [{ option: 'teca-lbo', answer: 'chosen', because: 'Closed.' }],
+      session: 'one-ear',
+      for: [],
+      against: [],
+      missing: ['A scan of the other ear'],
+    } as const
+    const { of } = view([
+      make({
+        kind: 'choice',
+        body: { ...body, options: [...body.options], for: [], against: [], missing: [...body.missing] },
+      }),
+    ])
+    expect(of('Choice').missing.map((one) => sayMissing(one, chaptersInEnglish))).toEqual([
+      '“No surgery” among the options of the LEFT ear',
+      'For the choice of the LEFT ear: A scan of the other ear',
+    ])
+    expect(of('Agreement').missing.map(({ code }) => code)).toEqual(['agreement-missing'])
+  })
+
+  it('show what was corrected or taken back, apart from what counts', () => {
+    const make = entryMaker()
+    const wrong = make({ kind: 'weight' })
+    const better = make({ kind: 'weight', supersedes: [wrong.id], reason: 'Wrong line.' })
+    const { of } = view([make({ kind: 'referral', at: '2026-02-01T08:00:00.000Z' }), wrong, better])
+    expect(of('Referral').before.map(({ header }) => header.id)).toEqual([wrong.id])
+    expect(of('Referral').there.map(({ header }) => header.id)).toContain(better.id)
+  })
+
+  it('after death ask only for what the record of an operation lacks', () => {
+    const make = entryMaker()
+    const { of, reached } = view([
+      make({ kind: 'referral' }),
+      make({ kind: 'booking' }),
+      make({ kind: 'theatre-stamp', body: { checkpoint: 'incision', answer: 'done', detail: {}, text: null } }),
+      make({ kind: 'death' }),
+    ])
+    expect(reached).toBe('Closed')
+    expect(of('Referral').missing.map(({ code }) => code)).toEqual(['identity-missing', 'household-missing'])
+    expect(of('Theatre').missing.map(({ code }) => code)).toContain('summary-missing')
+    expect(of('Year').missing).toEqual([])
+  })
+
+  it('name the furthest chapter by the entries that open it', () => {
+    const make = entryMaker()
+    const case_ = (...entries: readonly Entry[]) => reachedChapter(fold(entries))
+    const findings = make({ kind: 'ear-findings' })
+    const home = make({ kind: 'discharge' })
+    expect(case_()).toBe('Referral')
+    expect(case_(make({ kind: 'referral' }), findings)).toBe('Work-up')
+    expect(case_(home, findings, make({ kind: 'choice' }))).toBe('Home')
+    expect(case_(home, make({ kind: 'late-event' }))).toBe('Year')
+    expect(case_(home, make({ kind: 'death' }))).toBe('Closed')
+  })
+
+  it('have a sentence and a sourced reason for everything that can be missing', () => {
+    for (const code of missingCodes) {
+      expect(chaptersInEnglish.missing[code].length, code).toBeGreaterThan(3)
+      expect(missingReasons[code].sources.length, code).toBeGreaterThan(0)
+    }
+  })
+})
+
+describe('the invented cases', () => {
+  it('have every chapter of Tansy’s year done, and Moss’s theatre open for the pauses nobody wrote down', () => {
+    const states = (entries: readonly Entry[]) => view(entries).views.map(({ state }) => state)
+    const house = practiceChart().entries
+    expect(states([...house, ...tansy().entries])).toEqual(chapters.map(() => 'done'))
+    const { of } = view([...house, ...moss().entries])
+    expect(of('Theatre').missing.map((one) => sayMissing(one, chaptersInEnglish))).toEqual([
+      'The spoken pause before anaesthesia',
+      'The spoken pause before the incision',
+      'The spoken pause before leaving theatre',
+    ])
+    expect(of('Theatre').state).toBe('open')
+  })
+})
+
+describe('a line without a chapter of its own', () => {
+  it('stands where the case stood when it happened', () => {
+    const make = entryMaker()
+    const note = (at: string) => make({ kind: 'note', subject: { kind: 'animal', animal: 'animal-1' }, at })
+    const entries = [
+      make({ kind: 'referral', at: '2026-01-01T09:00:00.000Z' }),
+      note('2026-01-02T09:00:00.000Z'),
+      make({ kind: 'choice', at: '2026-01-10T09:00:00.000Z' }),
+      note('2026-01-11T09:00:00.000Z'),
+      make({ kind: 'discharge', at: '2026-02-12T09:00:00.000Z' }),
+      note('2026-02-13T09:00:00.000Z'),
+    ]
+    const theCase = fold(entries)
+    const placed = placedLines(theCase)
+    const chaptersOfNotes = theCase.live('note').map(({ header }) => placed.get(header.id))
+    expect(chaptersOfNotes).toEqual(['Referral', 'Choice', 'Home'])
+  })
+
+  it('a check before going home is the ward’s, after it the year’s', () => {
+    const make = entryMaker()
+    const theCase = fold([
+      make({ kind: 'operation-summary', at: '2026-02-10T12:00:00.000Z' }),
+      make({ kind: 'check', at: '2026-02-11T08:00:00.000Z' }),
+      make({ kind: 'discharge', at: '2026-02-12T10:00:00.000Z' }),
+      make({ kind: 'check', at: '2026-02-23T10:00:00.000Z' }),
+    ])
+    const placed = placedLines(theCase)
+    expect(theCase.live('check').map(({ header }) => placed.get(header.id))).toEqual(['Ward', 'Year'])
+  })
+})

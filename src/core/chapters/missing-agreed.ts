@@ -1,0 +1,82 @@
+import { type Side, sides } from '#core/animal/species.ts'
+import type { CaseFile } from '#core/journal/clinic.ts'
+import type { BodyOf, Line } from '#core/journal/fold.ts'
+import { isOfEar, operationsOf } from '#core/owed/operations.ts'
+import { affectedEars, animalOf, chosenOperation } from './ears.ts'
+import { type Missing, missingIn } from './missing.ts'
+
+type Make = ReturnType<typeof missingIn>
+
+/** What has not been weighed or said for the ears the case is about. */
+export function missingInChoice({ theCase }: CaseFile): Missing[] {
+  const missing = missingIn('Choice', animalOf(theCase))
+  return affectedEars(theCase).flatMap((side) => {
+    const choice = theCase.live('choice').findLast((line) => isOfEar(line, side))
+    return choice ? choiceGaps(choice, side, missing) : [missing('choice-missing', 'choice', { side })]
+  })
+}
+
+function choiceGaps({ header, body }: Line<BodyOf<'choice'>>, side: Side, missing: Make): Missing[] {
+  const here = { side, amends: header.id }
+  const offered = new Set<string>(body.options.map(({ option }) => option))
+  return [
+    ...(body.options.some(({ answer }) => answer === 'chosen') ? [] : [missing('nothing-chosen', 'choice', here)]),
+    ...(offered.has('no-treatment') || offered.has('medical-control')
+      ? []
+      : [missing('no-surgery-not-offered', 'choice', here)]),
+    ...body.missing.map((what) =>
+      missing('choice-lacks', 'choice', { ...here, weight: 'useful' as const, about: { what } }),
+    ),
+  ]
+}
+
+/** Estimate, consent and booking, as soon as an operation was chosen for an ear. */
+export function missingInAgreement(file: CaseFile): Missing[] {
+  const { theCase } = file
+  const missing = missingIn('Agreement', animalOf(theCase))
+  const wanted = sides.filter((side) => chosenOperation(theCase, side) !== null)
+  const done = operationsOf(file).filter((operation) => operation.done)
+  const open = wanted.filter((side) => !done.some((operation) => operation.side === side))
+  const agreed = theCase.live('agreement')
+  return [
+    ...open.flatMap((side) => {
+      const agreement = agreed.findLast(({ body }) => body.plan.ears.some((ear) => ear.side === side))
+      if (!agreement) return [missing('agreement-missing', 'agreement', { about: { ear: side } })]
+      const booked = theCase.live('booking').some(({ body }) => body.side === side)
+      return booked ? [] : [missing('booking-missing', 'booking', { about: { ear: side } })]
+    }),
+    ...(wanted.length === 2 && open.length > 0 ? undecidedSession(theCase, missing) : []),
+    ...agreed.slice(-1).flatMap((line) => agreementGaps(line, file, missing)),
+  ]
+}
+
+function undecidedSession(theCase: CaseFile['theCase'], missing: Make): Missing[] {
+  const open = sides.filter(
+    (side) => theCase.live('choice').findLast((line) => isOfEar(line, side))?.body.session === 'not-decided',
+  )
+  return open.map((side) => missing('session-not-decided', 'choice', { side, weight: 'useful' }))
+}
+
+/** The five things said back, from the journal's own list; medicines belong to the way home. */
+const saidBack = ['which-ear', 'two-risks', 'eye-care', 'collar', 'when-to-phone'] as const
+
+function agreementGaps({ header, body }: Line<BodyOf<'agreement'>>, file: CaseFile, missing: Make): Missing[] {
+  const amends = header.id
+  const open = saidBack.filter((item) => !isSaidBack(body.teachBack, item))
+  const may = file.theCase.live('household').flatMap((line) => line.body.contacts)
+  const asked = may.find(({ contact }) => contact === body.consentBy)
+  return [
+    ...(body.authority === 'owner' && asked?.mayConsent !== true
+      ? [missing('consent-not-by-who-may', 'agreement', { amends, about: { contact: body.consentBy } })]
+      : []),
+    ...(open.length > 0
+      ? [missing('teach-back-open', 'agreement', { amends, about: { items: open.join(', ') } })]
+      : []),
+    ...(body.resuscitate === 'not-decided' ? [missing('resuscitation-open', 'agreement', { amends })] : []),
+  ]
+}
+
+/** Said back in the owner's own words, or with help; "not yet" and silence are open. */
+export function isSaidBack(taught: BodyOf<'agreement'>['teachBack'], item: string): boolean {
+  return taught.some((one) => one.item === item && one.answer !== 'not-yet')
+}
