@@ -1,0 +1,216 @@
+import { useEffect, useMemo, useState } from 'react'
+import type { RegisterRow } from '#actions/store.ts'
+import { caseFileOf } from '#core/journal/case-file.ts'
+import type { CaseFile } from '#core/journal/clinic.ts'
+import type { Entry } from '#core/journal/entry.ts'
+import type { Row } from '#core/journal/journal-file.ts'
+import { call, Refused, Unreachable } from './api.ts'
+import { database, type KeptCase, keep, type Lists, putKept } from './database.ts'
+import { onChange } from './live.ts'
+import { onAcknowledged, outbox } from './outbox.ts'
+import { Signal, useSignal } from './signal.ts'
+
+/** What a screen knows of something it reads: nothing yet, a copy of before, or as the server has it. */
+export type Reading<Value> =
+  | { readonly kind: 'loading' }
+  | { readonly kind: 'read'; readonly value: Value; readonly from: 'server' | 'device'; readonly asOf: string }
+  | { readonly kind: 'failed'; readonly because: string; readonly code: string }
+
+/** A thing read from the server, kept on this device, and read again whenever it changed. */
+class Source<Value extends { readonly asOf: string }> {
+  readonly reading = new Signal<Reading<Value>>({ kind: 'loading' })
+  #running = false
+  #again = false
+  #started = false
+  readonly #kept: () => Promise<Value | undefined>
+  readonly #fetch: (before: Value | undefined) => Promise<Value>
+  readonly #put: (value: Value) => Promise<void>
+
+  constructor(parts: {
+    readonly kept: () => Promise<Value | undefined>
+    readonly fetch: (before: Value | undefined) => Promise<Value>
+    readonly put: (value: Value) => Promise<void>
+  }) {
+    this.#kept = parts.kept
+    this.#fetch = parts.fetch
+    this.#put = parts.put
+  }
+
+  /** Shows the copy of this device, if any, then asks the server. */
+  async start(): Promise<void> {
+    if (!this.#started) {
+      this.#started = true
+      const kept = await this.#kept()
+      if (kept && this.reading.get().kind === 'loading') {
+        this.reading.set({ kind: 'read', value: kept, from: 'device', asOf: kept.asOf })
+      }
+    }
+    await this.refresh()
+  }
+
+  async refresh(): Promise<void> {
+    if (this.#running) {
+      this.#again = true
+      return
+    }
+    this.#running = true
+    try {
+      do {
+        this.#again = false
+        await this.#once()
+      } while (this.#again)
+    } finally {
+      this.#running = false
+    }
+  }
+
+  async #once(): Promise<void> {
+    const now = this.reading.get()
+    const before = now.kind === 'read' ? now.value : undefined
+    try {
+      const value = await this.#fetch(before)
+      this.reading.set({ kind: 'read', value, from: 'server', asOf: value.asOf })
+      await this.#put(value)
+    } catch (error) {
+      if (!(error instanceof Unreachable || error instanceof Refused)) throw error
+      if (before) this.reading.set({ kind: 'read', value: before, from: 'device', asOf: before.asOf })
+      else this.reading.set({ kind: 'failed', because: error.message, code: codeOf(error) })
+    }
+  }
+}
+
+function codeOf(error: Refused | Unreachable): string {
+  return error instanceof Refused ? error.code : 'unreachable'
+}
+
+/** Everything owed and every case, as lists. */
+export const lists = new Source<Lists>({
+  kept: () => keep<Lists>('lists'),
+  fetch: () => call<Lists>('read-lists', {}),
+  put: (value) => putKept('lists', value),
+})
+
+const caseSources = new Map<string, Source<KeptCase>>()
+
+function caseSource(stream: string): Source<KeptCase> {
+  const known = caseSources.get(stream)
+  if (known) return known
+  const made = new Source<KeptCase>({
+    kept: async () => (await database()).get('cases', stream),
+    fetch: (before) => readCase(stream, before),
+    put: async (value) => {
+      await (await database()).put('cases', value, stream)
+    },
+  })
+  caseSources.set(stream, made)
+  return made
+}
+
+type CaseAnswer = Omit<KeptCase, 'asOf'>
+
+/**
+ * Only what is new is asked for; the copy of before and the news make the whole. A merge or an erasure reaches back
+ * beyond the newest position, so such news make it read the whole again.
+ */
+async function readCase(stream: string, before: KeptCase | undefined): Promise<KeptCase> {
+  const last = before?.entries.reduce((most, { envelope }) => Math.max(most, envelope.position), 0) ?? null
+  const asOf = new Date().toISOString()
+  const news = await call<CaseAnswer>('read-case', { stream, after: last })
+  if (!before || last === null) return { ...news, asOf }
+  const reaching = news.entries.some(({ header }) => ['merge', 'withdrawal', 'erasure'].includes(header.kind))
+  if (reaching) return { ...(await call<CaseAnswer>('read-case', { stream, after: null })), asOf }
+  const known = new Set(before.entries.map(({ header }) => header.id))
+  const added = news.entries.filter(({ header }) => !known.has(header.id))
+  return { ...news, entries: [...before.entries, ...added], asOf }
+}
+
+/** Reads again whatever a change on the server or an acknowledgement touched. */
+export function startReading(): void {
+  onChange.add((streams) => {
+    void lists.refresh()
+    for (const [stream, source] of caseSources) {
+      if (streams === null || streams.includes(stream) || streams.includes('clinic')) void source.refresh()
+      // A change of a linked stream shows in this one too.
+      else if (linkedTo(source, streams)) void source.refresh()
+    }
+  })
+  onAcknowledged.add((entries) => {
+    for (const stream of new Set(entries.map((entry) => entry.stream))) void caseSources.get(stream)?.refresh()
+    void lists.refresh()
+  })
+}
+
+function linkedTo(source: Source<KeptCase>, streams: readonly string[]): boolean {
+  const reading = source.reading.get()
+  return reading.kind === 'read' && reading.value.entries.some(({ header }) => streams.includes(header.stream))
+}
+
+/** Nothing of a person who left may stand on the screen of the next. */
+export function forgetSources(): void {
+  caseSources.clear()
+  lists.reading.set({ kind: 'loading' })
+}
+
+export type OpenCase = {
+  readonly file: CaseFile
+  readonly keptAside: KeptCase['keptAside']
+  readonly rows: readonly RegisterRow[]
+  /** Ids of entries that only this device has. */
+  readonly unsent: ReadonlySet<string>
+}
+
+/** One case: the server's entries and this device's unsent ones, folded by the same code the server runs. */
+export function useCase(stream: string): Reading<OpenCase> {
+  const source = caseSource(stream)
+  const reading = useSignal(source.reading)
+  const waiting = useSignal(outbox)
+  useEffect(() => {
+    void source.start()
+  }, [source])
+  const unsent = useMemo(
+    () => waiting.map(({ entry }) => entry).filter((entry) => entry.stream === stream || entry.stream === 'clinic'),
+    [waiting, stream],
+  )
+  return useMemo(() => openCase(reading, stream, unsent), [reading, stream, unsent])
+}
+
+function openCase(reading: Reading<KeptCase>, stream: string, unsent: readonly Entry[]): Reading<OpenCase> {
+  if (reading.kind !== 'read') return reading
+  const { clinic, entries, house, rows, keptAside } = reading.value
+  const file = caseFileOf({ clinic, rows: rows as readonly Row[], entries: [...house, ...entries, ...unsent] }, stream)
+  if (!file) return { kind: 'failed', because: 'This clinic has no name and zone yet.', code: 'clinic-missing' }
+  const value = { file, keptAside, rows, unsent: new Set(unsent.map(({ id }) => id)) }
+  return { ...reading, value }
+}
+
+export function useLists(): Reading<Lists> {
+  const reading = useSignal(lists.reading)
+  useEffect(() => {
+    void lists.start()
+  }, [])
+  return reading
+}
+
+/** A value read when it is shown, for pages that need no copy on the device. */
+export function useAction<Value>(action: string, input: unknown): Reading<Value> & { readonly again: () => void } {
+  const [reading, setReading] = useState<Reading<Value>>({ kind: 'loading' })
+  const [turn, setTurn] = useState(0)
+  const text = JSON.stringify(input)
+  useEffect(() => {
+    let gone = false
+    void turn
+    call<Value>(action, JSON.parse(text)).then(
+      (value) => gone || setReading({ kind: 'read', value, from: 'server', asOf: new Date().toISOString() }),
+      (error: unknown) => {
+        if (gone) return
+        if (error instanceof Refused || error instanceof Unreachable) {
+          setReading({ kind: 'failed', because: error.message, code: codeOf(error) })
+        } else throw error
+      },
+    )
+    return () => {
+      gone = true
+    }
+  }, [action, text, turn])
+  return { ...reading, again: () => setTurn(turn + 1) }
+}

@@ -1,0 +1,70 @@
+import { type DBSchema, type IDBPDatabase, openDB } from 'idb'
+import type { CaseRow, OwedRow, RegisterRow } from '#actions/store.ts'
+import type { Entry, StoredEntry } from '#core/journal/entry.ts'
+
+/** An entry of this device that the server has not acknowledged yet. */
+export type Waiting = {
+  readonly entry: Entry
+  /** `waiting`: will be sent by itself. `sign-in`: after signing in. `refused`: a person must look at it. */
+  readonly state: 'waiting' | 'sign-in' | 'refused'
+  readonly because: string | null
+}
+
+/** One case as this device last had it from the server, with the clinic around it. */
+export type KeptCase = {
+  readonly clinic: string
+  readonly stream: string
+  readonly entries: readonly StoredEntry[]
+  readonly house: readonly StoredEntry[]
+  readonly rows: readonly RegisterRow[]
+  readonly keptAside: readonly { readonly id: string; readonly receivedAt: string; readonly text: string }[]
+  readonly asOf: string
+}
+
+/** The lists of the clinic as this device last had them. */
+export type Lists = {
+  readonly asOf: string
+  readonly owed: readonly (OwedRow & { readonly name: string; readonly species: string })[]
+  readonly cases: readonly (CaseRow & {
+    readonly ownerName: string | null
+    readonly ownerPhone: string | null
+    readonly householdId: string | null
+  })[]
+}
+
+interface Kept extends DBSchema {
+  outbox: { key: string; value: Waiting & { readonly order: number } }
+  cases: { key: string; value: KeptCase }
+  drafts: { key: string; value: { readonly draft: unknown; readonly at: string; readonly person: string } }
+  files: { key: string; value: { readonly bytes: Blob; readonly mediaType: string } }
+  keep: { key: string; value: unknown }
+}
+
+let opened: Promise<IDBPDatabase<Kept>> | undefined
+
+/** What this device keeps: unsent entries, drafts, and copies of what it has read. Opened once. */
+export function database(): Promise<IDBPDatabase<Kept>> {
+  opened ??= openDB<Kept>('quiet-ear', 1, {
+    upgrade(db) {
+      for (const name of ['outbox', 'cases', 'drafts', 'files', 'keep'] as const) db.createObjectStore(name)
+    },
+  })
+  return opened
+}
+
+/** Small things by name: who is signed in here, the lists, the device's own id. */
+export async function keep<Value>(name: string): Promise<Value | undefined> {
+  return (await (await database()).get('keep', name)) as Value | undefined
+}
+
+export async function putKept(name: string, value: unknown): Promise<void> {
+  await (await database()).put('keep', value, name)
+}
+
+/** Forgets what was read from the clinic. Unsent entries, their files and drafts stay: they exist nowhere else. */
+export async function forgetReadings(): Promise<void> {
+  const db = await database()
+  await db.clear('cases')
+  await db.delete('keep', 'lists')
+  await db.delete('keep', 'who')
+}

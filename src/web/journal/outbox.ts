@@ -1,0 +1,145 @@
+import type { EntryAnswer } from '#actions/journal/accept-entries.ts'
+import type { Entry } from '#core/journal/entry.ts'
+import { callAny, refusedBy, sendFile, Unreachable } from './api.ts'
+import { database, type Waiting } from './database.ts'
+import { Signal } from './signal.ts'
+
+/**
+ * Entries written here and not yet acknowledged, in the order of writing. They are on this device's disk before the
+ * screen says "kept", and leave it only when the server has them on its own.
+ */
+export const outbox = new Signal<readonly Waiting[]>([])
+
+/** Called with the entries that the server has just acknowledged. */
+export const onAcknowledged = new Set<(entries: readonly Entry[]) => void>()
+
+const mostAtOnce = 100
+const pauses = [1_000, 2_000, 5_000, 10_000, 20_000]
+let failures = 0
+let sending: Promise<void> | undefined
+let timer: ReturnType<typeof setTimeout> | undefined
+
+/** Reads what a former visit left unsent. */
+export async function openOutbox(): Promise<void> {
+  await refresh()
+  addEventListener('online', () => void sendNow())
+  void sendNow()
+}
+
+async function refresh(): Promise<void> {
+  const rows = await (await database()).getAll('outbox')
+  outbox.set(rows.sort((a, b) => a.order - b.order))
+}
+
+/** Keeps entries on this device, then sends them. Resolves when they are on this device's disk. */
+export async function keepEntries(entries: readonly Entry[]): Promise<void> {
+  const tx = (await database()).transaction('outbox', 'readwrite', { durability: 'strict' })
+  const begin = Date.now()
+  for (const [index, entry] of entries.entries()) {
+    await tx.store.put({ entry, state: 'waiting', because: null, order: begin + index / 1_000 }, entry.id)
+  }
+  await tx.done
+  await refresh()
+  void sendNow()
+}
+
+/** A person looked at a refused entry and lets it go; its text was offered to them before. */
+export async function dropRefused(id: string): Promise<void> {
+  await (await database()).delete('outbox', id)
+  await refresh()
+}
+
+/** Tries now whatever waits; one attempt at a time. */
+export function sendNow(): Promise<void> {
+  clearTimeout(timer)
+  sending ??= sendAll().finally(() => {
+    sending = undefined
+  })
+  return sending
+}
+
+async function sendAll(): Promise<void> {
+  for (;;) {
+    const batch = outbox
+      .get()
+      .filter(({ state }) => state !== 'refused')
+      .slice(0, mostAtOnce)
+      .map(({ entry }) => entry)
+    if (batch.length === 0) return
+    try {
+      await sendFiles(batch)
+      if (!(await sendBatch(batch))) return
+      failures = 0
+    } catch (error) {
+      if (!(error instanceof Unreachable)) throw error
+      timer = setTimeout(() => void sendNow(), pauses[Math.min(failures, pauses.length - 1)])
+      failures += 1
+      return
+    }
+  }
+}
+
+/** Pictures go first; an entry may also arrive before its file, so a file that fails does not hold it back. */
+async function sendFiles(batch: readonly Entry[]): Promise<void> {
+  const db = await database()
+  for (const hash of batch.flatMap(({ attachments }) => attachments.map((file) => file.hash))) {
+    const file = await db.get('files', hash)
+    if (!file) continue
+    try {
+      await sendFile(file.bytes, file.mediaType)
+      await db.delete('files', hash)
+    } catch (error) {
+      if (error instanceof Unreachable) throw error
+    }
+  }
+}
+
+/** False when sending must wait for a person: signing in again, or a server that says no to everything. */
+async function sendBatch(batch: readonly Entry[]): Promise<boolean> {
+  const { status, body } = await callAny('accept-entries', { clinic: batch[0]?.clinic, entries: batch })
+  const answers = (body as { entries?: readonly EntryAnswer[] } | null)?.entries
+  if (answers) {
+    await settle(batch, answers)
+    return true
+  }
+  const refusal = refusedBy(status, body)
+  if (status === 401) {
+    await mark(batch, 'sign-in', refusal.message)
+    return false
+  }
+  const wrong = /^entries\[(\d+)\]/.exec(refusal.path)
+  const at = wrong ? batch[Number(wrong[1])] : undefined
+  if (at) {
+    await mark([at], 'refused', refusal.message)
+    return true
+  }
+  if (status >= 500 || status === 429) throw new Unreachable(refusal)
+  await mark(batch, 'refused', refusal.message)
+  return true
+}
+
+async function settle(batch: readonly Entry[], answers: readonly EntryAnswer[]): Promise<void> {
+  const byId = new Map(answers.map((answer) => [answer.id, answer]))
+  const done = batch.filter(({ id }) => ['accepted', 'already'].includes(byId.get(id)?.outcome ?? ''))
+  const tx = (await database()).transaction('outbox', 'readwrite')
+  for (const { id } of done) await tx.store.delete(id)
+  await tx.done
+  for (const entry of batch) {
+    const answer = byId.get(entry.id)
+    if (answer?.outcome === 'refused') await mark([entry], 'refused', answer.refusal.message)
+    if (answer?.outcome === 'kept-aside') await mark([entry], 'refused', null)
+  }
+  // First to whoever shows them, so that an acknowledged entry is never missing from the screen for a moment.
+  for (const listener of onAcknowledged) listener(done)
+  await refresh()
+}
+
+async function mark(entries: readonly Entry[], state: Waiting['state'], because: string | null): Promise<void> {
+  const tx = (await database()).transaction('outbox', 'readwrite')
+  for (const { id } of entries) {
+    const row = await tx.store.get(id)
+    if (row) await tx.store.put({ ...row, state, because }, id)
+  }
+  await tx.done
+  await refresh()
+}

@@ -1,0 +1,17 @@
+import '@fontsource-variable/source-sans-3/wght.css'
+import '@fontsource-variable/source-serif-4/wght.css'
+import './design/tokens.css'
+import './design/base.css'
+import { StrictMode } from 'react'
+import { createRoot } from 'react-dom/client'
+import { App } from './app.tsx'
+import { startSession } from './session/session.ts'
+
+const root = document.getElementById('root')
+if (!root) throw new Error('The page has no root.')
+createRoot(root).render(
+  <StrictMode>
+    <App />
+  </StrictMode>,
+)
+void startSession()

@@ -1,0 +1,34 @@
+import { type ComponentType, Suspense } from 'react'
+import { Link, Route, Switch } from 'wouter'
+import { shellInEnglish as words } from '#content/wording/app-shell.ts'
+import { Page } from './design/page.tsx'
+import { FindScreen } from './screens/find/screen.tsx'
+import { KeptScreen } from './screens/kept/screen.tsx'
+import { OwedScreen } from './screens/owed/screen.tsx'
+
+/** Every screen by its path, sorted; those that need the case or the sources are loaded when they are opened. */
+const screens: readonly (readonly [path: string, screen: ComponentType])[] = [
+  ['/', OwedScreen],
+  ['/find', FindScreen],
+  ['/kept', KeptScreen],
+]
+
+export function Routes() {
+  return (
+    <Suspense fallback={<p role="status">{words.loading}</p>}>
+      <Switch>
+        {screens.map(([path, screen]) => (
+          <Route key={path} path={path} component={screen} />
+        ))}
+        <Route>
+          <Page title={words.notThere}>
+            <p>{words.notThereHelp}</p>
+            <p>
+              <Link href="/">{words.pages.owed}</Link>
+            </p>
+          </Page>
+        </Route>
+      </Switch>
+    </Suspense>
+  )
+}

@@ -1,0 +1,29 @@
+import { Link } from 'wouter'
+import { shellInEnglish as words } from '#content/wording/app-shell.ts'
+import { fill } from '#core/outcome/finding.ts'
+import { connection } from '../journal/live.ts'
+import { outbox } from '../journal/outbox.ts'
+import { useSignal } from '../journal/signal.ts'
+import styles from './line.module.css'
+
+/** Says when the server does not hear us, and what waits on this device. Says nothing while all is well. */
+export function Line() {
+  const line = useSignal(connection)
+  const waiting = useSignal(outbox)
+  const refused = waiting.some(({ state }) => state === 'refused')
+  const count = waiting.length
+  return (
+    <div role="status" className={line === 'lost' || count > 0 ? styles.line : 'said'} data-line={line}>
+      {line === 'lost' ? <p>{words.connection.lost}</p> : <p className="said">{words.connection[line]}</p>}
+      {count > 0 && (
+        <p>
+          <Link href="/kept">
+            {count === 1 ? words.waiting.one : fill(words.waiting.many, { count: String(count) })}
+          </Link>
+          {refused && ` · ${words.waiting.refused}`}
+          {waiting.some(({ state }) => state === 'sign-in') && ` · ${words.waiting.signIn}`}
+        </p>
+      )}
+    </div>
+  )
+}
