@@ -1,6 +1,5 @@
+import type { Action } from './action.ts'
 import { acceptEntries } from './journal/accept-entries.ts'
 
-/** What a person can do with the clinic's data, sorted by name; the server and the command line offer every one. */
-export const actions = {
-  'accept-entries': acceptEntries,
-} as const
+/** What a person can do with the clinic's data, sorted by name; the server offers every one. */
+export const actions: readonly Action[] = [acceptEntries]

@@ -120,6 +120,8 @@ export interface Store {
   /** Appends a revision. A row whose body is null is erased in all its revisions; who wrote when stays. */
   putRegister(clinic: string, row: Omit<RegisterRow, 'revision'>): Promise<RegisterRow>
   registers(clinic: string): Promise<RegisterRow[]>
+  /** The rows of one register as they now stand, without those that were erased. */
+  current(clinic: string, register: RegisterName): Promise<RegisterRow[]>
   /** Keeps a file under its hash; one that only erased entries name is not kept again. */
   putFile(clinic: string, hash: string, mediaType: string, bytes: Uint8Array): Promise<void>
   file(clinic: string, hash: string): Promise<{ readonly mediaType: string; readonly bytes: Uint8Array } | undefined>

@@ -1,81 +1,80 @@
 import { type Context, Hono } from 'hono'
-import { bodyLimit } from 'hono/body-limit'
+import { matchedRoutes } from 'hono/route'
 import { secureHeaders } from 'hono/secure-headers'
-import { actions } from '#actions/index.ts'
-import { InputError } from '#actions/input.ts'
-import { type Clock, type Store, StoreError } from '#actions/store.ts'
+import type { World } from '#actions/action.ts'
+import type { Accounts } from '#actions/people/accounts.ts'
+import type { Clock, Store } from '#actions/store.ts'
+import { offerActions } from './offer-actions.ts'
+import { openApi } from './openapi.ts'
+import { answerError, problem } from './problem.ts'
+import { onlySameHouse } from './same-house.ts'
+import { worldMaker } from './world.ts'
 
-export type AppParts = {
+export type AppParts = Pick<World, 'secrets' | 'firstCode' | 'inventedPractice'> & {
   readonly store: Store
+  readonly accounts: Accounts
   readonly clock: Clock
   /** What health tells: which program and which store this is. */
   readonly about: { readonly version: string; readonly store: 'sqlite' | 'postgres'; readonly schema: number }
+  /** Further names this server goes by, beside addresses and names of the house. */
+  readonly names: readonly string[]
   readonly log: (line: string) => void
 }
 
-const largestBody = 8 * 1024 * 1024
-
 /** The program as HTTP: health, and every action by its name. Holds no rule of its own. */
-export function app({ store, clock, about, log }: AppParts): Hono {
+export function app(parts: AppParts): Hono {
+  const { store, about, log, names } = parts
   const app = new Hono()
-  app.use(secureHeaders())
-  app.use(onlyThisMachine)
-  const tooLarge = (c: Context) =>
-    c.json(problem('too-large', '', 'A request may hold 8 MiB at most: send fewer entries at a time.'), 413)
-  app.use('/api/*', bodyLimit({ maxSize: largestBody, onError: tooLarge }))
+  const worldOf = worldMaker(parts)
+  app.use(writtenDown(log))
+  app.use(secureHeaders(headers))
+  app.use(onlySameHouse(names))
+  app.use('/api/*', async (c, next) => {
+    await next()
+    c.header('cache-control', 'no-store')
+  })
 
   app.get('/api/health', async (c) => c.json({ ...about, clinics: (await store.clinics()).length }))
-
-  app.post('/api/actions/accept-entries', async (c) => {
-    const entries = await actions['accept-entries'](await jsonOf(c), { store, clock })
-    const all = entries.every(({ outcome }) => outcome === 'accepted' || outcome === 'already')
-    return c.json({ entries }, all ? 200 : 409)
-  })
+  app.get('/api/openapi.json', (c) => c.json(openApi(about.version)))
+  offerActions(app, worldOf)
 
   app.notFound((c) => c.json(problem('not-found', '', `There is nothing at ${c.req.method} ${c.req.path}.`), 404))
   app.onError((error, c) => answerError(error, c, log))
   return app
 }
 
-/**
- * There are no accounts yet, so only this machine may speak: the server listens on the loopback address, and a page of
- * another site, or a foreign name that points here, is turned away.
- */
-async function onlyThisMachine(c: Context, next: () => Promise<void>) {
-  const host = (c.req.header('host') ?? '').replace(/:\d+$/, '')
-  const origin = c.req.header('origin')
-  const local = ['127.0.0.1', 'localhost', '[::1]']
-  const foreign = origin !== undefined && !local.includes(hostOf(origin))
-  if (local.includes(host) && !foreign) return next()
-  return c.json(problem('not-this-machine', '', 'Only programs on this machine may use this server.'), 403)
+/** Nothing from elsewhere, no script or style within a page, no page of ours inside another. */
+const headers: NonNullable<Parameters<typeof secureHeaders>[0]> = {
+  contentSecurityPolicy: {
+    defaultSrc: ["'none'"],
+    scriptSrc: ["'self'"],
+    styleSrc: ["'self'"],
+    fontSrc: ["'self'"],
+    imgSrc: ["'self'", 'blob:', 'data:'],
+    connectSrc: ["'self'"],
+    manifestSrc: ["'self'"],
+    workerSrc: ["'self'"],
+    baseUri: ["'none'"],
+    formAction: ["'self'"],
+    frameAncestors: ["'none'"],
+  },
+  xFrameOptions: 'DENY',
+  permissionsPolicy: { camera: ['self'], geolocation: [], microphone: [], payment: [], usb: [] },
+  // A clinic that goes back to plain HTTP must not be locked out by its own browsers.
+  strictTransportSecurity: false,
 }
 
-function hostOf(origin: string): string {
-  return URL.canParse(origin) ? new URL(origin).hostname : ''
-}
-
-async function jsonOf(c: Context): Promise<unknown> {
-  if (!/^application\/json\b/.test(c.req.header('content-type') ?? '')) {
-    throw new InputError('not-json', '', 'The request must be JSON, with the header content-type: application/json.')
+/** One line per request to the API: what was asked and how it ended, never who, about whom or from where. */
+function writtenDown(log: (line: string) => void) {
+  return async (c: Context, next: () => Promise<void>) => {
+    const began = performance.now()
+    await next()
+    if (!c.req.path.startsWith('/api/')) return
+    log(`${c.req.method} ${routeOf(c)} ${c.res.status} ${Math.round(performance.now() - began)} ms`)
   }
-  try {
-    return await c.req.json()
-  } catch (error) {
-    if (error instanceof SyntaxError) throw new InputError('not-json', '', `The request is not JSON: ${error.message}`)
-    throw error
-  }
 }
 
-function answerError(error: Error, c: Context, log: (line: string) => void) {
-  if (error instanceof InputError) return c.json(problem(error.code, error.path, error.message), 400)
-  if (error instanceof StoreError) {
-    log(`${error.code}: ${error.message}`)
-    return c.json(problem(`store-${error.code}`, '', error.message), error.code === 'full' ? 507 : 503)
-  }
-  log(error.stack ?? error.message)
-  return c.json(problem('fault', '', 'The program failed; nothing of this request was kept. The log says more.'), 500)
-}
-
-function problem(code: string, path: string, message: string) {
-  return { error: { code, path, message } }
+/** The route as it is written in the program: a path itself may hold the id of a case. */
+function routeOf(c: Context): string {
+  return matchedRoutes(c).findLast(({ path }) => path.startsWith('/api/') && path !== '/api/*')?.path ?? '/api/…'
 }

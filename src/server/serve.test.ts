@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { entryMaker } from '#core/journal/entries-for-tests.ts'
+import { schemaVersion } from '#storage/migrate.ts'
 import { projectForTests } from '#storage/projector-for-tests.ts'
 import { type Serving, serve } from './serve.ts'
 
@@ -40,7 +41,7 @@ describe('the server', () => {
 
   it('tells its health: version, store, tables and how many clinics', async () => {
     const response = await fetch(`${serving.url}/api/health`)
-    expect(await response.json()).toEqual({ version: '0.1.0', store: 'sqlite', schema: 1, clinics: 0 })
+    expect(await response.json()).toEqual({ version: '0.1.0', store: 'sqlite', schema: schemaVersion, clinics: 0 })
   })
 
   it('answers each entry with its envelope, the same again as already there, and other bytes with 409', async () => {

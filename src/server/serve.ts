@@ -1,11 +1,14 @@
 import { createServer, type Server } from 'node:http'
 import { getRequestListener } from '@hono/node-server'
 import type { Projector, Store } from '#actions/store.ts'
+import { demoCases, demoFile } from '#demo/index.ts'
+import type { OpenStore } from '#storage/journal-store.ts'
 import { schemaVersion } from '#storage/migrate.ts'
 import { openPostgres } from '#storage/postgres/open.ts'
 import { openLockedFolder } from '#storage/sqlite/open.ts'
 import packageFile from '../../package.json' with { type: 'json' }
 import { app } from './app.ts'
+import { FirstRunCode, secretsOfThisMachine } from './secrets.ts'
 
 export type ServeOptions = {
   /** The data folder of the embedded store; ignored when a database is given. */
@@ -15,49 +18,68 @@ export type ServeOptions = {
   readonly port: number
   readonly project: Projector
   readonly leaveFreeBytes?: number
+  /** The address to listen on; every address of this machine when none is named. */
+  readonly host?: string
+  /** Names of this server beside addresses and names of the house, such as ears.clinic.example. */
+  readonly names?: readonly string[]
   readonly log?: (line: string) => void
 }
 
 export type Serving = {
   readonly url: string
   readonly store: Store
+  /** Opens the clinic once, while there is no account; null afterwards. */
+  readonly firstCode: string | null
   /** Answers what has begun, then closes the store and frees the folder. */
   readonly close: () => Promise<void>
 }
 
-/**
- * Opens the store and serves it on the loopback address only: there are no accounts yet. Plug in here, nowhere else.
- */
-export async function serve({ port, project, log = logLine, ...where }: ServeOptions): Promise<Serving> {
+/** Opens the store and serves it. Plug in here, nowhere else. */
+export async function serve(options: ServeOptions): Promise<Serving> {
+  const { port, project, host = '127.0.0.1', names = [], log = logLine, ...where } = options
   const { store, kind } = await openStore(project, where)
   const about = { version: packageFile.version, store: kind, schema: schemaVersion }
   const clock = { now: () => new Date().toISOString() }
-  const server = createServer(getRequestListener(app({ store, clock, about, log }).fetch))
+  const firstCode = new FirstRunCode()
+  const plugged = {
+    store,
+    accounts: store.accounts,
+    clock,
+    secrets: secretsOfThisMachine(),
+    firstCode,
+    inventedPractice,
+  }
+  const server = createServer(getRequestListener(app({ ...plugged, about, names, log }).fetch))
   try {
-    await listen(server, port)
+    await listen(server, port, host)
+    const address = server.address()
+    const at = typeof address === 'object' && address ? address.port : port
+    const code = (await store.accounts.any()) ? null : firstCode.text
+    return { url: `http://127.0.0.1:${at}`, store, firstCode: code, close: once(() => stop(server, store)) }
   } catch (error) {
     await store.close()
     throw error
   }
-  const address = server.address()
-  const at = typeof address === 'object' && address ? address.port : port
-  return { url: `http://127.0.0.1:${at}`, store, close: once(() => stop(server, store)) }
+}
+
+function inventedPractice(): string {
+  return demoFile(demoCases.map(({ name }) => name))
 }
 
 async function openStore(
   project: Projector,
   { dataDir, databaseUrl, leaveFreeBytes }: Pick<ServeOptions, 'dataDir' | 'databaseUrl' | 'leaveFreeBytes'>,
-): Promise<{ store: Store; kind: 'sqlite' | 'postgres' }> {
+): Promise<{ store: OpenStore; kind: 'sqlite' | 'postgres' }> {
   if (databaseUrl) return { store: await openPostgres(databaseUrl, { project }), kind: 'postgres' }
   if (!dataDir) throw new Error('The server needs a data folder or a database.')
   const options = leaveFreeBytes === undefined ? { project } : { project, leaveFreeBytes }
   return { store: await openLockedFolder(dataDir, options), kind: 'sqlite' }
 }
 
-function listen(server: Server, port: number): Promise<void> {
+function listen(server: Server, port: number, host: string | undefined): Promise<void> {
   return new Promise((resolve, reject) => {
     server.once('error', reject)
-    server.listen(port, '127.0.0.1', resolve)
+    server.listen(host === undefined ? { port } : { port, host }, resolve)
   })
 }
 

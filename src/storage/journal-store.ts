@@ -1,10 +1,12 @@
 import type { Kysely, Transaction } from 'kysely'
+import type { Accounts } from '#actions/people/accounts.ts'
 import {
   type Acceptance,
   type CaseRow,
   type KeptAside,
   type OwedRow,
   type Projector,
+  type RegisterName,
   type RegisterRow,
   type Store,
   StoreError,
@@ -12,6 +14,8 @@ import {
 import { hashBytes } from '#core/journal/canonical.ts'
 import type { Entry, Envelope, StoredEntry } from '#core/journal/entry.ts'
 import { acceptInTurn, takeTurn } from './accepting.ts'
+import { AccountsStore } from './accounts-store.ts'
+import { currentIn } from './current-rows.ts'
 import { storedOf } from './entry-rows.ts'
 import { eraseAsOrdered, isErased } from './erasing.ts'
 import { type MigrationDialect, migrate } from './migrate.ts'
@@ -35,8 +39,11 @@ export type StoreDialect = MigrationDialect & {
 
 const pageSize = 500
 
+/** The journal, and beside it in the same database the accounts. */
+export type OpenStore = Store & { readonly accounts: Accounts }
+
 /** Opens the journal: brings its tables to this program's version and gives the store. On failure nothing stays open. */
-export async function openJournal(dialect: StoreDialect, project: Projector): Promise<Store> {
+export async function openJournal(dialect: StoreDialect, project: Projector): Promise<OpenStore> {
   try {
     await migrate(dialect.db, dialect, dialect.where)
     return new JournalStore(dialect, project)
@@ -47,7 +54,8 @@ export async function openJournal(dialect: StoreDialect, project: Projector): Pr
 }
 
 /** The one implementation of Store, in the common subset of both databases. */
-class JournalStore implements Store {
+class JournalStore implements OpenStore {
+  readonly accounts: Accounts
   readonly #dialect: StoreDialect
   readonly #db: Kysely<Tables>
   readonly #project: Projector
@@ -56,6 +64,7 @@ class JournalStore implements Store {
     this.#dialect = dialect
     this.#db = dialect.db
     this.#project = project
+    this.accounts = new AccountsStore(dialect)
   }
 
   accept(
@@ -204,6 +213,10 @@ class JournalStore implements Store {
 
   async registers(clinic: string): Promise<RegisterRow[]> {
     return this.#read((db) => registersIn(db, clinic))
+  }
+
+  current(clinic: string, register: RegisterName): Promise<RegisterRow[]> {
+    return this.#read((db) => currentIn(db, clinic, register))
   }
 
   async putFile(clinic: string, hash: string, mediaType: string, bytes: Uint8Array): Promise<void> {

@@ -1,12 +1,16 @@
 import { type Kysely, type RawBuilder, sql, type Transaction } from 'kysely'
 import { StoreError } from '#actions/store.ts'
 import { first } from './migrations/0001-first.ts'
+import { people } from './migrations/0002-people.ts'
 import type { Tables } from './tables.ts'
 
 type Migration = (db: Kysely<unknown>, columns: { readonly bytes: RawBuilder<unknown> }) => Promise<void>
 
 /** Forward only, in this order, for ever: a new one is added at the end, an old one is never edited. */
-const migrations: readonly (readonly [name: string, up: Migration])[] = [['0001-first', first]]
+const migrations: readonly (readonly [name: string, up: Migration])[] = [
+  ['0001-first', first],
+  ['0002-people', people],
+]
 
 /** The number of the newest tables this program knows. */
 export const schemaVersion = migrations.length

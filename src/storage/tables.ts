@@ -57,6 +57,32 @@ export type Tables = {
     readonly chapter: string
     readonly conflicts: number
   }
+  readonly accounts: AccountTable
+  readonly sessions: SessionTable
+  readonly session_people: {
+    readonly session: string
+    readonly person: string
+    readonly since: string
+    readonly until: string | null
+  }
+  readonly sign_in_failures: { readonly key: string; readonly tries: number; readonly last_at: string }
+  readonly read_log: {
+    readonly clinic: string
+    readonly stream: string
+    readonly at: string
+    readonly person: string
+    readonly device: string
+  }
+  readonly leaves: {
+    readonly clinic: string
+    readonly id: string
+    readonly person: string
+    readonly from_day: string
+    readonly until_day: string
+    readonly deputy: string
+    readonly written_by: string
+    readonly written_at: string
+  }
   readonly migrations: { readonly number: number; readonly name: string }
 }
 
@@ -80,4 +106,27 @@ export type EntryTable = {
   readonly hash: string
   readonly erased_on: string | null
   readonly erased_by: string | null
+}
+
+export type AccountTable = {
+  readonly clinic: string
+  readonly person: string
+  readonly login: string
+  readonly password: string
+  readonly pin: string | null
+  readonly opened: number | null
+  readonly active: number
+  readonly made_at: string
+}
+
+export type SessionTable = {
+  readonly id: string
+  readonly clinic: string
+  readonly token_hash: string
+  readonly device: string
+  readonly device_name: string
+  readonly made_at: string
+  readonly expires_at: string
+  readonly ended_at: string | null
+  readonly active: string | null
 }

@@ -3,8 +3,17 @@ import { bodyHashOf, type Entry, entryHash, entrySchema, type Header, headerOf }
 import { kindNamed } from './fold.ts'
 import { readableBody } from './kind.ts'
 
+export const entryRefusals = [
+  'not-an-entry',
+  'wrong-body',
+  'wrong-subject',
+  'wrong-stream',
+  'reason-missing',
+  'cycle',
+] as const
+
 export type EntryRefusal = {
-  readonly because: 'not-an-entry' | 'wrong-body' | 'wrong-subject' | 'wrong-stream' | 'reason-missing' | 'cycle'
+  readonly because: (typeof entryRefusals)[number]
   /** The field, dotted. */
   readonly path: string
   readonly message: string

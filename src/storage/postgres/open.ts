@@ -1,7 +1,7 @@
 import { Kysely, PostgresDialect, sql } from 'kysely'
 import pg from 'pg'
-import { type Projector, type Store, StoreError } from '#actions/store.ts'
-import { openJournal, type StoreDialect } from '../journal-store.ts'
+import { type Projector, StoreError } from '#actions/store.ts'
+import { type OpenStore, openJournal, type StoreDialect } from '../journal-store.ts'
 import type { Tables } from '../tables.ts'
 
 export type PostgresOptions = {
@@ -11,7 +11,7 @@ export type PostgresOptions = {
 }
 
 /** Opens the journal on a PostgreSQL server (15 or newer). */
-export function openPostgres(databaseUrl: string, { project, connections = 10 }: PostgresOptions): Promise<Store> {
+export function openPostgres(databaseUrl: string, { project, connections = 10 }: PostgresOptions): Promise<OpenStore> {
   const pool = new pg.Pool({
     connectionString: databaseUrl,
     max: connections,

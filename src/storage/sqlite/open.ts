@@ -1,8 +1,8 @@
 import { dirname, join, resolve } from 'node:path'
 import { Kysely } from 'kysely'
 import Database from 'libsql'
-import { type Projector, type Store, StoreError } from '#actions/store.ts'
-import { openJournal, type StoreDialect } from '../journal-store.ts'
+import { type Projector, StoreError } from '#actions/store.ts'
+import { type OpenStore, openJournal, type StoreDialect } from '../journal-store.ts'
 import type { Tables } from '../tables.ts'
 import { ImmediateSqliteDialect } from './driver.ts'
 import { makeFolder, refuseWhenNearlyFull, syncFolder } from './folder.ts'
@@ -19,7 +19,7 @@ export type SqliteOptions = {
 const leaveFree = 64 * 1024 * 1024
 
 /** Opens the data folder for this process alone: one server per folder, refused with a sentence otherwise. */
-export async function openLockedFolder(folder: string, options: SqliteOptions): Promise<Store> {
+export async function openLockedFolder(folder: string, options: SqliteOptions): Promise<OpenStore> {
   makeFolder(folder)
   const lock = await lockFolder(folder)
   try {
@@ -30,7 +30,7 @@ export async function openLockedFolder(folder: string, options: SqliteOptions): 
   }
 }
 
-async function open(file: string, options: SqliteOptions, release: () => Promise<void>): Promise<Store> {
+async function open(file: string, options: SqliteOptions, release: () => Promise<void>): Promise<OpenStore> {
   const path = resolve(file)
   makeFolder(dirname(path))
   const database = openDatabase(path)

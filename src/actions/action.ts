@@ -1,0 +1,80 @@
+import type { z } from 'zod'
+import type { PersonRow } from '#core/journal/registers.ts'
+import type { Accounts } from './people/accounts.ts'
+import type { Clock, Store } from './store.ts'
+
+export type Role = PersonRow['role']
+
+/** Who asks: a person enrolled at the device whose session came with the request. */
+export type Caller = {
+  readonly session: string
+  readonly device: string
+  readonly person: string
+  readonly role: Role
+  /** Everybody enrolled at this device. */
+  readonly people: readonly string[]
+  /** Managers, and whoever opened the clinic: they look after people and accounts. */
+  readonly keeper: boolean
+  /** True when this person was the last to prove who they are here, by password or PIN. */
+  readonly proved: boolean
+}
+
+/** Chance and memory-hard hashing, plugged in by the server. */
+export type Secrets = {
+  readonly bytes: (count: number) => Uint8Array
+  readonly hashPassword: (password: string) => Promise<string>
+  readonly passwordFits: (hash: string, password: string) => Promise<boolean>
+}
+
+/** The door a request came through: what is known of the other side before anybody signed in. */
+export type Door = {
+  readonly connection: 'this-machine' | 'plain' | 'tls'
+  /** The network address, for slowing down strangers; never logged. */
+  readonly address: string
+  /** The session token as it came, good or not. */
+  readonly token: string | null
+  /** Hands the device its token, to be sent with every later request. */
+  readonly handOut: (token: string, expiresAt: string) => void
+  readonly takeBack: () => void
+}
+
+/** The one-time code of the first run, printed where the server was started. */
+export type FirstCode = {
+  /** Runs `opening` when the code is right, one at a time; false when it is wrong. */
+  readonly use: <Result>(code: string, opening: () => Promise<Result>) => Promise<Result | false>
+}
+
+/** Everything an action may touch. It comes with the request; actions never reach around it. */
+export type World = {
+  readonly store: Store
+  readonly accounts: Accounts
+  readonly clock: Clock
+  readonly secrets: Secrets
+  readonly door: Door
+  readonly firstCode: FirstCode
+  readonly version: string
+  /** The journal file of the invented practice. */
+  readonly inventedPractice: () => string
+  /** The caller's clinic; for a stranger the only clinic there is. */
+  readonly clinic: string | null
+  readonly caller: Caller | null
+}
+
+/** One thing a person can do, by name. The server offers every one at `POST /api/actions/<name>`. */
+export type Action<Input = unknown, Output = unknown> = {
+  readonly name: string
+  readonly summary: string
+  readonly input: z.ZodType<Input>
+  readonly output: z.ZodType<Output>
+  readonly may: 'anyone' | 'signed-in' | readonly Role[]
+  /** Bytes a request may have, where the usual 256 KiB are not enough. */
+  readonly largest?: number
+  run(input: Input, world: World): Promise<Output>
+  /** True when the answer tells of a conflict: it is then given with 409. */
+  conflict?(output: Output): boolean
+}
+
+/** Says the types of an action, so that `run` is checked against its schemas. */
+export function defineAction<Input, Output>(action: Action<Input, Output>): Action<Input, Output> {
+  return action
+}

@@ -1,0 +1,52 @@
+import type { HttpBindings } from '@hono/node-server'
+import type { Context } from 'hono'
+import { deleteCookie, getCookie, setCookie } from 'hono/cookie'
+import type { Door, World } from '#actions/action.ts'
+import { callerOf } from '#actions/people/caller.ts'
+import type { AppParts } from './app.ts'
+
+const cookieName = 'quiet-ear-session'
+
+/** Makes the world of one request: who asks, through which door, and everything an action may touch. */
+export function worldMaker({ about, log: _, names: __, ...parts }: AppParts): (c: Context) => Promise<World> {
+  return async (c) => {
+    const { store, accounts, clock } = parts
+    const door = doorOf(c)
+    const who = await callerOf({ store, accounts, clock }, door.token, c.req.header('x-quiet-ear-person'))
+    const clinic = who ? who.clinic : await onlyOf(await store.clinics())
+    return { ...parts, version: about.version, door, clinic, caller: who?.caller ?? null }
+  }
+}
+
+function onlyOf(clinics: readonly string[]): string | null {
+  return clinics.length === 1 ? (clinics[0] ?? null) : null
+}
+
+function doorOf(c: Context): Door {
+  const connection = connectionOf(c)
+  const about = { httpOnly: true, sameSite: 'Strict', path: '/', secure: connection === 'tls' } as const
+  return {
+    connection,
+    address: socketOf(c)?.remoteAddress ?? '',
+    token: getCookie(c, cookieName) ?? null,
+    handOut: (token, expiresAt) => setCookie(c, cookieName, token, { ...about, expires: new Date(expiresAt) }),
+    takeBack: () => {
+      deleteCookie(c, cookieName, about)
+    },
+  }
+}
+
+function socketOf(c: Context) {
+  return (c.env as Partial<HttpBindings> | undefined)?.incoming?.socket
+}
+
+/** How the other side is connected, as the front door says it. */
+function connectionOf(c: Context): Door['connection'] {
+  const socket = socketOf(c)
+  if (socket && 'encrypted' in socket && socket.encrypted === true) return 'tls'
+  return isThisMachine(socket?.remoteAddress ?? '') ? 'this-machine' : 'plain'
+}
+
+function isThisMachine(address: string): boolean {
+  return address === '::1' || /^(::ffff:)?127\./.test(address)
+}
