@@ -5,6 +5,7 @@ import './design/base.css'
 import { StrictMode } from 'react'
 import { createRoot } from 'react-dom/client'
 import { App } from './app.tsx'
+import { keepOwnFiles } from './journal/own-files.ts'
 import { startSession } from './session/session.ts'
 
 const root = document.getElementById('root')
@@ -15,3 +16,4 @@ createRoot(root).render(
   </StrictMode>,
 )
 void startSession()
+if (import.meta.env.PROD) void keepOwnFiles()
