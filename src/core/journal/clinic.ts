@@ -1,3 +1,4 @@
+import type { Author } from './entry.ts'
 import type { Case } from './fold.ts'
 import type { ClinicRow, ContactRow, PersonRow } from './registers.ts'
 
@@ -22,4 +23,17 @@ export function personNamed(file: Pick<CaseFile, 'people'>, id: string): string 
 
 export function contactNamed(file: Pick<CaseFile, 'contacts'>, id: string): string {
   return file.contacts.get(id)?.name ?? `‹${id}›`
+}
+
+/** Whoever wrote an entry, by name: a person, an owner through the link, a referring vet, or where it was imported from. */
+export function authorNamed(file: Pick<CaseFile, 'people' | 'contacts'>, author: Author): string {
+  switch (author.kind) {
+    case 'person':
+      return personNamed(file, author.person)
+    case 'owner-link':
+    case 'referring-vet':
+      return contactNamed(file, author.contact)
+    case 'import':
+      return file.contacts.get(author.from)?.name ?? author.from
+  }
 }

@@ -1,0 +1,29 @@
+import type { SidesWording } from '#core/chapters/sides.ts'
+
+/** Where a side is said, and where sources of it disagree, in English. */
+export const sidesInEnglish = {
+  sources: {
+    'referral-reported': 'as reported at the first call',
+    findings: 'what was found on the ear',
+    imaging: 'the report of the scan or radiograph',
+    choice: 'the operation chosen for the ear',
+    agreement: 'the agreed plan',
+    booking: 'the booking',
+    pause: 'the spoken pause',
+    stamp: 'a stamp in theatre',
+    'block-site': 'where a local anaesthetic was given',
+    specimen: 'the specimen of the operation',
+    'photograph-filed': 'the ear a picture was filed to',
+    'photograph-shows': 'the side the picture shows',
+    summary: 'the signed summary',
+    'late-event': 'a late event',
+  },
+  says: { LEFT: 'LEFT', RIGHT: 'RIGHT', BOTH: 'both ears', none: 'names no side' },
+  source: '{what}, by {who}, {when}',
+  sideSays: '{side} is said by: {sources}.',
+  notConfirmed: 'The side was not confirmed at: {sources}.',
+  settle: {
+    block: 'Nothing is cut until a person has settled this.',
+    confirm: 'A person looks at this and corrects the one that is wrong.',
+  },
+} as const satisfies SidesWording

@@ -1,0 +1,121 @@
+import type { Side } from '#core/animal/species.ts'
+import { authorNamed, type CaseFile } from '#core/journal/clinic.ts'
+import type { Case } from '#core/journal/fold.ts'
+import { fill, type Level } from '#core/outcome/finding.ts'
+import { type OperationOnFile, operationsOf } from '#core/owed/operations.ts'
+import { sayMoment } from '#core/time/moment.ts'
+import { type SideSource, type SideSourceCode, sideSourcesOf, together } from './side-sources.ts'
+
+/**
+ * Sources that name different sides, side by side. `block`: nothing is cut until a person settles it. `confirm`: only
+ * the caller's word, or a picture, stands against the others.
+ */
+export type SideDisagreement = {
+  readonly level: Exclude<Level, 'note'>
+  /** The operation it is about; null while none is booked. */
+  readonly operation: string | null
+  readonly LEFT: readonly SideSource[]
+  readonly RIGHT: readonly SideSource[]
+  /** A pause at which the side was not confirmed. */
+  readonly notConfirmed: readonly SideSource[]
+}
+
+export type Sides = { readonly sources: readonly SideSource[]; readonly disagreements: readonly SideDisagreement[] }
+
+/**
+ * All sources of side, and where they disagree: for each operation that is booked or done, before one is booked for
+ * the case, and for a picture filed to the ear it does not show.
+ *
+ * @example sidesOf(file.theCase).disagreements[0]?.level // 'block'
+ * Reference: the wrong-side row of the list of mistakes; every source is shown, nobody's word wins by itself.
+ */
+export function sidesOf(theCase: Case): Sides {
+  const sources = sideSourcesOf(theCase)
+  const operations = operationsOf({ theCase })
+  const disagreements =
+    operations.length === 0
+      ? [about(null, claims(sources, around))]
+      : operations.map((operation) => ofOperation(operation, operations, sources))
+  return { sources, disagreements: [...disagreements.flatMap((one) => one ?? []), ...ofPictures(sources)] }
+}
+
+const around: readonly SideSourceCode[] = ['referral-reported', 'findings', 'imaging', 'choice', 'agreement']
+
+/** What kinds of source claim one side alone: a kind that names both ears over its entries disagrees with nobody. */
+function claims(sources: readonly SideSource[], codes: readonly SideSourceCode[]): SideSource[] {
+  return codes.flatMap((code) => {
+    const some = sources.filter(({ from, says }) => from === code && says !== null)
+    const named = some.flatMap(({ says }) => (says === 'BOTH' ? (['LEFT', 'RIGHT'] as const) : (says ?? [])))
+    return together(named) === 'BOTH' ? [] : some
+  })
+}
+
+function ofOperation(
+  operation: OperationOnFile,
+  all: readonly OperationOnFile[],
+  sources: readonly SideSource[],
+): SideDisagreement | null {
+  const bound = sources.filter((source) => source.operation === operation.id && source.from !== 'late-event')
+  // What points to the other ear may mean the case's other operation, on that ear.
+  const explained = all.some(({ id, side }) => id !== operation.id && side !== operation.side)
+  const agreed = operation.booking?.body.agreement ?? null
+  const general = explained ? [] : claims(sources, ['referral-reported', 'findings', 'imaging', 'choice'])
+  const agreement = sources.filter(({ from, line, says }) => from === 'agreement' && line === agreed && says !== 'BOTH')
+  return about(operation.id, [...general, ...agreement, ...bound])
+}
+
+const weak: ReadonlySet<SideSourceCode> = new Set(['referral-reported', 'photograph-filed', 'photograph-shows'])
+
+function about(operation: string | null, claimed: readonly SideSource[]): SideDisagreement | null {
+  const saying = (side: Side) => claimed.filter(({ says }) => says === side)
+  const [LEFT, RIGHT] = [saying('LEFT'), saying('RIGHT')]
+  const notConfirmed = claimed.filter(({ answer }) => answer === 'no' || answer === 'unknown')
+  if ((LEFT.length === 0 || RIGHT.length === 0) && notConfirmed.length === 0) return null
+  const onlyWeak = (some: readonly SideSource[]) => some.every(({ from }) => weak.has(from))
+  const level = notConfirmed.length === 0 && (onlyWeak(LEFT) || onlyWeak(RIGHT)) ? 'confirm' : 'block'
+  return { level, operation, LEFT, RIGHT, notConfirmed }
+}
+
+function ofPictures(sources: readonly SideSource[]): SideDisagreement[] {
+  return sources
+    .filter(({ from }) => from === 'photograph-filed')
+    .flatMap((filed) => {
+      const both = sources.filter(({ line }) => line === filed.line)
+      return about(null, both) ?? []
+    })
+}
+
+export type SidesWording = {
+  readonly sources: Readonly<Record<SideSourceCode, string>>
+  readonly says: Readonly<Record<Side | 'BOTH' | 'none', string>>
+  readonly source: string
+  readonly sideSays: string
+  readonly notConfirmed: string
+  readonly settle: Readonly<Record<'block' | 'confirm', string>>
+}
+
+/** One source in words: "booking, by Hana Moretti, 25 February 2025, 16:00". */
+export function saySource(source: SideSource, file: CaseFile, wording: SidesWording): string {
+  return fill(wording.source, {
+    what: wording.sources[source.from],
+    who: authorNamed(file, source.author),
+    when: sayMoment(source.when),
+  })
+}
+
+/**
+ * The disagreement in whole sentences, each side with who says it, and what to do.
+ *
+ * @example sayDisagreement(disagreement, file, sidesInEnglish) // 'LEFT says: … RIGHT says: … Nothing is cut until …'
+ */
+export function sayDisagreement(found: SideDisagreement, file: CaseFile, wording: SidesWording): string {
+  const list = (some: readonly SideSource[]) => some.map((source) => saySource(source, file, wording)).join('; ')
+  const parts = [
+    ...(['LEFT', 'RIGHT'] as const)
+      .filter((side) => found[side].length > 0)
+      .map((side) => fill(wording.sideSays, { side: wording.says[side], sources: list(found[side]) })),
+    ...(found.notConfirmed.length > 0 ? [fill(wording.notConfirmed, { sources: list(found.notConfirmed) })] : []),
+    wording.settle[found.level],
+  ]
+  return parts.join(' ')
+}
