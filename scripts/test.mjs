@@ -1,6 +1,7 @@
 /**
  * `npm test`: every check and every test, on a fresh machine too. Installs the packages of the lock file, then the
- * Debian packages that the tests of PostgreSQL and of PDF need (says so; asks with one sentence when it may not).
+ * Debian packages that the tests of PostgreSQL, of PDF and in a browser need (says so; asks with one sentence when it
+ * may not). CHROME names another browser than Debian's.
  */
 import { spawn } from 'node:child_process'
 import { fileURLToPath } from 'node:url'
@@ -9,6 +10,13 @@ import { installPackages } from './ready.mjs'
 
 const root = fileURLToPath(new URL('..', import.meta.url))
 const counts = { passed: 0, failed: 0, skipped: 0 }
+
+/** The closing counts of vitest stand in one line, those of the browser's runner one under the other. */
+function countsIn(said) {
+  const lines = said.split('\n')
+  const whole = lines.findLast((text) => /\bTests\s+.*\d+ (passed|failed)/.test(text))
+  return whole ?? lines.filter((text) => /^\s+\d+ (passed|failed|skipped)\b/.test(text)).join(' ')
+}
 
 /** Runs one step, shows what it says, and adds up the tests it counted. */
 function step(title, args) {
@@ -27,7 +35,7 @@ function step(title, args) {
       })
     }
     child.on('close', (code) => {
-      const line = said.split('\n').findLast((text) => /\bTests\s+.*\d+ (passed|failed)/.test(text)) ?? ''
+      const line = countsIn(said)
       for (const kind of Object.keys(counts)) counts[kind] += Number(new RegExp(`(\\d+) ${kind}`).exec(line)?.[1] ?? 0)
       done(code === 0)
     })
@@ -36,7 +44,7 @@ function step(title, args) {
 
 installPackages()
 try {
-  ensureDebian(['postgresql', 'poppler-utils', 'qpdf'])
+  ensureDebian(['postgresql', 'poppler-utils', 'qpdf', ...(process.env.CHROME ? [] : ['chromium'])])
 } catch (error) {
   console.error(error.message)
   process.exit(1)
@@ -53,6 +61,9 @@ results.push(
     '--project',
     'whole',
   ]),
+)
+results.push(
+  await step('journeys in a browser', ['node_modules/@playwright/test/cli.js', 'test', '--config', 'tests/browser']),
 )
 if (results.includes(false) && counts.failed === 0) counts.failed = 1
 console.log(

@@ -1,0 +1,112 @@
+import { type ChildProcess, spawn } from 'node:child_process'
+import { mkdtempSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { fileURLToPath } from 'node:url'
+import { type BrowserContext, test as base, expect, type Page } from '@playwright/test'
+
+const cli = fileURLToPath(new URL('../../dist/cli.js', import.meta.url))
+
+/** The program as it is started by hand, over a data folder of its own. */
+export class Program {
+  readonly folder = mkdtempSync(join(tmpdir(), 'quiet-ear-browser-'))
+  #process: ChildProcess | undefined
+  #port = 0
+  /** Printed at the first start only. */
+  code = ''
+
+  get url(): string {
+    return `http://127.0.0.1:${this.#port}`
+  }
+
+  /** Starts, or starts again at the same address. */
+  async start(): Promise<void> {
+    const child = spawn(process.execPath, [cli, 'start', '--data', this.folder, '--port', String(this.#port)], {
+      env: { ...process.env, DATABASE_URL: '', QUIET_EAR_DATA: '' },
+      stdio: ['ignore', 'pipe', 'pipe'],
+    })
+    this.#process = child
+    let said = ''
+    await new Promise<void>((resolve, reject) => {
+      const hear = (chunk: string) => {
+        said += chunk
+        const port = /http:\/\/(?:127\.0\.0\.1|localhost):(\d+)/.exec(said)?.[1]
+        if (!port || !said.includes('\n')) return
+        this.#port = Number(port)
+        this.code = /code[^\n]*?([A-Z0-9]{3,}(?:-[A-Z0-9]{3,})+)/i.exec(said)?.[1] ?? this.code
+        resolve()
+      }
+      child.stdout?.setEncoding('utf8').on('data', hear)
+      child.stderr?.setEncoding('utf8').on('data', (chunk: string) => {
+        said += chunk
+      })
+      child.once('exit', (status) => reject(new Error(`The program ended with ${status}: ${said}`)))
+    })
+    await expect.poll(() => this.#answers(), { timeout: 15_000 }).toBe(true)
+  }
+
+  async #answers(): Promise<boolean> {
+    try {
+      return (await fetch(`${this.url}/api/health`)).ok
+    } catch {
+      return false
+    }
+  }
+
+  /** Ends it at once, as a power cut would. */
+  async kill(): Promise<void> {
+    await this.#end('SIGKILL')
+  }
+
+  async stop(): Promise<void> {
+    await this.#end('SIGTERM')
+    rmSync(this.folder, { recursive: true, force: true })
+  }
+
+  async #end(signal: 'SIGKILL' | 'SIGTERM'): Promise<void> {
+    const child = this.#process
+    if (!child || child.exitCode !== null || child.signalCode !== null) return
+    child.removeAllListeners('exit')
+    await new Promise((resolve) => {
+      child.once('exit', resolve)
+      child.kill(signal)
+    })
+  }
+}
+
+export const password = 'a long word and a longer one'
+
+/** A person of the tests: how they sign in. */
+export type Person = { readonly name: string; readonly role: string; readonly login: string }
+export const surgeon: Person = { name: 'Runa Falk', role: 'surgeon', login: 'runa.falk' }
+export const nurse: Person = { name: 'Basil Ode', role: 'nurse', login: 'basil.ode' }
+
+async function act<Answer>(context: BrowserContext, url: string, action: string, input: unknown): Promise<Answer> {
+  const response = await context.request.post(`${url}/api/actions/${action}`, { data: input })
+  expect(response.ok(), `${action}: ${await response.text()}`).toBe(true)
+  return (await response.json()) as Answer
+}
+
+/** Opens the clinic without the screens, for journeys that begin later; the browser's context is then signed in. */
+export async function openInvented(program: Program, page: Page): Promise<void> {
+  await act(page.context(), program.url, 'open-clinic', {
+    code: program.code,
+    choice: 'invented-practice',
+    clinic: null,
+    person: { name: surgeon.name, role: surgeon.role, letters: null },
+    login: surgeon.login,
+    password,
+    device: { id: 'device-of-the-tests', name: 'tests' },
+  })
+}
+
+export const test = base.extend<{ program: Program }>({
+  // biome-ignore lint/correctness/noEmptyPattern: the runner reads the names of this first argument
+  program: async ({}, use) => {
+    const program = new Program()
+    await program.start()
+    await use(program)
+    await program.stop()
+  },
+})
+export { expect }
