@@ -1,0 +1,65 @@
+import type { KindName } from '#core/journal/fold.ts'
+import { type OwedCode, owedCodes } from './owed-item.ts'
+
+/** The first word of an owed id where it is not the code itself. */
+const byFirstWord: Readonly<Record<string, OwedCode>> = {
+  result: 'result-expected',
+  face: 'face-and-eye-look',
+  eye: 'eye-at-risk-look',
+  block: 'look-after-the-block',
+  lubricate: 'eye-lubricated',
+  'wound-week-4': 'wound-check',
+  'recheck-4-to-6-weeks': 'recheck',
+  'recheck-3-months': 'recheck',
+  'recheck-6-months': 'recheck',
+}
+
+/**
+ * The code of an owed row, from its id: the row of a list keeps the sentence, not the code. Undefined for a row that no
+ * rule of owing made, like a file that cannot be read.
+ *
+ * @example owedCodeOf('face:operation-1:LEFT:day-3') // 'face-and-eye-look'
+ */
+export function owedCodeOf(id: string): OwedCode | undefined {
+  const word = id.split(':')[0] ?? ''
+  return byFirstWord[word] ?? owedCodes.find((code) => code === word)
+}
+
+/**
+ * The kind of entry that settles each owed thing; null where it is settled otherwise: at its own page (conflicts,
+ * entries kept aside), by time, or by what arrives.
+ */
+export const settledBy = {
+  'baseline-before-premedication': 'baseline',
+  'weight-before-operation': 'weight',
+  'consent-before-operation': 'agreement',
+  'second-check-of-lines': 'second-check',
+  'last-meal': null,
+  'fasting-to-settle': 'identity',
+  admission: null,
+  'result-expected': 'specimen-result',
+  'result-to-read': 'result-read',
+  'owner-to-tell': 'told',
+  'referring-vet-to-tell': 'told',
+  'first-call': 'call',
+  'suture-check': 'check',
+  'wound-check': 'check',
+  'face-and-eye-look': 'check',
+  'eye-at-risk-look': 'check',
+  'look-after-the-block': 'check',
+  'eye-lubricated': 'check',
+  recheck: 'check',
+  'agreed-visit': 'check',
+  'skin-plan': 'history-item',
+  'other-ear-plan': 'choice',
+  'twelve-months': 'twelve-months',
+  'unknown-may-be-recorded': 'twelve-months',
+  'late-event-look': 'check',
+  'late-event-decision': 'late-event',
+  'outcome-again': 'twelve-months',
+  'conflict-to-settle': null,
+  'pending-entry': null,
+  'unknown-entry': null,
+  'kept-aside': null,
+  'policy-unreadable': 'house-policy',
+} as const satisfies Record<OwedCode, KindName | null>
