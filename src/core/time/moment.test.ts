@@ -17,6 +17,15 @@ describe('a moment', () => {
     expect(sayMoment(read('2024-03-05 14:20'))).toBe('5 March 2024, 14:20')
   })
 
+  it('reads back what it says, also with a time of day', () => {
+    expect(read('5 March 2024, 14:20')).toEqual(read('2024-03-05 14:20'))
+    expect(readMoment('25 October 2026, 01:30', zone)).toMatchObject({
+      because: 'local-time-twice',
+      given: '25 October 2026, 01:30',
+    })
+    expect(readMoment('31 April 2024, 14:20', zone)).toMatchObject({ because: 'not-a-moment' })
+  })
+
   it('is refused when day and month could be swapped', () => {
     expect(readMoment('05/03/2024', zone)).toEqual({
       because: 'day-or-month-first',

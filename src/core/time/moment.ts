@@ -63,8 +63,8 @@ export function wallClock(moment: { readonly at: string; readonly zone: string }
 }
 
 /**
- * Reads what people and programs write: "2019", "March 2024", "2024-03-05", "5 March 2024", "2024-03-05T14:20+01:00",
- * "2024-03-05 14:20". A local time that does not exist or exists twice in the zone is refused with its readings;
+ * Reads what people and programs write: "2019", "March 2024", "2024-03-05", "5 March 2024", "5 March 2024, 14:20",
+ * "2024-03-05T14:20+01:00", "2024-03-05 14:20". A local time that does not exist or exists twice in the zone is refused with its readings;
  * "05/03/2024" is refused because it can be two days.
  *
  * @example readMoment('March 2024', 'Europe/Lisbon') // precision 'month'
@@ -93,6 +93,12 @@ export function readMoment(text: string, zone: string): Moment | MomentRefusal {
   match = /^(\d{1,2}) ([A-Za-z]{3,9}) (\d{4})$/.exec(given)
   if (match && monthOf(match[2] ?? '') > 0)
     return coarse(Number(match[3]), monthOf(match[2] ?? ''), Number(match[1]), 'day')
+  match = /^(\d{1,2}) ([A-Za-z]{3,9}) (\d{4}),? (\d{2}:\d{2})$/.exec(given)
+  if (match && monthOf(match[2] ?? '') > 0) {
+    const iso = `${match[3]}-${String(monthOf(match[2] ?? '')).padStart(2, '0')}-${(match[1] ?? '').padStart(2, '0')}`
+    const read = readMoment(`${iso} ${match[4]}`, zone)
+    return 'because' in read ? { ...read, given } : read
+  }
   match = /^(\d{1,2})[/.](\d{1,2})[/.](\d{4})$/.exec(given)
   if (match) {
     const [, a, b, year] = match

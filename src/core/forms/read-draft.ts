@@ -1,0 +1,50 @@
+import type { Json } from '#core/journal/canonical.ts'
+import { type BodyOf, type KindName, kindNamed } from '#core/journal/fold.ts'
+import { answer, type Outcome, refuse } from '#core/outcome/outcome.ts'
+import type { Draft } from './draft.ts'
+import type { Form } from './form.ts'
+import { readGroup } from './read-field.ts'
+import type { FieldRefusal, Place } from './refusal.ts'
+
+/**
+ * The body that a draft stands for, or for every field that cannot be read what is wrong with it. Nothing is filled in:
+ * an answer that is missing is a refusal. What is read must fit the schema of the kind like any other entry.
+ *
+ * @example readDraft(weightForm, { weight: '27 lb', how: 'scale', bodyCondition: '' }, place)
+ */
+export function readDraft<Name extends KindName>(
+  form: Form<Name>,
+  draft: Draft,
+  place: Place,
+): Outcome<BodyOf<Name>, readonly FieldRefusal[]> {
+  const refusals: FieldRefusal[] = []
+  const read = readGroup(form.fields, draft, '', { place, refusals })
+  if (refusals.length > 0) return refuse(inOrder(refusals, form))
+  const kind = kindNamed(form.kind)
+  const parsed = kind?.body.safeParse(read)
+  if (parsed?.success) return answer(parsed.data as BodyOf<Name>)
+  const issues = parsed?.error.issues ?? []
+  return refuse(
+    inOrder(
+      issues.map(({ path }) => doesNotFit(path.map(String), read)),
+      form,
+    ),
+  )
+}
+
+/** A schema may refuse a part of what one field makes (the value of a quantity); the field is what a person can change. */
+function doesNotFit(steps: readonly string[], body: Json): FieldRefusal {
+  const at = steps.filter((step) => !/^\d+$/.test(step)).join('.')
+  const given = steps.reduce<unknown>((part, step) => (part as Record<string, unknown> | undefined)?.[step], body)
+  return { path: steps.join('.'), at, because: 'does-not-fit', about: { given: String(given ?? '') } }
+}
+
+/** In the order in which the form asks, so that the first sentence belongs to the first field. */
+function inOrder(refusals: readonly FieldRefusal[], form: Form): FieldRefusal[] {
+  const paths = form.sections.flatMap(({ fields }) => fields.map(({ at }) => at))
+  const rank = ({ at }: FieldRefusal) => {
+    const index = paths.findIndex((path) => at === path || at.startsWith(`${path}.`))
+    return index < 0 ? paths.length : index
+  }
+  return [...refusals].sort((a, b) => rank(a) - rank(b))
+}
