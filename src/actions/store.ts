@@ -44,8 +44,30 @@ export type CaseRow = {
   readonly species: string
   readonly chip: string | null
   readonly contact: string | null
+  readonly household: string | null
   readonly chapter: string
   readonly conflicts: number
+}
+
+/** A row of what is owed as the lists give it, with the animal it is about. */
+export type OwedInList = OwedRow & { readonly name: string; readonly species: string }
+
+/** A row of the list of cases as the lists give it, with the owner as the contacts have them now. */
+export type CaseInList = Omit<CaseRow, 'household'> & {
+  readonly householdId: string | null
+  readonly ownerName: string | null
+  readonly ownerPhone: string | null
+}
+
+/** The lists as JSON, kept ready: a whole clinic's fill megabytes, and every device asks for them. */
+export type ListTexts = {
+  readonly version: number
+  /** The streams whose rows these are; null: these are all rows there are. */
+  readonly changed: readonly string[] | null
+  /** One text per stream: its `OwedInList` rows separated by commas. In no order. */
+  readonly owed: readonly string[]
+  /** One text per case: its `CaseInList` row. In no order. */
+  readonly cases: readonly string[]
 }
 
 export type Projection = { readonly owed: readonly OwedRow[]; readonly row: CaseRow | null }
@@ -86,6 +108,15 @@ export class StoreError extends Error {
   }
 }
 
+/** What a write changed, told after it is on disk. A register's rows stand among the streams as `register:contact`. */
+export type Change = { readonly clinic: string; readonly position: number; readonly streams: readonly string[] }
+
+export type ChangeListener = {
+  readonly changed: (change: Change) => void
+  /** The line to a database was lost for a while: anything may have changed meanwhile. */
+  readonly missed: () => void
+}
+
 /**
  * Where the journal lives. Every key leads with the clinic. `accept` returns only after the entries are on disk.
  * Both stores pass one contract test.
@@ -102,6 +133,12 @@ export interface Store {
   /** All entries of the clinic in order of position, in pages, so that a journal of any length can be walked. */
   entries(clinic: string): AsyncIterable<StoredEntry>
   entry(clinic: string, id: string): Promise<StoredEntry | undefined>
+  /** The stream itself, and every stream that live merges join to it, in either direction. */
+  joined(clinic: string, stream: string): Promise<string[]>
+  /** The entries of some streams behind a position, in order of position. */
+  after(clinic: string, streams: readonly string[], position: number): Promise<StoredEntry[]>
+  /** What was kept aside under the ids of entries of some streams. */
+  keptAsideOf(clinic: string, streams: readonly string[]): Promise<KeptAside[]>
   keptAside(clinic: string): Promise<KeptAside[]>
   /** Writes entries with the envelopes they already have, into an empty clinic only; refuses a chain that is broken. */
   restore(
@@ -128,9 +165,13 @@ export interface Store {
   fileHashes(clinic: string): Promise<string[]>
   owed(clinic: string): Promise<OwedRow[]>
   cases(clinic: string): Promise<CaseRow[]>
+  /** Both lists, whole, or only the rows of the streams that changed since a version. */
+  lists(clinic: string, since: number | null): Promise<ListTexts>
   /** Makes every projection anew from the journal. Returns how many streams were read. */
   rebuild(clinic: string): Promise<number>
   clinics(): Promise<string[]>
+  /** Tells of every change from now on, whichever process made it. Returns how to stop listening. */
+  watch(listener: ChangeListener): Promise<() => void>
   close(): Promise<void>
 }
 

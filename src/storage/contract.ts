@@ -1,5 +1,13 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import { type Acceptance, type Store, StoreError } from '#actions/store.ts'
+import {
+  type Acceptance,
+  type CaseInList,
+  type Change,
+  type ChangeListener,
+  type OwedInList,
+  type Store,
+  StoreError,
+} from '#actions/store.ts'
 import { hashBytes } from '#core/journal/canonical.ts'
 import { firstBreak } from '#core/journal/chain.ts'
 import { entryMaker, type MakeEntry } from '#core/journal/entries-for-tests.ts'
@@ -462,6 +470,99 @@ export function storeContract(name: string, start: () => Promise<StoreUnderTest>
       expect(await store.fileHashes(name)).toEqual([hash])
       await expect(store.putFile(name, hash, 'image/jpeg', bytes.subarray(1))).rejects.toBeInstanceOf(StoreError)
       expect(await store.file(name, '0'.repeat(64))).toBeUndefined()
+    })
+
+    it('tells whoever watches, on any connection, what a write changed, and nothing of one that changed nothing', async () => {
+      const { name, make } = clinic()
+      const other = await place.connect()
+      const heard: Change[] = []
+      const listener: ChangeListener = {
+        changed: (change) => change.clinic === name && heard.push(change),
+        missed: () => undefined,
+      }
+      const stop = await other.watch(listener)
+      const entry = make()
+      await store.accept(name, [entry, make({ stream: 'case:0002' })], receivedAt)
+      await store.accept(name, [entry], receivedAt)
+      await store.putRegister(name, { register: 'contact', id: 'c1', body: {}, by: 'p1', at: receivedAt })
+      await expect(store.accept(name, [make({ clinic: 'elsewhere' })], receivedAt)).rejects.toThrow('belongs to')
+      const many = Array.from({ length: 30 }, (_, at) => make({ stream: `case:${'x'.repeat(150)}${at}` }))
+      await store.accept(name, many, receivedAt)
+      await expect.poll(() => heard.flatMap(({ streams }) => streams).length).toBe(33)
+      expect(heard.slice(0, 2)).toEqual([
+        { clinic: name, position: 2, streams: ['case:0001', 'case:0002'] },
+        { clinic: name, position: 2, streams: ['register:contact'] },
+      ])
+      expect(heard.at(-1)?.position).toBe(32)
+      stop()
+      await store.accept(name, [make()], receivedAt)
+      await new Promise((resolve) => setTimeout(resolve, 100))
+      expect(heard.flatMap(({ streams }) => streams)).toHaveLength(33)
+      if (other !== store) await other.close()
+    })
+
+    it('gives the lists whole, or only the rows of the streams that changed since a version', async () => {
+      const { name, make } = clinic()
+      const owner = { register: 'contact', id: 'c1', by: 'person-desk', at: receivedAt } as const
+      const lists = async (since: number | null) => {
+        const { owed, cases, ...rest } = await store.lists(name, since)
+        const read = (texts: readonly string[]) => JSON.parse(`[${texts.join(',')}]`) as { stream: string }[]
+        const ordered = (texts: readonly string[]) => read(texts).sort((a, b) => (a.stream < b.stream ? -1 : 1))
+        return { ...rest, owed: ordered(owed) as OwedInList[], cases: ordered(cases) as CaseInList[] }
+      }
+      expect(await lists(null)).toEqual({ version: 0, changed: null, owed: [], cases: [] })
+      await store.accept(name, [make(), make({ stream: 'case:0002' })], receivedAt)
+      const first = await lists(null)
+      const bramble = { name: 'Bramble', species: 'dog' }
+      expect(first.owed).toEqual((await store.owed(name)).map((row) => ({ ...row, ...bramble })))
+      const unnamed = { ownerName: null, ownerPhone: null }
+      expect(first.cases).toEqual(
+        (await store.cases(name)).map(({ household, ...row }) => ({ ...row, householdId: household, ...unnamed })),
+      )
+      expect(await lists(first.version)).toEqual({ ...first, changed: [], owed: [], cases: [] })
+      await store.accept(name, [make({ stream: 'case:0002', kind: 'weight' })], receivedAt)
+      const second = await lists(first.version)
+      expect(second.changed).toEqual(['case:0002'])
+      expect(second.owed.map(({ stream }) => stream)).toEqual(['case:0002'])
+      expect(second.cases.map(({ stream, chapter }) => [stream, chapter.split(',')[0]])).toEqual([
+        ['case:0002', '12.4'],
+      ])
+      // A name of the owner is corrected: it stands beside every case of theirs.
+      await store.putRegister(name, { ...owner, body: { name: 'Ada Adler', phone: '0100' } })
+      await store.putRegister(name, { ...owner, body: { name: 'Ada Alder', phone: null } })
+      const third = await lists(second.version)
+      expect(third.changed).toEqual(['case:0001', 'case:0002'])
+      expect(third.cases.map(({ ownerName, ownerPhone }) => [ownerName, ownerPhone])).toEqual(
+        Array(2).fill(['Ada Alder', null]),
+      )
+      expect((await lists(null)).cases).toEqual(third.cases)
+      await store.putRegister(name, { ...owner, body: null })
+      expect((await lists(null)).cases).toMatchObject([unnamed, unnamed])
+      await store.rebuild(name)
+      const { version, ...rebuilt } = await lists(null)
+      expect(rebuilt).toMatchObject({ owed: first.owed, cases: [unnamed, unnamed] })
+      // A version that was handed out before an older backup was restored means nothing here.
+      expect(await lists(version + 1)).toEqual(await lists(null))
+    })
+
+    it('gives what is new in a stream and in those joined to it, and what was kept aside of them', async () => {
+      const { name, make } = clinic()
+      const merge = make({ kind: 'merge', body: { ...mergeBody, otherStream: 'case:0002' } })
+      const sent = [make(), make({ stream: 'case:0002' }), make({ stream: 'case:0003' }), merge]
+      await store.accept(name, sent, receivedAt)
+      expect(await store.joined(name, 'case:0002')).toEqual(['case:0001', 'case:0002'])
+      expect(await store.joined(name, 'case:0003')).toEqual(['case:0003'])
+      const positions = async (streams: string[], after: number) =>
+        (await store.after(name, streams, after)).map(({ envelope }) => envelope.position)
+      expect(await positions(['case:0001', 'case:0002'], 0)).toEqual([1, 2, 4])
+      expect(await positions(['case:0001', 'case:0002'], 2)).toEqual([4])
+      expect(await positions(['case:0003'], 3)).toEqual([])
+      expect(await positions([], 0)).toEqual([])
+      const aside = { ...(sent[2] as Entry), body: { text: 'Other bytes.' } }
+      await store.accept(name, [aside], receivedAt)
+      expect(await store.keptAsideOf(name, ['case:0001', 'case:0002'])).toEqual([])
+      expect(await store.keptAsideOf(name, ['case:0003'])).toEqual(await store.keptAside(name))
+      expect(await store.keptAsideOf(name, [])).toEqual([])
     })
 
     it('never shows one clinic anything of another', async () => {

@@ -3,7 +3,10 @@ import type { Accounts } from '#actions/people/accounts.ts'
 import {
   type Acceptance,
   type CaseRow,
+  type Change,
+  type ChangeListener,
   type KeptAside,
+  type ListTexts,
   type OwedRow,
   type Projector,
   type RegisterName,
@@ -18,8 +21,9 @@ import { AccountsStore } from './accounts-store.ts'
 import { currentIn } from './current-rows.ts'
 import { storedOf } from './entry-rows.ts'
 import { eraseAsOrdered, isErased } from './erasing.ts'
+import { byDueDate, caseOf, listTextsIn, owedOf, writeListTextsOf } from './list-texts.ts'
 import { type MigrationDialect, migrate } from './migrate.ts'
-import { projectAll, projectTouched, registersIn } from './projecting.ts'
+import { joined, keptAsideOf, projectAll, projectTouched, registersIn } from './projecting.ts'
 import { registerRowOf, restoreInTurn } from './restoring.ts'
 import type { Tables } from './tables.ts'
 
@@ -34,6 +38,11 @@ export type StoreDialect = MigrationDialect & {
   readonly explain: (error: unknown) => StoreError | undefined
   /** Drops what the engine still holds of bodies that were erased. */
   readonly forgetErased: () => Promise<void>
+  /** Called inside the transaction of a write: where other processes listen, they are told when it is committed. */
+  readonly announce: (tx: Transaction<Tables>, change: Change) => Promise<void>
+  /** Called when a write is on disk: where only this process listens, it is told now. */
+  readonly committed: (change: Change) => void
+  readonly watch: (listener: ChangeListener) => Promise<() => void>
   readonly close: () => Promise<void>
 }
 
@@ -45,8 +54,11 @@ export type OpenStore = Store & { readonly accounts: Accounts }
 /** Opens the journal: brings its tables to this program's version and gives the store. On failure nothing stays open. */
 export async function openJournal(dialect: StoreDialect, project: Projector): Promise<OpenStore> {
   try {
-    await migrate(dialect.db, dialect, dialect.where)
-    return new JournalStore(dialect, project)
+    const migrated = await migrate(dialect.db, dialect, dialect.where)
+    const store = new JournalStore(dialect, project)
+    // New tables may want what the journal has always said: the lists are made anew.
+    if (migrated) for (const clinic of await store.clinics()) await store.rebuild(clinic)
+    return store
   } catch (error) {
     await dialect.close().catch(() => undefined)
     throw dialect.explain(error) ?? error
@@ -77,12 +89,13 @@ class JournalStore implements OpenStore {
   }
 
   async #acceptAndErase(clinic: string, entries: readonly Entry[], receivedAt: string, late: Envelope['late']) {
-    const result = await this.#write(async (tx) => {
+    const result = await this.#change(clinic, async (tx, touch) => {
       const { acceptances, streams, erasing } = await acceptInTurn(tx, { clinic, entries, receivedAt, late })
       const accepted = acceptances.filter(({ outcome }) => outcome === 'accepted').map(({ id }) => id)
       const erased = erasing ? await eraseAsOrdered(tx, clinic, accepted) : []
       const touched = new Set([...streams, ...erased.map(({ stream }) => stream)])
       if (touched.size > 0) await projectTouched(tx, clinic, touched, this.#project)
+      touch(touched)
       const now = erased.length === 0 ? acceptances : await this.#readAgain(tx, clinic, acceptances, erased)
       return { acceptances: now, erased: erased.map(({ id }) => id) }
     })
@@ -142,6 +155,30 @@ class JournalStore implements OpenStore {
     return this.#read((db) => entryIn(db, clinic, id))
   }
 
+  async joined(clinic: string, stream: string): Promise<string[]> {
+    const streams = await this.#read((db) => joined(db, clinic, [stream.normalize('NFC')]))
+    return [...streams].sort()
+  }
+
+  async after(clinic: string, streams: readonly string[], position: number): Promise<StoredEntry[]> {
+    if (streams.length === 0) return []
+    const rows = await this.#read((db) =>
+      db
+        .selectFrom('entries')
+        .selectAll()
+        .where('clinic', '=', clinic)
+        .where('stream', 'in', streams)
+        .where('position', '>', position)
+        .orderBy('position')
+        .execute(),
+    )
+    return rows.map(storedOf)
+  }
+
+  async keptAsideOf(clinic: string, streams: readonly string[]): Promise<KeptAside[]> {
+    return streams.length === 0 ? [] : this.#read((db) => keptAsideOf(db, clinic, streams))
+  }
+
   async keptAside(clinic: string): Promise<KeptAside[]> {
     const rows = await this.#read((db) =>
       db.selectFrom('kept_aside').select(['id', 'received_at', 'text']).where('clinic', '=', clinic).execute(),
@@ -157,8 +194,9 @@ class JournalStore implements OpenStore {
     rows: readonly RegisterRow[],
     keptAside: readonly KeptAside[] = [],
   ): Promise<void> {
-    const erased = await this.#write(async (tx) => {
+    const erased = await this.#change(clinic, async (tx, touch) => {
       await restoreInTurn(tx, clinic, entries, rows, keptAside)
+      touch(['clinic'])
       const now = await eraseAsOrdered(tx, clinic)
       await projectAll(tx, clinic, this.#project)
       return now
@@ -186,8 +224,9 @@ class JournalStore implements OpenStore {
   }
 
   async putRegister(clinic: string, row: Omit<RegisterRow, 'revision'>): Promise<RegisterRow> {
-    const written = await this.#write(async (tx) => {
+    const written = await this.#change(clinic, async (tx, touch) => {
       await takeTurn(tx, clinic)
+      touch([`register:${row.register}`])
       const ofRow = { clinic, register: row.register, id: row.id }
       const before = await tx
         .selectFrom('register_rows')
@@ -204,6 +243,7 @@ class JournalStore implements OpenStore {
         await all.where((is) => is.and(ofRow)).execute()
       }
       // What falls due hangs on the clinic's zone and its closed days.
+      if (row.register === 'contact') await writeListTextsOf(tx, clinic, row.id)
       if (row.register === 'clinic' || row.register === 'closed-day') await projectAll(tx, clinic, this.#project)
       return next
     })
@@ -254,25 +294,22 @@ class JournalStore implements OpenStore {
 
   async owed(clinic: string): Promise<OwedRow[]> {
     const rows = await this.#read((db) => db.selectFrom('owed').selectAll().where('clinic', '=', clinic).execute())
-    return rows
-      .map(({ stream, id, what, who, due_from, due_by, why, sources }) => {
-        return { stream, id, what, who, dueFrom: due_from, dueBy: due_by, why, sources: JSON.parse(sources) }
-      })
-      .sort(by((row) => [row.dueBy, row.dueFrom, row.stream, row.id]))
+    return rows.map(owedOf).sort(byDueDate)
   }
 
   async cases(clinic: string): Promise<CaseRow[]> {
     const rows = await this.#read((db) => db.selectFrom('cases').selectAll().where('clinic', '=', clinic).execute())
-    return rows
-      .map(({ stream, animal, name, species, chip, contact, chapter, conflicts }) => {
-        return { stream, animal, name, species, chip, contact, chapter, conflicts }
-      })
-      .sort(by((row) => [row.stream]))
+    return rows.map(caseOf).sort(by((row) => [row.stream]))
+  }
+
+  lists(clinic: string, since: number | null): Promise<ListTexts> {
+    return this.#read((db) => listTextsIn(db, clinic, since))
   }
 
   rebuild(clinic: string): Promise<number> {
-    return this.#write(async (tx) => {
+    return this.#change(clinic, async (tx, touch) => {
       await takeTurn(tx, clinic)
+      touch(['clinic'])
       return projectAll(tx, clinic, this.#project)
     })
   }
@@ -282,8 +319,32 @@ class JournalStore implements OpenStore {
     return rows.map(({ clinic }) => clinic).sort()
   }
 
+  watch(listener: ChangeListener): Promise<() => void> {
+    return this.#dialect.watch(listener)
+  }
+
   close(): Promise<void> {
     return this.#dialect.close()
+  }
+
+  /** A write that whoever watches is told of, once it is on disk: `touch` names what it changed. */
+  async #change<Result>(
+    clinic: string,
+    writing: (tx: Transaction<Tables>, touch: (streams: Iterable<string>) => void) => Promise<Result>,
+  ): Promise<Result> {
+    let change: Change | undefined
+    const result = await this.#write(async (tx) => {
+      const streams = new Set<string>()
+      const made = await writing(tx, (touched) => {
+        for (const stream of touched) streams.add(stream)
+      })
+      change =
+        streams.size === 0 ? undefined : { clinic, position: await positionIn(tx, clinic), streams: [...streams] }
+      if (change) await this.#dialect.announce(tx, change)
+      return made
+    })
+    if (change) this.#dialect.committed(change)
+    return result
   }
 
   async #read<Result>(reading: (db: Kysely<Tables>) => Promise<Result>): Promise<Result> {
@@ -303,6 +364,11 @@ class JournalStore implements OpenStore {
       throw this.#dialect.explain(error) ?? error
     }
   }
+}
+
+async function positionIn(db: Kysely<Tables>, clinic: string): Promise<number> {
+  const query = db.selectFrom('clinics').select('position').where('clinic', '=', clinic)
+  return (await query.executeTakeFirst())?.position ?? 0
 }
 
 async function entryIn(db: Kysely<Tables>, clinic: string, id: string): Promise<StoredEntry | undefined> {

@@ -2,6 +2,7 @@ import { type Kysely, type RawBuilder, sql, type Transaction } from 'kysely'
 import { StoreError } from '#actions/store.ts'
 import { first } from './migrations/0001-first.ts'
 import { people } from './migrations/0002-people.ts'
+import { lists } from './migrations/0003-lists.ts'
 import type { Tables } from './tables.ts'
 
 type Migration = (db: Kysely<unknown>, columns: { readonly bytes: RawBuilder<unknown> }) => Promise<void>
@@ -10,6 +11,7 @@ type Migration = (db: Kysely<unknown>, columns: { readonly bytes: RawBuilder<unk
 const migrations: readonly (readonly [name: string, up: Migration])[] = [
   ['0001-first', first],
   ['0002-people', people],
+  ['0003-lists', lists],
 ]
 
 /** The number of the newest tables this program knows. */
@@ -22,11 +24,14 @@ export type MigrationDialect = {
   readonly lockMigrations: (tx: Transaction<Tables>) => Promise<void>
 }
 
-/** Brings the tables to this program's version, each step in a transaction of its own. Refuses what a newer program wrote. */
-export async function migrate(db: Kysely<Tables>, dialect: MigrationDialect, where: string): Promise<void> {
-  for (;;) {
+/**
+ * Brings the tables to this program's version, each step in a transaction of its own. Refuses what a newer program wrote.
+ * Returns true when there was something to do.
+ */
+export async function migrate(db: Kysely<Tables>, dialect: MigrationDialect, where: string): Promise<boolean> {
+  for (let steps = 0; ; steps += 1) {
     const done = await db.transaction().execute((tx) => oneStep(tx, dialect, where))
-    if (done) return
+    if (done) return steps > 0
   }
 }
 

@@ -12,6 +12,7 @@ import {
 import type { StoredEntry } from '#core/journal/entry.ts'
 import { fold } from '#core/journal/fold.ts'
 import { inPieces, storedOf } from './entry-rows.ts'
+import { writeListTexts } from './list-texts.ts'
 import type { Tables } from './tables.ts'
 
 type Tx = Transaction<Tables>
@@ -32,6 +33,7 @@ export async function projectTouched(
   const after = await joined(tx, clinic, touched)
   const streams = touched.has('clinic') ? await streamsOf(tx, clinic) : [...new Set([...before, ...after])]
   for (const stream of streams) await projectOne(reader, stream, project)
+  await writeListTexts(tx, clinic, streams)
 }
 
 /** Writes every projection of the clinic anew. Returns how many streams were read. */
@@ -54,6 +56,7 @@ export async function projectAll(tx: Tx, clinic: string, project: Projector): Pr
     await projectOne(reader, stream, project)
     reader.forgetCases()
   }
+  await writeListTexts(tx, clinic, streams)
   return streams.length
 }
 
@@ -149,15 +152,20 @@ async function relink(reader: StreamReader, stream: string): Promise<void> {
     .execute()
 }
 
-async function keptAsideOf(tx: Tx, clinic: string, stream: string): Promise<KeptAside[]> {
-  const rows = await tx
+/** What was kept aside under the ids of entries of some streams, oldest first. */
+export async function keptAsideOf(
+  db: Kysely<Tables>,
+  clinic: string,
+  streams: readonly string[],
+): Promise<KeptAside[]> {
+  const rows = await db
     .selectFrom('kept_aside')
     .innerJoin('entries', (join) =>
       join.onRef('entries.id', '=', 'kept_aside.id').onRef('entries.clinic', '=', 'kept_aside.clinic'),
     )
     .select(['kept_aside.id', 'kept_aside.received_at', 'kept_aside.text'])
     .where('kept_aside.clinic', '=', clinic)
-    .where('entries.stream', '=', stream)
+    .where('entries.stream', 'in', streams)
     .orderBy('kept_aside.received_at')
     .orderBy('kept_aside.id')
     .orderBy('kept_aside.hash')
@@ -182,13 +190,13 @@ export async function registersIn(db: Kysely<Tables>, clinic: string): Promise<R
 }
 
 /** The given streams and all that live merges join to them, in either direction and over any number of steps. */
-async function joined(tx: Tx, clinic: string, from: Iterable<string>): Promise<Set<string>> {
+export async function joined(db: Kysely<Tables>, clinic: string, from: Iterable<string>): Promise<Set<string>> {
   const all = new Set(from)
   let front = [...all]
   while (front.length > 0) {
     const found: string[] = []
     for (const some of inPieces(front)) {
-      const rows = await tx
+      const rows = await db
         .selectFrom('links')
         .select(['stream', 'other'])
         .where('clinic', '=', clinic)
@@ -219,7 +227,7 @@ async function aboutOf(reader: StreamReader, stream: string): Promise<Projected>
   }
   linked.sort((a, b) => a.envelope.position - b.envelope.position)
   const clinicEntries = await reader.stream('clinic')
-  const keptAside = await keptAsideOf(tx, clinic, stream)
+  const keptAside = await keptAsideOf(tx, clinic, [stream])
   const rows = await reader.rows()
   return { clinic, stream, entries, clinicEntries, linked, keptAside, rows }
 }
@@ -278,10 +286,10 @@ async function write({ tx, clinic }: StreamReader, stream: string, { owed, row }
   await tx.deleteFrom('cases').where('clinic', '=', clinic).where('stream', '=', stream).execute()
   await insertOwed(tx, clinic, stream, owed)
   if (!row) return
-  const { animal, name, species, chip, contact, chapter, conflicts } = row
+  const { animal, name, species, chip, contact, household, chapter, conflicts } = row
   await tx
     .insertInto('cases')
-    .values({ clinic, stream, conflicts, ...readable({ animal, name, species, chip, contact, chapter }) })
+    .values({ clinic, stream, conflicts, ...readable({ animal, name, species, chip, contact, household, chapter }) })
     .execute()
 }
 

@@ -32,6 +32,7 @@ export const projectForTests: Projector = ({ stream, entries, clinicEntries, lin
   const days = rows.filter(({ register }) => register === 'closed-day').length
   const chapter = `${weight}, ${linked.length} linked, ${clinicEntries.length} of the clinic, ${days} closed days, ${keptAside.length} aside`
   const { conflicts } = folded
-  const row = { stream, animal: 'animal-1', name: 'Bramble', species: 'dog', chip: null, contact: null, chapter }
-  return { owed, row: { ...row, conflicts: conflicts.length } }
+  const row = { stream, animal: 'animal-1', name: 'Bramble', species: 'dog', chip: null, contact: 'c1', chapter }
+  const household = 'household-1'
+  return { owed, row: { ...row, household, conflicts: conflicts.length } }
 }

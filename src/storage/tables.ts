@@ -54,8 +54,17 @@ export type Tables = {
     readonly species: string
     readonly chip: string | null
     readonly contact: string | null
+    readonly household: string | null
     readonly chapter: string
     readonly conflicts: number
+  }
+  /** The lists as they are sent: what a stream adds to each, in JSON, and the version that last changed it. */
+  readonly list_texts: {
+    readonly clinic: string
+    readonly stream: string
+    readonly version: number
+    readonly case_text: string
+    readonly owed_text: string
   }
   readonly accounts: AccountTable
   readonly sessions: SessionTable

@@ -3,6 +3,7 @@ import pg from 'pg'
 import { type Projector, StoreError } from '#actions/store.ts'
 import { type OpenStore, openJournal, type StoreDialect } from '../journal-store.ts'
 import type { Tables } from '../tables.ts'
+import { announce, DatabaseLine } from './database-line.ts'
 
 export type PostgresOptions = {
   readonly project: Projector
@@ -25,7 +26,7 @@ export function openPostgres(databaseUrl: string, { project, connections = 10 }:
     // A server set to answer before the disk has the commit is overruled: accepted means on disk.
     client.query(durable).catch(() => undefined)
   })
-  return openJournal(dialectOf(pool, placeOf(databaseUrl)), project)
+  return openJournal(dialectOf(pool, new DatabaseLine(databaseUrl), placeOf(databaseUrl)), project)
 }
 
 const durable = `select set_config('synchronous_commit', 'on', false) where current_setting('synchronous_commit') = 'off'`
@@ -43,7 +44,7 @@ function wholeNumber(text: string): number {
   return number
 }
 
-function dialectOf(pool: pg.Pool, where: string): StoreDialect {
+function dialectOf(pool: pg.Pool, line: DatabaseLine, where: string): StoreDialect {
   const db = new Kysely<Tables>({ dialect: new PostgresDialect({ pool }) })
   return {
     db,
@@ -56,9 +57,16 @@ function dialectOf(pool: pg.Pool, where: string): StoreDialect {
     beforeWrite: () => undefined,
     explain: (error) => explain(error, where),
     forgetErased: async () => {
-      await sql`vacuum entries, kept_aside, register_rows, files`.execute(db)
+      await sql`vacuum entries, kept_aside, register_rows, files, owed, cases, list_texts`.execute(db)
     },
-    close: () => db.destroy(),
+    announce,
+    // The database tells every process, this one too.
+    committed: () => undefined,
+    watch: (listener) => line.watch(listener),
+    close: async () => {
+      await line.close()
+      await db.destroy()
+    },
   }
 }
 

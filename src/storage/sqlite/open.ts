@@ -2,6 +2,7 @@ import { dirname, join, resolve } from 'node:path'
 import { Kysely } from 'kysely'
 import Database from 'libsql'
 import { type Projector, StoreError } from '#actions/store.ts'
+import { Listeners } from '../changes.ts'
 import { type OpenStore, openJournal, type StoreDialect } from '../journal-store.ts'
 import type { Tables } from '../tables.ts'
 import { ImmediateSqliteDialect } from './driver.ts'
@@ -71,6 +72,7 @@ function dialectOf(
     db.connection().execute(async () => {
       database.prepare('PRAGMA wal_checkpoint(TRUNCATE)').all()
     })
+  const listeners = new Listeners()
   return {
     db,
     where: path,
@@ -79,6 +81,10 @@ function dialectOf(
     beforeWrite: () => refuseWhenNearlyFull(dirname(path), leaveFreeBytes),
     explain: (error) => explain(error, path),
     forgetErased: checkpoint,
+    // No other process writes in this folder, so whoever listens is in this one.
+    announce: async () => undefined,
+    committed: (change) => listeners.changed(change),
+    watch: async (listener) => listeners.add(listener),
     close: async () => {
       try {
         await checkpoint()
