@@ -1,0 +1,102 @@
+import type { KindName } from '#core/journal/fold.ts'
+import { plainSaid, type Said, type SaidRow } from './said.ts'
+
+/** What one line about an entry says first; a `=` before a path: with its label, because the answer alone says too little. */
+const gists = {
+  agreement: ['plan.ears', '=plan.ceiling', '=resuscitate', '=consentBy'],
+  'arrived-paper': ['seems', 'from', 'says'],
+  baseline: ['=LEFT.blink', '=RIGHT.blink', '=headTilt'],
+  'blood-loss': ['=jar', '=lavageIn', '=lavageInJar'],
+  booking: ['side', 'procedure', 'plannedFor'],
+  call: ['contact', 'about', 'reached', 'text'],
+  check: ['=wound', '=blink', '=painful', 'text'],
+  choice: ['options', 'session'],
+  count: ['when', 'items', '=throatPack'],
+  death: ['how', 'cause'],
+  discharge: ['medicines', '=nextVisit'],
+  'dose-policy': ['drug', 'use', 'dose'],
+  'drug-given': ['drug', 'written', 'amount', 'route', 'site'],
+  'drug-wasted': ['drug', 'amount', '=witness'],
+  'ear-findings': ['=canalFeel', '=stenosis', '=drum', '=mass', '=painOnPressing'],
+  erasure: ['because'],
+  'history-item': ['topic', 'text'],
+  'house-policy': ['policy', 'value'],
+  household: ['contacts', '=language'],
+  identity: ['name', 'species', 'breed'],
+  imaging: ['modality', 'text'],
+  'late-event': ['what', '=firstSeen', '=needed'],
+  'medicine-before': ['written', 'dose', '=effect'],
+  merge: ['otherStream', 'matchedOn'],
+  note: ['text'],
+  observation: ['values', 'pain', '=first', 'text'],
+  'operation-summary': ['side', 'procedure', 'findings'],
+  'owner-answer': ['answers'],
+  paper: ['what', 'title', 'dated'],
+  'pause-item': ['pause', 'item', 'answer', 'because'],
+  photograph: ['shows', '=sideInPicture'],
+  'planned-line': ['drug', 'use', 'dose', 'route', '=drawn'],
+  'plate-drawing': ['title', '=drawnFor'],
+  referral: ['urgency', 'complaint'],
+  refile: ['toStream'],
+  'result-read': ['decision', 'text'],
+  'second-check': ['verdict', 'text'],
+  'shelf-item': ['label'],
+  specimen: ['site', 'tests', 'label'],
+  'specimen-result': ['status', 'growth', 'isolates', 'text'],
+  'theatre-stamp': ['checkpoint', 'detail', 'text'],
+  told: ['who', 'contact', 'by'],
+  'twelve-months': ['status', '=face', '=source'],
+  'usual-plan': ['plan'],
+  weight: ['weight', 'how'],
+  withdrawal: ['because'],
+} as const satisfies Record<KindName, readonly string[]>
+
+/** Longer is cut at a word: the rest stands in the entry. */
+const longest = 160
+
+/**
+ * One line that says what an entry holds, from the rows that `sayBody` made. What nobody recorded is left out here; it
+ * is said in the entry itself.
+ *
+ * @example gistOf('weight', rows, nameOfEntry) // '18.6 kg (41 lb) · on the scale'
+ */
+export function gistOf(kind: string, rows: readonly SaidRow[], nameOfEntry: (id: string) => string): string {
+  const wanted: readonly string[] = Object.hasOwn(gists, kind) ? gists[kind as KindName] : []
+  const parts = wanted.flatMap((one) => {
+    const row = find(rows, one.replace('=', ''))
+    const said = row && shortly(row.said, nameOfEntry)
+    if (!row || !said) return []
+    return [one.startsWith('=') ? `${row.label}: ${said}` : said]
+  })
+  return cut(parts.join(' · '))
+}
+
+function find(rows: readonly SaidRow[], at: string): SaidRow | undefined {
+  for (const row of rows) {
+    if (row.at === at) return row
+    const inside = row.said.kind === 'rows' && at.startsWith(`${row.at}.`) ? find(row.said.rows, at) : undefined
+    if (inside) return inside
+  }
+  return undefined
+}
+
+function shortly(said: Said, nameOfEntry: (id: string) => string): string {
+  if (said.kind === 'blank') return ''
+  if (said.kind !== 'list') return plainSaid(said, nameOfEntry)
+  return said.groups.map((group) => ofGroup(group, nameOfEntry)).join(', ')
+}
+
+/** Only the first two answers of each group: what, and how much. */
+function ofGroup(group: readonly SaidRow[], nameOfEntry: (id: string) => string): string {
+  return group
+    .filter(({ said }) => said.kind !== 'blank')
+    .slice(0, 2)
+    .map(({ said }) => plainSaid(said, nameOfEntry))
+    .join(' ')
+}
+
+function cut(line: string): string {
+  if (line.length <= longest) return line
+  const end = line.lastIndexOf(' ', longest)
+  return `${line.slice(0, end > 0 ? end : longest)} …`
+}
