@@ -91,7 +91,6 @@ export const pinPlaces = {
       tumour_local_recurrence: ['mass'],
       pinna_necrosis: ['flap', 'flap-artery'],
       pinna_or_canal_dermatitis: ['flap'],
-      ear_carriage_normal: ['flap'],
       hearing_loss_perceived: ['inner-ear', 'ossicles', 'drum'],
     },
     ...standardAnatomy,

@@ -113,6 +113,11 @@ export const plateInEnglish = {
   heldUp: 'drop ear, held up',
   before: 'before the section',
   behind: 'behind the section',
+  hand: {
+    line: 'One line was drawn on it by hand.',
+    lines: '{count} lines were drawn on it by hand.',
+    marked: 'Marked by hand: {list}.',
+  },
   described: {
     opening: 'Line drawing of the {side} ear of a {species}, {view}.',
     relations: {

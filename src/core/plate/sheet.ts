@@ -71,6 +71,15 @@ export function pathData({ layout, scene }: Sheet, path: Path): string {
     .join('')
 }
 
+/** Where a point of the plate lies on the sheet. */
+export function toSheet({ layout, scene }: Sheet, [x, y]: Point): Point {
+  const { drawing } = layout
+  return [
+    round(drawing.x + (x - scene.frame.x) * drawing.scale),
+    round(drawing.y + (y - scene.frame.y) * drawing.scale),
+  ]
+}
+
 /** Where a point of the sheet lies on the plate. */
 export function toScene({ layout, scene }: Sheet, [x, y]: Point): Point {
   const { drawing } = layout

@@ -68,6 +68,8 @@ export type PlateWords = {
   readonly heldUp: string
   readonly before: string
   readonly behind: string
+  /** What was drawn by hand; `lines` holds {count}, `marked` holds {list}. */
+  readonly hand: { readonly line: string; readonly lines: string; readonly marked: string }
   readonly described: {
     /** Hold {side}, {species}, {view}. */
     readonly opening: string

@@ -1,0 +1,231 @@
+import type { Layer, View } from '#core/plate/parameters.ts'
+import type { PinAnswers, PinSign } from '#core/plate/pin.ts'
+import type { NamedRisk } from '#core/procedures/procedure.ts'
+
+/** Everything a person reads around the plate on a screen; the words on the plate itself stand in plate.ts. */
+export const plateOnScreen = {
+  caption: '{side} ear',
+  cannotDraw: {
+    'species-not-recorded': 'No plate yet: write down whether this is a dog or a cat.',
+    'side-has-no-operation': 'No operation of this ear is on file.',
+  },
+  views: {
+    label: 'View',
+    transverse: 'Cut across',
+    lateral: 'From the side',
+  } satisfies Record<View | 'label', string>,
+  shows: { label: 'The ear', 'as-found': 'As found', planned: 'As planned', 'as-left': 'As left' },
+  layers: {
+    label: 'Layers',
+    help: 'A part that is switched off is left out of the drawing and of what is kept.',
+    all: 'All layers',
+    names: {
+      surroundings: 'Surroundings',
+      flap: 'Ear flap',
+      'vertical-canal': 'Vertical canal',
+      'horizontal-canal': 'Horizontal canal',
+      drum: 'Drum',
+      bulla: 'Bulla',
+      'facial-nerve': 'Facial nerve',
+      'retroglenoid-vein': 'Retroglenoid vein',
+      'carotid-branch': 'Arteries',
+      parotid: 'Parotid gland',
+      incision: 'Skin cut',
+      'taken-away': 'What is taken away',
+      'opened-bulla': 'Opened bulla',
+    } satisfies Record<Layer, string>,
+  },
+  parts: {
+    toolbar: 'Parts of the {side} ear. Arrow keys go from part to part, Enter opens one.',
+    toolbarMarking: 'Parts of the {side} ear. Arrow keys go from part to part, Enter marks one.',
+    list: 'Parts by name',
+  },
+  inWords: 'In words',
+  panel: {
+    close: 'Close',
+    reading: 'Reading …',
+    known: 'Known here',
+    planned: 'Planned here',
+    atRisk: 'At risk here',
+    nothingKnown: 'Nothing is written down about this part.',
+    nothingPlanned: 'Nothing is planned at this part.',
+    nothingAtRisk: 'No risk of a planned operation is named for this part. That is not the same as safe.',
+    open: 'Open the entry',
+    from: '{kind}, {date}',
+    /** What the entry that says it is called. */
+    kinds: {
+      'ear-findings': 'Ear findings',
+      imaging: 'Imaging',
+      baseline: 'Baseline before sedation',
+      check: 'Check',
+      choice: 'Choice',
+      agreement: 'Agreement',
+      booking: 'Booking',
+      'theatre-stamp': 'Theatre stamp',
+    } as Readonly<Record<string, string>>,
+    plans: {
+      chosen: 'Chosen: {procedure}.',
+      agreed: 'Agreed: {procedure}.',
+      booked: 'Booked: {procedure}.',
+    },
+    step: '{title}: {mind}.',
+    stepFrom: 'Step of: {procedure}',
+    risk: 'It may be followed by {risk}.',
+    riskDuring: 'There may be {risk}.',
+    shows: {
+      'in-theatre': 'Shows in theatre.',
+      'first-days': 'Shows in the first days.',
+      'first-weeks': 'Shows in the first weeks.',
+      late: 'Shows late, after weeks to years.',
+    } satisfies Record<NamedRisk['shows'], string>,
+    riskFrom: 'Named for: {procedure}. How often stands in the leaflet and under Sources.',
+    how: {
+      read: 'read',
+      remembered: 'from memory, to be checked',
+      'common-practice': 'common practice',
+      house: 'judgement of the house',
+    },
+    source: 'Source: {citation} ({how})',
+  },
+  drawing: {
+    toolbar: 'Drawing on the plate',
+    start: 'Draw on it',
+    stop: 'Stop drawing',
+    tools: { pen: 'Pen', marker: 'Marker', ring: 'Ring a part', arrow: 'Arrow to a part' },
+    help: {
+      pen: 'Draw with pen, finger or mouse. Two fingers move and enlarge the page.',
+      marker: 'Draw with pen, finger or mouse. Two fingers move and enlarge the page.',
+      ring: 'Touch a part, or go to it with the arrow keys and press Enter, to ring it. Once more takes the ring away.',
+      arrow:
+        'Touch a part, or go to it with the arrow keys and press Enter, to point at it. Once more takes the arrow away.',
+    },
+    penDraws: 'The pen draws now; fingers only move the page.',
+    undo: 'Take back the last one',
+    clear: 'Clear everything drawn',
+    clearTitle: 'Clear everything drawn on this view?',
+    clearHelp: 'The printed plate stays. What was drawn by hand is gone.',
+    clearYes: 'Clear it',
+    clearNo: 'Keep it',
+    keep: 'Keep this drawing',
+    full: 'No more fits into one drawing. Keep this one and begin another.',
+    notKept: 'Drawn and not kept yet: {count}',
+    marked: '{part} is marked.',
+    unmarked: '{part} is no longer marked.',
+    drawn: 'A line was drawn.',
+    takenBack: 'The last one was taken back.',
+    cleared: 'Everything drawn was cleared.',
+  },
+  kept: {
+    caption: '{title}. Drawn on the {side} ear by {person}, {date}, for {drawnFor}.',
+    untitled: 'Drawing',
+    watched: 'Watched by {people}.',
+    for: { owner: 'the owner', team: 'the team', record: 'the record' },
+    doubts: {
+      'other-side': 'Drawn on the {drawn} ear and filed to the {filed} ear: a person has to settle which is right.',
+      'other-plate':
+        'Drawn on plate {drawn} and shown on plate {shown}: the printed lines may lie a little elsewhere than they did.',
+    },
+  },
+} as const
+
+/** One sentence for each answer of each sign that is pinned to the plate. No sentence calls normal what nobody looked at. */
+export const pinSentences = {
+  flapCarriage: {
+    erect: 'The flap is carried erect.',
+    drop: 'The flap hangs.',
+    'not-assessed': 'How the flap is carried was not assessed.',
+  },
+  canalFeel: {
+    soft: 'The canal feels soft.',
+    thick: 'The canal feels thick.',
+    'bone-hard': 'The canal feels hard as bone.',
+    'not-assessed': 'The canal was not felt.',
+  },
+  discharge: {
+    none: 'There is no discharge.',
+    waxy: 'The discharge is waxy.',
+    purulent: 'The discharge is pus.',
+    bloody: 'The discharge is bloody.',
+    'not-assessed': 'Discharge was not assessed.',
+  },
+  stenosis: {
+    none: 'The canal is open.',
+    mild: 'The canal is a little narrowed.',
+    moderate: 'The canal is narrowed.',
+    severe: 'The canal is severely narrowed.',
+    closed: 'The canal is closed.',
+    'could-not-see': 'The canal could not be seen into.',
+    'not-assessed': 'Narrowing was not assessed.',
+  },
+  drum: {
+    intact: 'The drum is intact.',
+    ruptured: 'The drum is ruptured.',
+    'could-not-see': 'The drum could not be seen.',
+    'not-assessed': 'The drum was not assessed.',
+  },
+  mass: {
+    yes: 'A mass was seen.',
+    no: 'No mass was seen.',
+    'not-assessed': 'Whether there is a mass was not assessed.',
+  },
+  painOnPressing: {
+    yes: 'Pressing on it hurts.',
+    no: 'Pressing on it does not hurt.',
+    'not-assessed': 'Pain on pressing was not assessed.',
+  },
+  painOnJawOpening: {
+    yes: 'Opening the jaw hurts.',
+    no: 'Opening the jaw does not hurt.',
+    'not-assessed': 'Pain on opening the jaw was not assessed.',
+  },
+  swelling: {
+    yes: 'There is a swelling beside the ear.',
+    no: 'There is no swelling beside the ear.',
+    'not-assessed': 'Swelling was not assessed.',
+  },
+  drainingTract: {
+    yes: 'There is a draining tract.',
+    no: 'There is no draining tract.',
+    'not-assessed': 'Whether a tract drains was not assessed.',
+  },
+  bulla: {
+    air: 'The bulla holds air.',
+    filled: 'The bulla is filled.',
+    'not-reported': 'The report does not say what the bulla holds.',
+  },
+  bullaWall: {
+    normal: 'The wall of the bulla is reported as normal.',
+    thick: 'The wall of the bulla is thick.',
+    'eaten-away': 'The wall of the bulla is eaten away.',
+    'not-reported': 'The report does not speak of the wall of the bulla.',
+  },
+  canalMineral: {
+    yes: 'The scan shows mineral in the wall of the canal.',
+    no: 'The scan shows no mineral in the wall of the canal.',
+    'not-assessed': 'Mineral was not assessed on the scan.',
+  },
+  scannedMass: {
+    yes: 'The scan shows a mass.',
+    no: 'The scan shows no mass.',
+    'not-assessed': 'The scan was not assessed for a mass.',
+  },
+  blink: {
+    normal: 'The eye blinks.',
+    weak: 'The blink is weak.',
+    absent: 'The eye does not blink.',
+    'not-assessed': 'The blink was not assessed.',
+  },
+  lipOrEarDroop: {
+    yes: 'Lip or ear droops.',
+    no: 'Neither lip nor ear droops.',
+    'not-assessed': 'Droop of lip or ear was not assessed.',
+  },
+  wound: {
+    closed: 'The wound is closed.',
+    gap: 'The wound gapes.',
+    seroma: 'There is a seroma.',
+    infected: 'The wound is infected.',
+    'pinna-edge': 'The edge of the flap is not healthy.',
+    'not-assessed': 'The wound was not assessed.',
+  },
+} as const satisfies { readonly [Sign in PinSign]: Readonly<Record<PinAnswers[Sign], string>> }
