@@ -3,6 +3,7 @@ import type { KindName } from '#core/journal/fold.ts'
 /** What an entry of each kind is called, in English: as one thing in a list of things. */
 export const kindsInEnglish = {
   agreement: 'Agreement and consent',
+  'arrived-paper': 'Paper that came in',
   baseline: 'Face, eye and balance',
   'blood-loss': 'Blood loss',
   booking: 'Booking',
@@ -29,8 +30,9 @@ export const kindsInEnglish = {
   observation: 'Observation',
   'operation-summary': 'Summary of the operation',
   'owner-answer': 'Answers of the owner',
+  paper: 'Paper',
   'pause-item': 'Spoken pause',
-  photograph: 'Photograph or paper',
+  photograph: 'Photograph',
   'planned-line': 'Planned dose',
   'plate-drawing': 'Drawing on the plate',
   referral: 'Referral call',

@@ -15,6 +15,8 @@ export const sidesInEnglish = {
     specimen: 'the specimen of the operation',
     'photograph-filed': 'the ear a picture was filed to',
     'photograph-shows': 'the side the picture shows',
+    'paper-filed': 'the ear a paper was filed to',
+    'paper-says': 'the side the paper names',
     summary: 'the signed summary',
     'late-event': 'a late event',
   },

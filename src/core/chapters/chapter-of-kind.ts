@@ -7,6 +7,7 @@ import { type Chapter, chapterRank } from './chapter.ts'
  */
 export const chapterOfKind = {
   agreement: 'Agreement',
+  'arrived-paper': 'clinic',
   baseline: 'Work-up',
   'blood-loss': 'Theatre',
   booking: 'Agreement',
@@ -33,6 +34,7 @@ export const chapterOfKind = {
   observation: 'Theatre',
   'operation-summary': 'Theatre',
   'owner-answer': 'Year',
+  paper: 'Work-up',
   'pause-item': 'Theatre',
   photograph: 'Work-up',
   'planned-line': 'Theatre',

@@ -32,6 +32,7 @@ export function placeOf(line: Line, course: Course, theCase: Case): Chapter | nu
   if (!line.known || line.body === null) return homeOrWhen(kind, line, course)
   switch (kind) {
     case 'note':
+    case 'paper':
     case 'photograph':
     case 'plate-drawing':
     case 'weight':

@@ -17,6 +17,8 @@ export const sideSourceCodes = [
   'specimen',
   'photograph-filed',
   'photograph-shows',
+  'paper-filed',
+  'paper-says',
   'summary',
   'late-event',
 ] as const
@@ -57,6 +59,7 @@ export function sideSourcesOf(theCase: Case): SideSource[] {
       .map((line) => say(line, 'late-event', earOf(line), { operation: line.body.operation })),
     ...inTheatre(theCase),
     ...theCase.live('photograph').flatMap(photographed),
+    ...theCase.live('paper').flatMap(onPaper),
   ]
   return found.sort((a, b) => order(a, theCase) - order(b, theCase))
 }
@@ -161,4 +164,11 @@ function photographed(line: Line<BodyOf<'photograph'>>): SideSource[] {
   const filed = earOf(line)
   if (filed === null || sideInPicture === 'none') return []
   return [say(line, 'photograph-filed', filed), say(line, 'photograph-shows', sideInPicture)]
+}
+
+function onPaper(line: Line<BodyOf<'paper'>>): SideSource[] {
+  const { sideOnPaper } = line.body
+  const filed = earOf(line)
+  if (filed === null || sideOnPaper === 'not-stated') return []
+  return [say(line, 'paper-filed', filed), say(line, 'paper-says', sideOnPaper)]
 }

@@ -64,7 +64,13 @@ function ofOperation(
   return about(operation.id, [...general, ...agreement, ...bound])
 }
 
-const weak: ReadonlySet<SideSourceCode> = new Set(['referral-reported', 'photograph-filed', 'photograph-shows'])
+const weak: ReadonlySet<SideSourceCode> = new Set([
+  'referral-reported',
+  'photograph-filed',
+  'photograph-shows',
+  'paper-filed',
+  'paper-says',
+])
 
 function about(operation: string | null, claimed: readonly SideSource[]): SideDisagreement | null {
   const saying = (side: Side) => claimed.filter(({ says }) => says === side)
@@ -78,7 +84,7 @@ function about(operation: string | null, claimed: readonly SideSource[]): SideDi
 
 function ofPictures(sources: readonly SideSource[]): SideDisagreement[] {
   return sources
-    .filter(({ from }) => from === 'photograph-filed')
+    .filter(({ from }) => from === 'photograph-filed' || from === 'paper-filed')
     .flatMap((filed) => {
       const both = sources.filter(({ line }) => line === filed.line)
       return about(null, both) ?? []

@@ -79,13 +79,13 @@ export const entrySchema = z.strictObject({
   /** UUID version 7, made on the device; never read as a time. */
   id: entryIdSchema,
   clinic: id,
-  /** `clinic`, `case:<id>` or `register:<drug>|<strength>|<form>`. */
+  /** `clinic`, `tray`, `case:<id>` or `register:<drug>|<strength>|<form>`. */
   stream: z
     .string()
     .max(200)
     .regex(
-      /^(clinic|case:[\w.-]+|register:\P{Cc}+)$/u,
-      'must be clinic, case:<id> or register:<drug>|<strength>|<form>',
+      /^(clinic|tray|case:[\w.-]+|register:\P{Cc}+)$/u,
+      'must be clinic, tray, case:<id> or register:<drug>|<strength>|<form>',
     ),
   subject: subjectSchema,
   kind: z.string().regex(/^[a-z][a-z0-9-]*$/),

@@ -18,6 +18,7 @@ import { measurements, weight } from './vital-signs.ts'
  */
 export const mappings: { readonly [Name in KindName]?: Mapping<Name> | 'elsewhere' | 'journal' } = {
   agreement,
+  'arrived-paper': 'journal',
   baseline,
   'blood-loss': bloodLoss,
   booking,
@@ -44,6 +45,7 @@ export const mappings: { readonly [Name in KindName]?: Mapping<Name> | 'elsewher
   observation: measurements,
   'operation-summary': operationSummary,
   'owner-answer': ownerAnswer,
+  paper: 'journal',
   'pause-item': 'journal',
   photograph: 'journal',
   'planned-line': 'journal',

@@ -1,6 +1,7 @@
 // Written by scripts/write-indexes.mjs: sorted, one line per file.
 // biome-ignore-all assist/source/organizeImports: sorted by file name, character by character.
 import { agreement } from './agreement.ts'
+import { arrivedPaper } from './arrived-paper.ts'
 import { baseline } from './baseline.ts'
 import { bloodLoss } from './blood-loss.ts'
 import { booking } from './booking.ts'
@@ -27,6 +28,7 @@ import { note } from './note.ts'
 import { observation } from './observation.ts'
 import { operationSummary } from './operation-summary.ts'
 import { ownerAnswer } from './owner-answer.ts'
+import { paper } from './paper.ts'
 import { pauseItem } from './pause-item.ts'
 import { photograph } from './photograph.ts'
 import { plannedLine } from './planned-line.ts'
@@ -47,6 +49,7 @@ import { withdrawal } from './withdrawal.ts'
 
 export const kinds = [
   agreement,
+  arrivedPaper,
   baseline,
   bloodLoss,
   booking,
@@ -73,6 +76,7 @@ export const kinds = [
   observation,
   operationSummary,
   ownerAnswer,
+  paper,
   pauseItem,
   photograph,
   plannedLine,

@@ -2,7 +2,7 @@ import { z } from 'zod'
 import { shortText } from '../answers.ts'
 import { defineKind } from '../kind.ts'
 
-/** A picture or paper, named by the hash in the header's attachments; the file may arrive after the entry. */
+/** A picture, named by the hash in the header's attachments; the file may arrive after the entry. */
 export const photograph = defineKind({
   name: 'photograph',
   version: 1,
