@@ -83,5 +83,6 @@ export const doseSheetWords = {
     blood_product: 'blood product',
     vasopressor: 'blood pressure',
     antifibrinolytic: 'against bleeding',
+    antiparasitic: 'against parasites',
   } as Readonly<Record<string, string>>,
 } as const

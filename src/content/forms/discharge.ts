@@ -1,0 +1,22 @@
+import type { FormArrangement } from '#core/forms/arrangement.ts'
+
+/** The animal goes home. */
+export const discharge = {
+  kind: 'discharge',
+  place: 'case',
+  chapters: ['Home'],
+  writtenBy: ['nurse', 'surgeon'],
+  amendable: true,
+  sections: [
+    { id: 'medicines', fields: ['medicines'] },
+    { id: 'care', fields: ['collarUntil', 'sutures', 'food', 'rest', 'eyeCare'] },
+    { id: 'visit', fields: ['nextVisit'] },
+    { id: 'taught', fields: ['taught', 'taughtBy'] },
+  ],
+  fields: {
+    medicines: { blank: 'none' },
+    'medicines.drug': { register: 'drug' },
+    taught: { control: 'rows', rows: 'some' },
+    taughtBy: { register: 'person' },
+  },
+} as const satisfies FormArrangement

@@ -1,0 +1,16 @@
+import type { FormArrangement } from '#core/forms/arrangement.ts'
+
+/** One item of a spoken pause. */
+export const pauseItem = {
+  kind: 'pause-item',
+  place: 'case',
+  chapters: ['Theatre'],
+  writtenBy: ['nurse', 'surgeon', 'anaesthetist'],
+  amendable: true,
+  sections: [{ id: 'item', fields: ['pause', 'item', 'answer', 'because', 'spokenBy'] }],
+  fields: {
+    item: { register: 'pause-item' },
+    because: { shownWhen: { field: 'answer', is: ['no', 'unknown'] } },
+    spokenBy: { register: 'person' },
+  },
+} as const satisfies FormArrangement

@@ -1,0 +1,12 @@
+import type { FormArrangement } from '#core/forms/arrangement.ts'
+
+/** Somebody read a result and decided. */
+export const resultRead = {
+  kind: 'result-read',
+  place: 'case',
+  chapters: ['Work-up', 'Home', 'Year'],
+  writtenBy: ['surgeon'],
+  amendable: true,
+  sections: [{ id: 'decision', fields: ['result', 'decision', 'text'] }],
+  fields: { result: { entries: ['specimen-result'] } },
+} as const satisfies FormArrangement

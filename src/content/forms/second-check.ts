@@ -1,0 +1,12 @@
+import type { FormArrangement } from '#core/forms/arrangement.ts'
+
+/** A second person worked it out again. */
+export const secondCheck = {
+  kind: 'second-check',
+  place: 'case',
+  chapters: ['Theatre'],
+  writtenBy: ['anaesthetist', 'nurse', 'surgeon'],
+  amendable: true,
+  sections: [{ id: 'check', fields: ['of', 'verdict', 'text'] }],
+  fields: { of: { entries: ['planned-line', 'count', 'drug-given'] } },
+} as const satisfies FormArrangement

@@ -1,0 +1,66 @@
+/** Words that are the same on every form, in English. */
+export const formsInEnglish = {
+  /** Options that mean the same wherever they stand. */
+  options: {
+    yes: 'yes',
+    no: 'no',
+    'not-assessed': 'not assessed',
+    'not-asked': 'not asked',
+    'not-reported': 'not reported',
+    'not-stated': 'not stated',
+    LEFT: 'LEFT',
+    RIGHT: 'RIGHT',
+    BOTH: 'BOTH',
+  },
+  ears: { LEFT: 'LEFT ear', RIGHT: 'RIGHT ear' },
+  sides: { LEFT: 'LEFT', RIGHT: 'RIGHT' },
+  /** Stands behind the label of a field that may stay empty. */
+  optional: 'if known',
+  choose: 'choose…',
+  none: 'none',
+  clear: 'Clear',
+  now: 'Now',
+  today: 'Today',
+  remove: 'Remove',
+  removeItem: 'Remove {item}',
+  close: 'Take it out again',
+  restNotAssessed: 'Everything still open: not assessed',
+  restNotAsked: 'Everything still open: not asked',
+  restOfEar: 'Everything still open in the {side} ear: not assessed',
+  noneOnRecord: 'None is on record yet.',
+  notInList: '{id} (not in the list)',
+  unitAfterWhat: 'unit follows from what is measured',
+  readAs: 'Read as {value}.',
+  madeOnPlate: 'Drawn on the plate; it is changed there.',
+  detailsAfterCheckpoint: 'Choose the point first.',
+  noDetails: 'Nothing else is asked at this point.',
+  otherEarLeft: 'Leave the {side} ear empty when it was not looked at.',
+  otis3: {
+    open: 'OTIS-3 so far {total}, still open: {signs}',
+    unknown: 'OTIS-3 total not known: {signs} not assessed',
+    total: 'OTIS-3 total {total} of 12',
+  },
+  errors: {
+    title: { one: 'One answer is missing or cannot be read', many: '{count} answers are missing or cannot be read' },
+    line: '{label}: {sentence}',
+    lineAt: '{where}, {label}: {sentence}',
+  },
+} as const
+
+/** How a drug reaches the animal. */
+export const routeWords = {
+  IV: 'into the vein (IV)',
+  IM: 'into the muscle (IM)',
+  SC: 'under the skin (SC)',
+  IO: 'into the bone (IO)',
+  PO: 'by mouth (PO)',
+  OTM: 'through the lining of the mouth',
+  INH: 'inhaled',
+  TD: 'through the skin',
+  perineural: 'beside the nerve',
+  infiltration: 'infiltrated',
+  splash: 'splashed on',
+  'wound-catheter': 'wound catheter',
+  topical: 'on the skin',
+  'topical-eye': 'into the eye',
+} as const

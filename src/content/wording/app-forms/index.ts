@@ -1,0 +1,97 @@
+// Written by scripts/write-indexes.mjs: sorted, one line per file.
+// biome-ignore-all assist/source/organizeImports: sorted by file name, character by character.
+import { agreement } from './agreement.ts'
+import { arrivedPaper } from './arrived-paper.ts'
+import { baseline } from './baseline.ts'
+import { bloodLoss } from './blood-loss.ts'
+import { booking } from './booking.ts'
+import { call } from './call.ts'
+import { check } from './check.ts'
+import { choice } from './choice.ts'
+import { count } from './count.ts'
+import { death } from './death.ts'
+import { discharge } from './discharge.ts'
+import { dosePolicy } from './dose-policy.ts'
+import { drugGiven } from './drug-given.ts'
+import { drugWasted } from './drug-wasted.ts'
+import { earFindings } from './ear-findings.ts'
+import { erasure } from './erasure.ts'
+import { historyItem } from './history-item.ts'
+import { housePolicy } from './house-policy.ts'
+import { household } from './household.ts'
+import { identity } from './identity.ts'
+import { imaging } from './imaging.ts'
+import { lateEvent } from './late-event.ts'
+import { medicineBefore } from './medicine-before.ts'
+import { merge } from './merge.ts'
+import { note } from './note.ts'
+import { observation } from './observation.ts'
+import { operationSummary } from './operation-summary.ts'
+import { ownerAnswer } from './owner-answer.ts'
+import { paper } from './paper.ts'
+import { pauseItem } from './pause-item.ts'
+import { photograph } from './photograph.ts'
+import { plannedLine } from './planned-line.ts'
+import { plateDrawing } from './plate-drawing.ts'
+import { referral } from './referral.ts'
+import { refile } from './refile.ts'
+import { resultRead } from './result-read.ts'
+import { secondCheck } from './second-check.ts'
+import { shelfItem } from './shelf-item.ts'
+import { specimen } from './specimen.ts'
+import { specimenResult } from './specimen-result.ts'
+import { theatreStamp } from './theatre-stamp.ts'
+import { told } from './told.ts'
+import { twelveMonths } from './twelve-months.ts'
+import { usualPlan } from './usual-plan.ts'
+import { weight } from './weight.ts'
+import { withdrawal } from './withdrawal.ts'
+
+export const formWords = [
+  agreement,
+  arrivedPaper,
+  baseline,
+  bloodLoss,
+  booking,
+  call,
+  check,
+  choice,
+  count,
+  death,
+  discharge,
+  dosePolicy,
+  drugGiven,
+  drugWasted,
+  earFindings,
+  erasure,
+  historyItem,
+  housePolicy,
+  household,
+  identity,
+  imaging,
+  lateEvent,
+  medicineBefore,
+  merge,
+  note,
+  observation,
+  operationSummary,
+  ownerAnswer,
+  paper,
+  pauseItem,
+  photograph,
+  plannedLine,
+  plateDrawing,
+  referral,
+  refile,
+  resultRead,
+  secondCheck,
+  shelfItem,
+  specimen,
+  specimenResult,
+  theatreStamp,
+  told,
+  twelveMonths,
+  usualPlan,
+  weight,
+  withdrawal,
+] as const

@@ -1,0 +1,48 @@
+import type { FormWords } from '#core/forms/words.ts'
+
+export const observation = {
+  kind: 'observation',
+  purpose: 'What was measured at one moment. A wrong reading is marked, never deleted.',
+  sections: { where: 'Where, and first events', values: 'Measured', pain: 'Pain', words: 'In words' },
+  fields: {
+    where: { label: 'Where', options: { theatre: 'theatre', recovery: 'recovery', ward: 'ward' } },
+    first: {
+      label: 'First time since anaesthesia',
+      options: {
+        blink: 'blink',
+        sternal: 'lies on the breastbone',
+        'normal-temperature': 'temperature normal',
+        eaten: 'has eaten',
+        walked: 'has walked',
+      },
+      none: 'none of these',
+    },
+    values: { label: 'Values', add: 'Add a value', item: 'Value {number}' },
+    'values.what': {
+      label: 'What',
+      options: {
+        'heart-rate': 'heart rate',
+        'respiratory-rate': 'breaths',
+        'oxygen-saturation': 'oxygen saturation',
+        'end-tidal-co2': 'end-tidal CO₂',
+        systolic: 'systolic pressure',
+        mean: 'mean pressure',
+        diastolic: 'diastolic pressure',
+        temperature: 'temperature',
+        vapour: 'vapour',
+      },
+    },
+    'values.value': { label: 'Value' },
+    'values.method': { label: 'How measured', help: 'Method and place, when it matters.' },
+    'values.artefact': { label: 'Artefact: not a true value' },
+    pain: {
+      label: 'Pain score',
+      help: 'Mind a weak or bandaged side: items of the face mislead there.',
+      open: 'Score pain now',
+    },
+    'pain.scale': { label: 'Scale, with its version' },
+    'pain.score': { label: 'Score' },
+    'pain.outOf': { label: 'Out of' },
+    text: { label: 'What was seen or done' },
+  },
+} as const satisfies FormWords

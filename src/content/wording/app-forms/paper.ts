@@ -1,0 +1,30 @@
+import type { FormWords } from '#core/forms/words.ts'
+
+export const paper = {
+  kind: 'paper',
+  purpose: 'A paper filed to the animal or ear it belongs to.',
+  sections: { paper: 'The paper' },
+  fields: {
+    what: {
+      label: 'What it is',
+      options: {
+        'referral-letter': 'referral letter',
+        'laboratory-report': 'laboratory report',
+        'pathology-report': 'pathology report',
+        'imaging-report': 'report of a scan or radiograph',
+        'medicine-list': 'list of medicines',
+        insurance: 'insurance',
+        'signed-form': 'signed form',
+        other: 'something else',
+      },
+    },
+    title: { label: 'Title' },
+    dated: { label: 'Date on the paper', help: 'As it gives itself: 14 January 2026.' },
+    from: { label: 'From' },
+    sideOnPaper: {
+      label: 'Side named on the paper',
+      help: 'As the paper says, whichever ear it is filed to.',
+      options: { 'not-stated': 'no side named' },
+    },
+  },
+} as const satisfies FormWords
