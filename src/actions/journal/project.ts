@@ -8,16 +8,19 @@ import type { Row } from '#core/journal/journal-file.ts'
 import { owedOf } from '#core/owed/owed.ts'
 import { sourceIdsOf } from '#core/owed/owed-item.ts'
 import { sayOwed } from '#core/owed/owed-wording.ts'
+import { trayStream } from '#core/tray/tray.ts'
 import type { CaseRow, OwedRow, Projected, Projection } from '../store.ts'
+import { trayOwed } from '../tray/tray-owed.ts'
 import { caseFile } from './case-file.ts'
 
 /**
- * What the lists show of one stream: everything owed in the case, and its row in the list of cases. Only cases are
- * listed; a clinic without its own row yet has nothing owed, because its zone and closed days are not known.
+ * What the lists show of one stream: everything owed in the case, and its row in the list of cases; of the holding
+ * tray, what waits there. Only cases are listed; a clinic without its own row yet has nothing owed, because its zone and closed days are not known.
  */
 export function project(about: Projected): Projection {
   const { clinic, stream } = about
   const rows = about.rows as readonly Row[]
+  if (stream === trayStream) return { owed: trayOwed(about), row: null }
   if (!stream.startsWith('case:') || currentRows(rows).clinic.size === 0) return { owed: [], row: null }
   const entries = [...about.clinicEntries, ...about.entries, ...about.linked]
   const file = caseFile({ clinic, rows, entries }, stream)
