@@ -5,6 +5,8 @@ export const owedScreen = {
   mine: 'Mine',
   everyone: 'Everyone’s',
   show: 'Whose',
+  first: 'First',
+  firstHelp: 'An animal may come to harm while these wait.',
   late: 'Late',
   now: 'Due now',
   later: 'Later',
@@ -21,7 +23,7 @@ export const owedScreen = {
   sources: 'Sources: {list}',
   open: 'Open the case of {name}',
   write: 'Write it',
-  count: { late: '{count} late', now: '{count} due now', later: '{count} later' },
+  more: 'Show {count} more',
   dog: 'dog',
   cat: 'cat',
 } as const

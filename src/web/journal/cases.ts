@@ -3,9 +3,11 @@ import type { RegisterRow } from '#actions/store.ts'
 import { caseFileOf } from '#core/journal/case-file.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
 import type { Entry } from '#core/journal/entry.ts'
+import { fold } from '#core/journal/fold.ts'
 import type { Row } from '#core/journal/journal-file.ts'
+import { type Tray, trayOf, trayStream } from '#core/tray/tray.ts'
 import { call, Refused, Unreachable } from './api.ts'
-import { database, type KeptCase, keep, type Lists, putKept } from './database.ts'
+import { database, type KeptCase, type KeptTray, keep, type Lists, putKept } from './database.ts'
 import { onChange } from './live.ts'
 import { onAcknowledged, outbox } from './outbox.ts'
 import { Signal, useSignal } from './signal.ts'
@@ -17,7 +19,7 @@ export type Reading<Value> =
   | { readonly kind: 'failed'; readonly because: string; readonly code: string }
 
 /** A thing read from the server, kept on this device, and read again whenever it changed. */
-class Source<Value extends { readonly asOf: string }> {
+export class Source<Value extends { readonly asOf: string }> {
   readonly reading = new Signal<Reading<Value>>({ kind: 'loading' })
   #running = false
   #again = false
@@ -86,8 +88,32 @@ function codeOf(error: Refused | Unreachable): string {
 /** Everything owed and every case, as lists. */
 export const lists = new Source<Lists>({
   kept: () => keep<Lists>('lists'),
-  fetch: () => call<Lists>('read-lists', {}),
+  fetch: readLists,
   put: (value) => putKept('lists', value),
+})
+
+/** Only the rows of cases that changed since the copy at hand are sent; they take the place of all their old rows. */
+async function readLists(before: Lists | undefined): Promise<Lists> {
+  const news = await call<ListsAnswer>('read-lists', { since: before?.version ?? null })
+  const { changed, ...whole } = news
+  if (!before || changed === null) return whole
+  const touched = new Set(changed)
+  const others = <Row extends { readonly stream: string }>(rows: readonly Row[]) =>
+    rows.filter(({ stream }) => !touched.has(stream))
+  return {
+    ...whole,
+    owed: [...others(before.owed), ...news.owed],
+    cases: [...others(before.cases), ...news.cases],
+  }
+}
+
+type ListsAnswer = Lists & { readonly changed: readonly string[] | null }
+
+/** What came in and waits for a person to file it. */
+export const tray = new Source<KeptTray>({
+  kept: () => keep<KeptTray>('tray'),
+  fetch: () => call<KeptTray>('read-tray', {}),
+  put: (value) => putKept('tray', value),
 })
 
 const caseSources = new Map<string, Source<KeptCase>>()
@@ -128,6 +154,7 @@ async function readCase(stream: string, before: KeptCase | undefined): Promise<K
 export function startReading(): void {
   onChange.add((streams) => {
     void lists.refresh()
+    if (streams === null || streams.includes(trayStream)) refreshTray()
     for (const [stream, source] of caseSources) {
       if (streams === null || streams.includes(stream) || streams.includes('clinic')) void source.refresh()
       // A change of a linked stream shows in this one too.
@@ -137,7 +164,13 @@ export function startReading(): void {
   onAcknowledged.add((entries) => {
     for (const stream of new Set(entries.map((entry) => entry.stream))) void caseSources.get(stream)?.refresh()
     void lists.refresh()
+    if (entries.some(({ stream }) => stream === trayStream)) refreshTray()
   })
+}
+
+/** Only where somebody has looked into it: most devices never do. */
+function refreshTray(): void {
+  if (tray.reading.get().kind !== 'loading') void tray.refresh()
 }
 
 function linkedTo(source: Source<KeptCase>, streams: readonly string[]): boolean {
@@ -149,6 +182,7 @@ function linkedTo(source: Source<KeptCase>, streams: readonly string[]): boolean
 export function forgetSources(): void {
   caseSources.clear()
   lists.reading.set({ kind: 'loading' })
+  tray.reading.set({ kind: 'loading' })
 }
 
 export type OpenCase = {
@@ -189,6 +223,21 @@ export function useLists(): Reading<Lists> {
     void lists.start()
   }, [])
   return reading
+}
+
+/** The holding tray: what the server has of it, and what only this device has. */
+export function useTray(): Reading<Tray> & { readonly unsent: ReadonlySet<string> } {
+  const reading = useSignal(tray.reading)
+  const waiting = useSignal(outbox)
+  useEffect(() => {
+    void tray.start()
+  }, [])
+  return useMemo(() => {
+    const here = waiting.map(({ entry }) => entry).filter(({ stream }) => stream === trayStream)
+    const unsent = new Set(here.map(({ id }) => id))
+    if (reading.kind !== 'read') return { ...reading, unsent }
+    return { ...reading, value: trayOf(fold([...reading.value.entries, ...here])), unsent }
+  }, [reading, waiting])
 }
 
 /** A value read when it is shown, for pages that need no copy on the device. */

@@ -21,9 +21,14 @@ export type KeptCase = {
   readonly asOf: string
 }
 
+/** The holding tray as this device last had it. */
+export type KeptTray = { readonly asOf: string; readonly entries: readonly StoredEntry[] }
+
 /** The lists of the clinic as this device last had them. */
 export type Lists = {
   readonly asOf: string
+  /** Grows with every change of the lists; the server is asked for what came after it. */
+  readonly version: number
   readonly owed: readonly (OwedRow & { readonly name: string; readonly species: string })[]
   readonly cases: readonly (CaseRow & {
     readonly ownerName: string | null
@@ -66,5 +71,6 @@ export async function forgetReadings(): Promise<void> {
   const db = await database()
   await db.clear('cases')
   await db.delete('keep', 'lists')
+  await db.delete('keep', 'tray')
   await db.delete('keep', 'who')
 }

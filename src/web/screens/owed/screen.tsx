@@ -1,9 +1,13 @@
-import { useState } from 'react'
+import { useMemo, useState } from 'react'
 import { Link } from 'wouter'
+import { owedRisks } from '#content/follow-up/owed-risks.ts'
 import { owedScreen as words } from '#content/wording/app-lists.ts'
+import { owedOrderInEnglish } from '#content/wording/app-owed.ts'
 import { shellInEnglish as shell } from '#content/wording/app-shell.ts'
 import { fill } from '#core/outcome/finding.ts'
+import { ownership, riskOf, sortOwed } from '#core/owed/sort.ts'
 import { type Standing, standingOf } from '#core/owed/standing.ts'
+import { dayOf } from '#core/time/calendar-day.ts'
 import { Page } from '../../design/page.tsx'
 import { ReadingView } from '../../design/reading-view.tsx'
 import { sayDay } from '../../design/say-when.ts'
@@ -11,24 +15,25 @@ import { lists, useLists } from '../../journal/cases.ts'
 import type { Lists } from '../../journal/database.ts'
 import { caseHref } from '../../journal/hrefs.ts'
 import { useMinute } from '../../journal/use-minute.ts'
+import { usePeople } from '../../session/use-people.ts'
 import { useWho } from '../../session/use-who.ts'
 import styles from './screen.module.css'
 
 type Row = Lists['owed'][number]
-const standings = ['late', 'now', 'later'] as const
+const bands = ['first', 'late', 'now', 'later'] as const
+type Band = (typeof bands)[number]
+const shownAtOnce = 60
 
 /** The home page: everything that is owed. */
 export function OwedScreen() {
   const reading = useLists()
-  const { me } = useWho()
   const [whose, setWhose] = useState<'mine' | 'everyone'>('everyone')
-  const isMine = (row: Row) => row.who === me.id || row.who === me.role
   return (
     <Page title={words.title} lead={words.lead}>
       <ReadingView reading={reading} again={() => void lists.refresh()}>
         {({ owed, cases }) =>
-          cases.length === 0 ? (
-            <Nothing said={words.noneAtAll} />
+          cases.length === 0 && owed.length === 0 ? (
+            <Nothing />
           ) : (
             <>
               <fieldset className={styles.whose}>
@@ -40,7 +45,7 @@ export function OwedScreen() {
                   </label>
                 ))}
               </fieldset>
-              <OwedLists rows={whose === 'mine' ? owed.filter(isMine) : owed} mine={whose === 'mine'} />
+              <OwedBands rows={owed} mine={whose === 'mine'} />
             </>
           )
         }
@@ -49,10 +54,10 @@ export function OwedScreen() {
   )
 }
 
-function Nothing({ said }: { readonly said: string }) {
+function Nothing() {
   return (
     <div className="stack">
-      <p>{said}</p>
+      <p>{words.noneAtAll}</p>
       <p>
         <Link href="/new">{words.newReferral}</Link>
       </p>
@@ -60,41 +65,61 @@ function Nothing({ said }: { readonly said: string }) {
   )
 }
 
-function OwedLists({ rows, mine }: { readonly rows: readonly Row[]; readonly mine: boolean }) {
+function OwedBands({ rows, mine }: { readonly rows: readonly Row[]; readonly mine: boolean }) {
   const now = useMinute()
-  if (rows.length === 0) return <p role="status">{mine ? words.noneMine : words.none}</p>
+  const { me, pen } = useWho()
+  const { people, leaves } = usePeople()
+  const wanted = useMemo(() => {
+    const isMine = (row: Row) => ownership(row, me, people, leaves, dayOf({ at: now, zone: pen.zone })).kind === 'mine'
+    return sortOwed(mine ? rows.filter(isMine) : rows, now, owedRisks)
+  }, [rows, mine, me, people, leaves, now, pen.zone])
+  if (wanted.length === 0) return <p role="status">{mine ? words.noneMine : words.none}</p>
+  return bands.map((band) => {
+    const group = wanted.filter((row) => bandOf(row, now) === band)
+    return group.length === 0 ? null : <OwedBand key={band} band={band} rows={group} now={now} />
+  })
+}
+
+/** What harms while it waits stands before everything that is merely late. */
+function bandOf(row: Row, now: string): Band {
+  const { kind } = standingOf(row, now)
+  return kind !== 'later' && riskOf(row.id, owedRisks).class === 'harm' ? 'first' : kind
+}
+
+function OwedBand({ band, rows, now }: { readonly band: Band; readonly rows: readonly Row[]; readonly now: string }) {
+  const [shown, setShown] = useState(shownAtOnce)
   return (
-    <>
-      {standings.map((standing) => {
-        const group = rows.filter((row) => standingOf(row, now).kind === standing)
-        if (group.length === 0) return null
-        return (
-          <section key={standing} aria-labelledby={`owed-${standing}`} className={styles.group}>
-            <h2 id={`owed-${standing}`} className={styles.standing} data-standing={standing}>
-              {words[standing]}
-              <span className={styles.count}>{group.length}</span>
-            </h2>
-            <ul className="bare">
-              {[...group]
-                .sort((a, b) => (a.dueBy < b.dueBy ? -1 : a.dueBy > b.dueBy ? 1 : 0))
-                .map((row) => (
-                  <OwedLine key={`${row.stream} ${row.id}`} row={row} standing={standingOf(row, now)} />
-                ))}
-            </ul>
-          </section>
-        )
-      })}
-    </>
+    <section aria-labelledby={`owed-${band}`} className={styles.group}>
+      <h2 id={`owed-${band}`} className={styles.standing} data-band={band}>
+        {words[band]}
+        <span className={styles.count}>{rows.length}</span>
+      </h2>
+      {band === 'first' && <p className="soft">{words.firstHelp}</p>}
+      <ul className="bare">
+        {rows.slice(0, shown).map((row) => (
+          <OwedLine key={`${row.stream} ${row.id}`} row={row} now={now} />
+        ))}
+      </ul>
+      {rows.length > shown && (
+        <p>
+          <button type="button" onClick={() => setShown(shown + shownAtOnce * 5)}>
+            {fill(words.more, { count: String(Math.min(rows.length - shown, shownAtOnce * 5)) })}
+          </button>
+        </p>
+      )}
+    </section>
   )
 }
 
-function OwedLine({ row, standing }: { readonly row: Row; readonly standing: Standing }) {
-  const { pen, people } = useWho()
+function OwedLine({ row, now }: { readonly row: Row; readonly now: string }) {
+  const { me, pen } = useWho()
+  const { people, leaves, nameOf } = usePeople()
   const roles: Readonly<Record<string, string>> = shell.roles
-  const who = people.find(({ id }) => id === row.who)?.name ?? roles[row.who] ?? row.who
+  const mine = ownership(row, me, people, leaves, dayOf({ at: now, zone: pen.zone }))
+  const { class: risk } = riskOf(row.id, owedRisks)
   return (
     <li className={styles.line}>
-      <div className={styles.main}>
+      <div>
         <p className={styles.what}>
           <Link href={`${caseHref(row.stream)}?owed=${encodeURIComponent(row.id)}`}>{row.what}</Link>
         </p>
@@ -102,13 +127,17 @@ function OwedLine({ row, standing }: { readonly row: Row; readonly standing: Sta
           <Link href={caseHref(row.stream)} className={styles.animal}>
             {row.name}
           </Link>
-          <span>{who}</span>
-          <span>{sayStanding(standing, row, pen.zone)}</span>
+          <span>{roles[row.who] ?? nameOf(row.who)}</span>
+          {mine.kind === 'mine' && mine.because === 'as-deputy' && (
+            <span>{fill(owedOrderInEnglish.mine['as-deputy'], { name: nameOf(mine.of) })}</span>
+          )}
+          <span>{sayStanding(standingOf(row, now), row, pen.zone)}</span>
         </p>
       </div>
       <details className={styles.why}>
         <summary>{words.why}</summary>
         <p>{row.why}</p>
+        <p className="soft">{owedOrderInEnglish.risks[risk]}</p>
         {row.sources.length > 0 && <p className="soft">{fill(words.sources, { list: row.sources.join(', ') })}</p>}
       </details>
     </li>
