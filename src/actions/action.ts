@@ -1,9 +1,9 @@
 import type { z } from 'zod'
-import type { PersonRow } from '#core/journal/registers.ts'
+import type { Role } from '#core/people/may-write.ts'
 import type { Accounts } from './people/accounts.ts'
 import type { Clock, Store } from './store.ts'
 
-export type Role = PersonRow['role']
+export type { Role }
 
 /** Who asks: a person enrolled at the device whose session came with the request. */
 export type Caller = {
@@ -23,7 +23,10 @@ export type Caller = {
 export type Secrets = {
   readonly bytes: (count: number) => Uint8Array
   readonly hashPassword: (password: string) => Promise<string>
-  readonly passwordFits: (hash: string, password: string) => Promise<boolean>
+  /** Without a hash it takes as long and says no: the time tells nobody which logins there are. */
+  readonly passwordFits: (hash: string | null, password: string) => Promise<boolean>
+  /** scrypt with r 8, p 1, in hexadecimal, as a tablet makes it too. */
+  readonly pinHash: (pin: string, salt: string, cost: number) => Promise<string>
 }
 
 /** The door a request came through: what is known of the other side before anybody signed in. */
@@ -53,8 +56,8 @@ export type World = {
   readonly door: Door
   readonly firstCode: FirstCode
   readonly version: string
-  /** The journal file of the invented practice. */
-  readonly inventedPractice: () => string
+  /** The invented practice: the id of its clinic, and its journal file. */
+  readonly invented: { readonly clinic: string; readonly journal: () => string }
   /** The caller's clinic; for a stranger the only clinic there is. */
   readonly clinic: string | null
   readonly caller: Caller | null
@@ -67,6 +70,8 @@ export type Action<Input = unknown, Output = unknown> = {
   readonly input: z.ZodType<Input>
   readonly output: z.ZodType<Output>
   readonly may: 'anyone' | 'signed-in' | readonly Role[]
+  /** Asked by the device and not by a person: answered also when the person it names is not signed in there any more. */
+  readonly ofDevice?: true
   /** Bytes a request may have, where the usual 256 KiB are not enough. */
   readonly largest?: number
   run(input: Input, world: World): Promise<Output>

@@ -1,5 +1,37 @@
 import type { Action } from './action.ts'
 import { acceptEntries } from './journal/accept-entries.ts'
+import { changePassword } from './people/change-password.ts'
+import { endSession } from './people/end-session.ts'
+import { listDevices } from './people/list-devices.ts'
+import { listPeople } from './people/list-people.ts'
+import { openClinic } from './people/open-clinic.ts'
+import { putAccount } from './people/put-account.ts'
+import { putPerson } from './people/put-person.ts'
+import { readFrontDoor } from './people/read-front-door.ts'
+import { readLog } from './people/read-log.ts'
+import { setLeave } from './people/set-leave.ts'
+import { setPin } from './people/set-pin.ts'
+import { signIn } from './people/sign-in.ts'
+import { signOut } from './people/sign-out.ts'
+import { switchPerson } from './people/switch-person.ts'
+import { whoAmI } from './people/who-am-i.ts'
 
 /** What a person can do with the clinic's data, sorted by name; the server offers every one. */
-export const actions: readonly Action[] = [acceptEntries]
+export const actions: readonly Action[] = [
+  acceptEntries,
+  changePassword,
+  endSession,
+  listDevices,
+  listPeople,
+  openClinic,
+  putAccount,
+  putPerson,
+  readFrontDoor,
+  readLog,
+  setLeave,
+  setPin,
+  signIn,
+  signOut,
+  switchPerson,
+  whoAmI,
+]

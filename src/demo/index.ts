@@ -15,6 +15,7 @@ export const demoCases = [
   },
   { name: 'cat', title: 'Moss, an old cat: a tumour in the right ear, and a death of another cause', chart: moss },
 ] as const
+export { demoClinic }
 export type DemoName = (typeof demoCases)[number]['name']
 
 /** The journal file of invented cases: registers, the practice's own stream, then the cases in order of writing. */

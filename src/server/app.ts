@@ -10,7 +10,7 @@ import { answerError, problem } from './problem.ts'
 import { onlySameHouse } from './same-house.ts'
 import { worldMaker } from './world.ts'
 
-export type AppParts = Pick<World, 'secrets' | 'firstCode' | 'inventedPractice'> & {
+export type AppParts = Pick<World, 'secrets' | 'firstCode' | 'invented'> & {
   readonly store: Store
   readonly accounts: Accounts
   readonly clock: Clock
@@ -31,7 +31,7 @@ export function app(parts: AppParts): Hono {
   app.use(onlySameHouse(names))
   app.use('/api/*', async (c, next) => {
     await next()
-    c.header('cache-control', 'no-store')
+    if (!c.res.headers.has('cache-control')) c.header('cache-control', 'no-store')
   })
 
   app.get('/api/health', async (c) => c.json({ ...about, clinics: (await store.clinics()).length }))

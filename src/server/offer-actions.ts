@@ -1,18 +1,19 @@
-import type { Context, Hono } from 'hono'
+import type { Hono } from 'hono'
 import { bodyLimit } from 'hono/body-limit'
 import type { Action, World } from '#actions/action.ts'
 import { actions } from '#actions/index.ts'
 import { readInput } from '#actions/input.ts'
 import { Refused } from '#actions/refused.ts'
 import { jsonOf, problem } from './problem.ts'
+import type { MakeWorld } from './world.ts'
 
 const usualLargest = 256 * 1024
 
 /** Offers every action at `POST /api/actions/<name>`: who may, is asked before what was sent is read. */
-export function offerActions(app: Hono, worldOf: (c: Context) => Promise<World>): void {
+export function offerActions(app: Hono, worldOf: MakeWorld): void {
   for (const action of actions) {
     app.post(`/api/actions/${action.name}`, limitedTo(action.largest ?? usualLargest), async (c) => {
-      const world = await worldOf(c)
+      const world = await worldOf(c, action)
       refuseUnlessMay(action, world)
       const output = await action.run(readInput(action.input, await jsonOf(c)), world)
       return c.json(output as object, action.conflict?.(output) ? 409 : 200)

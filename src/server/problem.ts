@@ -22,6 +22,7 @@ export function answerError(error: Error, c: Context, log: (line: string) => voi
 
 function answerRefused({ code, path, message, status, again }: Refused, c: Context) {
   if (again === null) return c.json(problem(code, path, message), status)
+  c.header('retry-after', String(Math.max(1, Math.ceil((Date.parse(again) - Date.now()) / 1_000))))
   return c.json({ error: { code, path, message, again } }, status)
 }
 

@@ -1,4 +1,4 @@
-import { createHash, randomBytes, timingSafeEqual } from 'node:crypto'
+import { createHash, randomBytes, scrypt, timingSafeEqual } from 'node:crypto'
 import { hash, verify } from '@node-rs/argon2'
 import type { FirstCode, Secrets } from '#actions/action.ts'
 
@@ -10,10 +10,23 @@ const atOnce = 2
 
 export function secretsOfThisMachine(): Secrets {
   const inTurn = turns(atOnce)
+  let decoy: Promise<string> | undefined
   return {
     bytes: (count) => new Uint8Array(randomBytes(count)),
     hashPassword: (password) => inTurn(() => hash(password, passwordCost)),
-    passwordFits: (hashed, password) => inTurn(() => verify(hashed, password)),
+    passwordFits: async (hashed, password) => {
+      decoy ??= inTurn(() => hash(randomBytes(32), passwordCost))
+      const against = hashed ?? (await decoy)
+      return (await inTurn(() => verify(against, password))) && hashed !== null
+    },
+    pinHash: (pin, salt, cost) =>
+      new Promise((resolve, reject) => {
+        const like = { N: cost, r: 8, p: 1, maxmem: 256 * cost * 8 }
+        scrypt(pin, Buffer.from(salt, 'hex'), 32, like, (error, made) => {
+          if (error) reject(error)
+          else resolve(made.toString('hex'))
+        })
+      }),
   }
 }
 
@@ -34,10 +47,10 @@ function turns(most: number): <Result>(doing: () => Promise<Result>) => Promise<
   }
 }
 
-/** Letters and digits that nobody takes for another when reading them off a screen. */
-const letters = 'ABCDEFGHJKMNPQRSTVWXYZ23456789'.slice(0, 30)
+/** Letters and digits that nobody takes for another when reading them off a screen; 32, so that a byte favours none. */
+const letters = 'ABCDEFGHJKLMNPQRSTUVWXYZ23456789'
 
-/** The one-time code of the first run: twelve letters, about 59 bits, made anew at every start. */
+/** The one-time code of the first run: twelve letters, 60 bits, made anew at every start. */
 export class FirstRunCode implements FirstCode {
   readonly text: string
   #busy = false
@@ -58,11 +71,7 @@ export class FirstRunCode implements FirstCode {
 }
 
 function letter(): string {
-  for (;;) {
-    const [byte = 255] = randomBytes(1)
-    // Bytes beyond the last whole alphabet would favour its first letters.
-    if (byte < 240) return letters[byte % 30] ?? ''
-  }
+  return letters[(randomBytes(1)[0] ?? 0) % letters.length] ?? ''
 }
 
 function plain(code: string): string {

@@ -1,7 +1,7 @@
 import { createServer, type Server } from 'node:http'
 import { getRequestListener } from '@hono/node-server'
-import type { Projector, Store } from '#actions/store.ts'
-import { demoCases, demoFile } from '#demo/index.ts'
+import type { Clock, Projector, Store } from '#actions/store.ts'
+import { demoCases, demoClinic, demoFile } from '#demo/index.ts'
 import type { OpenStore } from '#storage/journal-store.ts'
 import { schemaVersion } from '#storage/migrate.ts'
 import { openPostgres } from '#storage/postgres/open.ts'
@@ -17,6 +17,8 @@ export type ServeOptions = {
   /** 0 takes any free port. */
   readonly port: number
   readonly project: Projector
+  /** The clock of this machine when none is given. */
+  readonly clock?: Clock
   readonly leaveFreeBytes?: number
   /** The address to listen on; every address of this machine when none is named. */
   readonly host?: string
@@ -36,10 +38,9 @@ export type Serving = {
 
 /** Opens the store and serves it. Plug in here, nowhere else. */
 export async function serve(options: ServeOptions): Promise<Serving> {
-  const { port, project, host = '127.0.0.1', names = [], log = logLine, ...where } = options
+  const { port, project, host, names = [], log = logLine, clock = machineClock, ...where } = options
   const { store, kind } = await openStore(project, where)
   const about = { version: packageFile.version, store: kind, schema: schemaVersion }
-  const clock = { now: () => new Date().toISOString() }
   const firstCode = new FirstRunCode()
   const plugged = {
     store,
@@ -47,7 +48,7 @@ export async function serve(options: ServeOptions): Promise<Serving> {
     clock,
     secrets: secretsOfThisMachine(),
     firstCode,
-    inventedPractice,
+    invented,
   }
   const server = createServer(getRequestListener(app({ ...plugged, about, names, log }).fetch))
   try {
@@ -62,9 +63,8 @@ export async function serve(options: ServeOptions): Promise<Serving> {
   }
 }
 
-function inventedPractice(): string {
-  return demoFile(demoCases.map(({ name }) => name))
-}
+const machineClock = { now: () => new Date().toISOString() }
+const invented = { clinic: demoClinic, journal: () => demoFile(demoCases.map(({ name }) => name)) }
 
 async function openStore(
   project: Projector,

@@ -1,18 +1,22 @@
 import type { HttpBindings } from '@hono/node-server'
 import type { Context } from 'hono'
 import { deleteCookie, getCookie, setCookie } from 'hono/cookie'
-import type { Door, World } from '#actions/action.ts'
+import type { Action, Door, World } from '#actions/action.ts'
 import { callerOf } from '#actions/people/caller.ts'
 import type { AppParts } from './app.ts'
 
 const cookieName = 'quiet-ear-session'
 
+/** For the request of an action, or of anything else for people who are signed in. */
+export type MakeWorld = (c: Context, action?: Pick<Action, 'may' | 'ofDevice'>) => Promise<World>
+
 /** Makes the world of one request: who asks, through which door, and everything an action may touch. */
-export function worldMaker({ about, log: _, names: __, ...parts }: AppParts): (c: Context) => Promise<World> {
-  return async (c) => {
-    const { store, accounts, clock } = parts
+export function worldMaker({ about, store, accounts, clock, secrets, firstCode, invented }: AppParts): MakeWorld {
+  const parts = { store, accounts, clock, secrets, firstCode, invented }
+  return async (c, { may, ofDevice } = { may: 'signed-in' }) => {
     const door = doorOf(c)
-    const who = await callerOf({ store, accounts, clock }, door.token, c.req.header('x-quiet-ear-person'))
+    const named = may === 'anyone' || ofDevice ? undefined : c.req.header('x-quiet-ear-person')
+    const who = await callerOf({ store, accounts, clock }, door.token, named)
     const clinic = who ? who.clinic : await onlyOf(await store.clinics())
     return { ...parts, version: about.version, door, clinic, caller: who?.caller ?? null }
   }
@@ -41,7 +45,7 @@ function socketOf(c: Context) {
 }
 
 /** How the other side is connected, as the front door says it. */
-function connectionOf(c: Context): Door['connection'] {
+export function connectionOf(c: Context): Door['connection'] {
   const socket = socketOf(c)
   if (socket && 'encrypted' in socket && socket.encrypted === true) return 'tls'
   return isThisMachine(socket?.remoteAddress ?? '') ? 'this-machine' : 'plain'

@@ -224,14 +224,16 @@ export class AccountsStore implements Accounts {
     return rows.sort((a, b) => (`${a.at} ${a.person}` < `${b.at} ${b.person}` ? -1 : 1))
   }
 
-  async putLeave(clinic: string, leave: StoredLeave): Promise<void> {
-    await this.#write((tx) => tx.insertInto('leaves').values(leaveRowOf(clinic, leave)).execute())
-  }
-
-  dropLeave(clinic: string, id: string): Promise<boolean> {
+  setLeave(clinic: string, about: Parameters<Accounts['setLeave']>[1], leave: StoredLeave | null): Promise<void> {
     return this.#write(async (tx) => {
-      const gone = await tx.deleteFrom('leaves').where('clinic', '=', clinic).where('id', '=', id).executeTakeFirst()
-      return Number(gone.numDeletedRows) === 1
+      await tx
+        .deleteFrom('leaves')
+        .where('clinic', '=', clinic)
+        .where('person', '=', about.person)
+        .where('from_day', '<=', about.until)
+        .where('until_day', '>=', about.from)
+        .execute()
+      if (leave) await tx.insertInto('leaves').values(leaveRowOf(clinic, leave)).execute()
     })
   }
 

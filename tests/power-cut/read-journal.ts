@@ -4,17 +4,18 @@ import { openLockedFolder } from '#storage/sqlite/open.ts'
 
 /** Reads the journal of a data folder in a process of its own, so that nothing keeps the file system busy afterwards. */
 const store = await openLockedFolder(process.argv[2] ?? '', { project: projectForTests, leaveFreeBytes: 0 })
+const [clinic = 'none'] = await store.clinics()
 const walk = new ChainWalk()
 const ids: string[] = []
 let broken: unknown
-for await (const entry of store.entries('clinic-1')) {
+for await (const entry of store.entries(clinic)) {
   ids.push(entry.header.id)
   broken ??= walk.next(entry)
 }
 broken ??= walk.finish()
-const lists = async () => JSON.stringify([await store.owed('clinic-1'), await store.cases('clinic-1')])
+const lists = async () => JSON.stringify([await store.owed(clinic), await store.cases(clinic)])
 const before = await lists()
-await store.rebuild('clinic-1')
+await store.rebuild(clinic)
 const listsAgree = before === (await lists())
 await store.close()
 process.stdout.write(JSON.stringify({ ids, broken: broken ?? null, listsAgree }))

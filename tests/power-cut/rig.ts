@@ -3,8 +3,7 @@ import { closeSync, ftruncateSync, mkdirSync, mkdtempSync, openSync, rmSync } fr
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { promisify } from 'node:util'
-import { entryMaker } from '#core/journal/entries-for-tests.ts'
-import { postEntries, ServerProcess } from '../journeys/server-process.ts'
+import { makerOf, openClinic, postEntries, ServerProcess, type SignedIn } from '../journeys/server-process.ts'
 
 /**
  * Cuts the power of a file system under the running server: ext4 in an image of its own is shut down without
@@ -15,6 +14,8 @@ export class Rig {
   readonly #folder = mkdtempSync(join(tmpdir(), 'quiet-ear-power-'))
   readonly #mount = join(this.#folder, 'disk')
   readonly #image = join(this.#folder, 'disk.img')
+  /** Who was signed in at which clinic's folder: an acknowledged sign-in must outlive every cut. */
+  readonly #signedIn = new Map<string, SignedIn>()
   readonly #programs: { readonly server: string; readonly reader: string }
 
   constructor(programs: { readonly server: string; readonly reader: string }) {
@@ -67,15 +68,25 @@ export class Rig {
     const url = whileStarting ? undefined : await running.url
     if (!whileStarting && !url) throw new Error(`The server did not start: ${running.errors}`)
     const acknowledged = new Map<string, number>()
-    const writing = url
-      ? Promise.all([0, 1, 2, 3].map((own) => writeUntilGone(url, writer * 4 + own, acknowledged)))
-      : undefined
+    const who = url ? await this.#whoAt(name, url, running.code) : undefined
+    const writing =
+      url && who
+        ? Promise.all([0, 1, 2, 3].map((own) => writeUntilGone(url, writer * 4 + own, acknowledged, who)))
+        : undefined
     await new Promise((resolve) => setTimeout(resolve, milliseconds))
     const cutAt = await this.cut()
     await running.end('SIGKILL')
     await writing
     this.unmount()
     return [...acknowledged].filter(([, at]) => at < cutAt).map(([id]) => id)
+  }
+
+  async #whoAt(name: string, url: string, code: string): Promise<SignedIn> {
+    const known = this.#signedIn.get(name)
+    if (known && code !== '') throw new Error('The clinic was opened before the cut, and is not open any more.')
+    const who = known ?? (await openClinic(url, code))
+    this.#signedIn.set(name, who)
+    return who
   }
 
   read(name: string): { ids: string[]; broken: unknown; listsAgree: boolean } {
@@ -101,11 +112,17 @@ const shutDown = [
   'ioctl($folder, 0x8004587d, $flag) or die $!',
 ].join('; ')
 
-async function writeUntilGone(url: string, writer: number, acknowledged: Map<string, number>): Promise<void> {
-  const make = entryMaker({}, writer)
+async function writeUntilGone(
+  url: string,
+  writer: number,
+  acknowledged: Map<string, number>,
+  who: SignedIn,
+): Promise<void> {
+  const make = makerOf(who, writer)
   for (let turn = 0; ; turn += 1) {
     const entries = Array.from({ length: 1 + (turn % 3) }, () => make({ stream: `case:${writer}-${turn % 9}` }))
-    const posted = await postEntries(url, entries).catch(() => undefined)
+    const posted = await postEntries(url, entries, who).catch(() => undefined)
+    if (posted?.status === 401) throw new Error('Somebody signed in before the cut is not signed in any more.')
     if (posted?.status !== 200) return
     const at = Number(process.hrtime.bigint()) / 1e6
     for (const { id } of posted.body.entries ?? []) acknowledged.set(id, at)

@@ -1,10 +1,14 @@
 import { z } from 'zod'
 import { defineAction } from '#actions/action.ts'
+import { callerIn } from '#actions/caller.ts'
 import { InputError } from '#actions/input.ts'
+import { refuseForeignAuthors } from '#actions/people/authorship.ts'
+import { staffOf } from '#actions/people/caller.ts'
+import { lateness } from '#actions/people/late.ts'
 import type { Acceptance } from '#actions/store.ts'
 import { entryRefusals, readEntry } from '#core/journal/accept.ts'
 import { canonical, type Json } from '#core/journal/canonical.ts'
-import type { Entry } from '#core/journal/entry.ts'
+import type { Entry, Envelope } from '#core/journal/entry.ts'
 import { never } from '#core/outcome/outcome.ts'
 
 const input = z.strictObject({
@@ -41,25 +45,52 @@ export type EntryAnswer = z.infer<typeof entryAnswer>
 const largest = 8 * 1024 * 1024
 
 /**
- * Accepts entries of one clinic, in the order given. All are read before any is written: one that cannot be read
- * throws an InputError and nothing is kept. Returns after every accepted entry is on disk.
+ * Accepts entries of the caller's clinic, in the order given. All are read before any is written: one that cannot be
+ * read, or that its author may not write, is refused by throwing and nothing is kept. Returns after every accepted
+ * entry is on disk. What was written after its author's session had ended is accepted, and marked late.
  */
 export const acceptEntries = defineAction({
   name: 'accept-entries',
-  summary: 'Accepts entries of one clinic, in the order given, and returns when they are on disk.',
+  summary: 'Accepts entries of the clinic, in the order given, and returns when they are on disk.',
   input,
   output: z.object({ entries: z.array(entryAnswer) }),
-  may: 'anyone',
+  may: 'signed-in',
   largest,
-  run: async ({ clinic: given, entries }, { store, clock }) => {
+  run: async ({ clinic: given, entries }, world) => {
+    const { store, accounts, clock } = world
+    const { caller, clinic } = callerIn(world)
     // As it will stand in the entries' canonical bytes.
-    const clinic = given.normalize('NFC')
+    refuseOtherClinic(given, clinic, 'clinic')
     const read = entries.map((entry, at) => readOne(entry, at, clinic))
-    const acceptances = await store.accept(clinic, read, clock.now())
-    return { entries: acceptances.map(answerOf) }
+    await refuseForeignAuthors(read, caller, await staffOf(store, clinic), { store, clinic })
+    const sessions = await accounts.ofDevice(clinic, caller.device)
+    const answers: EntryAnswer[] = []
+    for (const { late, run } of runsOf(read, (entry) => lateness(entry, sessions))) {
+      answers.push(...(await store.accept(clinic, run, clock.now(), late)).map(answerOf))
+    }
+    return { entries: answers }
   },
   conflict: ({ entries }) => entries.some(({ outcome }) => outcome === 'kept-aside' || outcome === 'refused'),
 })
+
+type Run = { readonly late: Envelope['late']; readonly run: Entry[] }
+
+/** Late and timely entries in turn: the store takes each run in one go, in the order given. */
+function runsOf(entries: readonly Entry[], lateOf: (entry: Entry) => Envelope['late']): Run[] {
+  const runs: Run[] = []
+  for (const entry of entries) {
+    const late = lateOf(entry)
+    const last = runs.at(-1)
+    if (last?.late === late) last.run.push(entry)
+    else runs.push({ late, run: [entry] })
+  }
+  return runs
+}
+
+function refuseOtherClinic(given: string, clinic: string, path: string): void {
+  if (given.normalize('NFC') === clinic) return
+  throw new InputError('other-clinic', path, `The entry belongs to clinic ${given}, not ${clinic}.`)
+}
 
 function answerOf(acceptance: Acceptance): EntryAnswer {
   const { id, outcome } = acceptance
@@ -84,13 +115,7 @@ function readOne(input: unknown, at: number, clinic: string): Entry {
     throw new InputError(because, path === '' ? place : `${place}.${path}`, message)
   }
   const entry = result.answer
-  if (entry.clinic.normalize('NFC') !== clinic) {
-    throw new InputError(
-      'other-clinic',
-      `${place}.clinic`,
-      `The entry belongs to clinic ${entry.clinic}, not ${clinic}.`,
-    )
-  }
+  refuseOtherClinic(entry.clinic, clinic, `${place}.clinic`)
   refuseOtherBytes(input, entry, place)
   return entry
 }

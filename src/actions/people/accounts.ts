@@ -92,7 +92,7 @@ export interface Accounts {
   logRead(clinic: string, line: ReadLine): Promise<void>
   readLog(clinic: string, stream: string): Promise<ReadLine[]>
 
-  putLeave(clinic: string, leave: StoredLeave): Promise<void>
-  dropLeave(clinic: string, id: string): Promise<boolean>
+  /** Puts a person's leave in the place of every leave that overlaps those days; null only takes those away. */
+  setLeave(clinic: string, about: Pick<Leave, 'person' | 'from' | 'until'>, leave: StoredLeave | null): Promise<void>
   leaves(clinic: string): Promise<StoredLeave[]>
 }

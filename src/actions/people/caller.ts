@@ -2,9 +2,10 @@ import { sha256 } from '@noble/hashes/sha2.js'
 import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js'
 import { type PersonRow, personRow } from '#core/journal/registers.ts'
 import type { Caller, World } from '../action.ts'
+import { callerIn } from '../caller.ts'
 import { Refused } from '../refused.ts'
 import type { Store } from '../store.ts'
-import type { Session } from './accounts.ts'
+import type { Account, Session } from './accounts.ts'
 
 /** Of a token only this is kept: whoever reads the data file cannot sign in with it. */
 export function hashOf(text: string): string {
@@ -18,6 +19,11 @@ export function isOpen({ endedAt, expiresAt }: Session, now: string): boolean {
 /** Who is enrolled at the device now. */
 export function peopleOf({ people }: Session): string[] {
   return [...new Set(people.filter(({ until }) => until === null).map(({ person }) => person))]
+}
+
+/** Whether a person has ever signed in there, however long ago: the device is no stranger to their account. */
+export function isEnrolledEver(session: Session, { clinic, person }: Pick<Account, 'clinic' | 'person'>): boolean {
+  return session.clinic === clinic && session.people.some((one) => one.person === person)
 }
 
 /** The people of a clinic by id, as the register has them now. */
@@ -49,4 +55,15 @@ export async function callerOf(
   const proved = session.active === person
   const caller = { session: session.id, device: session.device, person, role: row.role, people, keeper, proved }
   return { clinic, caller }
+}
+
+/** For what only the person themselves may do: on a shared device the last to prove who they are must be that person. */
+export function provedOf(world: Pick<World, 'caller' | 'clinic'>): {
+  readonly caller: Caller
+  readonly clinic: string
+} {
+  const who = callerIn(world)
+  if (who.caller.proved) return who
+  const message = `Switch to ${who.caller.person} with the PIN, or sign in again, before doing this.`
+  throw new Refused(403, 'not-proved', message)
 }

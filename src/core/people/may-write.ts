@@ -1,0 +1,78 @@
+import { type KindName, kindNamed } from '#core/journal/fold.ts'
+import type { PersonRow } from '#core/journal/registers.ts'
+
+export type Role = PersonRow['role']
+
+/** Everybody who works here. Whoever may only read, writes nothing. */
+const staff = ['surgeon', 'nurse', 'anaesthetist', 'desk', 'manager'] as const
+/** Whoever stands at the animal: what was done and seen can always be recorded by whoever did and saw it. */
+const atTheAnimal = ['surgeon', 'nurse', 'anaesthetist'] as const
+const surgeonOnly = ['surgeon'] as const
+const doses = ['surgeon', 'anaesthetist', 'manager'] as const
+
+/**
+ * Who may write which kind of entry. A decision belongs to whoever answers for it (choice, agreement, summary, result
+ * read: the surgeon), what the house holds to whoever answers for the house, an observation to whoever made it, and
+ * what comes by post, telephone or counter to everybody.
+ */
+export const mayWrite = {
+  agreement: surgeonOnly,
+  'arrived-paper': staff,
+  baseline: atTheAnimal,
+  'blood-loss': atTheAnimal,
+  booking: staff,
+  call: staff,
+  check: atTheAnimal,
+  choice: surgeonOnly,
+  count: atTheAnimal,
+  /** An owner may tell it on the telephone; from then on nobody may ask that owner anything. */
+  death: staff,
+  discharge: ['surgeon', 'nurse'],
+  'dose-policy': doses,
+  'drug-given': atTheAnimal,
+  'drug-wasted': atTheAnimal,
+  'ear-findings': atTheAnimal,
+  erasure: ['manager'],
+  'history-item': staff,
+  'house-policy': ['surgeon', 'manager'],
+  household: staff,
+  identity: staff,
+  imaging: atTheAnimal,
+  'late-event': atTheAnimal,
+  'medicine-before': staff,
+  merge: staff,
+  note: staff,
+  observation: atTheAnimal,
+  'operation-summary': surgeonOnly,
+  'owner-answer': staff,
+  paper: staff,
+  'pause-item': atTheAnimal,
+  photograph: staff,
+  'planned-line': atTheAnimal,
+  'plate-drawing': atTheAnimal,
+  referral: staff,
+  refile: staff,
+  'result-read': surgeonOnly,
+  'second-check': atTheAnimal,
+  'shelf-item': [...atTheAnimal, 'manager'],
+  specimen: atTheAnimal,
+  'specimen-result': staff,
+  'theatre-stamp': atTheAnimal,
+  told: staff,
+  'twelve-months': ['surgeon', 'nurse'],
+  'usual-plan': doses,
+  weight: staff,
+  /** Taking back needs besides that one may write the kind that is taken back. */
+  withdrawal: staff,
+} as const satisfies Record<KindName, readonly Role[]>
+
+/**
+ * Who may write a kind, by its name as it stands in an entry. A kind of a newer program is kept from everybody who
+ * works here.
+ *
+ * @example writersOf('agreement') // ['surgeon']
+ */
+export function writersOf(kind: string): readonly Role[] {
+  const known = kindNamed(kind)
+  return known ? mayWrite[known.name as KindName] : staff
+}
