@@ -24,8 +24,8 @@ const gapPart = 0.2
 /** How wide a gap is drawn at most, and how much of a stretch all its gaps take at most. */
 const gapWidth = 56
 const gapsAtMost = 0.6
-/** No stretch is narrower: its name and its first date, "30 September 2026", have to fit. */
-const leastStretch = 128
+/** No stretch is narrower: its name and its first date have to fit. */
+const leastStretch = 112
 /** Room at both ends of a stretch, so that marks do not touch its border. */
 const margin = 14
 

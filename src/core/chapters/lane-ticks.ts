@@ -12,31 +12,37 @@ const minute = 60_000
 const steps = [15, 30, 60, 120, 180, 360].map((minutes) => minutes * minute)
 
 /**
- * Dates where a stretch or a part after a gap begins, and times of day inside short parts; never two words that touch.
- * Every stretch is its own scale, so its first word is always a whole date.
+ * Dates where a stretch or a part after a gap begins, and times of day inside short parts, in a row of their own; never
+ * two words of a row that touch. Every stretch is a scale of its own, so it begins with a date; the year is left out where it
+ * does not fit.
  */
 export function ticksOf(stretches: readonly Stretch[], zone: string): Tick[] {
   const ticks: Tick[] = []
-  let free = Number.NEGATIVE_INFINITY
-  const put = (x: number, label: string, is: Tick['is'], room: number): void => {
-    if (x < free || x + label.length * letter > room) return
+  const free = { date: Number.NEGATIVE_INFINITY, time: Number.NEGATIVE_INFINITY }
+  const put = (x: number, labels: readonly string[], is: Tick['is'], room: number): void => {
+    const label = labels.find((one) => x + one.length * letter <= room)
+    if (x < free[is] || label === undefined) return
     ticks.push({ x, label, is })
-    free = x + label.length * letter + between
+    free[is] = x + label.length * letter + between
   }
   for (const stretch of stretches) {
     const room = stretch.x + stretch.width
     let shown = dateAt(stretch.from, zone)
-    put(stretch.knots[0]?.x ?? stretch.x, shown, 'date', room)
+    put(stretch.knots[0]?.x ?? stretch.x, [shown, withoutYear(shown)], 'date', room)
     for (const part of partsOf(stretch)) {
       const day = dateAt(part.from, zone)
       const x = xOf(part.from, stretches)
-      if (day !== shown) put(x, day.replace(/ \d{4}$/, ''), 'date', room)
+      if (day !== shown) put(x, [withoutYear(day)], 'date', room)
       shown = day
       const wide = xOf(part.until, stretches) - x
-      for (const time of timesIn(part, wide, zone)) put(xOf(time, stretches), timeAt(time, zone), 'time', room)
+      for (const time of timesIn(part, wide, zone)) put(xOf(time, stretches), [timeAt(time, zone)], 'time', room)
     }
   }
   return ticks
+}
+
+function withoutYear(date: string): string {
+  return date.replace(/ \d{4}$/, '')
 }
 
 type Part = { readonly from: number; readonly until: number }

@@ -36,12 +36,12 @@ describe('the lanes of a whole year', () => {
     const labels = lanes.ticks.map(({ label }) => label)
     expect(labels.every((label) => /^(\d{1,2} [A-Z][a-z]+( \d{4})?|\d{2}:\d{2})$/.test(label))).toBe(true)
     expect(labels).toContain('11 March 2025')
-    expect(lanes.ticks.filter(({ is }) => is === 'time').length).toBeGreaterThan(1)
+    expect(lanes.ticks.filter(({ is }) => is === 'time').map(({ label }) => label)).toContain('11:00')
   })
 
   it('never print two words of the axis over each other, nor over the border of a chapter', () => {
-    for (const [at, { x, label }] of lanes.ticks.entries()) {
-      const next = lanes.ticks[at + 1]
+    for (const [at, { x, label, is }] of lanes.ticks.entries()) {
+      const next = lanes.ticks.slice(at + 1).find((one) => one.is === is)
       if (next) expect(next.x).toBeGreaterThanOrEqual(x + label.length * 6.5)
       const stretch = lanes.stretches.findLast((one) => one.x <= x)
       expect(x + label.length * 6.5).toBeLessThanOrEqual((stretch?.x ?? 0) + (stretch?.width ?? 0))
@@ -95,7 +95,7 @@ describe('the lanes of any case', () => {
   it('are wider than asked when the chapters would not fit', () => {
     const lanes = lay(tansy().entries, 320)
     expect(lanes.width).toBeGreaterThan(320)
-    expect(lanes.width).toBe(8 * 128)
+    expect(lanes.width).toBe(8 * 112)
     expect(lanes.ticks.filter(({ is }) => is === 'date').length).toBeGreaterThanOrEqual(8)
     expect(lay([make()], 320).width).toBe(320)
   })
