@@ -8,7 +8,7 @@ import { fileURLToPath } from 'node:url'
 import { withSource } from './load-source.mjs'
 import { commandsPage } from './reference/commands.mjs'
 import { emergencyPage } from './reference/emergency.mjs'
-import { citedIn, inWords } from './reference/facts.mjs'
+import { citedIn, inWords, loadFacts } from './reference/facts.mjs'
 import { formularyPage } from './reference/formulary.mjs'
 import { kindsPage, rowsOfSchema } from './reference/kinds.mjs'
 import { head, table } from './reference/markdown.mjs'
@@ -60,6 +60,7 @@ function usesOf(parts) {
 }
 
 async function pages(load) {
+  await loadFacts(load)
   const { sources } = await load('content/sources/index.ts')
   const { studies } = await load('content/studies/index.ts')
   const { formulary } = await load('content/formulary/index.ts')
@@ -67,7 +68,7 @@ async function pages(load) {
   const { caution } = await load('content/wording/caution.ts')
   const { outcomeDefinitions } = await load('content/outcomes/outcome-definitions.ts')
   const { asideReasonsInEnglish, countBasisInEnglish } = await load('content/wording/odds.ts')
-  const { sayQuantity, sayUnit } = await load('documents/case/say-quantity.ts')
+  const { sayUnit } = await load('documents/case/say-quantity.ts')
   const { exactInterval } = await load('core/stats/proportion-interval.ts')
   const { emergencyCalls } = await load('core/dosing/emergency-row.ts')
   const { kinds } = await load('core/journal/kinds/index.ts')
@@ -92,7 +93,7 @@ async function pages(load) {
     ...emergency.map((one) => ({ page: 'emergency.md', id: one.call, value: one })),
     ...protocols.map(({ name, value }) => ({ page: 'rules.md', id: inWords(name).replaceAll(' ', '-'), value })),
   ])
-  const shared = { caution, sayQuantity, outcomeDefinitions }
+  const shared = { caution, outcomeDefinitions }
   return {
     'formulary.md': formularyPage({ formulary: [...formulary].sort(byId), ...shared }),
     'studies.md': studiesPage({

@@ -2,9 +2,8 @@ import { howKnown, say, whereFrom } from './facts.mjs'
 import { head, plainText, table } from './markdown.mjs'
 
 /** The emergency rows: one number each, with the edition, the reason, and what other editions say. */
-export function emergencyPage({ emergency, emergencyCalls, caution, sayQuantity }) {
+export function emergencyPage({ emergency, emergencyCalls, caution }) {
   const groups = [...emergency].sort((a, b) => emergencyCalls.indexOf(a.call) - emergencyCalls.indexOf(b.call))
-  const words = (value) => say(value, sayQuantity)
   return [
     ...head(
       'Emergency sheet',
@@ -35,12 +34,12 @@ export function emergencyPage({ emergency, emergencyCalls, caution, sayQuantity 
           row.name,
           row.species.join(', '),
           row.routes.join(' or '),
-          `${words(row.dose.value)}${row.follow ? `\nthen ${words(row.follow.value)}` : ''}`,
+          `${say(row.dose.value)}${row.follow ? `\nthen ${say(row.follow.value)}` : ''}`,
           `${plainText(row.edition)}: ${plainText(row.reason)}`,
-          row.stock ? words(row.stock) : 'the product itself',
+          row.stock ? say(row.stock) : 'the product itself',
           plainText(row.give),
           row.otherEditions
-            .map((other) => `${words(other.value)}: ${plainText(other.edition)}, ${whereFrom(other)}`)
+            .map((other) => `${say(other.value)}: ${plainText(other.edition)}, ${whereFrom(other)}`)
             .join('\n') || 'none recorded',
           `${howKnown(row.dose)}${row.follow ? `\n${howKnown(row.follow)}` : ''}`,
           `${whereFrom(row.dose)}${row.follow ? `\n${whereFrom(row.follow)}` : ''}`,

@@ -2,8 +2,8 @@ import { howKnown, inWords, say, whereFrom } from './facts.mjs'
 import { bullets, head, plainText, sentence, table } from './markdown.mjs'
 
 /** The drugs, each row with every column and how each is known. */
-export function formularyPage({ formulary, caution, sayQuantity }) {
-  const words = (value) => say(value, sayQuantity)
+export function formularyPage({ formulary, caution }) {
+  const words = say
   return [
     ...head(
       'Formulary',

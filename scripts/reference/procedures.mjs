@@ -2,7 +2,7 @@ import { howKnown, inWords, say, whereFrom } from './facts.mjs'
 import { bullets, head, plainText, table } from './markdown.mjs'
 
 /** The operations: when, when not, the checkpoints of the theatre, the risks by name, what is agreed, what falls due. */
-export function proceduresPage({ procedures, outcomeDefinitions, caution, sayQuantity }) {
+export function proceduresPage({ procedures, outcomeDefinitions, caution }) {
   return [
     ...head(
       'Procedures',
@@ -18,11 +18,11 @@ export function proceduresPage({ procedures, outcomeDefinitions, caution, sayQua
         one.risks.length,
       ]),
     ),
-    ...procedures.flatMap((one) => procedureSection(one, outcomeDefinitions, sayQuantity)),
+    ...procedures.flatMap((one) => procedureSection(one, outcomeDefinitions)),
   ]
 }
 
-function procedureSection(one, outcomeDefinitions, sayQuantity) {
+function procedureSection(one, outcomeDefinitions) {
   const reasons = (title, facts) =>
     facts.length === 0
       ? []
@@ -59,7 +59,7 @@ function procedureSection(one, outcomeDefinitions, sayQuantity) {
     ...(one.consentItems.length === 0
       ? []
       : ['### Agreed with the owner', '', ...bullets(one.consentItems.map(inWords))]),
-    ...followUp(one.followUp, sayQuantity),
+    ...followUp(one.followUp),
   ]
 }
 
@@ -85,11 +85,11 @@ function checkpoints({ checkpoints, checkpointsComplete }) {
   ]
 }
 
-function followUp({ steps, faceLooks, plans }, sayQuantity) {
+function followUp({ steps, faceLooks, plans }) {
   const row = (step) => [
     inWords(step.id),
     step.way,
-    say(step.window.value, sayQuantity),
+    say(step.window.value),
     howKnown(step.window),
     whereFrom(step.window),
   ]

@@ -1,8 +1,8 @@
-import { factsIn, howKnown, inWords, say, whereFrom } from './facts.mjs'
+import { factsIn, howKnown, inWords, sayFact, whereFrom } from './facts.mjs'
 import { head, table } from './markdown.mjs'
 
 /** Every sourced number that belongs to no single drug, study or operation. */
-export function rulesPage({ protocols, caution, sayQuantity }) {
+export function rulesPage({ protocols, caution }) {
   return [
     ...head(
       'Rules and protocols',
@@ -20,7 +20,7 @@ export function rulesPage({ protocols, caution, sayQuantity }) {
           facts.map(({ path, fact }) => [
             path.map((step) => (/^\d+$/.test(step) ? `${Number(step) + 1}` : inWords(step))).join(', ') ||
               inWords(name),
-            say(fact.value ?? withoutInner(fact), sayQuantity) || 'rests on this source',
+            sayFact(fact) || 'rests on this source',
             howKnown(fact),
             whereFrom(fact),
           ]),
@@ -28,15 +28,4 @@ export function rulesPage({ protocols, caution, sayQuantity }) {
       ]
     }),
   ]
-}
-
-/** A fact without `value` says itself; facts inside it have lines of their own. */
-function withoutInner(fact) {
-  return Object.fromEntries(
-    Object.entries(fact).filter(
-      ([key, member]) =>
-        !['sources', 'where', 'known', 'strength', 'confidence', 'checked'].includes(key) &&
-        factsIn(member).length === 0,
-    ),
-  )
 }

@@ -2,15 +2,21 @@ import { type ComponentType, Suspense } from 'react'
 import { Link, Route, Switch } from 'wouter'
 import { shellInEnglish as words } from '#content/wording/app-shell.ts'
 import { Page } from './design/page.tsx'
+import { caseRoutes } from './screens/case/routes.ts'
 import { FindScreen } from './screens/find/screen.tsx'
 import { KeptScreen } from './screens/kept/screen.tsx'
 import { OwedScreen } from './screens/owed/screen.tsx'
+import { sourcesRoutes } from './screens/sources/routes.ts'
+import { trayRoutes } from './screens/tray/routes.ts'
 
 /** Every screen by its path, sorted; those that need the case or the sources are loaded when they are opened. */
 const screens: readonly (readonly [path: string, screen: ComponentType])[] = [
   ['/', OwedScreen],
+  ...caseRoutes,
   ['/find', FindScreen],
   ['/kept', KeptScreen],
+  ...sourcesRoutes,
+  ...trayRoutes,
 ]
 
 export function Routes() {

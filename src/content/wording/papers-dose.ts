@@ -1,3 +1,5 @@
+import { usesInEnglish } from './app-formulary.ts'
+
 /** The dose sheet: plan first, then why each line may be given here, then ceilings and who checked. */
 export const doseSheetWords = {
   title: 'Dose sheet: {name}, {side} ear',
@@ -55,34 +57,5 @@ export const doseSheetWords = {
   secondWords: { agrees: 'Second check', disagrees: 'Second check: stop', missing: 'Second check missing' },
   sources: 'Sources',
   signatures: { planned: 'Planned by', checked: 'Second check by' },
-  uses: {
-    premed: 'premedication',
-    sedation: 'sedation',
-    anxiolytic: 'calming',
-    anticholinergic: 'against a slow heart',
-    induction: 'induction',
-    induction_unpremedicated: 'induction without premedication',
-    maintenance: 'maintenance',
-    analgesia_bolus: 'pain, bolus',
-    cri: 'infusion',
-    transdermal: 'through the skin',
-    analgesia_oral: 'pain, by mouth',
-    local_block: 'local block',
-    wound_infusion: 'wound infusion',
-    antibiotic_periop: 'antibiotic around surgery',
-    antibiotic_course: 'antibiotic course',
-    emergency: 'emergency',
-    reversal: 'reversal',
-    nsaid: 'pain and swelling',
-    steroid: 'steroid',
-    antiemetic: 'against vomiting',
-    gi_protectant: 'stomach',
-    eye: 'eye',
-    fluid: 'fluid',
-    fluid_bolus: 'fluid bolus',
-    blood_product: 'blood product',
-    vasopressor: 'blood pressure',
-    antifibrinolytic: 'against bleeding',
-    antiparasitic: 'against parasites',
-  } as Readonly<Record<string, string>>,
+  uses: usesInEnglish as Readonly<Record<string, string>>,
 } as const

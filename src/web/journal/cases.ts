@@ -263,3 +263,8 @@ export function useAction<Value>(action: string, input: unknown): Reading<Value>
   }, [action, text, turn])
   return { ...reading, again: () => setTurn(turn + 1) }
 }
+
+/** The clinic itself: its registers, and its own entries (shelf, usual plans, policies). */
+export function useHouse(): Reading<OpenCase> {
+  return useCase('clinic')
+}

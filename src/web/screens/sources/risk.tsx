@@ -1,0 +1,79 @@
+import { Link } from 'wouter'
+import { speciesInEnglish } from '#content/wording/app-formulary.ts'
+import { procedurePage as words } from '#content/wording/app-sources.ts'
+import { oddsInEnglish } from '#content/wording/odds.ts'
+import type { ProcedureId } from '#core/animal/procedure.ts'
+import type { Species } from '#core/animal/species.ts'
+import type { OutcomeCode } from '#core/evidence/outcome-code.ts'
+import { type Published, type PublishedCount, publishedPerUnit } from '#core/evidence/published.ts'
+import { sayPublished } from '#core/evidence/say-published.ts'
+import { sayCount } from '#documents/sources/say-study.ts'
+import { IntervalLine } from './interval-line.tsx'
+import { allStudies, hrefOf } from './library.ts'
+import styles from './procedure.module.css'
+import { shortName } from './studies.tsx'
+
+/** What the studies allow us to say of one risk, animal by animal and unit by unit; unknown is said as such. */
+export function Risk(props: {
+  readonly procedure: ProcedureId
+  readonly outcome: OutcomeCode
+  readonly species: readonly Species[]
+}) {
+  const { procedure, outcome, species } = props
+  return (
+    <dl className={styles.said}>
+      {species.map((one) => (
+        <div key={one}>
+          <dt>{speciesInEnglish[one]}</dt>
+          {publishedPerUnit({ species: one, procedure, outcome }, allStudies).map((published) => (
+            <dd key={published.question.unit}>
+              <Said published={published} />
+            </dd>
+          ))}
+        </div>
+      ))}
+    </dl>
+  )
+}
+
+function Said({ published }: { readonly published: Published }) {
+  const said = sayPublished(published, oddsInEnglish)
+  const found: readonly PublishedCount[] =
+    published.kind === 'unknown' ? [] : published.kind === 'one-study' ? [published.found] : published.found
+  return (
+    <>
+      <p>{said.sentence}</p>
+      {found.map((one) => (
+        <div key={JSON.stringify([one.row.study, one.row.reading ?? ''])} className={styles.found}>
+          <p>
+            <Link href={hrefOf('studies', one.row.study)}>{shortName({ id: one.row.study })}</Link>: {sayCount(one.row)}
+          </p>
+          <IntervalLine found={one} />
+        </div>
+      ))}
+      {said.notes.map((note) => (
+        <p key={note} className="soft">
+          {note}
+        </p>
+      ))}
+      {published.aside.length > 0 && <Aside published={published} />}
+    </>
+  )
+}
+
+function Aside({ published }: { readonly published: Published }) {
+  const ids = [...new Set(published.aside.map(({ row }) => row.study))]
+  const [before = '', after = ''] = words.aside.split('{list}')
+  return (
+    <p className="soft">
+      {before}
+      {ids.map((id, index) => (
+        <span key={id}>
+          {index > 0 && ', '}
+          <Link href={hrefOf('studies', id)}>{shortName({ id })}</Link>
+        </span>
+      ))}
+      {after}
+    </p>
+  )
+}
