@@ -13,6 +13,7 @@ export const plateInEnglish = {
     flap: 'Ear flap',
     tragus: 'Tragus',
     antitragus: 'Antitragus',
+    anthelix: 'Anthelix',
     opening: 'Opening',
     'vertical-canal': 'Vertical canal',
     'horizontal-canal': 'Horizontal canal',

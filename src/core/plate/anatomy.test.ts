@@ -107,6 +107,14 @@ describe.each(speciesList)(
       expect(ring[0]).toBeGreaterThan(Math.min(...rim) - 25)
     })
 
+    it('sets the tragus on the lateral wall and the anthelix opposite it, on the medial one, at the mouth', () => {
+      const [tragus, anthelix] = [spotOf({ species }, 'tragus'), spotOf({ species }, 'anthelix')]
+      const mouth = centreLine(species, 0, 0.1)
+      expect(tragus[0]).toBeLessThan(Math.min(...mouth.map(([x]) => x)))
+      expect(anthelix[0]).toBeGreaterThan(Math.max(...mouth.map(([x]) => x)))
+      expect(Math.abs(tragus[1] - anthelix[1])).toBeLessThan(90)
+    })
+
     it('has a bony meatus shorter than a quarter of the horizontal part', () => {
       const roof = across(species, 'meatusRoof').map(([x]) => x)
       expect(Math.max(...roof) - Math.min(...roof)).toBeLessThan(lengthOf(centreLine(species, bend, 1)) / 4)
@@ -281,6 +289,16 @@ describe.each(speciesList)('the lateral plate of the %s (LEFT, nose to the left)
         .slice(2, 5)
         .every(([x]) => x > opening[0]),
     ).toBe(true)
+  })
+
+  it('lays the anthelix above the opening, dorsal to the circular cut that stays below it', () => {
+    const anthelix = draw({ species, view: 'lateral', side: 'LEFT' })
+      .shapes.filter(({ structure }) => structure === 'anthelix')
+      .flatMap(({ path }) => cornersOf(path))
+    const middleOf = anthelix.filter(([x]) => Math.abs(x - mean(aside(species, 'opening'))[0]) < 25)
+    expect(middleOf.length).toBeGreaterThan(0)
+    const cut = Math.min(...aside(species, 'cutCircle').map(([, y]) => y))
+    for (const [, y] of middleOf) expect(y).toBeLessThan(cut)
   })
 
   it('sets the T on the lateral lip: junction at the top of the stem, stem on the canal, end below the horizontal canal', () => {

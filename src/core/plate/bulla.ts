@@ -85,7 +85,7 @@ function drawRooms(pen: Pen): void {
   const whole = joined(line('cavityRoof'), line('promontory'), [...shellLine].reverse(), [...drum].reverse())
   if (rooms.kind === 'one') {
     drawing.add('bulla', 'bulla', whole, { fill })
-    drawing.add('bulla', 'septum', smooth(pointsOf(rooms.ridge.value)), { stroke: 'bone' })
+    drawRidge(pen, pointsOf(rooms.ridge.value))
   } else {
     drawing.add('bulla', 'septum', whole, { fill: 'bone' })
     for (const room of [rooms.upper, rooms.lower]) {
@@ -121,6 +121,17 @@ function drawRooms(pen: Pen): void {
   )
 }
 
+/** A low spur of bone that rises from the wall and ends free in the room. */
+function drawRidge({ drawing }: Pen, line: readonly Point[]): void {
+  const [foot, next] = [line[0] ?? [0, 0], line[1] ?? [0, 0]]
+  const rooted: Point = [foot[0] * 1.6 - next[0] * 0.6, foot[1] * 1.6 - next[1] * 0.6]
+  const ridge = sampled([rooted, ...line], 4)
+  const thick = (share: number) => 6.5 * (1 - share) + 0.8
+  const [near, far] = [moved(ridge, thick), moved(ridge, (share) => -thick(share))]
+  drawing.add('bulla', 'septum', joined(near, [...far].reverse()), { fill: 'bone' })
+  drawing.add('bulla', 'septum', smooth([...near.slice(3), ...far.slice(3).reverse()]), { stroke: 'fine' })
+}
+
 function middleOf(points: readonly Point[]): Point {
   const sum = points.reduce<Point>((total, [x, y]) => [total[0] + x, total[1] + y], [0, 0])
   return [sum[0] / points.length, sum[1] / points.length]
@@ -134,14 +145,15 @@ function drawMedial(pen: Pen): void {
   drawing.add('bulla', 'bulla', smooth(line('cavityRoof')), { stroke: 'bone' })
   const centre = pointsOf(facts.cochlea.value)[0] ?? [0, 0]
   drawing.add('bulla', 'inner-ear', smooth(spiral(centre)), { stroke: 'fine' })
-  drawing.name('bulla', 'inner-ear', centre, label(pen, 'inner-ear'), petrous)
+  drawing.name('bulla', 'inner-ear', [centre[0] + 48, centre[1] - 22], label(pen, 'inner-ear'), petrous)
   for (const window of ['ovalWindow', 'roundWindow'] as const) {
     drawing.add('bulla', 'promontory', smooth(line(window)), { stroke: 'drum' })
   }
   drawing.name('bulla', 'promontory', line('promontory')[2] ?? [0, 0], label(pen, 'promontory'), null)
   const tube = line('auditoryTube')
   const wide = joined(moved(tube, 7), moved(tube, -7).reverse())
-  drawing.add('bulla', 'auditory-tube', wide, { fill: 'paper', stroke: 'faint' })
+  drawing.add('bulla', 'auditory-tube', wide, { fill: 'paper' })
+  for (const side of [7, -7]) drawing.add('bulla', 'auditory-tube', smooth(moved(tube, side)), { stroke: 'fine' })
   drawing.name('bulla', 'auditory-tube', tube[2] ?? [0, 0], label(pen, 'auditory-tube'), wide)
 }
 
@@ -157,9 +169,9 @@ const turn: readonly Point[] = [
 ]
 
 function spiral([x, y]: Point): Point[] {
-  return Array.from({ length: 20 }, (_, index): Point => {
+  return Array.from({ length: 21 }, (_, index): Point => {
     const [c, s] = turn[index % 8] ?? [1, 0]
-    const radius = 34 - index * 1.6
+    const radius = 35 - index * 1.6
     return [x + c * radius, y + s * radius]
   })
 }

@@ -2,7 +2,7 @@ import { fill } from '../outcome/finding.ts'
 import { between, circle, joined, moved, type Point, sampled, smooth, smoothClosed } from './geometry.ts'
 import { type LateralPen, name, nibble } from './lateral-pen.ts'
 import { isUnknown, type Layer } from './parameters.ts'
-import { middle } from './pen.ts'
+import { band, middle } from './pen.ts'
 
 export function drawMeatus(pen: LateralPen): void {
   const { drawing, parameters, words, gone } = pen
@@ -126,7 +126,22 @@ function drawMouth(pen: LateralPen): void {
   )
 }
 
+/** The ridge on the medial wall above the opening, where the flap becomes the funnel. */
+function drawAnthelix(pen: LateralPen): void {
+  const opening = pen.line('opening')
+  const centre = middle(opening)
+  // Above the circular cut, which stays below it.
+  const upper = opening
+    .slice(0, 5)
+    .map(([x, y]): Point => [centre[0] + (x - centre[0]) * 1.12, centre[1] + (y - centre[1]) * 1.95])
+  const ridge = sampled(upper, 4).slice(3, -3)
+  pen.drawing.add('vertical-canal', 'anthelix', smooth(ridge), { stroke: 'outline' })
+  pen.drawing.add('vertical-canal', 'anthelix', smooth(moved(ridge, -7).slice(1, -1)), { stroke: 'faint' })
+  name(pen, 'vertical-canal', 'anthelix', ridge[4], band(ridge, 10))
+}
+
 function drawLips(pen: LateralPen): void {
+  drawAnthelix(pen)
   const { drawing, line } = pen
   for (const [part, spot] of [
     ['tragus', 0],
@@ -167,7 +182,7 @@ function drawMass(pen: LateralPen): void {
     horizontal: pen.line('meatus')[0] ?? ([0, 0] as const),
     bulla: middle(pen.line('bullaCut')),
   }[mass.place]
-  const size = { small: 13, medium: 20, large: 30, 'not-recorded': 20 }[mass.size]
+  const size = { small: 15, medium: 25, large: 38, 'not-recorded': 25 }[mass.size]
   const outline = smoothClosed(
     nibble([0, 0]).map(([x, y]): Point => [at[0] + (x / 14) * size, at[1] + (y / 14) * size]),
   )

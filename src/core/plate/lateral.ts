@@ -7,6 +7,7 @@ import { type LateralPen, name, nibble } from './lateral-pen.ts'
 import { canalIsGone, isUnknown, type Layer, operated, type PlateParameters } from './parameters.ts'
 import { band, middle, stitches } from './pen.ts'
 import type { FillRole, StructureId } from './scene.ts'
+import { fibres, lobules } from './texture.ts'
 import type { PlateWords } from './words.ts'
 
 /** The left ear from its own side, nose to the left, deep layers first: what the surgeon meets from the skin inwards. */
@@ -23,6 +24,7 @@ export function drawLateral(drawing: Drawing, parameters: PlateParameters, all: 
   }
   drawSurroundings(pen)
   drawing.add('parotid', 'parotid', smoothClosed(pen.line('parotid')), { fill: 'gland' })
+  drawing.add('parotid', 'parotid', lobules(pen.line('parotid'), 25), { stroke: 'texture' })
   drawBulla(pen)
   drawVessels(pen)
   drawMeatus(pen)
@@ -53,6 +55,7 @@ function drawSurroundings(pen: LateralPen): void {
   area(pen, 'surroundings', 'jaw-joint', 'jawJoint', { fill: 'bone' }, 2)
   area(pen, 'surroundings', 'atlas', 'atlas', { fill: 'bone' }, 5)
   area(pen, 'surroundings', 'digastric', 'digastric', { fill: 'muscle' }, 6)
+  pen.drawing.add('surroundings', 'digastric', fibres(pen.line('digastric'), [-0.93, 0.37], 12), { stroke: 'texture' })
   const nerve = pen.line('hypoglossal')
   pen.drawing.add('surroundings', 'hypoglossal-nerve', smooth(nerve), { stroke: 'nerve-behind' })
   name(pen, 'surroundings', 'hypoglossal-nerve', nerve[3], band(nerve))
@@ -124,7 +127,8 @@ function drawFlap(pen: LateralPen): void {
     ({ erect: 'flapErect', drop: 'flapDrop', 'not-recorded': 'flapStump' } as const)[parameters.carriage],
   )
   const path = joined(points, [points.at(-1) ?? [0, 0], points[0] ?? [0, 0]])
-  drawing.add('flap', 'flap', path, { fill: 'cartilage' })
+  drawing.add('flap', 'flap', path, { fill: 'lining' })
+  if (!unknown) drawRim(pen, points)
   drawing.add('flap', 'flap', smooth(points), { stroke: unknown ? 'unknown' : 'outline' })
   if (unknown) drawing.question('flap', 'flap', [middle(points)[0], Math.min(...points.map(([, y]) => y)) - 36])
   const top = points[Math.floor(points.length * 0.3)] ?? [0, 0]
@@ -136,6 +140,24 @@ function drawFlap(pen: LateralPen): void {
   const reach = unknown ? artery.slice(0, 6) : artery
   drawing.add('carotid-branch', 'flap-artery', smooth(reach), { stroke: 'artery-behind' })
   name(pen, 'carotid-branch', 'flap-artery', artery[3], band(reach))
+}
+
+/** The inner side of the flap: its rolled rim, the folds of the scapha, and the small pouch on its edge towards the tail. */
+function drawRim({ drawing }: LateralPen, points: readonly Point[]): void {
+  const edge = sampled(points, 8)
+  const at = (share: number, inwards: number) =>
+    moved(edge, inwards)[Math.round(share * (edge.length - 1))] ?? ([0, 0] as const)
+  const rim = [0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9].map((share) => at(share, 13))
+  drawing.add('flap', 'flap', smooth(rim), { stroke: 'faint' })
+  drawing.add('flap', 'flap', smooth([at(0.76, 0), at(0.79, 24), at(0.84, 26), at(0.89, 0)]), { stroke: 'fine' })
+  const [low, top] = [between(at(0.02, 0), at(0.98, 0), 0.5), at(0.5, 13)]
+  for (const aside of [-26, 4, 34]) {
+    const fold = [0.34, 0.52, 0.7, 0.84].map((share, index): Point => {
+      const [x, y] = between(low, top, share - Math.abs(aside) / 500)
+      return [x + aside * (0.7 + 0.18 * index), y]
+    })
+    drawing.add('flap', 'flap', smooth(fold), { stroke: 'texture' })
+  }
 }
 
 function drawParotid(pen: LateralPen): void {

@@ -3,7 +3,14 @@ import { round } from './geometry.ts'
 import type { Box, Scene, SceneLabel } from './scene.ts'
 import { textWidth, wrapped } from './text-width.ts'
 
-export type TextLine = { readonly text: string; readonly x: number; readonly y: number; readonly strong: boolean }
+export type TextLine = {
+  readonly text: string
+  readonly x: number
+  readonly y: number
+  readonly strong: boolean
+  /** What is known of a part, under its name. */
+  readonly state?: boolean
+}
 export type PlacedLabel = {
   readonly structure: SceneLabel['structure']
   readonly weight: SceneLabel['weight']
@@ -99,7 +106,7 @@ export function layoutPlate(scene: Scene, { width, pixelLabels }: { width: numbe
 
 type Wanted = {
   readonly label: SceneLabel
-  readonly lines: readonly { text: string; strong: boolean }[]
+  readonly lines: readonly { text: string; strong: boolean; state?: boolean }[]
   readonly height: number
   readonly width: number
 }
@@ -109,9 +116,15 @@ type Spread = Aimed & { readonly y: number }
 function sized(label: SceneLabel, number: string | null, column: number, font: number): Wanted {
   const name = number
     ? [{ text: number, strong: label.weight !== 'anatomy' }]
-    : wrapped(label.text, column, font, true).map((text) => ({ text, strong: true }))
+    : wrapped(label.text, column, font, label.weight !== 'anatomy').map((text) => ({
+        text,
+        strong: label.weight !== 'anatomy',
+        state: false,
+      }))
   const state =
-    number || label.state === null ? [] : wrapped(label.state, column, font).map((text) => ({ text, strong: false }))
+    number || label.state === null
+      ? []
+      : wrapped(label.state, column, font).map((text) => ({ text, strong: false, state: true }))
   const lines = [...name, ...state]
   const width = Math.min(column, Math.max(...lines.map(({ text, strong }) => textWidth(text, font, strong))))
   return { label, lines, height: lines.length * lineHeight(font), width }
@@ -214,7 +227,7 @@ function place(item: Spread, side: 'left' | 'right', column: number, width: numb
     weight: item.label.weight,
     box: { x: round(x), y, width: round(item.width), height: item.height },
     anchor: side === 'left' ? 'end' : 'start',
-    lines: item.lines.map(({ text, strong }, index) => ({ text, strong, x: edge, y: round(y + step * index + font) })),
+    lines: item.lines.map((line, index) => ({ ...line, x: edge, y: round(y + step * index + font) })),
     leader: [
       [round(out), round(y + item.height / 2)],
       [round(item.at[0]), round(item.at[1])],

@@ -7,6 +7,7 @@ export const structures = [
   'flap',
   'tragus',
   'antitragus',
+  'anthelix',
   'opening',
   'vertical-canal',
   'horizontal-canal',
@@ -49,6 +50,7 @@ export type StrokeRole =
   | 'bone'
   | 'fine'
   | 'faint'
+  | 'texture'
   | 'context'
   | 'midline'
   | 'drum'

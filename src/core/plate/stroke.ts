@@ -1,8 +1,8 @@
 import { type Path, type Point, round, smooth } from './geometry.ts'
 import { type DrawnTool, mostPoints, type Stroke, toolWidths } from './hand.ts'
 
-/** In units of the plate: a third of a millimetre of the printed page. */
-const tolerance = 0.6
+/** In units of the plate: a fifth of a millimetre of the printed page. */
+const tolerance = 0.35
 
 /**
  * A stroke from the points a hand gave, in units of the plate: tremor is evened out, points that change nothing are

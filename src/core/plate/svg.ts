@@ -133,7 +133,7 @@ function leaderNodes({ theme }: Sheet, { leader, weight }: PlacedLabel): SvgNode
 
 function labelNodes({ theme, layout }: Sheet, label: PlacedLabel): SvgNode[] {
   const ink = inks[theme]
-  return label.lines.map(({ text, x, y, strong }) => {
+  return label.lines.map(({ text, x, y, strong, state }) => {
     const size = Math.round((label.box.height / label.lines.length / 1.25) * 10) / 10
     const font = layout.texts.includes(label) || !layout.labels.includes(label) ? size : layout.font
     return node(
@@ -143,7 +143,7 @@ function labelNodes({ theme, layout }: Sheet, label: PlacedLabel): SvgNode[] {
         y: n(y),
         'font-size': n(Math.round(font)),
         'text-anchor': label.anchor,
-        fill: label.weight === 'anatomy' ? ink.ink : ink.accent,
+        fill: label.weight !== 'anatomy' ? ink.accent : state ? ink.quiet : ink.ink,
         'font-weight': strong ? '600' : null,
       },
       [text],

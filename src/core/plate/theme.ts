@@ -17,7 +17,11 @@ type Inks = {
   readonly lining: string
   readonly air: string
   readonly brain: string
-  /** What a person drew. */
+  /** Pale fillings of the tubes that a surgeon looks for: nerve, vein; and the line of an artery. */
+  readonly nerve: string
+  readonly vein: string
+  readonly artery: string
+  /** What a person drew, in the violet of a skin marker. */
   readonly hand: string
 }
 
@@ -36,7 +40,10 @@ export const inks: Readonly<Record<Theme, Inks>> = {
     lining: '#f0dcd2',
     air: '#ffffff',
     brain: '#f3eff0',
-    hand: '#8a3b12',
+    nerve: '#f3dc86',
+    vein: '#bcd2e4',
+    artery: '#8e2b33',
+    hand: '#5d2a8c',
   },
   dark: {
     ink: '#e8ecec',
@@ -51,7 +58,10 @@ export const inks: Readonly<Record<Theme, Inks>> = {
     lining: '#4a3a36',
     air: '#12181a',
     brain: '#252529',
-    hand: '#f0b48c',
+    nerve: '#8d7a2c',
+    vein: '#3d566c',
+    artery: '#d98f8c',
+    hand: '#cdaaf6',
   },
   print: {
     ink: '#000000',
@@ -66,6 +76,9 @@ export const inks: Readonly<Record<Theme, Inks>> = {
     lining: '#f4f4f4',
     air: '#ffffff',
     brain: '#fafafa',
+    nerve: '#ffffff',
+    vein: '#d4d4d4',
+    artery: '#000000',
     hand: '#000000',
   },
   forced: {
@@ -81,17 +94,20 @@ export const inks: Readonly<Record<Theme, Inks>> = {
     lining: 'Canvas',
     air: 'Canvas',
     brain: 'Canvas',
+    nerve: 'Canvas',
+    vein: 'Canvas',
+    artery: 'CanvasText',
     hand: 'CanvasText',
   },
 }
 
 export type InkLine = {
-  readonly colour: 'ink' | 'quiet' | 'accent' | 'paper'
+  readonly colour: 'ink' | 'quiet' | 'accent' | 'paper' | 'artery'
   readonly width: number
   readonly dash?: readonly number[]
   /** A lighter line inside makes a tube of it. */
   readonly core?: number
-  readonly inside?: 'bone'
+  readonly inside?: 'bone' | 'nerve' | 'vein'
 }
 
 /** Weight, dash and tube say what a line is; the colour only repeats it. */
@@ -100,15 +116,17 @@ export const lines: Readonly<Record<StrokeRole, InkLine>> = {
   bone: { colour: 'ink', width: 2.1 },
   fine: { colour: 'ink', width: 0.8 },
   faint: { colour: 'quiet', width: 0.7 },
+  /** Fibres, lobules, folds: seen as a texture, never as a line. */
+  texture: { colour: 'quiet', width: 0.45 },
   context: { colour: 'quiet', width: 0.9 },
   midline: { colour: 'quiet', width: 0.8, dash: [14, 4, 1, 4] },
   drum: { colour: 'ink', width: 3 },
   ossicle: { colour: 'ink', width: 4.6, core: 2.6, inside: 'bone' },
-  nerve: { colour: 'ink', width: 3.8, core: 2 },
+  nerve: { colour: 'ink', width: 4.4, core: 2.8, inside: 'nerve' },
   'nerve-behind': { colour: 'ink', width: 2.6, dash: [0.1, 4.6] },
-  vein: { colour: 'ink', width: 6.4, core: 4.6 },
-  artery: { colour: 'ink', width: 2.5 },
-  'artery-behind': { colour: 'quiet', width: 2, dash: [0.1, 4] },
+  vein: { colour: 'ink', width: 7.2, core: 5.6, inside: 'vein' },
+  artery: { colour: 'artery', width: 2.6 },
+  'artery-behind': { colour: 'artery', width: 2, dash: [0.1, 4] },
   unknown: { colour: 'ink', width: 1.4, dash: [6, 4.5] },
   question: { colour: 'ink', width: 2.4 },
   removed: { colour: 'quiet', width: 1, dash: [2, 4] },

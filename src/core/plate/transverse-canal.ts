@@ -1,5 +1,5 @@
 import { type Canal, centreAt, lumenOf, stretch, walls } from './canal.ts'
-import { joined, type Point, smooth, smoothClosed, straight } from './geometry.ts'
+import { between, distance, joined, type Point, smooth, smoothClosed, straight } from './geometry.ts'
 import { isUnknown, type Narrowing } from './parameters.ts'
 import { at, band, label, type Pen, stitches } from './pen.ts'
 
@@ -45,6 +45,7 @@ export function drawCanal(pen: Pen): void {
   drawRing(pen)
   for (const part of parts) drawLumen(pen, part, lumen, outside)
   nameCartilage(pen)
+  drawAnthelix(pen, lumen)
 }
 
 const bothWalls = ['outer', 'inner'] as const
@@ -151,6 +152,23 @@ function nameCartilage(pen: Pen): void {
   const tragus = smoothClosed(pen.line('tragus'))
   drawing.add('vertical-canal', 'tragus', tragus, { fill: cartilageLook(pen).fill, stroke: 'outline' })
   drawing.name('vertical-canal', 'tragus', pen.line('tragus')[2] ?? [0, 0], label(pen, 'tragus'), tragus)
+}
+
+/** A low ridge on the medial wall, where flap becomes funnel: opposite the tragus. */
+function drawAnthelix(pen: Pen, lumen: Canal): void {
+  const { drawing } = pen
+  const wall = stretch(lumen, 0, 0.14)
+  const height = [0, 5, 12, 16, 12, 5, 0]
+  const crest = height.map((units, index): Point => {
+    const at = Math.round((index / (height.length - 1)) * (wall.inner.length - 1))
+    const foot = wall.inner[at] ?? [0, 0]
+    const across = wall.outer[at] ?? foot
+    const wide = distance(foot, across) || 1
+    return between(foot, across, Math.min(units / wide, 0.3))
+  })
+  drawing.add('vertical-canal', 'anthelix', joined(crest, [...wall.inner].reverse()), { fill: 'lining' })
+  drawing.add('vertical-canal', 'anthelix', smooth(crest), { stroke: 'fine' })
+  drawing.name('vertical-canal', 'anthelix', crest[3] ?? [0, 0], label(pen, 'anthelix'), band(crest, 8))
 }
 
 export function tube(canal: Canal) {

@@ -55,7 +55,7 @@ export function drawMass(pen: Pen): void {
   if (gone && mass.place !== 'bulla') return
   const { bend } = facts.parts.value
   const share = { opening: 0.06, vertical: bend * 0.6, bend, horizontal: bend + (1 - bend) * 0.45 }
-  const size = { small: 13, medium: 21, large: 32, 'not-recorded': 21 }[mass.size]
+  const size = { small: 16, medium: 27, large: 40, 'not-recorded': 27 }[mass.size]
   const index = mass.place === 'bulla' ? -1 : Math.round(share[mass.place] * (canal.outer.length - 1))
   const wall =
     mass.place === 'bulla'

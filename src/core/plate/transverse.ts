@@ -5,6 +5,7 @@ import type { PlateFacts, TransverseLine } from './facts.ts'
 import { between, circle, joined, type Point, pointsOf, smooth, smoothClosed, straight } from './geometry.ts'
 import { canalIsGone, type PlateParameters } from './parameters.ts'
 import { at, band, label, middle, type Pen } from './pen.ts'
+import { fibres, lobules, windings } from './texture.ts'
 import { drawCanal, tube } from './transverse-canal.ts'
 import { drawDrum, drawMass } from './transverse-drum.ts'
 import type { PlateWords } from './words.ts'
@@ -52,15 +53,18 @@ function drawBody(pen: Pen): void {
   drawing.add('surroundings', 'body', smooth(gone ? [...scar.slice(-1), ...skin] : skin), { stroke: 'context' })
   const muscle = smoothClosed(line('temporalMuscle'))
   drawing.add('surroundings', 'temporal-muscle', muscle, { fill: 'muscle', stroke: 'faint' })
+  drawing.add('surroundings', 'temporal-muscle', fibres(line('temporalMuscle'), [0.22, 1], 15), { stroke: 'texture' })
   drawing.name('surroundings', 'temporal-muscle', middle(line('temporalMuscle')), label(pen, 'temporal-muscle'), muscle)
   const digastric = smoothClosed(line('digastric'))
   drawing.add('surroundings', 'digastric', digastric, { fill: 'muscle', stroke: 'faint' })
   drawing.name('surroundings', 'digastric', middle(line('digastric')), label(pen, 'digastric'), digastric)
   const gland = smoothClosed(line('parotid'))
   drawing.add('parotid', 'parotid', gland, { fill: 'gland', stroke: 'faint' })
+  drawing.add('parotid', 'parotid', lobules(line('parotid'), 27), { stroke: 'texture' })
   drawing.name('parotid', 'parotid', at(line('parotid'), 0.52, 26), label(pen, 'parotid'), gland)
   const brain = smoothClosed(line('brain'))
   drawing.add('surroundings', 'brain', brain, { fill: 'brain' })
+  drawing.add('surroundings', 'brain', windings(line('brain'), -1), { stroke: 'texture' })
   drawing.name('surroundings', 'brain', [800, 210], label(pen, 'brain'), brain)
   drawing.add('surroundings', 'body', smoothClosed(line('skull')), { fill: 'bone', stroke: 'bone' })
   drawing.add(
@@ -101,13 +105,15 @@ function drawBehind(pen: Pen): void {
 function drawFlap(pen: Pen): void {
   const { drawing, line, parameters, words } = pen
   const name = { erect: 'flapErect', drop: 'flapDrop', 'not-recorded': 'flapStump' }[parameters.carriage]
-  const outer = line(`${name}Outer` as TransverseLine)
-  const inner = line(`${name}Inner` as TransverseLine)
+  const [outer, inner] = tapered(line(`${name}Outer` as TransverseLine), line(`${name}Inner` as TransverseLine))
   const unknown = parameters.carriage === 'not-recorded'
   const path = joined(outer, [...inner].reverse())
-  drawing.add('flap', 'flap', path, { fill: 'cartilage' })
-  drawing.add('flap', 'flap', smooth(outer), { stroke: unknown ? 'unknown' : 'outline' })
-  drawing.add('flap', 'flap', smooth(inner), { stroke: unknown ? 'unknown' : 'outline' })
+  const edge = { stroke: unknown ? 'unknown' : 'outline' } as const
+  const core = (share: number) => outer.map((point, index) => between(point, inner[index] ?? point, share))
+  drawing.add('flap', 'flap', path, { fill: 'lining' })
+  drawing.add('flap', 'flap', joined(core(0.27), core(0.73).reverse()), { fill: 'cartilage', stroke: 'faint' })
+  drawing.add('flap', 'flap', smooth(outer), edge)
+  drawing.add('flap', 'flap', smooth(inner), edge)
   const [a, b] = [outer.at(-1), inner.at(-1)]
   if (a && b) {
     drawing.add('flap', 'flap', breakMark(a, b), { stroke: 'fine' })
@@ -124,6 +130,17 @@ function drawFlap(pen: Pen): void {
     },
     path,
   )
+}
+
+/** The flap gets thinner towards its edge; at its base it is as thick as the wall of the canal that it goes on from. */
+function tapered(outer: readonly Point[], inner: readonly Point[]): readonly [Point[], Point[]] {
+  const pull = (points: readonly Point[], others: readonly Point[]) =>
+    points.map((point, index) => {
+      const share = index / Math.max(points.length - 1, 1)
+      const thick = 1 - 0.45 * Math.max(0, (share - 0.2) / 0.8)
+      return between(between(point, others[index] ?? point, 0.5), point, thick)
+    })
+  return [pull(outer, inner), pull(inner, outer)]
 }
 
 /** A zigzag across a cut end: the flap goes on, its length is not to scale. */

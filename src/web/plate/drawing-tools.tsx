@@ -23,6 +23,15 @@ export function DrawingTools(props: {
   const { drawing } = words
   const count = hand.strokes.length + hand.marks.length
   const draws = tool === 'pen' || tool === 'marker'
+  if (tool === null && count === 0) {
+    return (
+      <p data-screen-only="">
+        <button type="button" onClick={() => onTool('pen')}>
+          {drawing.start}
+        </button>
+      </p>
+    )
+  }
   return (
     <div className={styles.tools} data-screen-only="">
       <div role="toolbar" aria-label={drawing.toolbar} className={styles.row}>
@@ -32,11 +41,18 @@ export function DrawingTools(props: {
             type="button"
             className={styles.switch}
             aria-pressed={tool === one}
-            onClick={() => onTool(tool === one ? null : one)}
+            onClick={() => onTool(one)}
           >
             {drawing.tools[one]}
           </button>
         ))}
+        {tool && (
+          <button type="button" onClick={() => onTool(null)}>
+            {drawing.stop}
+          </button>
+        )}
+      </div>
+      <div className={styles.row}>
         <button type="button" disabled={count === 0} onClick={onUndo}>
           {drawing.undo}
         </button>
