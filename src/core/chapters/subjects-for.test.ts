@@ -12,7 +12,7 @@ import { animalIn, isSameSubject, subjectOfOwed, subjectsFor } from './subjects-
 const make = entryMaker()
 
 describe('what an entry can be about', () => {
-  const file = fileOf(tansy().entries)
+  const file = { ...fileOf(tansy().entries), stream: 'case:tansy' }
 
   it('offers both ears and chooses neither', () => {
     expect(subjectsFor('ear-findings', file, 'new').map((one) => one.kind === 'ear' && one.side)).toEqual([
@@ -48,7 +48,7 @@ describe('what an owed thing is about', () => {
     const entries = tansy().entries
     const seen = new Set<string>()
     for (const { writtenAt } of entries) {
-      const file = fileOf(until(entries, writtenAt))
+      const file = { ...fileOf(until(entries, writtenAt)), stream: 'case:tansy' }
       for (const item of owedOf(file, procedures, { rules: owedRules }).owed) {
         const kind = settledBy[item.what]
         if (kind === null || kind === 'house-policy') continue

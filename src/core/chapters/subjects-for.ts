@@ -23,7 +23,7 @@ export function subjectsFor(kind: KindName, file: CaseFile, newOperation: string
         return sides.map((side) => ({ kind: 'ear', animal, side }))
       case 'household':
         return householdIn(file).map((household) => ({ kind: 'household', household }))
-      case 'operation':
+      default:
         if (kind === 'booking') return [{ kind: 'operation', animal, operation: newOperation }]
         return operationsOf(file).map(({ id }) => ({ kind: 'operation', animal, operation: id }))
     }

@@ -7,7 +7,7 @@ const gists = {
   'arrived-paper': ['seems', 'from', 'says'],
   baseline: ['=LEFT.blink', '=RIGHT.blink', '=headTilt'],
   'blood-loss': ['=jar', '=lavageIn', '=lavageInJar'],
-  booking: ['side', 'procedure', 'plannedFor'],
+  booking: ['procedure', 'plannedFor'],
   call: ['contact', 'about', 'reached', 'text'],
   check: ['=wound', '=blink', '=painful', 'text'],
   choice: ['options', 'session'],
@@ -29,7 +29,7 @@ const gists = {
   merge: ['otherStream', 'matchedOn'],
   note: ['text'],
   observation: ['values', 'pain', '=first', 'text'],
-  'operation-summary': ['side', 'procedure', 'findings'],
+  'operation-summary': ['procedure', 'findings'],
   'owner-answer': ['answers'],
   paper: ['what', 'title', 'dated'],
   'pause-item': ['pause', 'item', 'answer', 'because'],
@@ -66,7 +66,8 @@ export function gistOf(kind: string, rows: readonly SaidRow[], nameOfEntry: (id:
     const row = find(rows, one.replace('=', ''))
     const said = row && shortly(row.said, nameOfEntry)
     if (!row || !said) return []
-    return [one.startsWith('=') ? `${row.label}: ${said}` : said]
+    const side = /^=?(LEFT|RIGHT)\./.exec(one)?.[1]
+    return [one.startsWith('=') ? `${side ? `${side}, ` : ''}${row.label}: ${said}` : said]
   })
   return cut(parts.join(' · '))
 }

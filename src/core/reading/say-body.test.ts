@@ -17,7 +17,7 @@ const reading: Reading = {
     option: (_, value) => value,
     yes: 'yes',
     no: 'no',
-    blanks: { 'not-recorded': 'not recorded', none: 'none', 'not-assessed': 'not assessed' },
+    blank: (_, means) => means.replace('-', ' '),
   },
   names: {
     registered: (register, id) => `${register} ${id}`,

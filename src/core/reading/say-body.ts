@@ -15,8 +15,10 @@ export type BodyWords = {
   readonly option: (at: string, value: string) => string
   readonly yes: string
   readonly no: string
-  readonly blanks: Readonly<Record<'not-recorded' | 'none' | 'not-assessed', string>>
+  /** What an empty answer is called there. */
+  readonly blank: (at: string, means: Blankness) => string
 }
+export type Blankness = 'not-recorded' | 'none' | 'not-assessed'
 
 /** Who and what the ids of a body mean, in this clinic. */
 export type Names = {
@@ -71,8 +73,8 @@ type Around = { readonly group: Body; readonly whole: Body }
 function sayValue(field: Field, value: Json, around: Around, reading: Reading): Said {
   const { control, at } = field
   const { words, names } = reading
-  if (value === null) return blank(field.blank === 'required' ? 'optional' : field.blank, words)
-  if (Array.isArray(value) && value.length === 0) return blank(field.blank === 'none' ? 'none' : 'optional', words)
+  if (value === null) return blank(field, words)
+  if (Array.isArray(value) && value.length === 0) return blank(field, words)
   const decimal = (digits: Json | undefined) => String(digits).replace('.', names.decimalMark)
   switch (control.kind) {
     case 'choice':
@@ -155,9 +157,9 @@ function text(said: string, open = false): Said {
   return { kind: 'text', text: said, open }
 }
 
-function blank(kind: Exclude<Field['blank'], 'required'>, words: BodyWords): Said {
-  const means = kind === 'optional' ? 'not-recorded' : kind
-  return { kind: 'blank', blank: means, text: words.blanks[means] }
+function blank({ at, blank: kind }: Field, words: BodyWords): Said {
+  const means = kind === 'none' || kind === 'not-assessed' ? kind : 'not-recorded'
+  return { kind: 'blank', blank: means, text: words.blank(at, means) }
 }
 
 /** A day of the journal that the calendar does not have (30 February) is said as it stands. */

@@ -1,0 +1,54 @@
+import type { Subject } from '#core/journal/entry.ts'
+
+/** Addresses inside one case; `place` is its part of the address: `tansy`. */
+export function casePageHref(place: string): string {
+  return `/case/${encodeURIComponent(place)}`
+}
+
+export function entryHref(place: string, entry: string): string {
+  return `${casePageHref(place)}#entry-${entry}`
+}
+
+export function chapterHref(chapter: string): string {
+  return `#chapter-${chapter.toLowerCase()}`
+}
+
+export type WritingAbout = {
+  readonly subject?: Subject | null
+  readonly owed?: string
+  readonly amend?: string
+  readonly settle?: readonly string[]
+}
+
+/** Where an entry of a kind is written; the side or operation is handed on only when the link itself names it. */
+export function writeHref(place: string, kind: string, { subject, owed, amend, settle }: WritingAbout = {}): string {
+  const query = new URLSearchParams()
+  if (subject?.kind === 'ear') query.set('side', subject.side)
+  if (subject?.kind === 'operation') query.set('operation', subject.operation)
+  if (subject?.kind === 'household' || subject?.kind === 'animal') query.set('about', subject.kind)
+  if (owed !== undefined) query.set('owed', owed)
+  if (amend !== undefined) query.set('amend', amend)
+  if (settle !== undefined) query.set('settle', settle.join(','))
+  const text = query.toString()
+  return `${casePageHref(place)}/write/${kind}${text === '' ? '' : `?${text}`}`
+}
+
+export function historyHref(place: string, entry: string): string {
+  return `${casePageHref(place)}/entry/${entry}`
+}
+
+export function withdrawHref(place: string, entry: string): string {
+  return `${historyHref(place, entry)}/withdraw`
+}
+
+export function refileHref(place: string, entry: string): string {
+  return `${historyHref(place, entry)}/refile`
+}
+
+export function conflictHref(place: string, entry: string): string {
+  return `${casePageHref(place)}/conflict/${entry}`
+}
+
+export function plateHref(place: string, side: string): string {
+  return `${casePageHref(place)}/plate/${side}`
+}

@@ -1,0 +1,128 @@
+import type { ReactNode } from 'react'
+import { Link } from 'wouter'
+import { missingReasons } from '#content/follow-up/missing-reasons.ts'
+import { caseInEnglish } from '#content/wording/app-case.ts'
+import { chaptersInEnglish } from '#content/wording/app-chapters.ts'
+import type { ChapterView } from '#core/chapters/chapters-of.ts'
+import type { Missing } from '#core/chapters/missing.ts'
+import { sayMissing } from '#core/chapters/say-missing.ts'
+import { fill } from '#core/outcome/finding.ts'
+import { type DayOfLines, daysOf, type Run } from '#core/reading/days-of.ts'
+import { writeHref } from './case-hrefs.ts'
+import { useCaseView } from './case-view.ts'
+import styles from './chapter.module.css'
+import { EntryLine, kindName } from './entry.tsx'
+import { NextList } from './next.tsx'
+import { WriteMenu } from './write-menu.tsx'
+
+const words = caseInEnglish.chapter
+
+/** One chapter: what is there, what is missing and why, what is next, and what can be written. */
+export function ChapterPart({ view, children }: { readonly view: ChapterView; readonly children?: ReactNode }) {
+  const { chapter, state, there, before, missing, next } = view
+  const heading = `chapter-${chapter.toLowerCase()}`
+  return (
+    <section
+      id={heading}
+      aria-labelledby={`${heading}-title`}
+      className={styles.chapter}
+      data-state={state}
+      tabIndex={-1}
+    >
+      <header className={styles.heading}>
+        <h2 id={`${heading}-title`}>{chaptersInEnglish.chapters[chapter]}</h2>
+        <p className={styles.state}>{chaptersInEnglish.states[state]}</p>
+      </header>
+      <div className={styles.columns}>
+        <div className={styles.there}>
+          {children}
+          {there.length === 0 ? <p className="soft">{words.nothing}</p> : <Days days={daysOf(there)} />}
+          {before.length > 0 && (
+            <details className={styles.before}>
+              <summary>
+                {before.length === 1 ? words.before.one : fill(words.before.many, { count: String(before.length) })}
+              </summary>
+              <Days days={daysOf(before)} />
+            </details>
+          )}
+        </div>
+        <aside className={styles.open} aria-label={chaptersInEnglish.chapters[chapter]}>
+          <NextList items={next} />
+          <MissingList missing={missing} />
+          <WriteMenu chapter={chapter} />
+        </aside>
+      </div>
+    </section>
+  )
+}
+
+function Days({ days }: { readonly days: readonly DayOfLines[] }) {
+  return days.map(({ said, runs }) => (
+    <section key={said} aria-label={said} className={styles.day}>
+      <h3 className={styles.date}>{said}</h3>
+      <ol className={styles.entries}>
+        {runs.map((run) => (
+          <RunOfLines key={run.lines[0]?.header.id} run={run} />
+        ))}
+      </ol>
+    </section>
+  ))
+}
+
+/** Many of one kind in a row fold into one line; opened by hand, or because the address points into it. */
+function RunOfLines({ run }: { readonly run: Run }) {
+  const [first] = run.lines
+  if (first && run.lines.length === 1) return <EntryLine line={first} />
+  const wanted = run.lines.some(({ header }) => location.hash === `#entry-${header.id}`)
+  return (
+    <li className={styles.run}>
+      <details open={wanted}>
+        <summary>
+          {fill(caseInEnglish.entry.run, { kind: kindName(run.kind), count: String(run.lines.length) })}
+        </summary>
+        <ol className={styles.entries}>
+          {run.lines.map((line) => (
+            <EntryLine key={line.header.id} line={line} />
+          ))}
+        </ol>
+      </details>
+    </li>
+  )
+}
+
+function MissingList({ missing }: { readonly missing: readonly Missing[] }) {
+  const needed = missing.filter(({ weight }) => weight === 'needed')
+  const useful = missing.filter(({ weight }) => weight === 'useful')
+  return (
+    <>
+      {needed.length > 0 && <h3 className={styles.part}>{words.missing}</h3>}
+      {needed.length > 0 && <MissingItems missing={needed} />}
+      {useful.length > 0 && <h3 className={styles.part}>{words.missingHelps}</h3>}
+      {useful.length > 0 && <MissingItems missing={useful} />}
+    </>
+  )
+}
+
+function MissingItems({ missing }: { readonly missing: readonly Missing[] }) {
+  const { id } = useCaseView()
+  return (
+    <ul className={styles.items}>
+      {missing.map((one) => {
+        const said = sayMissing(one, chaptersInEnglish)
+        const about = { subject: one.subject, ...(one.amends !== null && { amend: one.amends }) }
+        return (
+          <li key={`${one.code} ${said}`}>
+            <p>{said}</p>
+            <p className={styles.why}>{missingReasons[one.code].value}</p>
+            <p data-screen-only>
+              <Link href={writeHref(id, one.kind, about)} className={styles.act}>
+                {one.amends === null ? words.writeIt : words.correctIt}
+                <span className="said">: {said}</span>
+              </Link>
+            </p>
+          </li>
+        )
+      })}
+    </ul>
+  )
+}

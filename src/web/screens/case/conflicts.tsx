@@ -1,0 +1,28 @@
+import { Link } from 'wouter'
+import { caseInEnglish } from '#content/wording/app-case.ts'
+import { fill } from '#core/outcome/finding.ts'
+import { Notice } from '../../design/notice.tsx'
+import { conflictHref } from './case-hrefs.ts'
+import { useCaseView } from './case-view.ts'
+import { kindName } from './entry.tsx'
+
+const words = caseInEnglish.conflicts
+
+/** Entries that stand side by side: said at the top of the page, with the way to settle each. */
+export function Conflicts() {
+  const { id, file } = useCaseView()
+  const { conflicts } = file.theCase
+  if (conflicts.length === 0) return null
+  const said = conflicts.length === 1 ? words.one : fill(words.many, { count: String(conflicts.length) })
+  return (
+    <Notice tone="warn" title={said}>
+      <ul>
+        {conflicts.map(({ kind, between }) => (
+          <li key={between.join()}>
+            <Link href={conflictHref(id, between[0] ?? '')}>{fill(words.settle, { kind: kindName(kind) })}</Link>
+          </li>
+        ))}
+      </ul>
+    </Notice>
+  )
+}
