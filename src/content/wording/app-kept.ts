@@ -11,6 +11,7 @@ export const keptInEnglish = {
   keptAside: 'Another entry with the same number is on the server; both are kept, and a person compares them.',
   written: 'Written {when} by {who}',
   text: 'What was written',
+  contact: 'Name and phone of {name}',
   drop: 'Let it go',
   dropSure: 'Let this entry go? It then exists nowhere. Copy its text first if it is needed.',
   sendNow: 'Send now',

@@ -46,13 +46,13 @@ export async function call<Answer>(action: string, input: unknown): Promise<Answ
   throw refusedBy(status, body)
 }
 
-/** The same, where an answer with a status above 299 is an answer too (entries that were refused one by one). */
-export async function callAny(action: string, input: unknown): Promise<{ status: number; body: unknown }> {
-  return ask(`/api/actions/${action}`, {
-    method: 'POST',
-    headers: { 'content-type': 'application/json' },
-    body: JSON.stringify(input),
-  })
+/**
+ * The same, where an answer with a status above 299 is an answer too (entries that were refused one by one). `by`: who
+ * wrote what is sent, when somebody else acts by now.
+ */
+export async function callAny(action: string, input: unknown, by?: string): Promise<{ status: number; body: unknown }> {
+  const headers = { 'content-type': 'application/json', ...(by !== undefined && { 'x-quiet-ear-person': by }) }
+  return ask(`/api/actions/${action}`, { method: 'POST', headers, body: JSON.stringify(input) })
 }
 
 /** Sends the bytes of a picture or paper; the answer is the hash it is kept under, after location data was taken out. */
@@ -69,7 +69,7 @@ export async function sendFile(bytes: Blob, mediaType: string): Promise<{ hash: 
 async function ask(path: string, init: RequestInit): Promise<{ status: number; body: unknown }> {
   const sentAt = Date.now()
   const headers = new Headers(init.headers)
-  if (acting !== null) headers.set('x-quiet-ear-person', acting)
+  if (acting !== null && !headers.has('x-quiet-ear-person')) headers.set('x-quiet-ear-person', acting)
   let response: Response
   let text: string
   try {

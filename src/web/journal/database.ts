@@ -1,12 +1,24 @@
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb'
 import type { CaseRow, OwedRow, RegisterRow } from '#actions/store.ts'
 import type { Entry, StoredEntry } from '#core/journal/entry.ts'
+import type { ContactRow } from '#core/journal/registers.ts'
 
 /** An entry of this device that the server has not acknowledged yet. */
 export type Waiting = {
   readonly entry: Entry
   /** `waiting`: will be sent by itself. `sign-in`: after signing in. `refused`: a person must look at it. */
   readonly state: 'waiting' | 'sign-in' | 'refused'
+  readonly because: string | null
+}
+
+/** A row of a register written here, a new owner say, that the server does not have yet. */
+export type WaitingRow = {
+  readonly register: 'contact'
+  readonly id: string
+  readonly body: ContactRow
+  /** Who wrote it. */
+  readonly by: string
+  readonly state: Waiting['state']
   readonly because: string | null
 }
 
@@ -43,15 +55,18 @@ interface Kept extends DBSchema {
   drafts: { key: string; value: { readonly draft: unknown; readonly at: string; readonly person: string } }
   files: { key: string; value: { readonly bytes: Blob; readonly mediaType: string } }
   keep: { key: string; value: unknown }
+  rows: { key: string; value: WaitingRow }
 }
 
 let opened: Promise<IDBPDatabase<Kept>> | undefined
 
 /** What this device keeps: unsent entries, drafts, and copies of what it has read. Opened once. */
 export function database(): Promise<IDBPDatabase<Kept>> {
-  opened ??= openDB<Kept>('quiet-ear', 1, {
-    upgrade(db) {
-      for (const name of ['outbox', 'cases', 'drafts', 'files', 'keep'] as const) db.createObjectStore(name)
+  opened ??= openDB<Kept>('quiet-ear', 2, {
+    upgrade(db, before) {
+      if (before < 1)
+        for (const name of ['outbox', 'cases', 'drafts', 'files', 'keep'] as const) db.createObjectStore(name)
+      if (before < 2) db.createObjectStore('rows')
     },
   })
   return opened
@@ -72,5 +87,6 @@ export async function forgetReadings(): Promise<void> {
   await db.clear('cases')
   await db.delete('keep', 'lists')
   await db.delete('keep', 'tray')
+  await db.delete('keep', 'vets')
   await db.delete('keep', 'who')
 }

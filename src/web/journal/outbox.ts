@@ -1,7 +1,7 @@
 import type { EntryAnswer } from '#actions/journal/accept-entries.ts'
 import type { Entry } from '#core/journal/entry.ts'
 import { callAny, refusedBy, sendFile, Unreachable } from './api.ts'
-import { database, type Waiting } from './database.ts'
+import { database, type Waiting, type WaitingRow } from './database.ts'
 import { Signal } from './signal.ts'
 
 /**
@@ -9,6 +9,9 @@ import { Signal } from './signal.ts'
  * screen says "kept", and leave it only when the server has them on its own.
  */
 export const outbox = new Signal<readonly Waiting[]>([])
+
+/** Rows of registers written here and not yet acknowledged: a new owner, a new vet. They go before the entries that name them. */
+export const waitingRows = new Signal<readonly WaitingRow[]>([])
 
 /** Called with the entries that the server has just acknowledged. */
 export const onAcknowledged = new Set<(entries: readonly Entry[]) => void>()
@@ -29,14 +32,20 @@ export async function openOutbox(): Promise<void> {
 async function refresh(): Promise<void> {
   const rows = await (await database()).getAll('outbox')
   outbox.set(rows.sort((a, b) => a.order - b.order))
+  waitingRows.set(await (await database()).getAll('rows'))
 }
 
-/** Keeps entries on this device, then sends them. Resolves when they are on this device's disk. */
-export async function keepEntries(entries: readonly Entry[]): Promise<void> {
-  const tx = (await database()).transaction('outbox', 'readwrite', { durability: 'strict' })
+/**
+ * Keeps entries on this device, and rows of registers that they name, all or none; then sends them. Resolves when they
+ * are on this device's disk.
+ */
+export async function keepEntries(entries: readonly Entry[], rows: readonly WaitingRow[] = []): Promise<void> {
+  const tx = (await database()).transaction(['outbox', 'rows'], 'readwrite', { durability: 'strict' })
   const begin = Date.now()
+  for (const row of rows) await tx.objectStore('rows').put(row, row.id)
   for (const [index, entry] of entries.entries()) {
-    await tx.store.put({ entry, state: 'waiting', because: null, order: begin + index / 1_000 }, entry.id)
+    const waiting = { entry, state: 'waiting', because: null, order: begin + index / 1_000 } as const
+    await tx.objectStore('outbox').put(waiting, entry.id)
   }
   await tx.done
   await refresh()
@@ -46,6 +55,12 @@ export async function keepEntries(entries: readonly Entry[]): Promise<void> {
 /** A person looked at a refused entry and lets it go; its text was offered to them before. */
 export async function dropRefused(id: string): Promise<void> {
   await (await database()).delete('outbox', id)
+  await refresh()
+}
+
+/** A person looked at a refused row of a register and lets it go. */
+export async function dropRefusedRow(id: string): Promise<void> {
+  await (await database()).delete('rows', id)
   await refresh()
 }
 
@@ -60,6 +75,7 @@ export function sendNow(): Promise<void> {
 
 async function sendAll(): Promise<void> {
   for (;;) {
+    if (!(await sendRowsOrLater())) return
     const batch = outbox
       .get()
       .filter(({ state }) => state !== 'refused')
@@ -72,11 +88,45 @@ async function sendAll(): Promise<void> {
       failures = 0
     } catch (error) {
       if (!(error instanceof Unreachable)) throw error
-      timer = setTimeout(() => void sendNow(), pauses[Math.min(failures, pauses.length - 1)])
-      failures += 1
+      tryLater()
       return
     }
   }
+}
+
+function tryLater(): void {
+  timer = setTimeout(() => void sendNow(), pauses[Math.min(failures, pauses.length - 1)])
+  failures += 1
+}
+
+/** False when nobody answers or nobody is signed in: the entries wait with them. A row that is refused holds nothing back. */
+async function sendRowsOrLater(): Promise<boolean> {
+  try {
+    for (const row of waitingRows.get().filter(({ state }) => state !== 'refused')) {
+      if (!(await sendRow(row))) return false
+    }
+    return true
+  } catch (error) {
+    if (!(error instanceof Unreachable)) throw error
+    tryLater()
+    return false
+  }
+}
+
+async function sendRow(row: WaitingRow): Promise<boolean> {
+  const { register, id, body, by } = row
+  const answer = await callAny('put-row', { register, id, body }, by)
+  if (answer.status < 300) {
+    await (await database()).delete('rows', id)
+    await refresh()
+    return true
+  }
+  const refusal = refusedBy(answer.status, answer.body)
+  if (answer.status >= 500 || answer.status === 429) throw new Unreachable(refusal)
+  const state = answer.status === 401 ? 'sign-in' : 'refused'
+  await (await database()).put('rows', { ...row, state, because: refusal.message }, id)
+  await refresh()
+  return state === 'refused'
 }
 
 /** Pictures go first; an entry may also arrive before its file, so a file that fails does not hold it back. */

@@ -2,14 +2,14 @@ import { Link } from 'wouter'
 import { shellInEnglish as words } from '#content/wording/app-shell.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { connection } from '../journal/live.ts'
-import { outbox } from '../journal/outbox.ts'
+import { outbox, waitingRows } from '../journal/outbox.ts'
 import { useSignal } from '../journal/signal.ts'
 import styles from './line.module.css'
 
 /** Says when the server does not hear us, and what waits on this device. Says nothing while all is well. */
 export function Line() {
   const line = useSignal(connection)
-  const waiting = useSignal(outbox)
+  const waiting = [...useSignal(outbox), ...useSignal(waitingRows)]
   const refused = waiting.some(({ state }) => state === 'refused')
   const count = waiting.length
   return (
