@@ -1,5 +1,8 @@
 import type { Side } from '../animal/species.ts'
 import type { BodyOf, Case, Line } from '../journal/fold.ts'
+import { fill } from '../outcome/finding.ts'
+import { never } from '../outcome/outcome.ts'
+import { sayMoment } from '../time/moment.ts'
 import { plateVersion } from './parameters.ts'
 
 /** A drawing that counts, and whether it can be shown as it was drawn. */
@@ -29,4 +32,52 @@ export function drawingsOf(theCase: Case, side: Side): KeptDrawing[] {
       },
     ]
   })
+}
+
+/** The words beside a kept drawing. */
+export type DrawingWords = {
+  /** Holds {title}, {side}, {person}, {date} and {drawnFor}. */
+  readonly caption: string
+  readonly untitled: string
+  /** Holds {people}. */
+  readonly watched: string
+  readonly for: Readonly<Record<BodyOf<'plate-drawing'>['drawnFor'], string>>
+  /** Hold {drawn} with {filed} or {shown}. */
+  readonly doubts: Readonly<Record<KeptDrawing['doubts'][number], string>>
+}
+
+/**
+ * Who drew it, when, for whom and who watched; and each doubt as a sentence.
+ *
+ * @example sayDrawing(drawing, words, nameOf).caption
+ */
+export function sayDrawing(
+  { line, doubts }: KeptDrawing,
+  words: DrawingWords,
+  nameOf: (id: string) => string,
+): { readonly caption: string; readonly doubts: readonly string[] } {
+  const { header, body } = line
+  const { author, subject } = header
+  const filed = subject.kind === 'ear' ? subject.side : body.parameters.side
+  const caption = fill(words.caption, {
+    title: body.title ?? words.untitled,
+    side: body.parameters.side,
+    person: nameOf('person' in author ? author.person : 'contact' in author ? author.contact : author.from),
+    date: sayMoment(header.happenedAt),
+    drawnFor: words.for[body.drawnFor],
+  })
+  const people = body.watchedBy.map(nameOf).join(', ')
+  return {
+    caption: people === '' ? caption : `${caption} ${fill(words.watched, { people })}`,
+    doubts: doubts.map((doubt) => {
+      switch (doubt) {
+        case 'other-side':
+          return fill(words.doubts[doubt], { drawn: body.parameters.side, filed })
+        case 'other-plate':
+          return fill(words.doubts[doubt], { drawn: String(body.plate), shown: String(plateVersion) })
+        default:
+          return never(doubt)
+      }
+    }),
+  }
 }

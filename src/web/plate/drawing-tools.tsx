@@ -1,4 +1,4 @@
-import { useState } from 'react'
+import { useEffect, useRef, useState } from 'react'
 import { plateOnScreen as words } from '#content/wording/app-plate.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { drawnTools, type Hand, mostStrokes, signs } from '#core/plate/hand.ts'
@@ -21,12 +21,20 @@ export function DrawingTools(props: {
   const { tool, hand, penDraws, onTool, onUndo, onClear, onKeep } = props
   const [asking, setAsking] = useState(false)
   const { drawing } = words
+  const start = useRef<HTMLButtonElement>(null)
+  const wasOpen = useRef(false)
+  const closed = tool === null && hand.strokes.length + hand.marks.length === 0
+  useEffect(() => {
+    // Who closed the tools with the keyboard stands on the button that opens them again.
+    if (closed && wasOpen.current) start.current?.focus({ preventScroll: true })
+    wasOpen.current = !closed
+  }, [closed])
   const count = hand.strokes.length + hand.marks.length
   const draws = tool === 'pen' || tool === 'marker'
-  if (tool === null && count === 0) {
+  if (closed) {
     return (
       <p data-screen-only="">
-        <button type="button" onClick={() => onTool('pen')}>
+        <button ref={start} type="button" onClick={() => onTool('pen')}>
           {drawing.start}
         </button>
       </p>

@@ -110,7 +110,7 @@ export function Plate(props: PlateProps) {
           onKeep={() => onKeep?.({ plate: plateVersion, parameters, ...hand })}
         />
       )}
-      <div ref={box} className={styles.box}>
+      <div ref={box} className={draws ? `${styles.box} ${styles.drawing}` : styles.box}>
         <PlatePicture sheet={sheet} hand={hand} describedBy={`${id}-words`} svg={svg}>
           <TouchLayer sheet={sheet} chosen={chosen} marking={marking} onPart={onPart} />
           {draws && hand.strokes.length < mostStrokes && (
