@@ -22,7 +22,8 @@ export function answerError(error: Error, c: Context, log: (line: string) => voi
 
 function answerRefused({ code, path, message, status, again }: Refused, c: Context) {
   if (again === null) return c.json(problem(code, path, message), status)
-  c.header('retry-after', String(Math.max(1, Math.ceil((Date.parse(again) - Date.now()) / 1_000))))
+  // As a date, so that no second clock is asked; whole seconds, never too early.
+  c.header('retry-after', new Date(Date.parse(again) + 999).toUTCString())
   return c.json({ error: { code, path, message, again } }, status)
 }
 

@@ -29,7 +29,7 @@ export type ServeOptions = {
 
 export type Serving = {
   readonly url: string
-  readonly store: Store
+  readonly store: OpenStore
   /** Opens the clinic once, while there is no account; null afterwards. */
   readonly firstCode: string | null
   /** Answers what has begun, then closes the store and frees the folder. */

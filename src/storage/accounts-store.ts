@@ -142,7 +142,7 @@ export class AccountsStore implements Accounts {
       const found: Session[] = []
       for (const row of await query(db).execute()) {
         const people = db.selectFrom('session_people').selectAll().where('session', '=', row.id)
-        found.push(sessionOf(row, await people.orderBy('since').execute()))
+        found.push(sessionOf(row, await people.orderBy('since').orderBy('person').execute()))
       }
       return found.sort((a, b) => (a.madeAt < b.madeAt ? -1 : 1))
     })
