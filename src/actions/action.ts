@@ -75,6 +75,8 @@ export type Action<Input = unknown, Output = unknown> = {
   /** Bytes a request may have, where the usual 256 KiB are not enough. */
   readonly largest?: number
   run(input: Input, world: World): Promise<Output>
+  /** The same answer as JSON text, where the store keeps it ready: megabytes are then not read and written again. */
+  text?(input: Input, world: World): Promise<string>
   /** True when the answer tells of a conflict: it is then given with 409. */
   conflict?(output: Output): boolean
 }

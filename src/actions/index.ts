@@ -1,5 +1,7 @@
 import type { Action } from './action.ts'
 import { acceptEntries } from './journal/accept-entries.ts'
+import { readCase } from './journal/read-case.ts'
+import { readLists } from './journal/read-lists.ts'
 import { changePassword } from './people/change-password.ts'
 import { endSession } from './people/end-session.ts'
 import { listDevices } from './people/list-devices.ts'
@@ -7,6 +9,8 @@ import { listPeople } from './people/list-people.ts'
 import { openClinic } from './people/open-clinic.ts'
 import { putAccount } from './people/put-account.ts'
 import { putPerson } from './people/put-person.ts'
+import { putRow } from './people/put-row.ts'
+import { readContacts } from './people/read-contacts.ts'
 import { readFrontDoor } from './people/read-front-door.ts'
 import { readLog } from './people/read-log.ts'
 import { setLeave } from './people/set-leave.ts'
@@ -15,6 +19,7 @@ import { signIn } from './people/sign-in.ts'
 import { signOut } from './people/sign-out.ts'
 import { switchPerson } from './people/switch-person.ts'
 import { whoAmI } from './people/who-am-i.ts'
+import { readTray } from './tray/read-tray.ts'
 
 /** What a person can do with the clinic's data, sorted by name; the server offers every one. */
 export const actions: readonly Action[] = [
@@ -26,8 +31,13 @@ export const actions: readonly Action[] = [
   openClinic,
   putAccount,
   putPerson,
+  putRow,
+  readCase,
+  readContacts,
   readFrontDoor,
+  readLists,
   readLog,
+  readTray,
   setLeave,
   setPin,
   signIn,

@@ -64,10 +64,10 @@ export type ListTexts = {
   readonly version: number
   /** The streams whose rows these are; null: these are all rows there are. */
   readonly changed: readonly string[] | null
-  /** One text per stream: its `OwedInList` rows separated by commas. In no order. */
-  readonly owed: readonly string[]
-  /** One text per case: its `CaseInList` row. In no order. */
-  readonly cases: readonly string[]
+  /** `OwedInList` rows in JSON, separated by commas, in no order. */
+  readonly owed: string
+  /** `CaseInList` rows in JSON, separated by commas, in no order. */
+  readonly cases: string
 }
 
 export type Projection = { readonly owed: readonly OwedRow[]; readonly row: CaseRow | null }
@@ -82,7 +82,7 @@ export type Projected = {
   readonly linked: readonly StoredEntry[]
   /** What was kept aside under the id of an entry of this stream. */
   readonly keptAside: readonly KeptAside[]
-  /** The clinic's registers, every revision. */
+  /** The clinic's registers, every revision; without the contacts, of whom there are thousands and no list depends on them. */
   readonly rows: readonly RegisterRow[]
 }
 

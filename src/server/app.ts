@@ -4,11 +4,17 @@ import { secureHeaders } from 'hono/secure-headers'
 import type { World } from '#actions/action.ts'
 import type { Accounts } from '#actions/people/accounts.ts'
 import type { Clock, Store } from '#actions/store.ts'
+import { type Connecting, offerConnect } from './connect/offer-connect.ts'
+import type { Live } from './live.ts'
 import { offerActions } from './offer-actions.ts'
+import { fileHeaders, offerFiles } from './offer-files.ts'
+import { offerLive } from './offer-live.ts'
+import { offerWeb } from './offer-web.ts'
 import { openApi } from './openapi.ts'
 import { answerError, problem } from './problem.ts'
 import { onlySameHouse } from './same-house.ts'
-import { worldMaker } from './world.ts'
+import type { WebFile } from './web-files.ts'
+import { connectionOf, worldMaker } from './world.ts'
 
 export type AppParts = Pick<World, 'secrets' | 'firstCode' | 'invented'> & {
   readonly store: Store
@@ -19,14 +25,20 @@ export type AppParts = Pick<World, 'secrets' | 'firstCode' | 'invented'> & {
   /** Further names this server goes by, beside addresses and names of the house. */
   readonly names: readonly string[]
   readonly log: (line: string) => void
+  readonly live: Live
+  /** The built screens; undefined when they are not built. */
+  readonly web: ReadonlyMap<string, WebFile> | undefined
+  /** What the page for connecting a tablet says of this server. */
+  readonly connecting: Pick<Connecting, 'addresses' | 'tls' | 'here'>
 }
 
 /** The program as HTTP: health, and every action by its name. Holds no rule of its own. */
 export function app(parts: AppParts): Hono {
-  const { store, about, log, names } = parts
+  const { store, about, log, names, live, web, connecting } = parts
   const app = new Hono()
   const worldOf = worldMaker(parts)
   app.use(writtenDown(log))
+  app.use('/api/files/*', fileHeaders)
   app.use(secureHeaders(headers))
   app.use(onlySameHouse(names))
   app.use('/api/*', async (c, next) => {
@@ -37,6 +49,10 @@ export function app(parts: AppParts): Hono {
   app.get('/api/health', async (c) => c.json({ ...about, clinics: (await store.clinics()).length }))
   app.get('/api/openapi.json', (c) => c.json(openApi(about.version)))
   offerActions(app, worldOf)
+  offerFiles(app, worldOf)
+  offerLive(app, worldOf, live)
+  offerConnect(app, { ...connecting, modeOf: connectionOf, files: web })
+  offerWeb(app, web)
 
   app.notFound((c) => c.json(problem('not-found', '', `There is nothing at ${c.req.method} ${c.req.path}.`), 404))
   app.onError((error, c) => answerError(error, c, log))

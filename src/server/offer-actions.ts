@@ -15,7 +15,9 @@ export function offerActions(app: Hono, worldOf: MakeWorld): void {
     app.post(`/api/actions/${action.name}`, limitedTo(action.largest ?? usualLargest), async (c) => {
       const world = await worldOf(c, action)
       refuseUnlessMay(action, world)
-      const output = await action.run(readInput(action.input, await jsonOf(c)), world)
+      const input = readInput(action.input, await jsonOf(c))
+      if (action.text) return c.body(await action.text(input, world), 200, { 'content-type': 'application/json' })
+      const output = await action.run(input, world)
       return c.json(output as object, action.conflict?.(output) ? 409 : 200)
     })
   }

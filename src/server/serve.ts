@@ -1,4 +1,3 @@
-import { createServer, type Server } from 'node:http'
 import { getRequestListener } from '@hono/node-server'
 import type { Clock, Projector, Store } from '#actions/store.ts'
 import { demoCases, demoClinic, demoFile } from '#demo/index.ts'
@@ -7,8 +6,13 @@ import { schemaVersion } from '#storage/migrate.ts'
 import { openPostgres } from '#storage/postgres/open.ts'
 import { openLockedFolder } from '#storage/sqlite/open.ts'
 import packageFile from '../../package.json' with { type: 'json' }
+import { type Addresses, addressesOf } from './addresses.ts'
 import { app } from './app.ts'
+import { closeDoors, type Doors, openDoors, portOf } from './doors.ts'
+import { Live } from './live.ts'
 import { FirstRunCode, secretsOfThisMachine } from './secrets.ts'
+import type { TlsOptions } from './tls/secure-server.ts'
+import { readWebFiles } from './web-files.ts'
 
 export type ServeOptions = {
   /** The data folder of the embedded store; ignored when a database is given. */
@@ -24,42 +28,72 @@ export type ServeOptions = {
   readonly host?: string
   /** Names of this server beside addresses and names of the house, such as ears.clinic.example. */
   readonly names?: readonly string[]
+  /** The folder of the built screens. */
+  readonly web?: string
+  /** Opens a second, encrypted door at the next port (any free one beside port 0). */
+  readonly tls?: TlsOptions
   readonly log?: (line: string) => void
 }
+
+type Plugged = ServeOptions & { readonly clock: Clock }
 
 export type Serving = {
   readonly url: string
   readonly store: OpenStore
   /** Opens the clinic once, while there is no account; null afterwards. */
   readonly firstCode: string | null
+  readonly addresses: Addresses
+  /** Of the clinic's own certificate authority; null without one. */
+  readonly fingerprint: string | null
   /** Answers what has begun, then closes the store and frees the folder. */
   readonly close: () => Promise<void>
 }
 
 /** Opens the store and serves it. Plug in here, nowhere else. */
 export async function serve(options: ServeOptions): Promise<Serving> {
-  const { port, project, host, names = [], log = logLine, clock = machineClock, ...where } = options
+  const { project, clock = machineClock, ...where } = options
   const { store, kind } = await openStore(project, where)
-  const about = { version: packageFile.version, store: kind, schema: schemaVersion }
-  const firstCode = new FirstRunCode()
-  const plugged = {
-    store,
-    accounts: store.accounts,
-    clock,
-    secrets: secretsOfThisMachine(),
-    firstCode,
-    invented,
-  }
-  const server = createServer(getRequestListener(app({ ...plugged, about, names, log }).fetch))
   try {
-    await listen(server, port, host)
-    const address = server.address()
-    const at = typeof address === 'object' && address ? address.port : port
-    const code = (await store.accounts.any()) ? null : firstCode.text
-    return { url: `http://127.0.0.1:${at}`, store, firstCode: code, close: once(() => stop(server, store)) }
+    return await serveStore(store, kind, { ...options, clock })
   } catch (error) {
     await store.close()
     throw error
+  }
+}
+
+async function serveStore(store: OpenStore, kind: 'sqlite' | 'postgres', options: Plugged): Promise<Serving> {
+  const { port, host, clock, names = [], log = logLine, web } = options
+  const firstCode = new FirstRunCode()
+  const live = await Live.open(store)
+  const listener = getRequestListener(
+    app({
+      store,
+      accounts: store.accounts,
+      clock,
+      secrets: secretsOfThisMachine(),
+      firstCode,
+      invented,
+      about: { version: packageFile.version, store: kind, schema: schemaVersion },
+      names,
+      log,
+      live,
+      web: web === undefined ? undefined : readWebFiles(web),
+      connecting: {
+        addresses: () => addresses(),
+        tls: () => doors.secure?.tls(),
+        here: () => `http://localhost:${portOf(doors.plain)}/connect`,
+      },
+    }).fetch,
+  )
+  const doors = await openDoors(listener, { port, host, clock, log, tls: options.tls })
+  const addresses = () => addressesOf(host, portOf(doors.plain), doors.secure && portOf(doors.secure.server))
+  return {
+    url: `http://127.0.0.1:${portOf(doors.plain)}`,
+    store,
+    firstCode: (await store.accounts.any()) ? null : firstCode.text,
+    addresses: addresses(),
+    fingerprint: doors.secure?.tls().authority?.fingerprint ?? null,
+    close: once(() => stop(doors, live, store)),
   }
 }
 
@@ -74,13 +108,6 @@ async function openStore(
   if (!dataDir) throw new Error('The server needs a data folder or a database.')
   const options = leaveFreeBytes === undefined ? { project } : { project, leaveFreeBytes }
   return { store: await openLockedFolder(dataDir, options), kind: 'sqlite' }
-}
-
-function listen(server: Server, port: number, host: string | undefined): Promise<void> {
-  return new Promise((resolve, reject) => {
-    server.once('error', reject)
-    server.listen(host === undefined ? { port } : { port, host }, resolve)
-  })
 }
 
 /** Ends the process cleanly when it is asked to end; a second signal while it is closing ends it at once. */
@@ -98,13 +125,10 @@ export function endOnSignals(serving: Serving): void {
   }
 }
 
-async function stop(server: Server, store: Store): Promise<void> {
-  const ended = new Promise((resolve) => server.close(resolve))
-  server.closeIdleConnections()
-  // Whoever keeps a request open for longer sends it again: what was acknowledged is on disk.
-  const patience = setTimeout(() => server.closeAllConnections(), 5_000)
-  await ended
-  clearTimeout(patience)
+async function stop(doors: Doors, live: Live, store: Store): Promise<void> {
+  // A screen that listens would hold the server open for ever; it is sent away and comes again.
+  live.close()
+  await closeDoors(doors)
   await store.close()
 }
 

@@ -506,8 +506,8 @@ export function storeContract(name: string, start: () => Promise<StoreUnderTest>
       const owner = { register: 'contact', id: 'c1', by: 'person-desk', at: receivedAt } as const
       const lists = async (since: number | null) => {
         const { owed, cases, ...rest } = await store.lists(name, since)
-        const read = (texts: readonly string[]) => JSON.parse(`[${texts.join(',')}]`) as { stream: string }[]
-        const ordered = (texts: readonly string[]) => read(texts).sort((a, b) => (a.stream < b.stream ? -1 : 1))
+        const read = (text: string) => JSON.parse(`[${text}]`) as { stream: string }[]
+        const ordered = (text: string) => read(text).sort((a, b) => (a.stream < b.stream ? -1 : 1))
         return { ...rest, owed: ordered(owed) as OwedInList[], cases: ordered(cases) as CaseInList[] }
       }
       expect(await lists(null)).toEqual({ version: 0, changed: null, owed: [], cases: [] })

@@ -6,6 +6,7 @@ import {
   type Projected,
   type Projection,
   type Projector,
+  type RegisterName,
   type RegisterRow,
   StoreError,
 } from '#actions/store.ts'
@@ -118,9 +119,9 @@ class StreamReader {
     return last?.received_at ?? ''
   }
 
-  /** The registers, read once. */
+  /** The registers that lists depend on, read once. */
   async rows(): Promise<RegisterRow[]> {
-    this.#rows ??= await registersIn(this.tx, this.clinic)
+    this.#rows ??= await registersIn(this.tx, this.clinic, { without: 'contact' })
     return this.#rows
   }
 
@@ -173,14 +174,14 @@ export async function keptAsideOf(
   return rows.map(({ id, received_at, text }) => ({ id, receivedAt: received_at, text }))
 }
 
-/** Every revision of every register of the clinic, in one fixed order. */
-export async function registersIn(db: Kysely<Tables>, clinic: string): Promise<RegisterRow[]> {
-  const rows = await db
-    .selectFrom('register_rows')
-    .selectAll()
-    .where('clinic', '=', clinic)
-    .orderBy('revision')
-    .execute()
+/** Every revision of every register of the clinic, perhaps without one of them, in one fixed order. */
+export async function registersIn(
+  db: Kysely<Tables>,
+  clinic: string,
+  { without }: { readonly without?: RegisterName } = {},
+): Promise<RegisterRow[]> {
+  const all = db.selectFrom('register_rows').selectAll().where('clinic', '=', clinic)
+  const rows = await (without === undefined ? all : all.where('register', '<>', without)).orderBy('revision').execute()
   const key = (row: RegisterRow) => `${row.register} ${row.id}`
   return rows
     .map(({ register, id, revision, body, written_by, written_at }): RegisterRow => {

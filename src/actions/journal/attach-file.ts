@@ -5,7 +5,7 @@ import { fill } from '#core/outcome/finding.ts'
 import { InputError } from '../input.ts'
 import type { Store } from '../store.ts'
 
-const largest = 40 * 1024 * 1024
+export const largestFile = 40 * 1024 * 1024
 
 /**
  * Takes a picture or paper in: location data is taken out first, then it is named by the hash of what is left.
@@ -17,7 +17,7 @@ export async function attachFile(
 ): Promise<{ readonly hash: string; readonly bytes: number }> {
   const { clinic, mediaType, bytes } = input
   if (bytes.length === 0) throw new InputError('empty', 'bytes', 'The file is empty; send it again.')
-  if (bytes.length > largest)
+  if (bytes.length > largestFile)
     throw new InputError('too-large', 'bytes', 'The file is larger than 40 MiB; send a smaller picture.')
   const clean = stripLocation(bytes, mediaType)
   if (clean.kind === 'refusal') {

@@ -1,0 +1,32 @@
+import { networkInterfaces } from 'node:os'
+import { machineNames } from './tls/machine-names.ts'
+
+/** What to type to reach this server, without and with encryption; the most useful first. */
+export type Addresses = { readonly plain: readonly string[]; readonly encrypted: readonly string[] }
+
+/** Bridges of programs on this machine itself: no tablet is behind them. */
+const notOfTheClinic = /^(docker|br-|veth|virbr|podman|cni|lxc)/
+
+/** The addresses of this machine in the clinic network, or only its own when it listens to nobody else. */
+export function addressesOf(host: string | undefined, port: number, securePort: number | undefined): Addresses {
+  const places = isLoopback(host) ? ['localhost'] : placesOf(host)
+  return {
+    plain: places.map((place) => `http://${place}:${port}`),
+    encrypted: securePort === undefined ? [] : places.map((place) => `https://${place}:${securePort}`),
+  }
+}
+
+function isLoopback(host: string | undefined): boolean {
+  return host !== undefined && /^(127\.|::1$|localhost$)/.test(host)
+}
+
+function placesOf(host: string | undefined): string[] {
+  if (host !== undefined && !/^(0\.0\.0\.0|::)$/.test(host)) return [host.includes(':') ? `[${host}]` : host]
+  const own = Object.entries(networkInterfaces())
+    .filter(([name]) => !notOfTheClinic.test(name))
+    .flatMap(([, all]) => all ?? [])
+    .filter(({ internal, family }) => !internal && family === 'IPv4')
+    .map(({ address }) => address)
+  const names = machineNames().names.filter((name) => name.endsWith('.local'))
+  return [...own, ...names, 'localhost']
+}
