@@ -8,8 +8,8 @@ export const agreement = {
   writtenBy: ['surgeon'],
   amendable: true,
   sections: [
-    { id: 'plan', fields: ['plan.ears', 'plan.surgeon', 'plan.ceiling', 'plan.leaflet', 'plan.language'] },
-    { id: 'costs', fields: ['estimate.low', 'estimate.high'] },
+    { id: 'plan', fields: ['plan.ears', 'plan.surgeon', 'plan.leaflet', 'plan.language'] },
+    { id: 'costs', fields: ['estimate.low', 'estimate.high', 'plan.ceiling'] },
     { id: 'limits', fields: ['resuscitate', 'mayExtend', 'photographs'] },
     { id: 'taught', fields: ['teachBack', 'explainedBy'] },
     { id: 'consent', fields: ['consentBy', 'authority'] },

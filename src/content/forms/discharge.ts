@@ -9,13 +9,12 @@ export const discharge = {
   amendable: true,
   sections: [
     { id: 'medicines', fields: ['medicines'] },
-    { id: 'care', fields: ['collarUntil', 'sutures', 'food', 'rest', 'eyeCare'] },
-    { id: 'visit', fields: ['nextVisit'] },
+    { id: 'care', fields: ['collarUntil', 'sutures', 'food', 'rest', 'eyeCare', 'nextVisit'] },
     { id: 'taught', fields: ['taught', 'taughtBy'] },
   ],
   fields: {
     medicines: { blank: 'none' },
-    'medicines.drug': { register: 'drug' },
+    'medicines.drug': { register: 'drug', free: true },
     taught: { control: 'rows', rows: 'some' },
     taughtBy: { register: 'person' },
   },

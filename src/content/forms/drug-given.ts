@@ -13,5 +13,5 @@ export const drugGiven = {
     { id: 'dose', fields: ['amount', 'volume', 'route', 'site'] },
     { id: 'supply', fields: ['line', 'batch', 'ampoule'] },
   ],
-  fields: { drug: { register: 'drug' }, use: { options: uses }, route: { options: routes } },
+  fields: { drug: { register: 'drug', free: true }, use: { options: uses }, route: { options: routes } },
 } as const satisfies FormArrangement

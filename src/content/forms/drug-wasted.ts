@@ -8,5 +8,5 @@ export const drugWasted = {
   writtenBy: ['anaesthetist', 'nurse'],
   amendable: true,
   sections: [{ id: 'waste', fields: ['drug', 'amount', 'ampoule', 'because', 'witness'] }],
-  fields: { drug: { register: 'drug' }, witness: { register: 'person', blank: 'none' } },
+  fields: { drug: { register: 'drug', free: true }, witness: { register: 'person', blank: 'none' } },
 } as const satisfies FormArrangement

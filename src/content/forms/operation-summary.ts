@@ -19,5 +19,7 @@ export const operationSummary = {
     assistant: { register: 'person' },
     anaesthetist: { register: 'person' },
     complications: { blank: 'none' },
+    incisionAt: { now: true },
+    closedAt: { now: true },
   },
 } as const satisfies FormArrangement

@@ -40,6 +40,8 @@ export type FieldArrangement = {
   readonly blank?: Exclude<Blank, 'required'>
   /** What the id points to. */
   readonly register?: Register
+  /** A name that the register does not hold may be written as well. */
+  readonly free?: true
   /** The kinds of entries the id may point to. */
   readonly entries?: readonly KindName[]
   /** The words a free text is chosen from. */
@@ -50,6 +52,8 @@ export type FieldArrangement = {
   readonly otherwise?: string
   /** The unit, when the answer of another field of the same group settles it. */
   readonly unitBy?: { readonly field: string; readonly units: Readonly<Record<string, Unit>> }
+  /** Often the present moment: it can be filled in with one tap. */
+  readonly now?: true
   /** The order of the fields of a group or of the groups of a list, when it is not that of the schema. */
   readonly order?: readonly string[]
   /** For `rows`: whether every row must be answered. */

@@ -5,11 +5,11 @@ import { sayMoment } from '#core/time/moment.ts'
 import type { Unit } from '#core/units/unit.ts'
 import { unitWord } from '#core/units/unit-words.ts'
 import type { Draft } from './draft.ts'
-import { emptyGroup } from './empty-draft.ts'
 import type { Control, Field } from './field.ts'
 import type { Form } from './form.ts'
 import { readGroup } from './read-field.ts'
 import type { Place } from './refusal.ts'
+import { unitOf } from './unit-of.ts'
 
 /**
  * The draft of a body that is to be amended: every answer as a person would have typed it. What a text alone cannot
@@ -58,7 +58,7 @@ function draftOfField(field: Field, body: Members, place: Place): Draft {
     case 'plan-fingerprint':
       return { text: fingerprintOf(body.plan as unknown as AgreedPlan), stands: value }
     default:
-      return textOf(control, value, field, body, place)
+      return textOf(control, value, body, place)
   }
 }
 
@@ -67,19 +67,20 @@ function noneDraft({ blank, control }: Field): Draft {
   return blank === 'optional' && control.kind !== 'group' ? '' : null
 }
 
-function textOf(control: Control, value: Json, _: Field, body: Members, { decimalMark }: Place): string {
-  const decimal = (text: Json | undefined) => String(text).replace('.', decimalMark)
+function textOf(control: Control, value: Json, body: Members, place: Place): string {
+  const decimal = (text: Json | undefined) => String(text).replace('.', place.decimalMark)
   switch (control.kind) {
     case 'quantity': {
       const { value: digits, unit } = value as { value: string; unit: Unit }
-      return `${decimal(digits)} ${unitWord(unit)}`
+      const beside = unitOf(control, body)
+      return unit === beside ? decimal(digits) : `${decimal(digits)} ${unitWord(unit)}`
     }
     case 'body-weight': {
       const { value: digits, unit } = (body.typed ?? value) as { value: string; unit: Unit }
       return `${decimal(digits)} ${unitWord(unit)}`
     }
     case 'money':
-      return `${decimal((value as Members).amount)} ${(value as Members).currency}`
+      return sayMoney(value as Members, place)
     case 'decimal':
       return decimal(value)
     case 'moment':
@@ -93,6 +94,12 @@ function textOf(control: Control, value: Json, _: Field, body: Members, { decima
     default:
       return String(value)
   }
+}
+
+/** The currency of the clinic stands beside the box; another one is said. */
+function sayMoney({ amount, currency }: Members, place: Place): string {
+  const digits = String(amount).replace('.', place.decimalMark)
+  return currency === place.currency ? digits : `${digits} ${currency}`
 }
 
 /** A day of the journal that the calendar does not have (30 February) is shown as it stands. */
@@ -119,9 +126,4 @@ function keptWhereNeeded(field: Field, draft: Draft, { body, plain, place }: Aro
   const read = readGroup([field], { ...(plain as object) }, '', { place, refusals: [] })
   if (canonical(read) === canonical(was)) return draft
   return { text: draft, stands: field.control.kind === 'body-weight' ? was : (body[field.name] ?? null) }
-}
-
-/** One more group for a list of a form. Example: `oneMore(linesField)`. */
-export function oneMore(field: Field): Draft {
-  return field.control.kind === 'list' ? emptyGroup(field.control.fields) : ''
 }

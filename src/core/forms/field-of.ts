@@ -20,7 +20,8 @@ export function fieldOf(name: string, at: string, schema: z.ZodType, arranged: A
   const inner = nullable ? (schema.unwrap() as z.ZodType) : schema
   const control = controlOf(at, inner, arrangement, arranged)
   const blank = arrangement.blank ?? (nullable || mayStayEmpty(control) ? 'optional' : 'required')
-  return { name, at, blank, nullable, control, shownWhen: arrangement.shownWhen, otherwise: arrangement.otherwise }
+  const { shownWhen, otherwise, now = false } = arrangement
+  return { name, at, blank, nullable, now, control, shownWhen, otherwise }
 }
 
 /** The fields of a group, in the arranged order. */
@@ -58,7 +59,8 @@ function controlOf(at: string, schema: z.ZodType, arrangement: FieldArrangement,
   if (control === 'carried' || control === 'body-weight' || control === 'plan-fingerprint' || control === 'tick')
     return { kind: control }
   if (entries) return { kind: schema instanceof z.ZodArray ? 'entries' : 'entry', kinds: entries }
-  if (register) return { kind: schema instanceof z.ZodArray ? 'many-from-register' : 'from-register', register }
+  if (register && schema instanceof z.ZodArray) return { kind: 'many-from-register', register }
+  if (register) return { kind: 'from-register', register, free: arrangement.free === true }
   if (options) return { kind: 'suggested', options }
   const known = controlOfKnown(schema)
   if (known) return known

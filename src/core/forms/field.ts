@@ -18,7 +18,8 @@ export type Control =
   | { readonly kind: 'quantity'; readonly units: readonly Unit[]; readonly unitBy: FieldArrangement['unitBy'] }
   /** Kilograms and what was typed, from one text. */
   | { readonly kind: 'body-weight' }
-  | { readonly kind: 'from-register'; readonly register: Register }
+  /** `free`: a name that the register does not hold may be written as well. */
+  | { readonly kind: 'from-register'; readonly register: Register; readonly free: boolean }
   | { readonly kind: 'many-from-register'; readonly register: Register }
   | { readonly kind: 'entry'; readonly kinds: readonly KindName[] }
   | { readonly kind: 'entries'; readonly kinds: readonly KindName[] }
@@ -51,5 +52,7 @@ export type Field = {
   readonly shownWhen: FieldArrangement['shownWhen']
   readonly otherwise: string | undefined
   readonly nullable: boolean
+  /** Often the present moment. */
+  readonly now: boolean
   readonly control: Control
 }

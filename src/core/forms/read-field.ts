@@ -1,5 +1,6 @@
 import { type AgreedPlan, fingerprintOf } from '#core/agreement/fingerprint.ts'
 import { canonical, type Json } from '#core/journal/canonical.ts'
+import type { Subject } from '#core/journal/entry.ts'
 import { never } from '#core/outcome/outcome.ts'
 import { type Draft, isKept, isRecord, textIn } from './draft.ts'
 import type { Control, Field } from './field.ts'
@@ -19,6 +20,7 @@ import {
 } from './read-leaf.ts'
 import type { FieldRefusal, FormRefusalCode, Place } from './refusal.ts'
 import { isRelevant, isUnanswered, unasked } from './relevant.ts'
+import { unitOf } from './unit-of.ts'
 
 type Members = { [key: string]: Json }
 type Reading = { readonly place: Place; readonly refusals: FieldRefusal[] }
@@ -173,15 +175,14 @@ function readChosen(control: One, text: string): LeafRead {
 
 /** The unit of a row follows from what is measured; until that is chosen the number means nothing. */
 function readQuantityOf(
-  { units, unitBy }: Extract<Control, { kind: 'quantity' }>,
+  control: Extract<Control, { kind: 'quantity' }>,
   text: string,
-  at: At,
+  { group }: At,
   place: Place,
 ): LeafRead {
-  if (!unitBy) return readQuantityText(text, units, place)
-  const unit = unitBy.units[textIn(isRecord(at.group) ? at.group[unitBy.field] : undefined)]
-  if (unit === undefined) return { kind: 'refusal', refusal: { because: 'unit-open', about: {} } }
-  return readQuantityText(text, [unit], place)
+  const unit = unitOf(control, group)
+  if (control.unitBy && unit === undefined) return { kind: 'refusal', refusal: { because: 'unit-open', about: {} } }
+  return readQuantityText(text, unit === undefined ? control.units : [unit], place)
 }
 
 function settle(read: LeafRead, field: Field, at: At, reading: Reading): Json | undefined {
@@ -243,7 +244,7 @@ function readRows(
     .map((row) => ({ [control.item]: row, [control.answer]: textIn(rows[row]) }))
 }
 
-const partsOfSubject: Readonly<Record<string, readonly string[]>> = {
+const partsOfSubject: Readonly<Record<Subject['kind'], readonly string[]>> = {
   clinic: [],
   household: ['household'],
   animal: ['animal'],
@@ -251,8 +252,12 @@ const partsOfSubject: Readonly<Record<string, readonly string[]>> = {
   operation: ['animal', 'operation'],
 }
 
+export const subjectKinds = Object.keys(partsOfSubject) as Subject['kind'][]
+
+/** What must be said besides the kind of a subject. Example: `partsOf('ear')` is `['animal', 'side']`. */
+
 export function partsOf(subjectKind: string): readonly string[] {
-  return partsOfSubject[subjectKind] ?? []
+  return (partsOfSubject as Readonly<Record<string, readonly string[]>>)[subjectKind] ?? []
 }
 
 function readSubject(field: Field, draft: Draft | undefined, at: At, reading: Reading): Json | undefined {

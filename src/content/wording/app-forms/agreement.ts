@@ -20,7 +20,7 @@ export const agreement = {
     'plan.surgeon': { label: 'Who operates' },
     'plan.ceiling': {
       label: 'Never more than this without the owner’s word',
-      help: 'For example 3400.00. Another currency is typed with it: 3400.00 EUR.',
+      help: 'Another currency is typed with the amount, for example 3400.00 EUR.',
     },
     'plan.leaflet': { label: 'Leaflet that was read', help: 'Name and version.' },
     'plan.language': { label: 'Language of the talk', help: 'As a tag, for example en.' },

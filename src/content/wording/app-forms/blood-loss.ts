@@ -3,7 +3,7 @@ import type { FormWords } from '#core/forms/words.ts'
 export const bloodLoss = {
   kind: 'blood-loss',
   purpose: 'What was in the jar and on the swabs since the last entry of this kind.',
-  sections: { jar: 'Jar and lavage', swabs: 'Swabs' },
+  sections: { jar: 'Jar and lavage', swabs: 'Swabs weighed' },
   fields: {
     jar: { label: 'Fluid in the jar' },
     lavageIn: { label: 'Lavage poured in' },

@@ -4,7 +4,7 @@ import { findingWords } from '../letter.ts'
 export const booking = {
   kind: 'booking',
   purpose: 'Opens an operation: which ear, what, when, under which agreement.',
-  sections: { operation: 'The operation', people: 'People', agreement: 'Agreement' },
+  sections: { operation: 'The operation', people: 'People', agreement: 'Under which agreement?' },
   fields: {
     side: { label: 'Side' },
     procedure: { label: 'Operation', options: findingWords.options },

@@ -3,7 +3,7 @@ import type { FormWords } from '#core/forms/words.ts'
 export const check = {
   kind: 'check',
   purpose: 'Wound, face and eye of an operated ear at one look. The same form each time.',
-  sections: { look: 'Who looked', wound: 'Wound', face: 'Face', eye: 'Eye', words: 'In words' },
+  sections: { look: 'Seen by', wound: 'Wound', face: 'Face', eye: 'Eye', words: 'Anything else' },
   fields: {
     seenBy: {
       label: 'Seen by',

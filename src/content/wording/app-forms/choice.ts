@@ -4,7 +4,7 @@ import { findingWords } from '../letter.ts'
 export const choice = {
   kind: 'choice',
   purpose: 'What was offered for this ear, what was chosen or declined and why, and what is still missing.',
-  sections: { weighing: 'For, against, missing', options: 'What was offered', session: 'One ear or both' },
+  sections: { weighing: 'For, against, missing', options: 'Options talked over', session: 'Session' },
   fields: {
     for: { label: 'Speaks for an operation', help: 'One reason on each line.' },
     against: { label: 'Speaks against, or must be known first', help: 'One reason on each line.' },

@@ -4,10 +4,10 @@ import { agreementWords } from '../papers-agreement.ts'
 export const discharge = {
   kind: 'discharge',
   purpose: 'The animal goes home: medicines, care, what the owner said back.',
-  sections: { medicines: 'Medicines for home', care: 'Care', visit: 'Next visit', taught: 'Said back' },
+  sections: { medicines: 'Medicines for home', care: 'Care', taught: 'Said back' },
   fields: {
     medicines: {
-      label: 'Medicines',
+      label: 'Medicines for home',
       none: 'no medicine to give at home',
       add: 'Add a medicine',
       item: 'Medicine {number}',

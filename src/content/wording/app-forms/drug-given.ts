@@ -8,7 +8,7 @@ export const drugGiven = {
   sections: { drug: 'Drug', dose: 'How much and where', supply: 'Plan and supply' },
   fields: {
     drug: { label: 'Drug' },
-    written: { label: 'As written on the label', help: 'When the drug is not in the list.' },
+    written: { label: 'As written on the label', help: 'When the name on the label is another one.' },
     use: { label: 'Purpose', options: doseSheetWords.uses },
     amount: { label: 'Amount given', help: 'With its unit, for example 8 mg or 1.5 mL.' },
     volume: { label: 'Volume given' },

@@ -5,7 +5,7 @@ import { plateInEnglish } from '../plate.ts'
 export const earFindings = {
   kind: 'ear-findings',
   purpose: 'One ear, felt and seen. Look at both ears, also when only one is ill.',
-  sections: { look: 'Examined', feel: 'Felt', see: 'Seen', 'otis-3': 'OTIS-3', words: 'In words' },
+  sections: { look: 'Examined', feel: 'Felt', see: 'Seen', 'otis-3': 'OTIS-3', words: 'Anything else' },
   fields: {
     examined: {
       label: 'The animal was',

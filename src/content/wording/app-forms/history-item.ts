@@ -3,7 +3,7 @@ import type { FormWords } from '#core/forms/words.ts'
 export const historyItem = {
   kind: 'history-item',
   purpose: 'One dated thing of the past. Write one entry for each.',
-  sections: { what: 'What', when: 'When', source: 'From whom' },
+  sections: { what: 'What', when: 'When', source: 'Who says so?' },
   fields: {
     topic: {
       label: 'About',

@@ -3,7 +3,7 @@ import type { FormWords } from '#core/forms/words.ts'
 export const household = {
   kind: 'household',
   purpose: 'The people around the animal: who decides, who pays, who nurses at home.',
-  sections: { contacts: 'People', home: 'At home' },
+  sections: { contacts: 'People of this household', home: 'At home' },
   fields: {
     contacts: { label: 'People of this household', add: 'Add a person', item: 'Person {number}' },
     'contacts.contact': { label: 'Who' },

@@ -4,7 +4,7 @@ import { plateInEnglish } from '../plate.ts'
 export const imaging = {
   kind: 'imaging',
   purpose: 'A scan or radiograph, as its report says it, per ear.',
-  sections: { study: 'The study', ears: 'What the report says', words: 'In words' },
+  sections: { study: 'The study', ears: 'What the report says', words: 'The report in short' },
   fields: {
     modality: { label: 'Study', options: { CT: 'CT', MRI: 'MRI', radiographs: 'radiographs' } },
     study: { label: 'Number of the study', help: 'As the images carry it. Leave empty when there is none.' },

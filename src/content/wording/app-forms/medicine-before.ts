@@ -3,7 +3,7 @@ import type { FormWords } from '#core/forms/words.ts'
 export const medicineBefore = {
   kind: 'medicine-before',
   purpose: 'One medicine given before us. When it stopped decides what may be given now.',
-  sections: { medicine: 'The medicine', when: 'When', effect: 'Effect' },
+  sections: { medicine: 'The medicine', when: 'When', effect: 'What it did' },
   fields: {
     written: { label: 'As written on the box or letter', help: 'For example: Prednisolone 5 mg tablets.' },
     substance: {

@@ -3,7 +3,7 @@ import type { FormWords } from '#core/forms/words.ts'
 export const observation = {
   kind: 'observation',
   purpose: 'What was measured at one moment. A wrong reading is marked, never deleted.',
-  sections: { where: 'Where, and first events', values: 'Measured', pain: 'Pain', words: 'In words' },
+  sections: { where: 'Where, and first events', values: 'Values', pain: 'Pain score', words: 'What was seen or done' },
   fields: {
     where: { label: 'Where', options: { theatre: 'theatre', recovery: 'recovery', ward: 'ward' } },
     first: {

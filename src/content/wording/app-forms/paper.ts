@@ -1,23 +1,12 @@
 import type { FormWords } from '#core/forms/words.ts'
+import { trayInEnglish } from '../app-tray.ts'
 
 export const paper = {
   kind: 'paper',
   purpose: 'A paper filed to the animal or ear it belongs to.',
   sections: { paper: 'The paper' },
   fields: {
-    what: {
-      label: 'What it is',
-      options: {
-        'referral-letter': 'referral letter',
-        'laboratory-report': 'laboratory report',
-        'pathology-report': 'pathology report',
-        'imaging-report': 'report of a scan or radiograph',
-        'medicine-list': 'list of medicines',
-        insurance: 'insurance',
-        'signed-form': 'signed form',
-        other: 'something else',
-      },
-    },
+    what: { label: 'What it is', options: trayInEnglish.papers },
     title: { label: 'Title' },
     dated: { label: 'Date on the paper', help: 'As it gives itself: 14 January 2026.' },
     from: { label: 'From' },

@@ -4,7 +4,7 @@ export const referral = {
   kind: 'referral',
   purpose: 'The first call: what was said, how urgent it is and why in words.',
   sections: {
-    caller: 'Who is calling',
+    caller: 'The call',
     'red-flags': 'Red flags',
     safety: 'Before the visit',
     urgency: 'How urgent, and why',

@@ -4,7 +4,7 @@ import { specimenWords } from '../report.ts'
 export const specimenResult = {
   kind: 'specimen-result',
   purpose: 'What the laboratory wrote, raw. Reading and deciding is another entry.',
-  sections: { report: 'The report', isolates: 'What grew', words: 'In words' },
+  sections: { report: 'The report', isolates: 'What grew', words: 'Text of the report' },
   fields: {
     specimen: { label: 'Which specimen?' },
     status: { label: 'Report', options: specimenWords.status },

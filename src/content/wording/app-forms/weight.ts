@@ -8,7 +8,7 @@ export const weight = {
     weight: { label: 'Weight with its unit', help: 'For example 12.4 kg or 27 lb. The unit is never guessed.' },
     how: {
       label: 'How do we know?',
-      options: { scale: 'our scale, today', estimated: 'estimated', reported: 'reported by somebody' },
+      options: { scale: 'on the scale', estimated: 'estimated', reported: 'reported by somebody' },
     },
     bodyCondition: { label: 'Body condition, 1 thin to 9 fat', none: 'not assessed' },
   },

@@ -1,0 +1,64 @@
+import { useEffect, useRef } from 'react'
+import { formsInEnglish } from '#content/wording/app-form-words.ts'
+import type { FieldRefusal } from '#core/forms/refusal.ts'
+import type { FormWords } from '#core/forms/words.ts'
+import { fill } from '#core/outcome/finding.ts'
+import styles from './forms.module.css'
+import { lineOfRefusal, summed } from './say-refusal.ts'
+import { idOf } from './scope.ts'
+
+/** The refusals of one form on the page; of a pair each ear is one. */
+export type Refused = {
+  readonly prefix: string
+  readonly words: FormWords
+  readonly side: string | null
+  readonly refusals: readonly FieldRefusal[]
+}
+
+/** What is missing, above the form, each line leading to its field. It takes the focus when the form was refused. */
+export function ErrorSummary({ refused }: { readonly refused: readonly Refused[] }) {
+  const box = useRef<HTMLElement>(null)
+  const count = refused.reduce((sum, { refusals }) => sum + refusals.length, 0)
+  const lists = refused.map(({ refusals }) => refusals)
+  useEffect(() => {
+    if (lists.some((list) => list.length > 0)) box.current?.focus()
+    // biome-ignore lint/correctness/useExhaustiveDependencies: a new list of refusals is a new answer to "save"
+  }, lists)
+  if (count === 0) return null
+  const { title } = formsInEnglish.errors
+  const heading = `${refused[0]?.prefix ?? ''}-errors`
+  return (
+    <section className={styles.summary} aria-labelledby={heading} tabIndex={-1} ref={box}>
+      <h3 id={heading}>{count === 1 ? title.one : fill(title.many, { count: String(count) })}</h3>
+      <ul>
+        {refused.flatMap(({ prefix, words, side, refusals }) =>
+          summed(refusals).map((refusal) => (
+            <li key={`${prefix}-${refusal.path}`}>
+              <a
+                href={`#${idOf({ prefix }, refusal.path)}`}
+                onClick={(event) => {
+                  event.preventDefault()
+                  focusAt(prefix, refusal.path)
+                }}
+              >
+                {lineOfRefusal(refusal, words, side)}
+              </a>
+            </li>
+          )),
+        )}
+      </ul>
+    </section>
+  )
+}
+
+/** The control of a path, or the nearest one around it. */
+function focusAt(prefix: string, path: string): void {
+  const steps = path.split('.')
+  for (let length = steps.length; length > 0; length -= 1) {
+    const control = document.getElementById(idOf({ prefix }, steps.slice(0, length).join('.')))
+    if (!control) continue
+    control.focus()
+    control.scrollIntoView({ block: 'center' })
+    return
+  }
+}
