@@ -1,9 +1,6 @@
 import { type Context, Hono } from 'hono'
 import { matchedRoutes } from 'hono/route'
 import { secureHeaders } from 'hono/secure-headers'
-import type { World } from '#actions/action.ts'
-import type { Accounts } from '#actions/people/accounts.ts'
-import type { Clock, Store } from '#actions/store.ts'
 import { type Connecting, offerConnect } from './connect/offer-connect.ts'
 import type { Live } from './live.ts'
 import { offerActions } from './offer-actions.ts'
@@ -14,14 +11,12 @@ import { openApi } from './openapi.ts'
 import { answerError, problem } from './problem.ts'
 import { onlySameHouse } from './same-house.ts'
 import type { WebFile } from './web-files.ts'
-import { connectionOf, worldMaker } from './world.ts'
+import { connectionOf, type WorldParts, worldMaker } from './world.ts'
 
-export type AppParts = Pick<World, 'secrets' | 'firstCode' | 'invented'> & {
-  readonly store: Store
-  readonly accounts: Accounts
-  readonly clock: Clock
+export type AppParts = {
+  readonly world: WorldParts
   /** What health tells: which program and which store this is. */
-  readonly about: { readonly version: string; readonly store: 'sqlite' | 'postgres'; readonly schema: number }
+  readonly about: { readonly store: 'sqlite' | 'postgres'; readonly schema: number }
   /** Further names this server goes by, beside addresses and names of the house. */
   readonly names: readonly string[]
   readonly log: (line: string) => void
@@ -33,10 +28,10 @@ export type AppParts = Pick<World, 'secrets' | 'firstCode' | 'invented'> & {
 }
 
 /** The program as HTTP: health, and every action by its name. Holds no rule of its own. */
-export function app(parts: AppParts): Hono {
-  const { store, about, log, names, live, web, connecting } = parts
+export function app({ world, about, log, names, live, web, connecting }: AppParts): Hono {
   const app = new Hono()
-  const worldOf = worldMaker(parts)
+  const worldOf = worldMaker(world)
+  const { store, version } = world
   app.use(writtenDown(log))
   app.use('/api/files/*', fileHeaders)
   app.use(secureHeaders(headers))
@@ -46,8 +41,8 @@ export function app(parts: AppParts): Hono {
     if (!c.res.headers.has('cache-control')) c.header('cache-control', 'no-store')
   })
 
-  app.get('/api/health', async (c) => c.json({ ...about, clinics: (await store.clinics()).length }))
-  app.get('/api/openapi.json', (c) => c.json(openApi(about.version)))
+  app.get('/api/health', async (c) => c.json({ version, ...about, clinics: (await store.clinics()).length }))
+  app.get('/api/openapi.json', (c) => c.json(openApi(version)))
   offerActions(app, worldOf)
   offerFiles(app, worldOf)
   offerLive(app, worldOf, live)

@@ -67,13 +67,16 @@ async function serveStore(store: OpenStore, kind: 'sqlite' | 'postgres', options
   const live = await Live.open(store)
   const listener = getRequestListener(
     app({
-      store,
-      accounts: store.accounts,
-      clock,
-      secrets: secretsOfThisMachine(),
-      firstCode,
-      invented,
-      about: { version: packageFile.version, store: kind, schema: schemaVersion },
+      world: {
+        store,
+        accounts: store.accounts,
+        clock,
+        secrets: secretsOfThisMachine(),
+        firstCode,
+        invented,
+        version: packageFile.version,
+      },
+      about: { store: kind, schema: schemaVersion },
       names,
       log,
       live,

@@ -3,22 +3,24 @@ import type { Context } from 'hono'
 import { deleteCookie, getCookie, setCookie } from 'hono/cookie'
 import type { Action, Door, World } from '#actions/action.ts'
 import { callerOf } from '#actions/people/caller.ts'
-import type { AppParts } from './app.ts'
 
 const cookieName = 'quiet-ear-session'
 
 /** For the request of an action, or of anything else for people who are signed in. */
 export type MakeWorld = (c: Context, action?: Pick<Action, 'may' | 'ofDevice'>) => Promise<World>
 
+/** What every request finds plugged in. */
+export type WorldParts = Pick<World, 'store' | 'accounts' | 'clock' | 'secrets' | 'firstCode' | 'invented' | 'version'>
+
 /** Makes the world of one request: who asks, through which door, and everything an action may touch. */
-export function worldMaker({ about, store, accounts, clock, secrets, firstCode, invented }: AppParts): MakeWorld {
-  const parts = { store, accounts, clock, secrets, firstCode, invented }
+export function worldMaker(parts: WorldParts): MakeWorld {
+  const { store, accounts, clock } = parts
   return async (c, { may, ofDevice } = { may: 'signed-in' }) => {
     const door = doorOf(c)
     const named = may === 'anyone' || ofDevice ? undefined : c.req.header('x-quiet-ear-person')
     const who = await callerOf({ store, accounts, clock }, door.token, named)
     const clinic = who ? who.clinic : await onlyOf(await store.clinics())
-    return { ...parts, version: about.version, door, clinic, caller: who?.caller ?? null }
+    return { ...parts, door, clinic, caller: who?.caller ?? null }
   }
 }
 
