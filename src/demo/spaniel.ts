@@ -2,6 +2,7 @@ import { fingerprintOf } from '#core/agreement/fingerprint.ts'
 import type { Subject } from '#core/journal/entry.ts'
 import type { BodyOf } from '#core/journal/fold.ts'
 import { Chart, moment } from './chart.ts'
+import { tansysDrawing } from './drawing.ts'
 import { demoClinic, staff, zone } from './practice.ts'
 import { giver, mg, mL, planAndCheck, stamp, writeCheck } from './writers.ts'
 
@@ -27,7 +28,13 @@ export function tansy(): Chart {
   ward(chart)
   results(chart)
   year(chart)
+  drawnForOwner(chart)
   return chart
+}
+
+/** Drawn at the table while the operation was explained; written after the rest, so that no other entry gets another id. */
+function drawnForOwner(chart: Chart): void {
+  chart.write('plate-drawing', { at: '2025-02-25 15:20', by: holm, subject: left }, tansysDrawing)
 }
 
 function referral(chart: Chart): void {

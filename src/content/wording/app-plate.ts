@@ -115,17 +115,6 @@ export const plateOnScreen = {
     takenBack: 'The last one was taken back.',
     cleared: 'Everything drawn was cleared.',
   },
-  kept: {
-    caption: '{title}. Drawn on the {side} ear by {person}, {date}, for {drawnFor}.',
-    untitled: 'Drawing',
-    watched: 'Watched by {people}.',
-    for: { owner: 'the owner', team: 'the team', record: 'the record' },
-    doubts: {
-      'other-side': 'Drawn on the {drawn} ear and filed to the {filed} ear: a person has to settle which is right.',
-      'other-plate':
-        'Drawn on plate {drawn} and shown on plate {shown}: the printed lines may lie a little elsewhere than they did.',
-    },
-  },
 } as const
 
 /** One sentence for each answer of each sign that is pinned to the plate. No sentence calls normal what nobody looked at. */

@@ -52,6 +52,7 @@ export const agreementWords = {
     regrowth: 'that it can grow back',
     'fallback-to-full-removal': 'that the whole canal may have to come out',
   } satisfies Record<ConsentItem, string>,
+  drawn: 'What was drawn for you',
   taught: 'What you told us back',
   taughtItems: {
     'which-ear': 'which ear',

@@ -1,3 +1,4 @@
+import type { DrawingWords } from '#core/plate/drawings-of.ts'
 import type { PlateWords } from '#core/plate/words.ts'
 
 /** The words on the plate and in its description. No word says "normal" of something nobody assessed. */
@@ -154,3 +155,16 @@ export const plateInEnglish = {
       'There is no opening and no canal any more: a dotted outline shows where it lay, soft tissue fills the place, and the skin is closed over it. The flap, the facial nerve, the promontory and the inner ear are still there.',
   },
 } as const satisfies PlateWords
+
+/** Beside a drawing that somebody kept: who drew it, when, for whom, and what to doubt. */
+export const keptDrawingInEnglish = {
+  caption: '{title}. Drawn on the {side} ear by {person}, {date}, for {drawnFor}.',
+  untitled: 'Drawing',
+  watched: 'Watched by {people}.',
+  for: { owner: 'the owner', team: 'the team', record: 'the record' },
+  doubts: {
+    'other-side': 'Drawn on the {drawn} ear and filed to the {filed} ear: a person has to settle which is right.',
+    'other-plate':
+      'Drawn on plate {drawn} and shown on plate {shown}: the printed lines may lie a little elsewhere than they did.',
+  },
+} as const satisfies DrawingWords

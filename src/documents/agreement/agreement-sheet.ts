@@ -3,11 +3,12 @@ import { papersInEnglish } from '#content/wording/papers.ts'
 import { agreementWords as words } from '#content/wording/papers-agreement.ts'
 import { fingerprintOf } from '#core/agreement/fingerprint.ts'
 import { type CaseFile, contactNamed, personNamed } from '#core/journal/clinic.ts'
-import type { BodyOf } from '#core/journal/fold.ts'
+import type { BodyOf, Line } from '#core/journal/fold.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { type ConsentItem, procedureNamed } from '#core/procedures/procedure.ts'
 import { animalOf, paperOf, whenOf } from '../case/case-words.ts'
 import { notYet, type PaperDefinition } from '../case/paper-input.ts'
+import { drawingPictures } from '../plate/plate-picture.ts'
 import { type Block, facts, heading, paragraph, small, strong } from '../render/model.ts'
 
 type Agreement = BodyOf<'agreement'>
@@ -44,6 +45,7 @@ export const agreementSheet: PaperDefinition = {
         heading(1, words.told),
         paragraph([small(words.toldWhy)]),
         paragraph(consentItemsOf(body).map(boxed).join('\n')),
+        ...drawnBefore(file, agreement),
         heading(1, words.taught),
         taughtBack(body),
         facts(
@@ -65,6 +67,14 @@ export const agreementSheet: PaperDefinition = {
       ],
     })
   },
+}
+
+/** What was drawn for the owner on the ears of this plan, up to the moment it was agreed. */
+function drawnBefore(file: CaseFile, { at, body }: Pick<Line<Agreement>, 'at' | 'body'>): Block[] {
+  const pictures = body.plan.ears.flatMap(({ side }) =>
+    drawingPictures(file, side, ({ drawnFor }, drawnAt) => drawnFor === 'owner' && drawnAt <= at),
+  )
+  return pictures.length === 0 ? [] : [heading(1, words.drawn), ...pictures]
 }
 
 function planFacts(file: CaseFile, { plan }: Agreement): Block {

@@ -1,12 +1,13 @@
 import { leafletEdition, leafletOptions, leafletInEnglish as words } from '#content/wording/leaflet.ts'
 import { papersInEnglish } from '#content/wording/papers.ts'
 import { procedureIds } from '#core/animal/procedure.ts'
-import type { Species } from '#core/animal/species.ts'
+import { type Species, sides } from '#core/animal/species.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
 import { optionIds } from '#core/journal/kinds/choice.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { animalOf, earOf, paperOf } from '../case/case-words.ts'
 import { notYet, type PaperDefinition } from '../case/paper-input.ts'
+import { drawingPictures } from '../plate/plate-picture.ts'
 import { type Block, facts, heading, list, paragraph, small, text } from '../render/model.ts'
 import { earSentences } from './ears.ts'
 import { figureBlocks } from './figures.ts'
@@ -39,6 +40,7 @@ export const ownerLeaflet: PaperDefinition = {
         ...otherLanguage(file),
         heading(1, words.ears),
         ...earSentences(file).map((sentence) => paragraph(sentence)),
+        ...drawnForOwner(file),
         heading(1, words.basics),
         ...words.basicsText.value.map((line) => paragraph(line)),
         heading(1, words.choices),
@@ -65,6 +67,11 @@ type OptionId = (typeof optionIds)[number]
 
 function isChoiceFor(option: OptionId, species: Species): boolean {
   return leafletOptions[option].species.some((one) => one === species)
+}
+
+/** What was drawn in front of the owner, for them to take home. */
+function drawnForOwner(file: CaseFile): Block[] {
+  return sides.flatMap((side) => drawingPictures(file, side, ({ drawnFor }) => drawnFor === 'owner'))
 }
 
 /** One choice: the same four answers for each, then what was said about it for these ears. */

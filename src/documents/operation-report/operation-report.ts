@@ -8,7 +8,7 @@ import { procedureNamed } from '#core/procedures/procedure.ts'
 import { type Moment, minutesBetween, sayMoment } from '#core/time/moment.ts'
 import { isAbout, type Operation, operationOf, paperOf } from '../case/case-words.ts'
 import { notYet, type PaperDefinition } from '../case/paper-input.ts'
-import { platePicture } from '../plate/plate-picture.ts'
+import { drawingPictures, platePicture } from '../plate/plate-picture.ts'
 import { type Block, facts, heading, paragraph } from '../render/model.ts'
 import { countBlocks } from './counts.ts'
 import { courseTable } from './course.ts'
@@ -60,8 +60,9 @@ export const operationReport: PaperDefinition = {
 /** The arteries stay off: the report draws what was found and done. */
 const plateLayers = layers.filter((layer) => layer !== 'carotid-branch')
 
-/** The ear as it was found and as it was left, drawn from the entries alone. */
-function plates({ theCase }: CaseFile, { id, side }: Operation): Block[] {
+/** The ear as it was found and as it was left, drawn from the entries alone; then what somebody drew on it. */
+function plates(file: CaseFile, { id, side }: Operation): Block[] {
+  const { theCase } = file
   const drawn = (show: 'as-found' | 'as-left') =>
     platePicture(
       theCase,
@@ -69,7 +70,7 @@ function plates({ theCase }: CaseFile, { id, side }: Operation): Block[] {
       { view: 'transverse', show, operation: id, layers: plateLayers },
       fill(words.plates[show], { side: papersInEnglish.sides[side] }),
     )
-  return [...drawn('as-found'), ...drawn('as-left')]
+  return [...drawn('as-found'), ...drawn('as-left'), ...drawingPictures(file, side)]
 }
 
 /** Draft or signed; and a side that two entries name differently is never passed over. */

@@ -1,12 +1,14 @@
 import { plateFacts } from '#content/plate/plate-facts.ts'
-import { plateInEnglish as words } from '#content/wording/plate.ts'
+import { keptDrawingInEnglish, plateInEnglish as words } from '#content/wording/plate.ts'
 import type { Side } from '#core/animal/species.ts'
-import type { Case } from '#core/journal/fold.ts'
+import type { CaseFile } from '#core/journal/clinic.ts'
+import type { BodyOf, Case } from '#core/journal/fold.ts'
 import { describePlate } from '#core/plate/describe.ts'
 import { drawPlate } from '#core/plate/draw-plate.ts'
+import { drawingsOf, sayDrawing } from '#core/plate/drawings-of.ts'
 import { type PlateWish, plateParametersOf } from '#core/plate/parameters-of.ts'
 import { sceneToSvg } from '#core/plate/svg.ts'
-import type { Block } from '../render/model.ts'
+import { type Block, paragraph } from '../render/model.ts'
 
 /** Less than the printed column of an A4 page, in pixels of 1/96 inch; words of 8 pt. */
 const onA4 = { width: 540, pixelLabels: 11 } as const
@@ -23,4 +25,29 @@ export function platePicture(theCase: Case, side: Side, wish: PlateWish, caption
   const alt = describePlate(scene, words)
   const svg = sceneToSvg(scene, { ...onA4, theme: 'print', description: alt })
   return [{ kind: 'picture', svg, alt, caption }]
+}
+
+/**
+ * What was drawn on the plate of one ear, each from the parameters that were kept with it and exactly as it was drawn.
+ * A doubt stands as a sentence under its picture.
+ *
+ * @example drawingPictures(file, 'LEFT', ({ drawnFor }) => drawnFor === 'owner')
+ */
+export function drawingPictures(
+  file: CaseFile,
+  side: Side,
+  wanted: (body: BodyOf<'plate-drawing'>, at: string) => boolean = () => true,
+): Block[] {
+  const nameOf = (id: string) => file.people.get(id)?.name ?? file.contacts.get(id)?.name ?? `‹${id}›`
+  return drawingsOf(file.theCase, side)
+    .filter(({ line }) => wanted(line.body, line.at))
+    .flatMap((drawing): Block[] => {
+      const { parameters, strokes, marks } = drawing.line.body
+      const scene = drawPlate(parameters, plateFacts, words)
+      const hand = { strokes, marks }
+      const alt = describePlate(scene, words, hand)
+      const svg = sceneToSvg(scene, { ...onA4, theme: 'print', description: alt, hand })
+      const said = sayDrawing(drawing, keptDrawingInEnglish, nameOf)
+      return [{ kind: 'picture', svg, alt, caption: said.caption }, ...said.doubts.map((doubt) => paragraph(doubt))]
+    })
 }

@@ -1,7 +1,6 @@
 import { useId, useMemo, useRef } from 'react'
 import { plateFacts } from '#content/plate/plate-facts.ts'
-import { plateOnScreen as words } from '#content/wording/app-plate.ts'
-import { plateInEnglish } from '#content/wording/plate.ts'
+import { keptDrawingInEnglish, plateInEnglish } from '#content/wording/plate.ts'
 import type { Side } from '#core/animal/species.ts'
 import type { Case } from '#core/journal/fold.ts'
 import { fill } from '#core/outcome/finding.ts'
@@ -39,7 +38,7 @@ function Kept({ drawing, nameOf }: { readonly drawing: KeptDrawing; readonly nam
   const { body } = drawing.line
   const scene = useMemo(() => drawPlate(body.parameters, plateFacts, plateInEnglish), [body])
   const sheet = useMemo(() => sheetOf(scene, { width, theme }), [scene, width, theme])
-  const { caption, doubts } = sayDrawing(drawing, words.kept, nameOf)
+  const { caption, doubts } = sayDrawing(drawing, keptDrawingInEnglish, nameOf)
   return (
     <figure className={styles.plate}>
       <div ref={box} className={styles.box}>
