@@ -50,7 +50,7 @@ export function chapterOfOwed(item: OwedItem, file: CaseFile): Chapter | 'clinic
     case 'outcome-again':
       return 'Year'
     case 'conflict-to-settle':
-      return ofKind(item.about.kind)
+      return ofLine(item.id.slice(item.what.length + 1).split('+')[0] ?? '', file) ?? ofKind(item.about.kind)
     case 'pending-entry':
     case 'unknown-entry':
       return ofLine(item.id.slice(item.what.length + 1), file) ?? 'clinic'

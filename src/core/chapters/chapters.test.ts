@@ -126,6 +126,15 @@ describe('the chapters of a case', () => {
     expect(of('Referral').there.map(({ header }) => header.id)).toContain(better.id)
   })
 
+  it('hold a conflict where its entries stand, not where their kind is at home', () => {
+    const make = entryMaker()
+    const wrong = make({ kind: 'weight', at: '2026-03-10T08:00:00.000Z' })
+    const again = () => make({ kind: 'weight', at: wrong.happenedAt.at, supersedes: [wrong.id], reason: 'Read again.' })
+    const choice = make({ kind: 'choice', at: '2026-03-09T08:00:00.000Z' })
+    const { of } = view([make({ kind: 'referral' }), choice, wrong, again(), again()])
+    expect(of('Choice').next.map(({ what }) => what)).toEqual(['conflict-to-settle'])
+  })
+
   it('after death ask only for what the record of an operation lacks', () => {
     const make = entryMaker()
     const { of, reached } = view([

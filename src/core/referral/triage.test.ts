@@ -2,8 +2,16 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { triageRules } from '#content/follow-up/triage-rules.ts'
 import { triageInEnglish } from '#content/wording/app-triage.ts'
-import { redFlags } from '#core/journal/kinds/referral.ts'
-import { type RedFlag, sayBecause, type TriageAnswers, triage, type Urgency, urgencyStanding } from './triage.ts'
+import { redFlags, referral } from '#core/journal/kinds/referral.ts'
+import {
+  answersOf,
+  type RedFlag,
+  sayBecause,
+  type TriageAnswers,
+  triage,
+  type Urgency,
+  urgencyStanding,
+} from './triage.ts'
 
 const asked = (yes: readonly RedFlag[], open: readonly RedFlag[] = []): TriageAnswers => ({
   signs: redFlags.map((sign) => ({
@@ -45,6 +53,13 @@ describe('triage of the first call', () => {
     const found = judge({ signs: [], drugAllergy: 'not-asked', flatFace: 'unknown', mayFetchRecords: 'not-asked' })
     expect(found.askNow.length).toBe(redFlags.length + 3)
     expect(found.suggested).toBeNull()
+  })
+
+  it('judges a call that was written down, and leaves the urgency of its author alone', () => {
+    const found = judge(answersOf(referral.example, null))
+    expect(found).toMatchObject({ redFlags: ['severe-pain'], suggested: null, atLeast: 'this-week' })
+    expect(found.askNow.map((ask) => (ask.kind === 'sign' ? ask.sign : ask.kind))).toContain('flat-face')
+    expect(urgencyStanding(referral.example.urgency, found)).toMatchObject({ urgency: 'this-week', reason: 'asked' })
   })
 
   it('suggests today as soon as one sign asks for it, and goes on asking', () => {

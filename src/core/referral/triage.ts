@@ -14,6 +14,23 @@ export type TriageAnswers = {
   readonly mayFetchRecords: 'yes' | 'no' | 'not-asked'
 }
 
+/**
+ * The answers as an entry of the first call keeps them, with what is known of the animal; null answers nothing.
+ *
+ * @example triage(answersOf(referral.body, identity?.body ?? null), triageRules)
+ */
+export function answersOf(
+  referral: BodyOf<'referral'>,
+  identity: Pick<BodyOf<'identity'>, 'flatFace'> | null,
+): TriageAnswers {
+  return {
+    signs: referral.signs,
+    drugAllergy: referral.drugAllergy.answer,
+    flatFace: identity?.flatFace ?? 'unknown',
+    mayFetchRecords: referral.mayFetchRecords,
+  }
+}
+
 export type TriageRules = {
   /** How soon an animal with this sign is seen, and why in a sentence. */
   readonly signs: Readonly<Record<RedFlag, Sourced<{ readonly urgency: Urgency; readonly because: string }>>>
