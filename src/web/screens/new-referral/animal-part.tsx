@@ -1,0 +1,121 @@
+import { useState } from 'react'
+import { referralInEnglish } from '#content/wording/app-referral.ts'
+import { speciesList } from '#core/animal/species.ts'
+import { chipDigits } from '#core/identity/chips.ts'
+import { fill } from '#core/outcome/finding.ts'
+import type { CallFault } from '#core/referral/first-call.ts'
+import { Choices } from '../../design/choices.tsx'
+import { Field } from '../../design/field.tsx'
+import { Notice } from '../../design/notice.tsx'
+import { Part } from './part.tsx'
+import styles from './screen.module.css'
+import type { PartProps } from './screen.tsx'
+import type { CaseMatch } from './write-call.ts'
+
+const words = referralInEnglish.animal
+const { faults: faultWords, matches: matchWords } = referralInEnglish
+const sexes = ['female', 'male', 'unknown'] as const
+const yesNo = ['yes', 'no', 'unknown'] as const
+
+export function AnimalPart(
+  props: PartProps & { readonly faults: readonly CallFault[]; readonly same: CaseMatch | null },
+) {
+  const { call, put, faults, same } = props
+  const bornFault = faults.find((fault) => fault === 'born-unreadable' || fault === 'born-day-or-month-first')
+  const digits = chipDigits(call.chip)
+  // While somebody is still typing, nothing is wrong yet.
+  const [typing, setTyping] = useState<'chip' | 'born' | null>(null)
+  return (
+    <Part title={words.title}>
+      {same && <Notice>{fill(matchWords.added, { name: same.row.name })}</Notice>}
+      <div className={styles.pair}>
+        <Field label={words.name}>
+          {(control) => (
+            <input
+              {...control}
+              autoComplete="off"
+              maxLength={300}
+              value={call.name}
+              onChange={(event) => put({ name: event.target.value })}
+            />
+          )}
+        </Field>
+        <Choices
+          legend={words.species}
+          value={call.species}
+          options={speciesList}
+          say={(one) => words[one]}
+          onChoose={(species) => put({ species })}
+        />
+      </div>
+      <div className={styles.pair}>
+        <Field label={words.chip} help={words.chipHelp} error={typing === 'chip' ? null : chipFault(faults, digits)}>
+          {(control) => (
+            <input
+              {...control}
+              inputMode="numeric"
+              autoComplete="off"
+              onFocus={() => setTyping('chip')}
+              onBlur={() => setTyping(null)}
+              value={call.chip}
+              onChange={(event) => put({ chip: event.target.value })}
+            />
+          )}
+        </Field>
+        <Field label={words.born} help={words.bornHelp} error={typing === 'born' ? null : bornFault && faultWords[bornFault]}>
+          {(control) => (
+            <input
+              {...control}
+              autoComplete="off"
+              onFocus={() => setTyping('born')}
+              onBlur={() => setTyping(null)}
+              value={call.born}
+              onChange={(event) => put({ born: event.target.value })}
+            />
+          )}
+        </Field>
+      </div>
+      <div className={styles.pair}>
+        <Field label={words.breed}>
+          {(control) => (
+            <input
+              {...control}
+              autoComplete="off"
+              maxLength={300}
+              value={call.breed}
+              onChange={(event) => put({ breed: event.target.value })}
+            />
+          )}
+        </Field>
+        <Choices
+          legend={words.flatFace}
+          value={call.flatFace}
+          options={yesNo}
+          say={(one) => words.yesNo[one]}
+          onChoose={(flatFace) => put({ flatFace })}
+        />
+      </div>
+      <div className={styles.pair}>
+        <Choices
+          legend={words.sex}
+          value={call.sex}
+          options={sexes}
+          say={(one) => words.sexes[one]}
+          onChoose={(sex) => put({ sex })}
+        />
+        <Choices
+          legend={words.neutered}
+          value={call.neutered}
+          options={yesNo}
+          say={(one) => words.yesNo[one]}
+          onChoose={(neutered) => put({ neutered })}
+        />
+      </div>
+    </Part>
+  )
+}
+
+function chipFault(faults: readonly CallFault[], digits: string): string | null {
+  if (!faults.includes('chip-not-15-digits')) return null
+  return fill(faultWords['chip-not-15-digits'], { count: String(digits.length) })
+}

@@ -1,0 +1,15 @@
+import { type ReactNode, useId } from 'react'
+import styles from './screen.module.css'
+
+/** One stretch of the page with its heading. */
+export function Part({ title, children }: { readonly title: string; readonly children: ReactNode }) {
+  const id = useId()
+  return (
+    <section aria-labelledby={id} className={styles.part}>
+      <h2 id={id} className={styles.heading}>
+        {title}
+      </h2>
+      {children}
+    </section>
+  )
+}
