@@ -62,7 +62,11 @@ export function AnimalPart(
             />
           )}
         </Field>
-        <Field label={words.born} help={words.bornHelp} error={typing === 'born' ? null : bornFault && faultWords[bornFault]}>
+        <Field
+          label={words.born}
+          help={words.bornHelp}
+          error={typing === 'born' ? null : bornFault && faultWords[bornFault]}
+        >
           {(control) => (
             <input
               {...control}

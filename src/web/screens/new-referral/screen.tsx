@@ -96,14 +96,7 @@ function CallForm({ onKept }: { readonly onKept: (written: WrittenCall) => void 
         <VetPart call={call} put={put} />
         <EarPart call={call} put={put} faults={faults} />
         <RedFlagsPart call={call} put={put} />
-        <UrgencyPart
-          call={call}
-          put={put}
-          judged={judged}
-          standing={standing}
-          missing={missing}
-          faults={faults}
-        />
+        <UrgencyPart call={call} put={put} judged={judged} standing={standing} missing={missing} faults={faults} />
       </form>
     </Page>
   )
