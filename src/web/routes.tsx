@@ -5,7 +5,9 @@ import { Page } from './design/page.tsx'
 import { caseRoutes } from './screens/case/routes.ts'
 import { FindScreen } from './screens/find/screen.tsx'
 import { KeptScreen } from './screens/kept/screen.tsx'
+import { newReferralRoutes } from './screens/new-referral/routes.ts'
 import { OwedScreen } from './screens/owed/screen.tsx'
+import { settingsRoutes } from './screens/settings/routes.ts'
 import { sourcesRoutes } from './screens/sources/routes.ts'
 import { trayRoutes } from './screens/tray/routes.ts'
 
@@ -15,7 +17,9 @@ const screens: readonly (readonly [path: string, screen: ComponentType])[] = [
   ...caseRoutes,
   ['/find', FindScreen],
   ['/kept', KeptScreen],
+  ...settingsRoutes,
   ...sourcesRoutes,
+  ...newReferralRoutes,
   ...trayRoutes,
 ]
 
