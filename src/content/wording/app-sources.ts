@@ -3,7 +3,7 @@ import type { NamedRisk } from '#core/procedures/procedure.ts'
 /** The pages of sources, in English. */
 export const sourcesInEnglish = {
   title: 'Sources',
-  lead: 'Everything this tool knows, where it stands, and how surely. What is missing is unknown, not allowed.',
+  lead: 'Everything this tool knows, where it stands, and how surely. What is missing is unknown; it is never a permission.',
   crumbs: 'Where you are in the sources',
   onThisPage: 'Sources on this page',
   inPage: 'On this page',
@@ -119,9 +119,14 @@ export const studyPage = {
   perHundred: '{middle} of 100',
   interval: '{low} to {high}',
   counts: {
-    animal: { one: '{events} of {total} animal', many: '{events} of {total} animals' },
+    animal: { one: '{events} of {total} {animal}', many: '{events} of {total} {animals}' },
     ear: { one: '{events} of {total} ear', many: '{events} of {total} ears' },
     procedure: { one: '{events} of {total} operation', many: '{events} of {total} operations' },
+  },
+  animals: {
+    dog: { one: 'dog', many: 'dogs' },
+    cat: { one: 'cat', many: 'cats' },
+    mixed: { one: 'animal', many: 'animals' },
   },
   percentOnly: '{printed}: a percentage without its count',
   notKnown: 'not known',
@@ -158,7 +163,7 @@ export const procedurePage = {
     'first-weeks': 'shows in the first weeks',
     late: 'shows late',
   } satisfies Record<NamedRisk['shows'], string>,
-  studies: 'Counted by',
+  studies: 'Study by study',
   aside: 'Set aside: {list}',
   agreed: 'Agreed with the owner',
   followUp: 'What falls due afterwards',

@@ -15,9 +15,11 @@ export function sayInterval({ low, high }: Interval): string {
   return fill(words.interval, { low: sayPerHundred(low), high: sayPerHundred(high) })
 }
 
-/** `81 of 309 animals`, or the percentage that was printed without its count. */
-export function sayCount({ counted, unit }: StudyOutcome): string {
+/** `81 of 309 dogs`, or the percentage that was printed without its count. */
+export function sayCount({ counted, unit, species }: StudyOutcome): string {
   if (counted.kind === 'percent-only') return fill(words.percentOnly, { printed: counted.printed })
   const { events, total } = counted
-  return fill(words.counts[unit][total === 1 ? 'one' : 'many'], { events: String(events), total: String(total) })
+  const { one: animal, many: animals } = words.animals[species]
+  const about = { events: String(events), total: String(total), animal, animals }
+  return fill(words.counts[unit][total === 1 ? 'one' : 'many'], about)
 }

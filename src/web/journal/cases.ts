@@ -268,3 +268,8 @@ export function useAction<Value>(action: string, input: unknown): Reading<Value>
 export function useHouse(): Reading<OpenCase> {
   return useCase('clinic')
 }
+
+/** After a row of a register was written here: the answer says so, and the pages should not wait for the news of it. */
+export function refreshHouse(): void {
+  void caseSource('clinic').refresh()
+}

@@ -12,6 +12,8 @@ export type Enrolled = {
   readonly id: string
   readonly name: string
   readonly role: PersonRow['role']
+  /** Managers, and whoever opened the clinic: they look after people and accounts. */
+  readonly keeper: boolean
   readonly pin: PinVerifier | null
 }
 

@@ -30,10 +30,12 @@ export function SourcesPage(props: {
   const numbers = useMemo(() => new Map(cited.map((id, index) => [id, index + 1])), [cited])
   return (
     <CitedNumbers value={numbers}>
-      <nav aria-label={words.crumbs} className={styles.crumbs}>
-        <Link href="/sources">{words.title}</Link>
-        {part && !isList && <Link href={`/sources/${part}`}>{words.parts[part].title}</Link>}
-      </nav>
+      {part && (
+        <nav aria-label={words.crumbs} className={styles.crumbs}>
+          <Link href="/sources">{words.title}</Link>
+          {!isList && <Link href={`/sources/${part}`}>{words.parts[part].title}</Link>}
+        </nav>
+      )}
       <Page title={title} lead={lead} wide>
         {children}
         {cited.length > 0 && <SourceList ids={cited} />}

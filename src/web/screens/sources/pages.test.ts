@@ -39,12 +39,12 @@ function quantitiesIn(value: unknown): string[] {
   return Object.values(value).flatMap(quantitiesIn)
 }
 
-function holdsItAll(text: string, value: unknown, id: string): void {
+function holdsItAll(text: string, value: unknown, id: string, marks = factsIn(value).length): void {
   expect(text, id).not.toMatch(/undefined|NaN|\[object|\{\w+\}/)
   for (const quantity of quantitiesIn(value)) expect(text, id).toContain(quantity)
   expect(text, id).toContain('Decision support for licensed veterinary professionals')
   // Every fact has its mark, and every source it cites is listed at the end of the page.
-  expect(text.match(/How this is known:/g), id).toHaveLength(factsIn(value).length)
+  expect(text.match(/How this is known:/g), id).toHaveLength(marks)
   for (const cited of new Set(factsIn(value).flatMap(({ fact }) => fact.sources))) {
     expect(text, `${id} cites ${cited}`).toContain(allSources.find((source) => source.id === cited)?.citation)
   }
@@ -80,7 +80,7 @@ describe('pages of the sources', () => {
     const fox = allStudies.find(({ id }) => id === 'fox-2008')
     if (!fox) throw new Error('Fox 2008 is not among the studies.')
     const text = textOf(createElement(StudyPage, { study: fox }))
-    expect(text).toContain('81 of 309 animals Of 100 26.2 Exact 95 % 21.4 to 31.5 Wilson 95 % 21.6 to 31.4')
+    expect(text).toContain('81 of 309 dogs Of 100 26.2 Exact 95 % 21.4 to 31.5 Wilson 95 % 21.6 to 31.4')
   })
 
   it.each(allProcedures.map((one) => [one.id, one] as const))(
@@ -101,7 +101,9 @@ describe('pages of the sources', () => {
 
   it.each(ruleNames.map((name) => [name]))('show every fact of the rule %s', (name) => {
     const page = pages.find(({ href }) => href === `/sources/protocols/${name}`)
-    holdsItAll(textOf(createElement(RulePage, { name })), page?.value, name)
+    // Pairs that rest on one paper say so once, however many drugs still count.
+    const marks = name === 'drug-pairs' ? 14 : undefined
+    holdsItAll(textOf(createElement(RulePage, { name })), page?.value, name, marks)
   })
 
   it('hold every protocol of the content somewhere', () => {

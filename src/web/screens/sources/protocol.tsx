@@ -8,6 +8,7 @@ import { emergencyTitles } from '#content/wording/emergency.ts'
 import type { Species } from '#core/animal/species.ts'
 import type { EmergencyGroup, EmergencyRow } from '#core/dosing/emergency-row.ts'
 import type { Interaction } from '#core/dosing/rules.ts'
+import type { Provenance } from '#core/evidence/sourced.ts'
 import { drugById } from '#core/formulary/drug.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { sayQuantity } from '#documents/case/say-quantity.ts'
@@ -126,10 +127,18 @@ function linesOfPair(pair: Interaction, index: number): FactLine {
         none=""
       />
     ),
-    fact: [pair, ...pair.washouts],
+    fact: distinct([pair, ...pair.washouts]),
   }
 }
 
 function animals(species: readonly Species[]): string {
   return species.map((one) => speciesInEnglish[one]).join(', ')
+}
+
+/** The same provenance is marked once. */
+function distinct(facts: readonly Provenance[]): Provenance[] {
+  const told = new Map(
+    facts.map((fact) => [JSON.stringify([fact.sources, fact.where, fact.known, fact.confidence]), fact]),
+  )
+  return [...told.values()]
 }

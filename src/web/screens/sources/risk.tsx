@@ -43,20 +43,26 @@ function Said({ published }: { readonly published: Published }) {
   return (
     <>
       <p>{said.sentence}</p>
-      {found.map((one) => (
-        <div key={JSON.stringify([one.row.study, one.row.reading ?? ''])} className={styles.found}>
-          <p>
-            <Link href={hrefOf('studies', one.row.study)}>{shortName({ id: one.row.study })}</Link>: {sayCount(one.row)}
-          </p>
-          <IntervalLine found={one} />
-        </div>
-      ))}
-      {said.notes.map((note) => (
-        <p key={note} className="soft">
-          {note}
-        </p>
-      ))}
-      {published.aside.length > 0 && <Aside published={published} />}
+      {found.length + published.aside.length > 0 && (
+        <details>
+          <summary className={styles.by}>{words.studies}</summary>
+          {found.map((one) => (
+            <div key={JSON.stringify([one.row.study, one.row.reading ?? ''])} className={styles.found}>
+              <p>
+                <Link href={hrefOf('studies', one.row.study)}>{shortName({ id: one.row.study })}</Link>:{' '}
+                {sayCount(one.row)}
+              </p>
+              <IntervalLine found={one} />
+            </div>
+          ))}
+          {said.notes.map((note) => (
+            <p key={note} className="soft">
+              {note}
+            </p>
+          ))}
+          {published.aside.length > 0 && <Aside published={published} />}
+        </details>
+      )}
     </>
   )
 }
