@@ -19,5 +19,5 @@ export type Hand = { readonly strokes: readonly Stroke[]; readonly marks: readon
 
 export const emptyHand: Hand = { strokes: [], marks: [] }
 
-/** Widths in tenths of a unit: a pen line is as broad as the drawn nerve, the marker as the canal is wide. */
-export const toolWidths: Readonly<Record<DrawnTool, number>> = { pen: 55, marker: 240 }
+/** Widths in tenths of a unit: a pen line is broader than any printed one, the marker as the canal is wide. */
+export const toolWidths: Readonly<Record<DrawnTool, number>> = { pen: 75, marker: 240 }

@@ -79,7 +79,7 @@ export const inks: Readonly<Record<Theme, Inks>> = {
     nerve: '#ffffff',
     vein: '#d4d4d4',
     artery: '#000000',
-    hand: '#000000',
+    hand: '#4b1d7a',
   },
   forced: {
     ink: 'CanvasText',

@@ -46,7 +46,7 @@ export function touchTargets(sheet: Sheet): TouchTarget[] {
 }
 
 function atLeast({ x, y, width, height }: Box): Box {
-  const [wide, high] = [Math.max(width, least), Math.max(height, least)]
+  const [wide, high] = [Math.max(width + 10, least), Math.max(height + 4, least)]
   return { x: x - (wide - width) / 2, y: y - (high - height) / 2, width: wide, height: high }
 }
 

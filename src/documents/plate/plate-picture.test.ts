@@ -40,7 +40,7 @@ test('A kept drawing is printed exactly as it was drawn, whatever was found afte
   expect(after).toEqual(before)
   const [block] = before ?? []
   if (block?.kind !== 'picture') throw new Error('There is no picture.')
-  expect(block.svg).toContain('stroke="#000000" stroke-width="2')
+  expect(block.svg).toMatch(/stroke="#4b1d7a" stroke-width="[\d.]+"/)
   expect(block.alt).toContain('One line was drawn on it by hand. Marked by hand: Bulla.')
   expect(block.caption).toBe(
     'What is full and what will be opened. Drawn on the LEFT ear by Ada Surgeon, 1 March 2026, 08:02, for the owner. Watched by Olive Owner.',

@@ -52,7 +52,7 @@ export const plateDrawing = defineKind({
       surgery: { kind: 'none' },
       layers: ['surroundings', 'flap', 'vertical-canal', 'horizontal-canal', 'drum', 'bulla', 'facial-nerve'],
     },
-    strokes: [{ tool: 'pen', width: 50, points: [4100, 5800, 4600, 6020, 5200, 6050] }],
+    strokes: [{ tool: 'pen', width: 75, points: [4100, 5800, 4600, 6020, 5200, 6050] }],
     marks: [{ structure: 'bulla', sign: 'ring' }],
     title: 'What is full and what will be opened',
     drawnFor: 'owner',
