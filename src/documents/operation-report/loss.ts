@@ -4,12 +4,12 @@ import { dosingRules } from '#content/protocols/dosing-rules.ts'
 import { reportInEnglish as words } from '#content/wording/report.ts'
 import { leanWeight } from '#core/dosing/weight.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
-import type { BodyOf } from '#core/journal/fold.ts'
 import { fromStored } from '#core/journal/stored.ts'
 import { fill } from '#core/outcome/finding.ts'
-import { bloodLoss, type Lavage, type LossMeasures, type LossSpan, totalLoss } from '#core/theatre/blood-loss.ts'
+import { type LossSpan, totalLoss } from '#core/theatre/blood-loss.ts'
 import { lossFractions } from '#core/theatre/blood-marks.ts'
 import { bloodVolume } from '#core/theatre/blood-volume.ts'
+import { lossOf } from '#core/theatre/loss-of-entry.ts'
 import { Decimal, plain } from '#core/units/quantity.ts'
 import { animalOf, isAbout, type Operation, timeOf } from '../case/case-words.ts'
 import { type Block, facts, paragraph } from '../render/model.ts'
@@ -20,7 +20,7 @@ export function lossBlocks(file: CaseFile, operation: Operation): Block[] {
   const spans: LossSpan[] = []
   const refused: Block[] = []
   for (const line of lines) {
-    const loss = bloodLoss(measuresOf(line.body), bloodInSwabs)
+    const loss = lossOf(line.body, bloodInSwabs)
     if (loss.kind === 'answer') spans.push(loss.answer)
     else {
       const why = words.lossRefusals[loss.refusal.because]
@@ -34,27 +34,6 @@ export function lossBlocks(file: CaseFile, operation: Operation): Block[] {
     ...(sum.lavage === 'not-measured' ? [paragraph(words.lavageUnmeasured)] : []),
     ...refused,
   ]
-}
-
-function measuresOf(body: BodyOf<'blood-loss'>): LossMeasures {
-  return {
-    suction: fromStored(body.jar),
-    lavage: lavageOf(body),
-    swabs: body.swabs.map(({ dry, wet, saline }) => ({
-      kind: 'weighed',
-      dry: fromStored(dry),
-      wet: fromStored(wet),
-      saline: fromStored(saline),
-    })),
-  }
-}
-
-function lavageOf({ lavageIn, lavageInJar }: BodyOf<'blood-loss'>): Lavage {
-  const given = fromStored(lavageIn)
-  if (given.value.isZero()) return { kind: 'none' }
-  return lavageInJar === null
-    ? { kind: 'not-measured', given }
-    : { kind: 'recovered', given, recovered: fromStored(lavageInJar) }
 }
 
 function spanWords({ atLeast, atMost }: LossSpan): string {

@@ -9,6 +9,11 @@ export function entryHref(place: string, entry: string): string {
   return `${casePageHref(place)}#entry-${entry}`
 }
 
+/** Back to the case at an entry that was just written. */
+export function keptHref(place: string, entry: string): string {
+  return `${casePageHref(place)}?kept=${entry}#entry-${entry}`
+}
+
 export function chapterHref(chapter: string): string {
   return `#chapter-${chapter.toLowerCase()}`
 }

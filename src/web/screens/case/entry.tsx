@@ -1,5 +1,5 @@
 import { useState } from 'react'
-import { Link } from 'wouter'
+import { Link, useSearchParams } from 'wouter'
 import { readingInEnglish, caseInEnglish as words } from '#content/wording/app-case.ts'
 import { kindsInEnglish } from '#content/wording/app-kinds.ts'
 import { authorNamed, personNamed } from '#core/journal/clinic.ts'
@@ -49,6 +49,7 @@ export function EntryLine({ line }: { readonly line: Line }) {
           </span>
         </summary>
         <div className={styles.open}>
+          <Kept id={id} />
           <EntryContent line={line} />
           <Written line={line} />
           <Actions line={line} />
@@ -56,6 +57,18 @@ export function EntryLine({ line }: { readonly line: Line }) {
       </details>
       <span className="said">{sayMoment(happenedAt)}</span>
     </li>
+  )
+}
+
+/** Said at an entry that was just written: only here yet, or with the server. */
+function Kept({ id }: { readonly id: string }) {
+  const { unsent } = useCaseView()
+  const [query] = useSearchParams()
+  if (query.get('kept') !== id) return null
+  return (
+    <p role="status" className={styles.kept}>
+      {unsent.has(id) ? words.kept.here : words.kept.server}
+    </p>
   )
 }
 

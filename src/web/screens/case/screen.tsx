@@ -1,45 +1,79 @@
-import { useEffect, useMemo } from 'react'
-import { useParams } from 'wouter'
+import { Fragment, useEffect } from 'react'
 import { caseInEnglish as words } from '#content/wording/app-case.ts'
 import { chaptersInEnglish } from '#content/wording/app-chapters.ts'
+import type { Chapter } from '#core/chapters/chapter.ts'
+import type { ChapterState } from '#core/chapters/chapters-of.ts'
 import { Page } from '../../design/page.tsx'
-import { ReadingView } from '../../design/reading-view.tsx'
-import { type OpenCase, useCase } from '../../journal/cases.ts'
-import { streamOfHref } from '../../journal/hrefs.ts'
+import { Blood } from './blood.tsx'
 import { chapterHref } from './case-hrefs.ts'
-import { CaseContext, caseViewOf, useCaseView } from './case-view.ts'
+import { useCaseView } from './case-view.ts'
 import { ChapterPart } from './chapter.tsx'
 import { Conflicts } from './conflicts.tsx'
+import { Doses } from './doses.tsx'
+import { FindingsPair } from './findings-pair.tsx'
 import { CaseHead, sayAnimal } from './head.tsx'
 import { Lanes } from './lanes.tsx'
+import { Odds } from './odds.tsx'
+import { Plates } from './plates.tsx'
 import styles from './screen.module.css'
 import { SidesPart } from './sides-part.tsx'
+import { WithCase } from './with-case.tsx'
 
 /** One case on one page: who, both ears in time, and the eight chapters. */
 export default function CaseScreen() {
-  const { id = '' } = useParams()
-  const reading = useCase(streamOfHref(id))
-  return <ReadingView reading={reading}>{(open) => <CasePage open={open} id={id} />}</ReadingView>
+  return (
+    <WithCase>
+      <CasePage />
+    </WithCase>
+  )
 }
 
-export function CasePage({ open, id }: { readonly open: OpenCase; readonly id: string }) {
-  const view = useMemo(() => caseViewOf(open, id), [open, id])
-  const animal = view.file.theCase.latest('identity')?.body
+export function CasePage() {
+  const { file, chapters } = useCaseView()
+  const animal = file.theCase.latest('identity')?.body
   return (
-    <CaseContext value={view}>
+    <>
       <Page title={animal?.name ?? words.untitled} lead={animal && sayAnimal(animal)} wide>
         <CaseHead />
         <Conflicts />
         <SidesPart />
         <Contents />
         <Lanes />
-        {view.chapters.chapters.map((chapter) => (
-          <ChapterPart key={chapter.chapter} view={chapter} />
+        {chapters.chapters.map((view) => (
+          <ChapterPart key={view.chapter} view={view}>
+            <Panels chapter={view.chapter} state={view.state} />
+          </ChapterPart>
         ))}
       </Page>
       <Arrive />
-    </CaseContext>
+    </>
   )
+}
+
+/** What stands above the entries of a chapter: their sense, worked out. */
+function Panels({ chapter, state }: { readonly chapter: Chapter; readonly state: ChapterState }) {
+  const { operations } = useCaseView()
+  if (state === 'not-reached') return null
+  switch (chapter) {
+    case 'Work-up':
+      return (
+        <>
+          <FindingsPair />
+          <Plates />
+        </>
+      )
+    case 'Choice':
+      return <Odds />
+    case 'Theatre':
+      return operations.map((operation) => (
+        <Fragment key={operation.id}>
+          <Doses operation={operation} />
+          <Blood operation={operation} />
+        </Fragment>
+      ))
+    default:
+      return null
+  }
 }
 
 /** The chapters of this page by name, with how they stand. */

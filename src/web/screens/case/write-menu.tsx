@@ -55,6 +55,9 @@ function Choices({ kind, subjects }: { readonly kind: KindName; readonly subject
   return (
     <>
       <span>{kindsInEnglish[kind]}</span>
+      {kind === 'ear-findings' && (
+        <Link href={`${writeHref(id, kind)}?side=BOTH`}>{caseInEnglish.chapter.bothEars}</Link>
+      )}
       {subjects.map((subject) => {
         const about = saySubject(subject, file, library)
         const side = subject.kind === 'ear' ? subject.side : about

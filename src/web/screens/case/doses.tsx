@@ -1,0 +1,145 @@
+import { formulary } from '#content/formulary/index.ts'
+import { caseInEnglish } from '#content/wording/app-case.ts'
+import { doseSheetWords } from '#content/wording/papers-dose.ts'
+import type { DoseResult } from '#core/dosing/dose-lines.ts'
+import { linesOfOperation } from '#core/dosing/from-journal.ts'
+import type { DoseLine } from '#core/dosing/request.ts'
+import { drugById } from '#core/formulary/drug.ts'
+import { personNamed } from '#core/journal/clinic.ts'
+import { fill } from '#core/outcome/finding.ts'
+import type { OperationOnFile } from '#core/owed/operations.ts'
+import { saySubject } from '#core/reading/names-of.ts'
+import { plain } from '#core/units/quantity.ts'
+import { sayAmount } from '#core/why/why.ts'
+import { whyCeiling, whyDose } from '#core/why/why-dose.ts'
+import { Caution } from '../../design/caution.tsx'
+import { Notice } from '../../design/notice.tsx'
+import { Why } from '../../design/why.tsx'
+import { library, useCaseView } from './case-view.ts'
+import { dosesOf } from './dosing.ts'
+import { FindingList } from './finding-list.tsx'
+import styles from './panels.module.css'
+
+const words = caseInEnglish.doses
+
+/** The dose plan of one operation as the engine judges it now: plan first, and beside every number why. */
+export function Doses({ operation }: { readonly operation: OperationOnFile }) {
+  const { file } = useCaseView()
+  const planned = file.theCase
+    .live('planned-line')
+    .filter(({ header: { subject } }) => subject.kind === 'operation' && subject.operation === operation.id)
+  if (planned.length === 0) return null
+  const doses = dosesOf(file, operation.id)
+  const about = saySubject({ kind: 'operation', animal: '', operation: operation.id }, file, library)
+  const title = `doses-${operation.id}`
+  return (
+    <section className={styles.panel} aria-labelledby={title}>
+      <h3 id={title}>{fill(words.title, { operation: about })}</h3>
+      {doses ? (
+        <>
+          <p className="soft">{words.worked}</p>
+          <FindingList findings={doses.findings} />
+          <div className={styles.scrolls}>
+            <PlanTable doses={doses} operation={operation.id} />
+          </div>
+          <Ceilings doses={doses} />
+        </>
+      ) : (
+        <Notice tone="warn">
+          <p>{words.noAnimal}</p>
+        </Notice>
+      )}
+      <Caution />
+    </section>
+  )
+}
+
+function PlanTable({ doses, operation }: { readonly doses: DoseResult; readonly operation: string }) {
+  const { columns } = words
+  return (
+    <table className={styles.plan}>
+      <thead>
+        <tr>
+          {Object.values(columns).map((column) => (
+            <th key={column} scope="col">
+              {column}
+            </th>
+          ))}
+          <td />
+        </tr>
+      </thead>
+      <tbody>
+        {doses.lines.map((line) => (
+          <PlanRows key={line.id} line={line} operation={operation} />
+        ))}
+      </tbody>
+    </table>
+  )
+}
+
+function PlanRows({ line, operation }: { readonly line: DoseLine; readonly operation: string }) {
+  const { file } = useCaseView()
+  const drug = drugById(formulary, line.drug)?.name ?? line.drug
+  const uses: Readonly<Record<string, string>> = doseSheetWords.uses
+  const asked = linesOfOperation(file.theCase, operation).lines.find(({ id }) => id === line.id) ?? null
+  const serious = line.findings.filter(({ level }) => level !== 'note')
+  return (
+    <>
+      <tr data-verdict={line.verdict}>
+        <td>{uses[line.use] ?? line.use}</td>
+        <th scope="row">{drug}</th>
+        <td>{line.dose ? sayAmount(line.dose) : caseInEnglish.pair.notKnown}</td>
+        <td className={styles.draw}>{sayDraw(line)}</td>
+        <td>{words.verdicts[line.verdict]}</td>
+        <td data-screen-only>
+          <Why
+            about={drug}
+            make={() => whyDose(line, { asked, drugName: drug, weightLine: weightBefore(file.theCase, operation) })}
+            nameOf={(person) => (file.people.has(person) ? personNamed(file, person) : person)}
+            hrefOf={(entry) => `#entry-${entry}`}
+            findings={<FindingList findings={line.findings} />}
+          />
+        </td>
+      </tr>
+      {serious.length > 0 && (
+        <tr>
+          <td colSpan={6}>
+            <FindingList findings={serious} />
+          </td>
+        </tr>
+      )}
+    </>
+  )
+}
+
+/** The entry of the weight the lines were worked out with. */
+function weightBefore(theCase: Parameters<typeof linesOfOperation>[0], operation: string): string | null {
+  const { at } = linesOfOperation(theCase, operation)
+  return theCase.live('weight').findLast((line) => at !== undefined && line.at <= at)?.header.id ?? null
+}
+
+/** What to draw up. A refused line has no volume, so that nobody draws from it. */
+function sayDraw(line: DoseLine): string {
+  if (line.verdict === 'refused') return words.refusedDraw
+  const { drawn, volume, tablets, rate, dilution } = line
+  if (dilution) return sayAmount(dilution.drawn)
+  if (rate) return sayAmount(rate)
+  if (tablets) return sayAmount(tablets.each)
+  const shown = drawn ?? volume
+  return shown ? sayAmount(shown) : words.notDrawn
+}
+
+function Ceilings({ doses }: { readonly doses: DoseResult }) {
+  return doses.ceilings.map((ceiling) => {
+    const share = (value: typeof ceiling.used) => plain(value.toDecimalPlaces(3, 2))
+    const about = { granted: share(ceiling.granted), limit: share(ceiling.limit) }
+    return (
+      <p key={about.limit} className={styles.figure}>
+        <span>
+          {words.ceiling}: <strong>{fill(doseSheetWords.ceiling, about)}</strong>
+        </span>
+        <Why about={words.ceiling} make={() => whyCeiling(ceiling)} />
+      </p>
+    )
+  })
+}

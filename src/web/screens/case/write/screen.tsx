@@ -1,0 +1,82 @@
+import { Link, useParams, useSearchParams } from 'wouter'
+import { caseInEnglish } from '#content/wording/app-case.ts'
+import { kindsInEnglish } from '#content/wording/app-kinds.ts'
+import { shellInEnglish as shell } from '#content/wording/app-shell.ts'
+import { type KindName, kindNamed, type Line } from '#core/journal/fold.ts'
+import { fill } from '#core/outcome/finding.ts'
+import { writersOf } from '#core/people/may-write.ts'
+import { Notice } from '../../../design/notice.tsx'
+import { Page } from '../../../design/page.tsx'
+import { entryKind } from '../../../forms/forms.ts'
+import { useWho } from '../../../session/use-who.ts'
+import { casePageHref, writeHref } from '../case-hrefs.ts'
+import { useCaseView } from '../case-view.ts'
+import { WithCase } from '../with-case.tsx'
+import { Writing } from './writing.tsx'
+import { WritingBothEars } from './writing-both-ears.tsx'
+
+const words = caseInEnglish.write
+
+/** One entry is written, corrected or settled on a page of its own. */
+export default function WriteScreen() {
+  return (
+    <WithCase>
+      <Write />
+    </WithCase>
+  )
+}
+
+function Write() {
+  const { kind = '' } = useParams()
+  const [query] = useSearchParams()
+  const { file } = useCaseView()
+  const { me } = useWho()
+  if (!kindNamed(kind)) return <NotHere said={fill(words.notHere, { kind })} />
+  const name = kind as KindName
+  const base = query.get('amend')
+  const amended = base === null ? null : (file.theCase.line(base) ?? null)
+  if (base !== null && !isReadable(amended, kind)) return <NotHere said={words.entryNotHere} />
+  if (amended && !entryKind(name).amendable) return <NotHere said={words.notAmendable} />
+  if (!writersOf(name).includes(me.role)) return <MayNot kind={name} />
+  if (query.get('side') === 'BOTH' && entryKind(name).subjects.includes('ear')) return <WritingBothEars kind={name} />
+  return <Writing key={query.toString()} kind={name} amended={amended} query={query} />
+}
+
+function isReadable(line: Line | null, kind: string): line is Line {
+  return line !== null && line.header.kind === kind && line.known && !line.erased
+}
+
+function NotHere({ said }: { readonly said: string }) {
+  const { id } = useCaseView()
+  return (
+    <Page title={caseInEnglish.chapter.write}>
+      <p>{said}</p>
+      <p>
+        <Link href={casePageHref(id)}>{caseInEnglish.history.back}</Link>
+      </p>
+    </Page>
+  )
+}
+
+/** Whose role may not write this is told who may, and how to keep what they know. */
+function MayNot({ kind }: { readonly kind: KindName }) {
+  const { id } = useCaseView()
+  const { me } = useWho()
+  const roles = writersOf(kind).map((role) => shell.roles[role])
+  const about = { role: shell.roles[me.role], roles: roles.join(', ') }
+  return (
+    <Page title={fill(words.title, { kind: kindsInEnglish[kind] })}>
+      <Notice title={fill(words.mayNot, about)}>
+        <p>{words.mayNotHelp}</p>
+      </Notice>
+      {writersOf('note').includes(me.role) && (
+        <p>
+          <Link href={writeHref(id, 'note')}>{words.writeNote}</Link>
+        </p>
+      )}
+      <p>
+        <Link href={casePageHref(id)}>{caseInEnglish.history.back}</Link>
+      </p>
+    </Page>
+  )
+}

@@ -1,0 +1,60 @@
+import { caseInEnglish } from '#content/wording/app-case.ts'
+import { fill } from '#core/outcome/finding.ts'
+import { type Moment, readMoment, sayMoment } from '#core/time/moment.ts'
+import { Choices } from '../../../design/choices.tsx'
+import { Field } from '../../../design/field.tsx'
+
+const words = caseInEnglish.write
+
+/** How somebody says when it happened. `kept`: as the entry that is corrected says it. */
+export type When = { readonly how: 'now' | 'kept' | 'other'; readonly text: string }
+
+/** Now, as before, or as somebody types it, as finely as they know it. */
+export function WhenPart(props: {
+  readonly when: When
+  readonly before: Moment | null
+  readonly error: string | null
+  readonly onWhen: (when: When) => void
+}) {
+  const { when, before, error, onWhen } = props
+  const options = [...(before ? (['kept'] as const) : []), 'now', 'other'] as const
+  const say = { now: words.whenNow, other: words.whenOther, kept: before ? sayMoment(before) : '' }
+  return (
+    <div className="stack">
+      <Choices
+        legend={words.when}
+        value={when.how}
+        options={options}
+        say={(how) => say[how]}
+        onChoose={(how) => onWhen({ ...when, how })}
+      />
+      {when.how === 'other' && (
+        <Field label={words.whenText} help={words.whenHelp} error={error}>
+          {(control) => (
+            <input
+              {...control}
+              autoComplete="off"
+              value={when.text}
+              onChange={(event) => onWhen({ ...when, text: event.target.value })}
+            />
+          )}
+        </Field>
+      )}
+    </div>
+  )
+}
+
+/** The moment that was meant: null for now; or the sentence that says why it cannot be read. */
+export function readWhen(
+  { how, text }: When,
+  about: { readonly before: Moment | null; readonly zone: string; readonly now: string },
+): { readonly moment: Moment | null } | { readonly error: string } {
+  if (how === 'now') return { moment: null }
+  if (how === 'kept') return { moment: about.before }
+  const read = readMoment(text, about.zone)
+  if ('because' in read) {
+    const readings = 'readings' in read ? read.readings.join(', ') : ''
+    return { error: fill(words.whenRefused[read.because], { given: read.given, readings }) }
+  }
+  return read.at > about.now ? { error: words.inTheFuture } : { moment: read }
+}
