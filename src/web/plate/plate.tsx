@@ -63,7 +63,12 @@ export function Plate(props: PlateProps) {
   const theme = props.theme ?? asked
   const { width, words: larger } = useWidth(box)
 
-  const parameters = useMemo(() => ({ ...props.parameters, view, layers: on }), [props.parameters, view, on])
+  // The same parameters in a new object are the same plate: it is not drawn again at every tick of the page around it.
+  const asText = JSON.stringify(props.parameters)
+  const parameters = useMemo(
+    (): PlateParameters => ({ ...(JSON.parse(asText) as PlateParameters), view, layers: on }),
+    [asText, view, on],
+  )
   const scene = useMemo(() => drawPlate(parameters, plateFacts, plateInEnglish), [parameters])
   const sheet = useMemo(() => {
     const base = width >= 620 ? 13 : 12
