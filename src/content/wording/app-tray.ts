@@ -19,7 +19,10 @@ export const trayInEnglish = {
   title: 'Holding tray',
   lead: 'Papers and pictures that came in wait here until a person has looked and files each to its animal, ear and side.',
   came: { post: 'by post', email: 'by email', phone: 'by phone', 'brought-along': 'brought along', other: 'otherwise' },
-  seems: { ...papers, photograph: 'photograph', 'not-said': 'not said' } satisfies Record<Arrived['seems'], string>,
+  seems: { ...papers, photograph: 'photograph', 'not-said': 'paper or picture' } satisfies Record<
+    Arrived['seems'],
+    string
+  >,
   papers,
   sides: { LEFT: 'LEFT', RIGHT: 'RIGHT', animal: 'the whole animal, or no side stated' },
   onPaper: {
@@ -46,7 +49,7 @@ export const trayInEnglish = {
     refused: '{name} was not taken in',
     tooLarge: 'It is larger than 40 MiB. Send a smaller picture.',
     empty: 'The file is empty. Send it again.',
-    kept: { one: '1 paper is in the tray.', many: '{count} papers are in the tray.' },
+    kept: { one: '1 paper was put in the tray.', many: '{count} papers were put in the tray.' },
   },
   waiting: 'Waiting',
   none: 'The tray is empty. What comes by post, email or phone is taken in above and filed from here.',

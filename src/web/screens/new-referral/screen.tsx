@@ -30,7 +30,7 @@ import { MatchesPart } from './matches-part.tsx'
 import { OwnerPart } from './owner-part.tsx'
 import { RedFlagsPart } from './red-flags-part.tsx'
 import styles from './screen.module.css'
-import { UrgencyPart } from './urgency-part.tsx'
+import { KeepPart, UrgencyPart } from './urgency-part.tsx'
 import { VetPart } from './vet-part.tsx'
 import { type WrittenCall, writeCall } from './write-call.ts'
 
@@ -96,7 +96,8 @@ function CallForm({ onKept }: { readonly onKept: (written: WrittenCall) => void 
         <VetPart call={call} put={put} />
         <EarPart call={call} put={put} faults={faults} />
         <RedFlagsPart call={call} put={put} />
-        <UrgencyPart call={call} put={put} judged={judged} standing={standing} missing={missing} faults={faults} />
+        <UrgencyPart call={call} put={put} judged={judged} standing={standing} />
+        <KeepPart missing={missing} faults={faults} />
       </form>
     </Page>
   )

@@ -13,19 +13,10 @@ import type { PartProps } from './screen.tsx'
 const words = referralInEnglish.urgency
 const urgencies = ['today', 'this-week', 'routine'] as const
 
-/** How urgent by what was answered, what a person decides, what to tell the caller, and keeping it. */
-export function UrgencyPart(
-  props: PartProps & {
-    readonly judged: Triage
-    readonly standing: UrgencyStanding
-    readonly missing: readonly CallMissing[]
-    readonly faults: readonly CallFault[]
-  },
-) {
-  const { call, put, judged, standing, missing, faults } = props
+/** How urgent by what was answered, and what a person decides. */
+export function UrgencyPart(props: PartProps & { readonly judged: Triage; readonly standing: UrgencyStanding }) {
+  const { call, put, judged, standing } = props
   const asked = standing.reason === 'asked'
-  const wrong = faults.map((code) => referralInEnglish.faultNames[code])
-  const list = [...missing.map((code) => referralInEnglish.missingNames[code]), ...wrong].join(', ')
   return (
     <div className={styles.aside}>
       <Part title={words.title}>
@@ -52,27 +43,37 @@ export function UrgencyPart(
             />
           )}
         </Field>
+        <AskNowList judged={judged} />
       </Part>
-      <Part title={referralInEnglish.tell}>
-        <ul className={styles.tell}>
-          {triageInEnglish.tellOwner.map((line) => (
-            <li key={line}>{line}</li>
-          ))}
-        </ul>
-      </Part>
-      <div className={styles.keep}>
-        {list !== '' && <p className="soft">{fill(referralInEnglish.missing, { list })}</p>}
-        <button type="submit" data-weight="main" disabled={missing.length > 0 || faults.length > 0}>
-          {referralInEnglish.keep}
-        </button>
-      </div>
-      <Caution />
     </div>
   )
 }
 
+/** What to tell the caller, what is still missing, and keeping it. */
+export function KeepPart(props: { readonly missing: readonly CallMissing[]; readonly faults: readonly CallFault[] }) {
+  const { missing, faults } = props
+  const wrong = faults.map((code) => referralInEnglish.faultNames[code])
+  const list = [...missing.map((code) => referralInEnglish.missingNames[code]), ...wrong].join(', ')
+  return (
+    <Part title={referralInEnglish.tell}>
+      <ul className={styles.tell}>
+        {triageInEnglish.tellOwner.map((line) => (
+          <li key={line}>{line}</li>
+        ))}
+      </ul>
+      <div className={styles.keep}>
+        {list !== '' && <p className="soft">{fill(referralInEnglish.missing, { list })}</p>}
+        <button type="submit" data-weight="main" disabled={list !== ''}>
+          {referralInEnglish.keep}
+        </button>
+      </div>
+      <Caution />
+    </Part>
+  )
+}
+
 function Suggestion({ judged }: { readonly judged: Triage }) {
-  const { suggested, atLeast, redFlags, askNow } = judged
+  const { suggested, atLeast, redFlags } = judged
   const urgency = triageInEnglish.urgencies[suggested ?? atLeast]
   const nothing = suggested === null && redFlags.length === 0
   const sources = [...new Set(judged.because.flatMap((reason) => ('fact' in reason ? reason.fact.sources : [])))]
@@ -91,16 +92,20 @@ function Suggestion({ judged }: { readonly judged: Triage }) {
           <p className="soft">{fill(words.sources, { list: sources.join(', ') })}</p>
         </details>
       )}
-      {askNow.length > 0 && (
-        <>
-          <h3 className={styles.ask}>{triageInEnglish.askNow}</h3>
-          <ul>
-            {askNow.map((one) => (
-              <li key={one.kind === 'sign' ? one.sign : one.kind}>{sayAsk(one)}</li>
-            ))}
-          </ul>
-        </>
-      )}
+    </div>
+  )
+}
+
+function AskNowList({ judged: { askNow } }: { readonly judged: Triage }) {
+  if (askNow.length === 0) return null
+  return (
+    <div className={styles.suggestion}>
+      <h3 className={styles.ask}>{triageInEnglish.askNow}</h3>
+      <ul>
+        {askNow.map((one) => (
+          <li key={one.kind === 'sign' ? one.sign : one.kind}>{sayAsk(one)}</li>
+        ))}
+      </ul>
     </div>
   )
 }

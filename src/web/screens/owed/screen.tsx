@@ -124,9 +124,11 @@ function OwedLine({ row, now }: { readonly row: Row; readonly now: string }) {
           <Link href={`${caseHref(row.stream)}?owed=${encodeURIComponent(row.id)}`}>{row.what}</Link>
         </p>
         <p className={styles.about}>
-          <Link href={caseHref(row.stream)} className={styles.animal}>
-            {row.name}
-          </Link>
+          {row.name !== '' && (
+            <Link href={caseHref(row.stream)} className={styles.animal}>
+              {row.name}
+            </Link>
+          )}
           <span>{roles[row.who] ?? nameOf(row.who)}</span>
           {mine.kind === 'mine' && mine.because === 'as-deputy' && (
             <span>{fill(owedOrderInEnglish.mine['as-deputy'], { name: nameOf(mine.of) })}</span>
