@@ -1,10 +1,15 @@
-/** Bundles the command line to dist/cli.js when it is missing or older than any source. `--force` builds anyway. */
-import { existsSync, readdirSync, renameSync, rmSync, statSync } from 'node:fs'
+/**
+ * Bundles the command line to dist/cli.js and the web app to dist/web when they are missing or older than any source.
+ * `--force` builds anyway.
+ */
+import { existsSync, readdirSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
+import { brotliCompressSync, constants, gzipSync } from 'node:zlib'
 
 const root = fileURLToPath(new URL('..', import.meta.url))
 const out = join(root, 'dist/cli.js')
+const webPage = join(root, 'dist/web/index.html')
 
 function newest(folder) {
   let latest = 0
@@ -16,8 +21,8 @@ function newest(folder) {
 }
 
 export function isBuilt() {
-  if (!existsSync(out)) return false
-  const built = statSync(out).mtimeMs
+  if (!existsSync(out) || !existsSync(webPage)) return false
+  const built = Math.min(statSync(out).mtimeMs, statSync(webPage).mtimeMs)
   return built > newest(join(root, 'src')) && built > statSync(join(root, 'package.json')).mtimeMs
 }
 
@@ -39,8 +44,31 @@ export async function build() {
       rolldownOptions: { output: { entryFileNames: 'cli.js', chunkFileNames: 'cli-[name].js' } },
     },
   })
-  rmSync(join(root, 'dist'), { recursive: true, force: true })
+  await buildWeb(bundle, join(beside, 'web'))
+  const old = join(root, `.cache/dist-old-${process.pid}`)
+  if (existsSync(join(root, 'dist'))) renameSync(join(root, 'dist'), old)
   renameSync(beside, join(root, 'dist'))
+  rmSync(old, { recursive: true, force: true })
+}
+
+/** The web app, with every text of it in a smaller form beside it, made once here and not at each request. */
+async function buildWeb(bundle, outDir) {
+  const web = join(root, 'src/web')
+  await bundle({
+    root: web,
+    configFile: join(web, 'vite.config.ts'),
+    logLevel: 'warn',
+    build: { outDir, emptyOutDir: true },
+  })
+  for (const item of readdirSync(outDir, { recursive: true, withFileTypes: true })) {
+    if (!item.isFile() || !/\.(js|css|html|svg|json|webmanifest)$/.test(item.name)) continue
+    const path = join(item.parentPath, item.name)
+    const plain = readFileSync(path)
+    if (plain.length < 1_000) continue
+    writeFileSync(`${path}.gz`, gzipSync(plain, { level: 9 }))
+    const params = { [constants.BROTLI_PARAM_QUALITY]: 9, [constants.BROTLI_PARAM_SIZE_HINT]: plain.length }
+    writeFileSync(`${path}.br`, brotliCompressSync(plain, { params }))
+  }
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {

@@ -47,6 +47,14 @@ export type FirstCode = {
   readonly use: <Result>(code: string, opening: () => Promise<Result>) => Promise<Result | false>
 }
 
+/** What became of a backup. */
+export type BackupDone = {
+  readonly folder: string
+  readonly at: string
+  readonly bytes: number
+  readonly entries: number
+}
+
 /** Everything an action may touch. It comes with the request; actions never reach around it. */
 export type World = {
   readonly store: Store
@@ -61,6 +69,8 @@ export type World = {
   /** The caller's clinic; for a stranger the only clinic there is. */
   readonly clinic: string | null
   readonly caller: Caller | null
+  /** Copies everything to the backup folder; refuses where the data is not this server's to copy. */
+  readonly backUp: () => Promise<BackupDone>
 }
 
 /** One thing a person can do, by name. The server offers every one at `POST /api/actions/<name>`. */

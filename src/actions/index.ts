@@ -2,6 +2,7 @@ import type { Action } from './action.ts'
 import { acceptEntries } from './journal/accept-entries.ts'
 import { readCase } from './journal/read-case.ts'
 import { readLists } from './journal/read-lists.ts'
+import { backupNow } from './machine/backup-now.ts'
 import { changePassword } from './people/change-password.ts'
 import { endSession } from './people/end-session.ts'
 import { listDevices } from './people/list-devices.ts'
@@ -19,11 +20,13 @@ import { signIn } from './people/sign-in.ts'
 import { signOut } from './people/sign-out.ts'
 import { switchPerson } from './people/switch-person.ts'
 import { whoAmI } from './people/who-am-i.ts'
+import { readTheatreList } from './theatre/read-theatre-list.ts'
 import { readTray } from './tray/read-tray.ts'
 
 /** What a person can do with the clinic's data, sorted by name; the server offers every one. */
 export const actions: readonly Action[] = [
   acceptEntries,
+  backupNow,
   changePassword,
   endSession,
   listDevices,
@@ -37,6 +40,7 @@ export const actions: readonly Action[] = [
   readFrontDoor,
   readLists,
   readLog,
+  readTheatreList,
   readTray,
   setLeave,
   setPin,

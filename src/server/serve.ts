@@ -8,6 +8,7 @@ import { openLockedFolder } from '#storage/sqlite/open.ts'
 import packageFile from '../../package.json' with { type: 'json' }
 import { type Addresses, addressesOf } from './addresses.ts'
 import { app } from './app.ts'
+import { backupsOf } from './backups.ts'
 import { closeDoors, type Doors, openDoors, portOf } from './doors.ts'
 import { Live } from './live.ts'
 import { FirstRunCode, secretsOfThisMachine } from './secrets.ts'
@@ -28,6 +29,8 @@ export type ServeOptions = {
   readonly host?: string
   /** Names of this server beside addresses and names of the house, such as ears.clinic.example. */
   readonly names?: readonly string[]
+  /** Where backups stand; in the data folder without it. */
+  readonly backups?: string
   /** The folder of the built screens. */
   readonly web?: string
   /** Opens a second, encrypted door at the next port (any free one beside port 0). */
@@ -75,6 +78,12 @@ async function serveStore(store: OpenStore, kind: 'sqlite' | 'postgres', options
         firstCode,
         invented,
         version: packageFile.version,
+        backUp: backupsOf({
+          data: kind === 'sqlite' ? options.dataDir : undefined,
+          into: options.backups,
+          version: packageFile.version,
+          clock,
+        }),
       },
       about: { store: kind, schema: schemaVersion },
       names,

@@ -10,7 +10,10 @@ const cookieName = 'quiet-ear-session'
 export type MakeWorld = (c: Context, action?: Pick<Action, 'may' | 'ofDevice'>) => Promise<World>
 
 /** What every request finds plugged in. */
-export type WorldParts = Pick<World, 'store' | 'accounts' | 'clock' | 'secrets' | 'firstCode' | 'invented' | 'version'>
+export type WorldParts = Pick<
+  World,
+  'backUp' | 'store' | 'accounts' | 'clock' | 'secrets' | 'firstCode' | 'invented' | 'version'
+>
 
 /** Makes the world of one request: who asks, through which door, and everything an action may touch. */
 export function worldMaker(parts: WorldParts): MakeWorld {

@@ -1,6 +1,7 @@
 // Written by scripts/write-indexes.mjs: sorted, one line per file.
 // biome-ignore-all assist/source/organizeImports: sorted by file name, character by character.
 import { attach } from './attach.ts'
+import { backup } from './backup.ts'
 import { calc } from './calc.ts'
 import { demo } from './demo.ts'
 import { dose } from './dose.ts'
@@ -10,12 +11,14 @@ import { importJournal } from './import-journal.ts'
 import { owed } from './owed.ts'
 import { pack } from './pack.ts'
 import { rebuild } from './rebuild.ts'
+import { restore } from './restore.ts'
 import { schedule } from './schedule.ts'
 import { start } from './start.ts'
 import { verify } from './verify.ts'
 
 export const commands = [
   attach,
+  backup,
   calc,
   demo,
   dose,
@@ -25,6 +28,7 @@ export const commands = [
   owed,
   pack,
   rebuild,
+  restore,
   schedule,
   start,
   verify,
