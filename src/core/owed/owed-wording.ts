@@ -1,5 +1,5 @@
 import { fill } from '#core/outcome/finding.ts'
-import type { OwedCode, OwedItem, OwedRole, WhyCode } from './owed-item.ts'
+import type { OwedCode, OwedItem, OwedRole, Why, WhyCode } from './owed-item.ts'
 
 /** The sentences of what is owed in one language; content writes them, a missing one does not compile. */
 export type OwedWording = {
@@ -16,9 +16,18 @@ export type SaidItem = { readonly what: string; readonly who: string; readonly w
 /** What an item is called, who owes it, and why, in the sentences of one language. */
 export function sayOwed(item: OwedItem, wording: OwedWording): SaidItem {
   const side = item.side ? wording.sides[item.side] : ''
-  const said = (about: Readonly<Record<string, string>>) =>
-    Object.fromEntries(Object.entries(about).map(([key, value]) => [key, wording.codes[value] ?? value]))
-  const what = fill(wording.what[item.what], { ...said(item.about), side })
-  const why = item.why.map(({ code, about }) => fill(wording.why[code], said(about)))
-  return { what: what.replace(/\s+/g, ' ').trim(), who: wording.who[item.who], why: why.join(' ') }
+  const what = fill(wording.what[item.what], { ...inWords(item.about, wording), side })
+  return { what: what.replace(/\s+/g, ' ').trim(), who: wording.who[item.who], why: sayWhys(item.why, wording) }
+}
+
+/** The reasons alone, as one text. Example: `sayWhys(fasting.why, owedInEnglish)`. */
+export function sayWhys(whys: readonly Why[], wording: Pick<OwedWording, 'why' | 'codes'>): string {
+  return whys.map(({ code, about }) => fill(wording.why[code], inWords(about, wording))).join(' ')
+}
+
+function inWords(
+  about: Readonly<Record<string, string>>,
+  { codes }: Pick<OwedWording, 'codes'>,
+): Record<string, string> {
+  return Object.fromEntries(Object.entries(about).map(([key, value]) => [key, codes[value] ?? value]))
 }
