@@ -48,9 +48,9 @@ export async function callerOf(
   const people = peopleOf(session).filter((person) => staff.has(person))
   const person = named ?? session.active ?? people.at(-1)
   if (person === undefined) return null
-  const row = people.includes(person) ? staff.get(person) : undefined
-  if (!row) throw new Refused(403, 'not-enrolled', `${person} is not signed in at this device; sign in here first.`)
   const account = await accounts.byPerson(clinic, person)
+  const row = people.includes(person) && account?.active ? staff.get(person) : undefined
+  if (!row) throw new Refused(403, 'not-enrolled', `${person} is not signed in at this device; sign in here first.`)
   const keeper = row.role === 'manager' || account?.opened === true
   const proved = session.active === person
   const caller = { session: session.id, device: session.device, person, role: row.role, people, keeper, proved }
