@@ -117,7 +117,7 @@ describe('both ears', () => {
 
   it('stand beside each other under the words LEFT and RIGHT, with controls of their own', () => {
     const html = both(example('ear-findings'), emptyDraft(formFor('ear-findings')))
-    expect([...html.matchAll(/<h3[^>]*>(LEFT|RIGHT)<\/h3>/g)].map(([, side]) => side)).toEqual(['LEFT', 'RIGHT'])
+    expect([...html.matchAll(/<h2[^>]*>(LEFT|RIGHT)<\/h2>/g)].map(([, side]) => side)).toEqual(['LEFT', 'RIGHT'])
     expect(nameless(html)).toEqual([])
     expect(brokenIds(html)).toEqual([])
   })

@@ -75,9 +75,9 @@ function SectionPart({ section, alone }: { readonly section: Section; readonly a
       aria-labelledby={headed ? heading : undefined}
     >
       {headed && (
-        <h3 id={heading} className={styles.heading}>
+        <h2 id={heading} className={styles.heading}>
           {words.sections[section.id]}
-        </h3>
+        </h2>
       )}
       {section.pair ? <PairOfGroups fields={section.fields} /> : <Fields fields={section.fields} />}
       {section.running === 'otis-3' && <Otis3Running draft={draftAt(draft, 'otis3')} />}
@@ -103,7 +103,7 @@ function PairOfGroups({ fields }: { readonly fields: readonly Field[] }) {
     const field = fields.find(({ name }) => name === side)
     return field?.control.kind === 'group' ? [{ side, rows: rowsOf(field, field.control.fields, side, scope) }] : []
   })
-  return <EarColumns columns={columns} />
+  return <EarColumns level={3} columns={columns} />
 }
 
 function rowsOf(field: Field, fields: readonly Field[], side: Side, { draft }: FormScope): ReactNode[] {

@@ -29,7 +29,7 @@ export function ErrorSummary({ refused }: { readonly refused: readonly Refused[]
   const heading = `${refused[0]?.prefix ?? ''}-errors`
   return (
     <section className={styles.summary} aria-labelledby={heading} tabIndex={-1} ref={box}>
-      <h3 id={heading}>{count === 1 ? title.one : fill(title.many, { count: String(count) })}</h3>
+      <h2 id={heading}>{count === 1 ? title.one : fill(title.many, { count: String(count) })}</h2>
       <ul>
         {refused.flatMap(({ prefix, words, side, refusals }) =>
           summed(refusals).map((refusal) => (

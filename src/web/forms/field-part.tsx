@@ -43,9 +43,9 @@ export function FieldPart(part: Part) {
     case 'rows':
       return <RowsPart {...part} rows={control.rows} answers={control.answers} />
     case 'group':
-      return <GroupPart {...part} fields={control.fields} />
+      return <GroupPart {...part} fields={control.fields} drawField={drawField} />
     case 'list':
-      return <ListPart {...part} fields={control.fields} />
+      return <ListPart {...part} fields={control.fields} drawField={drawField} />
     case 'tick':
       return <TickPart {...part} />
     case 'details':
@@ -73,6 +73,10 @@ export function FieldPart(part: Part) {
     default:
       return never(control)
   }
+}
+
+function drawField(part: Part) {
+  return <FieldPart {...part} />
 }
 
 /** One thing that is marked where it applies; left alone it does not. */

@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'react'
+import { Fragment, type ReactElement, useEffect, useRef, useState } from 'react'
 import { formsInEnglish } from '#content/wording/app-form-words.ts'
 import { isRecord } from '#core/forms/draft.ts'
 import { emptyGroup } from '#core/forms/empty-draft.ts'
@@ -6,37 +6,37 @@ import type { Field } from '#core/forms/field.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { Option } from './choice-parts.tsx'
 import { ChoiceFrame, ErrorLine, Help, LabelText, type Part, useTold } from './field-frame.tsx'
-import { FieldPart } from './field-part.tsx'
 import styles from './forms.module.css'
 import { useScope } from './scope.ts'
 
+/** Draws one field; handed in, because a field may be a group of fields again. */
+type DrawField = (part: Part) => ReactElement
+
 /** The fields of a group one under the other. */
-export function GroupFields({
-  fields,
-  path,
-  group,
-}: {
+function GroupFields(props: {
   readonly fields: readonly Field[]
   readonly path: string
   readonly group: Part['draft']
+  readonly drawField: DrawField
 }) {
+  const { fields, path, group, drawField } = props
   const record = isRecord(group) ? group : {}
   return fields.map((field) => {
-    const at = path === '' ? field.name : `${path}.${field.name}`
-    return <FieldPart key={at} field={field} path={at} group={group} draft={record[field.name]} />
+    const at = `${path}.${field.name}`
+    return <Fragment key={at}>{drawField({ field, path: at, group, draft: record[field.name] })}</Fragment>
   })
 }
 
 /** A nested group. One that may be missing is opened by a choice; nothing inside is asked before. */
-export function GroupPart(part: Part & { readonly fields: readonly Field[] }) {
-  const { field, fields, path, draft } = part
+export function GroupPart(part: Part & { readonly fields: readonly Field[]; readonly drawField: DrawField }) {
+  const { field, fields, path, draft, drawField } = part
   const { set } = useScope()
   const told = useTold(part)
   if (!field.nullable) {
     return (
       <ChoiceFrame field={field} told={told}>
         <div className={styles.group}>
-          <GroupFields fields={fields} path={path} group={draft} />
+          <GroupFields fields={fields} path={path} group={draft} drawField={drawField} />
         </div>
       </ChoiceFrame>
     )
@@ -46,7 +46,7 @@ export function GroupPart(part: Part & { readonly fields: readonly Field[] }) {
       <Opener part={part} fields={fields} />
       {isRecord(draft) && (
         <div className={styles.group}>
-          <GroupFields fields={fields} path={path} group={draft} />
+          <GroupFields fields={fields} path={path} group={draft} drawField={drawField} />
           {field.blank === 'optional' && (
             <button type="button" data-weight="quiet" onClick={() => set(path, null)}>
               {formsInEnglish.close}
@@ -94,8 +94,8 @@ export function Opener({ part, fields }: { readonly part: Part; readonly fields:
 }
 
 /** A list of groups: one more, one less. The keyboard stays where the work is. */
-export function ListPart(part: Part & { readonly fields: readonly Field[] }) {
-  const { field, fields, path, draft } = part
+export function ListPart(part: Part & { readonly fields: readonly Field[]; readonly drawField: DrawField }) {
+  const { field, fields, path, draft, drawField } = part
   const { set } = useScope()
   const told = useTold(part)
   const items = Array.isArray(draft) ? draft : []
@@ -134,7 +134,7 @@ export function ListPart(part: Part & { readonly fields: readonly Field[] }) {
             {formsInEnglish.remove}
           </button>
           <div className={styles.itemFields}>
-            <GroupFields fields={fields} path={`${path}.${index}`} group={item} />
+            <GroupFields fields={fields} path={`${path}.${index}`} group={item} drawField={drawField} />
           </div>
         </fieldset>
       ))}

@@ -49,7 +49,7 @@ export function PairedEntryForm(props: {
   return (
     <section className={styles.form} aria-label={kindsInEnglish[kind]}>
       <ErrorSummary refused={scopes.map(({ side, scope }) => ({ ...scope, side: formsInEnglish.ears[side] }))} />
-      <EarColumns columns={scopes.map(({ side, scope }) => ({ side, rows: rowsOf(form, side, scope) }))} />
+      <EarColumns level={2} columns={scopes.map(({ side, scope }) => ({ side, rows: rowsOf(form, side, scope) }))} />
       {children}
     </section>
   )
@@ -71,7 +71,7 @@ function sectionRows(
   { words, draft }: FormScope,
   within: (key: string, part: ReactNode) => ReactNode,
 ): ReactNode[] {
-  const heading = <h4 className={styles.heading}>{words.sections[section.id]}</h4>
+  const heading = <h3 className={styles.heading}>{words.sections[section.id]}</h3>
   const fields = section.fields.map((field) => within(field.at, <FieldAt field={field} />))
   const running = section.running === 'otis-3' ? [<Otis3Running key="running" draft={draftAt(draft, 'otis3')} />] : []
   return [within(section.id, heading), ...fields, ...running]
