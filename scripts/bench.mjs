@@ -8,6 +8,7 @@ import { ready } from './ready.mjs'
 
 await ready()
 const { benchStorage } = await import('./bench-storage.mjs')
+const { benchApp } = await import('./bench-app.mjs')
 const { buildEntry } = await import('./build-entry.mjs')
 const root = fileURLToPath(new URL('..', import.meta.url))
 const ms = (value) => `${value.toFixed(1)} ms`
@@ -40,3 +41,4 @@ console.log(`demo, whole process: ${whole(5, 'demo', '--case', 'spaniel', '--out
 console.log(`verify, whole process: ${whole(5, 'verify', file)}`)
 console.log(`pack of the demo case, whole process: ${whole(5, 'pack', file, '--out', join(folder, 'papers'))}`)
 rmSync(folder, { recursive: true, force: true })
+await benchApp()
