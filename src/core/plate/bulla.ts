@@ -81,11 +81,13 @@ function drawRooms(pen: Pen): void {
   const fill = roomFill(pen)
   const drum = [...line('drumUpper'), ...line('drumLower').slice(1)]
   const { rooms } = facts
+  const taken = rooms.kind === 'one' && parameters.surgery.kind === 'done' && parameters.surgery.bulla === 'opened'
   const shellLine = line('shell')
   const whole = joined(line('cavityRoof'), line('promontory'), [...shellLine].reverse(), [...drum].reverse())
   if (rooms.kind === 'one') {
     drawing.add('bulla', 'bulla', whole, { fill })
-    drawRidge(pen, pointsOf(rooms.ridge.value))
+    // The ridge stands on the wall that was taken.
+    if (!taken) drawRidge(pen, pointsOf(rooms.ridge.value))
   } else {
     drawing.add('bulla', 'septum', whole, { fill: 'bone' })
     for (const room of [rooms.upper, rooms.lower]) {
@@ -93,14 +95,11 @@ function drawRooms(pen: Pen): void {
     }
     drawing.add('bulla', 'septum', smoothClosed(pointsOf(rooms.gap.value)), { fill, stroke: 'nerve-behind' })
   }
-  const seen = rooms.kind === 'one' ? rooms.ridge : rooms.gap
-  drawing.name(
-    'bulla',
-    'septum',
-    pointsOf(seen.value)[1] ?? [0, 0],
-    { ...label(pen, 'septum'), text: words.septum[rooms.kind] },
-    null,
-  )
+  if (!taken) {
+    const [, spot] = pointsOf((rooms.kind === 'one' ? rooms.ridge : rooms.gap).value)
+    const named = { ...label(pen, 'septum'), text: words.septum[rooms.kind] }
+    drawing.name('bulla', 'septum', spot ?? [0, 0], named, null)
+  }
   const centre: Point = middleOf(shellLine)
   const spot: Point = [centre[0] + 24, centre[1] + 8]
   if (roomFill(pen) === 'unknown') drawing.question('bulla', 'bulla', [spot[0], spot[1] - 30])

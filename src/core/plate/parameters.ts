@@ -1,7 +1,7 @@
 import type { Side, Species } from '#core/animal/species.ts'
 
 /** The plate changes its number whenever the same parameters give another drawing: strokes drawn on it belong to one. */
-export const plateVersion = 2
+export const plateVersion = 3
 
 export const views = ['transverse', 'lateral'] as const
 export type View = (typeof views)[number]

@@ -41,6 +41,7 @@ export function PlateDesk(props: {
   }
   return (
     <div className={styles.desk}>
+      <h2 className="said">{fill(plateOnScreen.caption, { side })}</h2>
       <EarPlate
         theCase={theCase}
         side={side}

@@ -37,7 +37,7 @@ export const plateDrawing = defineKind({
     watchedBy: z.array(id).max(20),
   }),
   example: {
-    plate: 2,
+    plate: 3,
     parameters: {
       species: 'dog',
       side: 'LEFT',
