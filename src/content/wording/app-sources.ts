@@ -65,6 +65,7 @@ export const drugPage = {
   range: 'Dose range',
   used: 'Used here',
   notUsed: 'Another source, not used',
+  others: 'Other sources, not used ({count})',
   disagree: 'The sources disagree. They stand side by side and are not averaged.',
   interval: 'Again',
   maxSingle: 'Most at once',

@@ -7,7 +7,7 @@ import { Modal } from '../../design/modal.tsx'
 import { call } from '../../journal/api.ts'
 import { useWho } from '../../session/use-who.ts'
 import { DoingNote, useDoing } from './doing.tsx'
-import type { Person } from './people.tsx'
+import type { Person } from './staff.ts'
 
 /** The account of a person: login, first or new password, closed or open. */
 export function AccountForm({ person, onClose }: { readonly person: Person; readonly onClose: () => void }) {

@@ -133,7 +133,7 @@ type Part = { readonly draft: Draft; readonly onChange: (draft: Draft) => void }
 function Marks({ draft, onChange }: Part) {
   return (
     <fieldset>
-      <legend>{words.clinic.decimalMark}</legend>
+      <legend className={styles.asked}>{words.clinic.decimalMark}</legend>
       <div className={styles.choices}>
         {(['.', ','] as const).map((mark) => (
           <label key={mark}>
@@ -157,7 +157,7 @@ function Weekdays({ draft, onChange }: Part) {
     closedWeekdays.includes(day) ? closedWeekdays.filter((one) => one !== day) : [...closedWeekdays, day].sort()
   return (
     <fieldset>
-      <legend>{words.clinic.closed}</legend>
+      <legend className={styles.asked}>{words.clinic.closed}</legend>
       <div className={styles.choices}>
         {words.weekdays.map((name, index) => (
           <label key={name}>

@@ -11,8 +11,8 @@ import { call } from '../../journal/api.ts'
 import { useDraft } from '../../journal/drafts.ts'
 import { useWho } from '../../session/use-who.ts'
 import { DoingNote, useDoing } from './doing.tsx'
-import type { Person, Staff } from './people.tsx'
 import styles from './settings.module.css'
+import type { Person, Staff } from './staff.ts'
 
 type Draft = { readonly from: string; readonly until: string; readonly deputy: string }
 

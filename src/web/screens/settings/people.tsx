@@ -1,6 +1,4 @@
 import { useState } from 'react'
-import type { z } from 'zod'
-import type { listPeople } from '#actions/people/list-people.ts'
 import { settingsInEnglish } from '#content/wording/app-settings.ts'
 import { peopleInEnglish as words } from '#content/wording/app-settings-people.ts'
 import { shellInEnglish as shell } from '#content/wording/app-shell.ts'
@@ -13,9 +11,7 @@ import { SettingsPage } from './frame.tsx'
 import { LeaveForm, Leaves } from './leaves.tsx'
 import { PersonForm } from './person-form.tsx'
 import styles from './settings.module.css'
-
-export type Staff = z.output<(typeof listPeople)['output']>
-export type Person = Staff['people'][number]
+import type { Person, Staff } from './staff.ts'
 
 type Opened = { readonly form: 'person' | 'account' | 'leave'; readonly person: Person | null }
 

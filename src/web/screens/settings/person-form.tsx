@@ -9,7 +9,7 @@ import { Modal } from '../../design/modal.tsx'
 import { call } from '../../journal/api.ts'
 import { useWho } from '../../session/use-who.ts'
 import { DoingNote, useDoing } from './doing.tsx'
-import type { Person } from './people.tsx'
+import type { Person } from './staff.ts'
 
 const roles = personRow.shape.role.options
 

@@ -4,11 +4,17 @@ const backup = lazy(async () => ({ default: (await import('./backup.tsx')).Backu
 const clinic = lazy(async () => ({ default: (await import('./clinic.tsx')).ClinicScreen }))
 const closedDays = lazy(async () => ({ default: (await import('./closed-days.tsx')).ClosedDaysScreen }))
 const devices = lazy(async () => ({ default: (await import('./devices.tsx')).DevicesScreen }))
+const doses = lazy(async () => ({ default: (await import('./dose-policies.tsx')).DosePoliciesScreen }))
 const home = lazy(async () => ({ default: (await import('./home.tsx')).SettingsScreen }))
 const me = lazy(async () => ({ default: (await import('./me.tsx')).MeScreen }))
 const people = lazy(async () => ({ default: (await import('./people.tsx')).PeopleScreen }))
+const plan = lazy(async () => ({ default: (await import('./plan.tsx')).PlanScreen }))
+const planEditor = lazy(async () => ({ default: (await import('./plan-editor.tsx')).PlanEditorScreen }))
+const plans = lazy(async () => ({ default: (await import('./plans.tsx')).PlansScreen }))
+const policies = lazy(async () => ({ default: (await import('./policies.tsx')).HousePoliciesScreen }))
 const prices = lazy(async () => ({ default: (await import('./prices.tsx')).PricesScreen }))
 const readLog = lazy(async () => ({ default: (await import('./read-log.tsx')).ReadLogScreen }))
+const shelf = lazy(async () => ({ default: (await import('./shelf.tsx')).ShelfScreen }))
 
 /** The pages of the settings, each loaded when it is opened. */
 export const settingsRoutes: readonly (readonly [path: string, screen: ComponentType])[] = [
@@ -17,8 +23,15 @@ export const settingsRoutes: readonly (readonly [path: string, screen: Component
   ['/settings/clinic', clinic],
   ['/settings/closed-days', closedDays],
   ['/settings/devices', devices],
+  ['/settings/doses', doses],
   ['/settings/me', me],
   ['/settings/people', people],
+  ['/settings/plans', plans],
+  ['/settings/plans/new', planEditor],
+  ['/settings/plans/of/:plan', plan],
+  ['/settings/plans/of/:plan/change', planEditor],
+  ['/settings/policies', policies],
   ['/settings/prices', prices],
   ['/settings/read-log', readLog],
+  ['/settings/shelf', shelf],
 ]

@@ -9,6 +9,7 @@ import { sayUnit } from '#documents/case/say-quantity.ts'
 import { ReadingView } from '../../design/reading-view.tsx'
 import { useHouse } from '../../journal/cases.ts'
 import { whoWrote } from '../../journal/who-wrote.ts'
+import { policyName } from '../settings/policy-name.ts'
 import drugStyles from './drug.module.css'
 import { SourcesPage } from './frame.tsx'
 import { drugs } from './library.ts'
@@ -34,7 +35,7 @@ function Policies({ file }: { readonly file: CaseFile }) {
   return (
     <>
       <Part title={words.house} none={words.none} lines={house.live('house-policy')} file={file}>
-        {({ policy, value }) => ({ title: policy, said: value })}
+        {({ policy, value }) => ({ title: policyName(policy), said: value })}
       </Part>
       <Part title={words.doses} none={words.none} lines={house.live('dose-policy')} file={file}>
         {saidOfDose}
@@ -132,7 +133,7 @@ function saidOf(line: Line): Said {
       return saidOfPlan(line.body as unknown as BodyOf<'usual-plan'>)
     default: {
       const { policy, value } = line.body as unknown as BodyOf<'house-policy'>
-      return { title: policy, said: value }
+      return { title: policyName(policy), said: value }
     }
   }
 }

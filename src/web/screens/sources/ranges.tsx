@@ -1,6 +1,7 @@
 import { drugPage as words } from '#content/wording/app-sources.ts'
 import type { Sourced } from '#core/evidence/sourced.ts'
 import type { DoseRange, DoseRow } from '#core/formulary/drug.ts'
+import { fill } from '#core/outcome/finding.ts'
 import { sayContent } from '#documents/sources/say-content.ts'
 import { Provenance } from '../../design/provenance.tsx'
 import styles from './ranges.module.css'
@@ -10,17 +11,7 @@ type Told = Sourced<DoseRange & { readonly words?: string }>
 /** The range of a row; where sources disagree, all of them side by side on one scale. */
 export function Ranges({ row }: { readonly row: DoseRow }) {
   const others = row.otherRanges ?? []
-  if (others.length === 0) {
-    return (
-      <div className={styles.one}>
-        <p>
-          <span className={styles.label}>{words.range}</span>
-          <span className={styles.range}>{sayContent(row.range.value)}</span>
-        </p>
-        <Provenance fact={row.range} />
-      </div>
-    )
-  }
+  if (others.length === 0) return <OneRange row={row} />
   const all: readonly Told[] = [row.range, ...others]
   const unit = row.range.value.low.unit
   const drawn = all.every(({ value }) => value.low.unit === unit)
@@ -41,6 +32,34 @@ export function Ranges({ row }: { readonly row: DoseRow }) {
           </li>
         ))}
       </ul>
+    </div>
+  )
+}
+
+/** The same beside a dose that was chosen: the range that is used, the others when opened. */
+export function RangesBeside({ row }: { readonly row: DoseRow }) {
+  const others = row.otherRanges ?? []
+  return (
+    <div className={styles.beside}>
+      <OneRange row={row} />
+      {others.length > 0 && (
+        <details>
+          <summary className={styles.open}>{fill(words.others, { count: String(others.length) })}</summary>
+          <Ranges row={row} />
+        </details>
+      )}
+    </div>
+  )
+}
+
+function OneRange({ row }: { readonly row: DoseRow }) {
+  return (
+    <div className={styles.one}>
+      <p>
+        <span className={styles.label}>{words.range}</span>
+        <span className={styles.range}>{sayContent(row.range.value)}</span>
+      </p>
+      <Provenance fact={row.range} />
     </div>
   )
 }

@@ -1,0 +1,118 @@
+import type { Species } from '#core/animal/species.ts'
+import { readText } from '#core/forms/read-leaf.ts'
+import { type DoseRow, rowKey } from '#core/formulary/drug.ts'
+import type { BodyOf } from '#core/journal/fold.ts'
+import { answer, type Outcome, refuse } from '#core/outcome/outcome.ts'
+import { units } from '#core/units/unit.ts'
+import { unitWord } from '#core/units/unit-words.ts'
+import { type ChosenDraft, type ChosenRefusal, readChosen, rowsFor } from './read-chosen.ts'
+
+type Facts = Omit<Parameters<typeof readChosen>[1], 'species'>
+type Plan = BodyOf<'usual-plan'>
+
+/** One line of a plan while it is being written; `key` only tells lines apart on the screen. */
+export type LineDraft = ChosenDraft & { readonly key: string; readonly line: string; readonly shelfItem: string }
+
+/** A usual plan while it is being written. An empty text is "not answered yet"; nothing is filled in. */
+export type PlanDraft = {
+  readonly plan: string
+  readonly species: '' | Species
+  readonly lines: readonly LineDraft[]
+}
+
+export type PlanRefusal =
+  | { readonly at: 'plan'; readonly because: 'not-written' | 'too-long' | 'taken' }
+  | { readonly at: 'species' | 'lines'; readonly because: 'not-chosen' }
+  | { readonly at: 'line'; readonly line: string; readonly because: 'not-written' | 'too-long' | 'twice' }
+  | { readonly at: 'chosen'; readonly line: string; readonly refusal: ChosenRefusal }
+
+/**
+ * The plan that a draft stands for, or everything that is missing, in the order of the page. `taken` are the names of
+ * the other plans: two live plans of one name would be a conflict.
+ *
+ * @example readPlan({ plan: 'our usual plan, dog', species: 'dog', lines: [block] }, facts, [])
+ */
+export function readPlan(
+  draft: PlanDraft,
+  facts: Facts,
+  taken: readonly string[],
+): Outcome<Plan, readonly PlanRefusal[]> {
+  const refusals: PlanRefusal[] = []
+  const plan = readText(draft.plan, 300)
+  if (plan.kind === 'refusal') refusals.push({ at: 'plan', because: lengthOf(plan.refusal.because) })
+  else if (taken.includes(String(plan.answer))) refusals.push({ at: 'plan', because: 'taken' })
+  if (draft.species === '') refusals.push({ at: 'species', because: 'not-chosen' })
+  if (draft.lines.length === 0) refusals.push({ at: 'lines', because: 'not-chosen' })
+  const lines = draft.lines.flatMap((line) => readLine(line, draft, facts, refusals))
+  if (refusals.length > 0 || plan.kind === 'refusal' || draft.species === '') return refuse(refusals)
+  return answer({ plan: String(plan.answer), species: draft.species, lines })
+}
+
+function readLine(
+  line: LineDraft,
+  { species, lines }: PlanDraft,
+  facts: Facts,
+  refusals: PlanRefusal[],
+): Plan['lines'] {
+  const name = readText(line.line, 80)
+  if (name.kind === 'refusal') {
+    refusals.push({ at: 'line', line: line.key, because: lengthOf(name.refusal.because) })
+  } else if (lines.some((other) => other.key !== line.key && other.line.trim() === name.answer)) {
+    refusals.push({ at: 'line', line: line.key, because: 'twice' })
+  }
+  if (species === '') return []
+  const chosen = readChosen(line, { ...facts, species })
+  if (chosen.kind === 'refusal') {
+    for (const refusal of chosen.refusal) refusals.push({ at: 'chosen', line: line.key, refusal })
+    return []
+  }
+  const shelfItem = line.shelfItem === '' ? null : line.shelfItem
+  return [{ ...chosen.answer, line: name.kind === 'answer' ? String(name.answer) : '', shelfItem }]
+}
+
+function lengthOf(because: string): 'not-written' | 'too-long' {
+  return because === 'too-long' ? 'too-long' : 'not-written'
+}
+
+/**
+ * The row of the formulary behind a chosen dose: same use, route and bracket, a unit of the same kind; undefined when
+ * the formulary has none (any more).
+ *
+ * @example rowBehind({ drug: 'bupivacaine', use: 'local_block', route: 'infiltration', … }, 'dog', formulary)
+ */
+export function rowBehind(
+  chosen: Pick<Plan['lines'][number], 'drug' | 'use' | 'qualifier' | 'dose'> & { readonly route: string | null },
+  species: Species,
+  drugs: Facts['drugs'],
+): DoseRow | undefined {
+  const { drug, use, route, qualifier, dose } = chosen
+  const kindOf = (unit: keyof typeof units) => units[unit].dimension
+  return rowsFor(
+    drugs.find(({ id }) => id === drug),
+    species,
+  ).find(
+    (row) =>
+      row.use === use &&
+      (route === null || row.routes.some((one) => one === route)) &&
+      (qualifier === null || row.qualifier === qualifier) &&
+      kindOf(row.range.value.low.unit) === kindOf(dose.unit),
+  )
+}
+
+/** The draft of a plan that is to be changed: every answer as a person would have typed it. */
+export function planDraftOf(plan: Plan, facts: Pick<Facts, 'drugs' | 'decimalMark'>): PlanDraft {
+  const lines = plan.lines.map((line, index) => {
+    const row = rowBehind(line, plan.species, facts.drugs)
+    return {
+      key: `${index}`,
+      line: line.line,
+      drug: line.drug,
+      row: row ? rowKey(row) : '',
+      route: line.route,
+      dose: `${line.dose.value.replace('.', facts.decimalMark)} ${unitWord(line.dose.unit)}`,
+      because: line.because,
+      shelfItem: line.shelfItem ?? '',
+    }
+  })
+  return { plan: plan.plan, species: plan.species, lines }
+}

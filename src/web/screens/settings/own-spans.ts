@@ -1,0 +1,15 @@
+import { owedRules } from '#content/follow-up/owed-rules.ts'
+import { faceAndEyeLooks, wholeYear } from '#content/follow-up/visits.ts'
+import type { Sourced } from '#core/evidence/sourced.ts'
+
+/** The tool's own value behind a policy that a clinic may set; undefined where no source gives one. */
+export function ownSpan(policy: string): Sourced<unknown> | undefined {
+  const look = faceAndEyeLooks.find(({ id }) => policy === `owed.face.${id}`)
+  const step = wholeYear.find(({ id }) => policy === `owed.${id}`)
+  const others: Readonly<Record<string, Sourced<unknown>>> = {
+    'owed.face.then-every': owedRules.face.thenEvery,
+    'owed.culture': owedRules.results.culture,
+    'owed.histology': owedRules.results.histology,
+  }
+  return look?.window ?? step?.window ?? others[policy]
+}

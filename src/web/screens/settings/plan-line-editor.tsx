@@ -1,0 +1,77 @@
+import { plansInEnglish as words } from '#content/wording/app-settings-doses.ts'
+import type { Species } from '#core/animal/species.ts'
+import type { LineDraft, PlanRefusal } from '#core/dosing/read-plan.ts'
+import type { Case } from '#core/journal/fold.ts'
+import { fill } from '#core/outcome/finding.ts'
+import { Field } from '../../design/field.tsx'
+import { DoseChoice } from './dose-choice.tsx'
+import styles from './plan.module.css'
+
+/** One line of a plan: its name, the chosen dose with its reason, and the product it is drawn from. */
+export function PlanLineEditor(props: {
+  readonly number: number
+  readonly draft: LineDraft
+  readonly species: Species
+  readonly house: Case
+  readonly refusals: readonly PlanRefusal[]
+  readonly onChange: (draft: LineDraft) => void
+  readonly onRemove: () => void
+}) {
+  const { number, draft, species, house, refusals, onChange, onRemove } = props
+  const mine = refusals.filter((one) => 'line' in one && one.line === draft.key)
+  const name = mine.find((one) => one.at === 'line')
+  const chosen = mine.flatMap((one) => (one.at === 'chosen' ? [one.refusal] : []))
+  const products = house.live('shelf-item').filter(({ body }) => body.drug === draft.drug)
+  return (
+    <fieldset className={styles.editing}>
+      <legend>{fill(words.line, { number: String(number) })}</legend>
+      <Field
+        label={words.lineName}
+        help={words.lineNameHelp}
+        error={name ? (name.because === 'twice' ? words.lineTwice : words.notWritten) : null}
+      >
+        {(control) => (
+          <input
+            {...control}
+            maxLength={80}
+            autoComplete="off"
+            value={draft.line}
+            onChange={(event) => onChange({ ...draft, line: event.target.value })}
+          />
+        )}
+      </Field>
+      <DoseChoice
+        draft={draft}
+        species={species}
+        refusals={chosen}
+        onChange={(next) => onChange({ ...draft, ...next, shelfItem: next.drug === draft.drug ? draft.shelfItem : '' })}
+      />
+      {draft.drug !== '' && (
+        <Field label={words.product}>
+          {(control) => (
+            <select
+              {...control}
+              value={draft.shelfItem}
+              onChange={(event) => onChange({ ...draft, shelfItem: event.target.value })}
+            >
+              <option value="">{words.noProduct}</option>
+              {products.map(({ header, body }) => (
+                <option key={header.id} value={body.item}>
+                  {body.label}
+                </option>
+              ))}
+              {draft.shelfItem !== '' && products.every(({ body }) => body.item !== draft.shelfItem) && (
+                <option value={draft.shelfItem}>{fill(words.gone, { id: draft.shelfItem })}</option>
+              )}
+            </select>
+          )}
+        </Field>
+      )}
+      <p>
+        <button type="button" onClick={onRemove}>
+          {fill(words.removeLine, { number: String(number) })}
+        </button>
+      </p>
+    </fieldset>
+  )
+}
