@@ -123,7 +123,10 @@ export function accountsContract(name: string, start: () => Promise<AccountsUnde
       expect(await untils('token-s2')).toEqual([at(50)])
       expect(await untils('token-s3')).toEqual([null])
       expect((await accounts.ofDevice('clinic-1', 'tablet-2')).map(({ id }) => id)).toEqual(['s2'])
-      expect((await accounts.sessions('clinic-1')).map(({ id }) => id).sort()).toEqual(['s1', 's2', 's3'])
+      // s1 has ended, and at minute 1,000 the others run out.
+      const open = async (now: string) => (await accounts.openSessions('clinic-1', now)).map(({ id }) => id).sort()
+      expect(await open(at(999))).toEqual(['s2', 's3'])
+      expect(await open(at(1_000))).toEqual([])
     })
 
     it('counts tries one by one, also at once, tells when to try again, and forgets', async () => {
@@ -198,14 +201,14 @@ export function accountsContract(name: string, start: () => Promise<AccountsUnde
     it('has everything again after a restart', async () => {
       const before = [
         await accounts.all('clinic-1'),
-        await accounts.sessions('clinic-1'),
+        await accounts.openSessions('clinic-1', at(0)),
         await accounts.leaves('clinic-1'),
       ]
       store = await place.reopen()
       accounts = store.accounts
       const after = [
         await accounts.all('clinic-1'),
-        await accounts.sessions('clinic-1'),
+        await accounts.openSessions('clinic-1', at(0)),
         await accounts.leaves('clinic-1'),
       ]
       expect(after).toEqual(before)

@@ -1,6 +1,7 @@
 import type { Kysely, Transaction } from 'kysely'
 import type { Account, Accounts, ReadLine, Session, StoredLeave } from '#actions/people/accounts.ts'
 import { accountOf, accountRowOf, leaveOf, leaveRowOf, sessionOf } from './account-rows.ts'
+import { inPieces } from './entry-rows.ts'
 import type { SessionTable, Tables } from './tables.ts'
 
 /** What the accounts need of the database they live in. */
@@ -127,8 +128,15 @@ export class AccountsStore implements Accounts {
     return found[0]
   }
 
-  sessions(clinic: string): Promise<Session[]> {
-    return this.#sessions((db) => db.selectFrom('sessions').selectAll().where('clinic', '=', clinic))
+  openSessions(clinic: string, now: string): Promise<Session[]> {
+    return this.#sessions((db) =>
+      db
+        .selectFrom('sessions')
+        .selectAll()
+        .where('clinic', '=', clinic)
+        .where('ended_at', 'is', null)
+        .where('expires_at', '>', now),
+    )
   }
 
   ofDevice(clinic: string, device: string): Promise<Session[]> {
@@ -139,12 +147,13 @@ export class AccountsStore implements Accounts {
 
   #sessions(query: (db: Kysely<Tables>) => { execute(): Promise<SessionTable[]> }): Promise<Session[]> {
     return this.#read(async (db) => {
-      const found: Session[] = []
-      for (const row of await query(db).execute()) {
-        const people = db.selectFrom('session_people').selectAll().where('session', '=', row.id)
-        found.push(sessionOf(row, await people.orderBy('since').orderBy('person').execute()))
+      const rows = await query(db).execute()
+      const people: Tables['session_people'][] = []
+      for (const some of inPieces(rows.map(({ id }) => id))) {
+        const enrolled = db.selectFrom('session_people').selectAll().where('session', 'in', some)
+        people.push(...(await enrolled.orderBy('since').orderBy('person').execute()))
       }
-      return found.sort((a, b) => (a.madeAt < b.madeAt ? -1 : 1))
+      return rows.map((row) => sessionOf(row, people)).sort((a, b) => (a.madeAt < b.madeAt ? -1 : 1))
     })
   }
 
@@ -169,8 +178,15 @@ export class AccountsStore implements Accounts {
 
   leaveEverywhere(clinic: string, person: string, at: string, except?: string): Promise<void> {
     return this.#write(async (tx) => {
-      const rows = await tx.selectFrom('sessions').select('id').where('clinic', '=', clinic).execute()
-      for (const { id } of rows) if (id !== except) await leaveSession(tx, id, person, at)
+      const rows = await tx
+        .selectFrom('session_people')
+        .innerJoin('sessions', 'sessions.id', 'session_people.session')
+        .select('session')
+        .where('sessions.clinic', '=', clinic)
+        .where('person', '=', person)
+        .where('until', 'is', null)
+        .execute()
+      for (const { session } of rows) if (session !== except) await leaveSession(tx, session, person, at)
     })
   }
 

@@ -4,7 +4,7 @@ import { callerIn } from '#actions/caller.ts'
 import { InputError } from '#actions/input.ts'
 import { refuseForeignAuthors } from '#actions/people/authorship.ts'
 import { staffOf } from '#actions/people/caller.ts'
-import { lateness } from '#actions/people/late.ts'
+import { latenessAt } from '#actions/people/late.ts'
 import type { Acceptance } from '#actions/store.ts'
 import { entryRefusals, readEntry } from '#core/journal/accept.ts'
 import { canonical, type Json } from '#core/journal/canonical.ts'
@@ -57,15 +57,15 @@ export const acceptEntries = defineAction({
   may: 'signed-in',
   largest,
   run: async ({ clinic: given, entries }, world) => {
-    const { store, accounts, clock } = world
+    const { store, clock } = world
     const { caller, clinic } = callerIn(world)
     // As it will stand in the entries' canonical bytes.
     refuseOtherClinic(given, clinic, 'clinic')
     const read = entries.map((entry, at) => readOne(entry, at, clinic))
     await refuseForeignAuthors(read, caller, await staffOf(store, clinic), { store, clinic })
-    const sessions = await accounts.ofDevice(clinic, caller.device)
+    const lateOf = await latenessAt(world, clinic, caller.device, read)
     const answers: EntryAnswer[] = []
-    for (const { late, run } of runsOf(read, (entry) => lateness(entry, sessions))) {
+    for (const { late, run } of runsOf(read, lateOf)) {
       answers.push(...(await store.accept(clinic, run, clock.now(), late)).map(answerOf))
     }
     return { entries: answers }

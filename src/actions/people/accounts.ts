@@ -71,7 +71,8 @@ export interface Accounts {
   ): Promise<void>
   /** The session with this token, whatever its state. */
   byToken(tokenHash: string): Promise<Session | undefined>
-  sessions(clinic: string): Promise<Session[]>
+  /** The sessions of a clinic that have neither ended nor run out. */
+  openSessions(clinic: string, now: string): Promise<Session[]>
   /** Every session this device ever had: what was written there is judged by them. */
   ofDevice(clinic: string, device: string): Promise<Session[]>
   activate(session: string, person: string): Promise<void>

@@ -1,7 +1,7 @@
 import { z } from 'zod'
 import { defineAction } from '../action.ts'
 import { Refused } from '../refused.ts'
-import { isOpen, peopleOf, provedOf } from './caller.ts'
+import { peopleOf, provedOf } from './caller.ts'
 import { idSchema } from './signing-in.ts'
 
 /** Ends the session of a device, a lost one for example. Who is no keeper ends their own part of it only. */
@@ -15,7 +15,7 @@ export const endSession = defineAction({
     const { caller, clinic } = provedOf(world)
     const { accounts, clock } = world
     const now = clock.now()
-    const session = (await accounts.sessions(clinic)).find((one) => one.id === id && isOpen(one, now))
+    const session = (await accounts.openSessions(clinic, now)).find((one) => one.id === id)
     const people = session ? peopleOf(session) : []
     if (!session || (!caller.keeper && !people.includes(caller.person))) {
       throw new Refused(404, 'no-such-session', 'You are signed in at no such device.', { path: 'session' })

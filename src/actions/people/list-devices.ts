@@ -1,7 +1,7 @@
 import { z } from 'zod'
 import { defineAction } from '../action.ts'
 import { callerIn } from '../caller.ts'
-import { isOpen, peopleOf } from './caller.ts'
+import { peopleOf } from './caller.ts'
 
 /** Where people are signed in: a keeper of the house sees every device, everybody else their own. */
 export const listDevices = defineAction({
@@ -25,7 +25,7 @@ export const listDevices = defineAction({
   run: async (_, world) => {
     const { caller, clinic } = callerIn(world)
     const now = world.clock.now()
-    const open = (await world.accounts.sessions(clinic)).filter((session) => isOpen(session, now))
+    const open = await world.accounts.openSessions(clinic, now)
     const seen = open.filter((session) => caller.keeper || peopleOf(session).includes(caller.person))
     const devices = seen.map((session) => ({
       session: session.id,

@@ -65,9 +65,7 @@ export async function restoreBackup(
         const orders = erasures.filter((one) => one.clinic === clinic).map(({ order }) => order)
         if (orders.length > 0) erased.push(...(await store.applyErasures(clinic, orders, at)))
         await store.rebuild(clinic)
-        for (const session of await store.accounts.sessions(clinic)) {
-          if (session.endedAt === null) await store.accounts.end(session.id, at)
-        }
+        for (const session of await store.accounts.openSessions(clinic, at)) await store.accounts.end(session.id, at)
       }
     } finally {
       await store.close()
