@@ -9,6 +9,7 @@ import { newReferralRoutes } from './screens/new-referral/routes.ts'
 import { OwedScreen } from './screens/owed/screen.tsx'
 import { settingsRoutes } from './screens/settings/routes.ts'
 import { sourcesRoutes } from './screens/sources/routes.ts'
+import { theatreRoutes } from './screens/theatre/routes.ts'
 import { trayRoutes } from './screens/tray/routes.ts'
 
 /** Every screen by its path, sorted; those that need the case or the sources are loaded when they are opened. */
@@ -20,6 +21,7 @@ const screens: readonly (readonly [path: string, screen: ComponentType])[] = [
   ...settingsRoutes,
   ...sourcesRoutes,
   ...newReferralRoutes,
+  ...theatreRoutes,
   ...trayRoutes,
 ]
 

@@ -1,5 +1,6 @@
 import { useEffect, useMemo, useState } from 'react'
 import type { RegisterRow } from '#actions/store.ts'
+import type { TheatreListAnswer } from '#actions/theatre/read-theatre-list.ts'
 import { caseFileOf } from '#core/journal/case-file.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
 import type { Entry } from '#core/journal/entry.ts'
@@ -116,6 +117,20 @@ export const tray = new Source<KeptTray>({
   put: (value) => putKept('tray', value),
 })
 
+/** Every operation that is booked, from two weeks back, so that one that was passed over is not lost from sight. */
+export const theatreList = new Source<TheatreListAnswer>({
+  kept: () => keep<TheatreListAnswer>('theatre-list'),
+  fetch: () => call<TheatreListAnswer>('read-theatre-list', { from: dayFromNow(-14), until: dayFromNow(366) }),
+  put: (value) => putKept('theatre-list', value),
+})
+
+/** It is worked out anew for every reader, so only where it stands on the screen. */
+let theatreShown = 0
+
+function dayFromNow(days: number): string {
+  return new Date(Date.now() + days * 86_400_000).toISOString().slice(0, 10)
+}
+
 const caseSources = new Map<string, Source<KeptCase>>()
 
 function caseSource(stream: string): Source<KeptCase> {
@@ -155,6 +170,7 @@ export function startReading(): void {
   onChange.add((streams) => {
     void lists.refresh()
     if (streams === null || streams.includes(trayStream)) refreshTray()
+    if (theatreShown > 0) void theatreList.refresh()
     for (const [stream, source] of caseSources) {
       if (streams === null || streams.includes(stream) || streams.includes('clinic')) void source.refresh()
       // A change of a linked stream shows in this one too.
@@ -165,6 +181,7 @@ export function startReading(): void {
     for (const stream of new Set(entries.map((entry) => entry.stream))) void caseSources.get(stream)?.refresh()
     void lists.refresh()
     if (entries.some(({ stream }) => stream === trayStream)) refreshTray()
+    if (theatreShown > 0) void theatreList.refresh()
   })
 }
 
@@ -183,6 +200,7 @@ export function forgetSources(): void {
   caseSources.clear()
   lists.reading.set({ kind: 'loading' })
   tray.reading.set({ kind: 'loading' })
+  theatreList.reading.set({ kind: 'loading' })
 }
 
 export type OpenCase = {
@@ -238,6 +256,18 @@ export function useTray(): Reading<Tray> & { readonly unsent: ReadonlySet<string
     if (reading.kind !== 'read') return { ...reading, unsent }
     return { ...reading, value: trayOf(fold([...reading.value.entries, ...here])), unsent }
   }, [reading, waiting])
+}
+
+export function useTheatreList(): Reading<TheatreListAnswer> {
+  const reading = useSignal(theatreList.reading)
+  useEffect(() => {
+    theatreShown += 1
+    void theatreList.start()
+    return () => {
+      theatreShown -= 1
+    }
+  }, [])
+  return reading
 }
 
 /** A value read when it is shown, for pages that need no copy on the device. */

@@ -88,5 +88,6 @@ export async function forgetReadings(): Promise<void> {
   await db.delete('keep', 'lists')
   await db.delete('keep', 'tray')
   await db.delete('keep', 'vets')
+  await db.delete('keep', 'theatre-list')
   await db.delete('keep', 'who')
 }

@@ -1,0 +1,142 @@
+import { Link } from 'wouter'
+import type { ListedOperation } from '#actions/theatre/theatre-line.ts'
+import { namesInEnglish } from '#content/wording/app-case.ts'
+import { theatreListInEnglish as words } from '#content/wording/app-theatre-list.ts'
+import { fill } from '#core/outcome/finding.ts'
+import { dayOf } from '#core/time/calendar-day.ts'
+import { wallClock } from '#core/time/moment.ts'
+import { sayDay, sayWhen } from '../../design/say-when.ts'
+import { SideWord } from '../../design/side-word.tsx'
+import { caseHref } from '../../journal/hrefs.ts'
+import { useWho } from '../../session/use-who.ts'
+import { writeHref } from '../case/case-hrefs.ts'
+import styles from './screen.module.css'
+
+const procedures: Readonly<Record<string, string>> = namesInEnglish.procedures
+
+/** Who, which ear, what, by whom; what is missing; when it eats last and comes in; what it weighed. */
+export function OperationLine({ line, day }: { readonly line: ListedOperation; readonly day: string }) {
+  const { pen } = useWho()
+  const name = line.name ?? words.noName
+  const { anaesthetist } = line
+  return (
+    <li className={styles.line}>
+      <div className={styles.who}>
+        <p className={styles.time}>{isTimed(line) ? clockOn(line.at, pen.zone, day) : words.noTime}</p>
+        <div>
+          <h3>
+            <Link href={caseHref(line.stream)} className={styles.name}>
+              {name}
+            </Link>{' '}
+            {line.species !== null && (
+              <span className={styles.species}>{words[line.species === 'cat' ? 'cat' : 'dog']}</span>
+            )}
+          </h3>
+          <p className={styles.operation}>
+            <SideWord side={line.side} /> {procedures[line.procedure] ?? line.procedure}
+          </p>
+          <p className="soft">
+            {fill(words.surgeon, { name: line.surgeon })},{' '}
+            {anaesthetist === null ? words.noAnaesthetist : fill(words.anaesthetist, { name: anaesthetist })}
+          </p>
+          <p className={styles.state} data-state={line.state}>
+            {words.states[line.state]}
+          </p>
+        </div>
+      </div>
+      <Missing line={line} name={name} />
+      <Before line={line} day={day} />
+    </li>
+  )
+}
+
+function isTimed({ precision }: ListedOperation): boolean {
+  return precision === 'minute' || precision === 'second'
+}
+
+/** The clock alone on the day of the operation, else with its day. */
+function clockOn(at: string, zone: string, day: string): string {
+  if (dayOf({ at, zone }) !== day) return sayWhen(at, zone)
+  return wallClock({ at, zone }).toPlainTime().toString({ smallestUnit: 'minute' })
+}
+
+/** Kinds that are written about the operation rather than the animal. */
+const ofOperation: ReadonlySet<string> = new Set(['booking', 'planned-line', 'second-check'])
+
+function Missing({ line, name }: { readonly line: ListedOperation; readonly name: string }) {
+  const { missing, sides, stream, operation, state } = line
+  if (state === 'done') return <div />
+  if (missing.length === 0) return <p className={styles.complete}>{words.complete}</p>
+  const place = stream.replace(/^case:/, '')
+  const hrefOf = (kind: string | null) => {
+    if (kind === null) return caseHref(stream)
+    return writeHref(
+      place,
+      kind,
+      ofOperation.has(kind) ? { subject: { kind: 'operation', animal: '', operation } } : {},
+    )
+  }
+  return (
+    <div className={styles.missing}>
+      <h4 className={styles.small}>{words.stillMissing}</h4>
+      <ul className="bare">
+        {missing.map((one) => (
+          <li key={`${one.code} ${JSON.stringify(one.about)}`} className={styles.item} data-level={one.level}>
+            <Link href={hrefOf(one.settledBy)} className={styles.settle} title={fill(words.settle, { name })}>
+              {fill(words.missing[one.code], one.about)}
+            </Link>
+            <span className={styles.level}>{words.levels[one.level]}</span>
+            {one.code === 'side-disagreement' && sides.map((said) => <p key={said}>{said}</p>)}
+            {one.why !== '' && <Why why={one.why} sources={one.sources} />}
+          </li>
+        ))}
+      </ul>
+    </div>
+  )
+}
+
+function Why({ why, sources }: { readonly why: string; readonly sources: readonly string[] }) {
+  return (
+    <details className={styles.why} data-screen-only>
+      <summary>{words.why}</summary>
+      <p>{why}</p>
+      {sources.length > 0 && <p className="soft">{fill(words.sources, { list: sources.join(', ') })}</p>}
+    </details>
+  )
+}
+
+function Before({ line, day }: { readonly line: ListedOperation; readonly day: string }) {
+  const { pen } = useWho()
+  const { fasting, admission, weight } = line
+  const clock = (at: string) => clockOn(at, pen.zone, day)
+  return (
+    <div className={styles.before}>
+      {line.state !== 'done' && (
+        <>
+          <h4 className={styles.small}>{words.mealAndArrival}</h4>
+          {fasting.kind === 'times' ? (
+            <>
+              <p>{fill(words.lastMeal, { from: clock(fasting.from), until: clock(fasting.by) })}</p>
+              <Why why={fasting.why} sources={fasting.sources} />
+            </>
+          ) : (
+            <p>{fill(words.fastingUnknown, { missing: fasting.missing.map((one) => words.known[one]).join(', ') })}</p>
+          )}
+          {admission && (
+            <p>
+              {admission.precision === 'day'
+                ? fill(words.admissionDay, { day: sayDay(admission.from, pen.zone) })
+                : fill(words.admissionAt, { from: clock(admission.from), until: clock(admission.by) })}
+            </p>
+          )}
+        </>
+      )}
+      <h4 className={styles.small}>{words.lastWeight}</h4>
+      <p>
+        {weight === null
+          ? words.noWeight
+          : `${fill(words.weight, { weight: weight.value, when: sayDay(weight.at, pen.zone) })}, ${words.how[weight.how]}`}
+      </p>
+    </div>
+  )
+}

@@ -1,0 +1,76 @@
+import { Link } from 'wouter'
+import type { TheatreListAnswer } from '#actions/theatre/read-theatre-list.ts'
+import { theatreListInEnglish as words } from '#content/wording/app-theatre-list.ts'
+import { fill } from '#core/outcome/finding.ts'
+import { dayOf, startOfDay } from '#core/time/calendar-day.ts'
+import { Caution } from '../../design/caution.tsx'
+import { Page } from '../../design/page.tsx'
+import { ReadingView } from '../../design/reading-view.tsx'
+import { sayDay, sayWhen } from '../../design/say-when.ts'
+import { theatreList, useTheatreList } from '../../journal/cases.ts'
+import { useMinute } from '../../journal/use-minute.ts'
+import { useWho } from '../../session/use-who.ts'
+import { OperationLine } from './operation-line.tsx'
+import styles from './screen.module.css'
+
+/** Agreed operations by date, as a plain list that prints on one sheet. */
+export function TheatreListScreen() {
+  const reading = useTheatreList()
+  const { pen, clinic } = useWho()
+  const now = useMinute()
+  const today = dayOf({ at: now, zone: pen.zone })
+  const print = (
+    <button type="button" onClick={() => window.print()}>
+      {words.print}
+    </button>
+  )
+  return (
+    <Page title={words.title} lead={words.lead} actions={reading.kind === 'read' && print}>
+      <ReadingView reading={reading} again={() => void theatreList.refresh()}>
+        {({ asOf, days }) => (
+          <>
+            <Days days={shownFrom(days, today)} today={today} />
+            <p className={styles.printed}>
+              {fill(words.printed, { when: sayWhen(asOf, pen.zone), clinic: clinic.row.name })}
+            </p>
+            <Caution />
+          </>
+        )}
+      </ReadingView>
+    </Page>
+  )
+}
+
+/** Of the days that have passed only what was not done: it is still to be settled. */
+function shownFrom(days: TheatreListAnswer['days'], today: string): TheatreListAnswer['days'] {
+  return days
+    .map(({ day, lines }) => ({ day, lines: day < today ? lines.filter(({ state }) => state !== 'done') : lines }))
+    .filter(({ lines }) => lines.length > 0)
+}
+
+function Days({ days, today }: { readonly days: TheatreListAnswer['days']; readonly today: string }) {
+  const { pen } = useWho()
+  if (days.length === 0) {
+    return (
+      <div className="stack">
+        <p role="status">{words.none}</p>
+        <p>
+          <Link href="/find">{words.find}</Link>
+        </p>
+      </div>
+    )
+  }
+  return days.map(({ day, lines }) => (
+    <section key={day} aria-labelledby={`theatre-${day}`} className={styles.day}>
+      <h2 id={`theatre-${day}`} className={styles.heading}>
+        {sayDay(startOfDay(day, pen.zone), pen.zone)}
+        {day <= today && <span className={styles.standing}>{day === today ? words.today : words.passed}</span>}
+      </h2>
+      <ul className="bare">
+        {lines.map((line) => (
+          <OperationLine key={`${line.stream} ${line.operation}`} line={line} day={day} />
+        ))}
+      </ul>
+    </section>
+  ))
+}
