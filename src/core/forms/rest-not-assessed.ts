@@ -17,9 +17,20 @@ export function restNotAssessed(fields: readonly Field[], draft: Draft | undefin
   return { ...record, ...Object.fromEntries(settled.filter(([, part]) => part !== undefined)) } as Draft
 }
 
-/** True when `restNotAssessed` would change something. */
-export function hasOpenLooks(fields: readonly Field[], draft: Draft | undefined): boolean {
-  return JSON.stringify(restNotAssessed(fields, draft)) !== JSON.stringify(isRecord(draft) ? draft : {})
+/**
+ * How many answers `restNotAssessed` would give.
+ *
+ * @example openLooks(weightForm.fields, emptyDraft(weightForm)) // 1, the body condition
+ */
+export function openLooks(fields: readonly Field[], draft: Draft | undefined): number {
+  return differences(isRecord(draft) ? draft : {}, restNotAssessed(fields, draft))
+}
+
+function differences(before: Draft | undefined, after: Draft | undefined): number {
+  // An unanswered field is '' or not there at all; null is an answer.
+  if (!isRecord(after)) return (before === undefined ? '' : before) === (after === undefined ? '' : after) ? 0 : 1
+  const record = isRecord(before) ? before : {}
+  return Object.keys(after).reduce((sum, key) => sum + differences(record[key], after[key]), 0)
 }
 
 function settle(field: Field, draft: Draft | undefined, group: Draft | undefined): Draft | undefined {

@@ -7,7 +7,7 @@ import type { Field } from '#core/forms/field.ts'
 import type { Section } from '#core/forms/form.ts'
 import type { FieldRefusal, Place } from '#core/forms/refusal.ts'
 import { isRelevant } from '#core/forms/relevant.ts'
-import { hasOpenLooks, restNotAssessed } from '#core/forms/rest-not-assessed.ts'
+import { openLooks, restNotAssessed } from '#core/forms/rest-not-assessed.ts'
 import { wordsAt } from '#core/forms/words.ts'
 import type { KindName } from '#core/journal/fold.ts'
 import { fill } from '#core/outcome/finding.ts'
@@ -63,22 +63,13 @@ function restWord(kind: KindName): string {
 
 function SectionPart({ section, alone }: { readonly section: Section; readonly alone: boolean }) {
   const { words, draft } = useScope()
-  const heading = useId()
   const [only] = section.fields
   // A section of one question needs no heading above it: the question is its heading.
   const single = section.fields.length === 1 && wordsAt(words, only?.at ?? '')?.label === words.sections[section.id]
   const headed = !alone && !single
   return (
-    <section
-      className={styles.section}
-      data-single={single || undefined}
-      aria-labelledby={headed ? heading : undefined}
-    >
-      {headed && (
-        <h2 id={heading} className={styles.heading}>
-          {words.sections[section.id]}
-        </h2>
-      )}
+    <section className={styles.section} data-single={single || undefined}>
+      {headed && <h2 className={styles.heading}>{words.sections[section.id]}</h2>}
       {section.pair ? <PairOfGroups fields={section.fields} /> : <Fields fields={section.fields} />}
       {section.running === 'otis-3' && <Otis3Running draft={draftAt(draft, 'otis3')} />}
     </section>
@@ -125,7 +116,7 @@ export function RestButton(props: { readonly fields: readonly Field[]; readonly 
   const { fields, path, word } = props
   const { draft, set } = useScope()
   const group = draftAt(draft, path)
-  if (!hasOpenLooks(fields, group)) return null
+  if (openLooks(fields, group) < 2) return null
   return (
     <button type="button" className={styles.rest} onClick={() => set(path, restNotAssessed(fields, group))}>
       {word}

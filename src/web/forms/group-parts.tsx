@@ -32,6 +32,14 @@ export function GroupPart(part: Part & { readonly fields: readonly Field[]; read
   const { field, fields, path, draft, drawField } = part
   const { set } = useScope()
   const told = useTold(part)
+  const [moved, setMoved] = useState<'in' | 'out' | null>(null)
+  const inside = useRef<HTMLDivElement>(null)
+  // The keyboard goes into what was opened, and back to the button when it is taken out again.
+  useEffect(() => {
+    if (moved === 'in') inside.current?.querySelector<HTMLElement>('input, select, textarea')?.focus()
+    if (moved === 'out') document.getElementById(told.id)?.focus()
+    setMoved(null)
+  }, [moved, told.id])
   if (!field.nullable) {
     return (
       <ChoiceFrame field={field} told={told}>
@@ -43,12 +51,19 @@ export function GroupPart(part: Part & { readonly fields: readonly Field[]; read
   }
   return (
     <ChoiceFrame field={field} told={told}>
-      <Opener part={part} fields={fields} />
+      <Opener part={part} fields={fields} onOpen={() => setMoved('in')} />
       {isRecord(draft) && (
-        <div className={styles.group}>
+        <div className={styles.group} ref={inside}>
           <GroupFields fields={fields} path={path} group={draft} drawField={drawField} />
           {field.blank === 'optional' && (
-            <button type="button" data-weight="quiet" onClick={() => set(path, null)}>
+            <button
+              type="button"
+              data-weight="quiet"
+              onClick={() => {
+                set(path, null)
+                setMoved('out')
+              }}
+            >
               {formsInEnglish.close}
             </button>
           )}
@@ -59,14 +74,22 @@ export function GroupPart(part: Part & { readonly fields: readonly Field[]; read
 }
 
 /** Opens a group that may be missing: a button where silence is fine, two answers where a person must choose. */
-export function Opener({ part, fields }: { readonly part: Part; readonly fields: readonly Field[] }) {
+export function Opener(props: { readonly part: Part; readonly fields: readonly Field[]; onOpen?: () => void }) {
+  const { part, fields, onOpen } = props
   const { field, path, draft } = part
   const { set } = useScope()
   const told = useTold(part)
   if (field.blank === 'optional') {
     if (isRecord(draft)) return null
     return (
-      <button type="button" id={told.id} onClick={() => set(path, emptyGroup(fields))}>
+      <button
+        type="button"
+        id={told.id}
+        onClick={() => {
+          set(path, emptyGroup(fields))
+          onOpen?.()
+        }}
+      >
         {told.words.open}
       </button>
     )

@@ -1,4 +1,4 @@
-import { type ReactNode, useState } from 'react'
+import { type ReactNode, useEffect, useState } from 'react'
 import { formsInEnglish } from '#content/wording/app-form-words.ts'
 import { textIn } from '#core/forms/draft.ts'
 import type { Control } from '#core/forms/field.ts'
@@ -12,7 +12,7 @@ import { Option } from './choice-parts.tsx'
 import { LabelledFrame, type Part, type Told, useTold } from './field-frame.tsx'
 import styles from './forms.module.css'
 import { sayRefusal } from './say-refusal.ts'
-import { type Choosable, useScope } from './scope.ts'
+import { type Choosable, idOf, useScope } from './scope.ts'
 
 /** A line or a box to type in: text, numbers, quantities, dates. What it was read as is said below. */
 export function TextPart(props: Part & { readonly beside?: ReactNode }) {
@@ -163,11 +163,21 @@ export function SelectPart(part: Part & { readonly options: readonly Choosable[]
 /** A list to open where a name that is not in it may be written: what was really given is always recorded. */
 export function FreeSelectPart(part: Part & { readonly options: readonly Choosable[] }) {
   const { path, draft, options } = part
-  const { set } = useScope()
+  const scope = useScope()
+  const { set } = scope
+  const id = idOf(scope, path)
   const text = textIn(draft)
   const [writing, setWriting] = useState(text !== '' && !options.some(({ id }) => id === text))
+  const [turned, setTurned] = useState(false)
+  // The keyboard stays at the field when the list becomes a line to write on, and back.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the other control is there only after the turn
+  useEffect(() => {
+    if (turned) document.getElementById(id)?.focus()
+    setTurned(false)
+  }, [turned, writing])
   const turn = (next: boolean) => {
     setWriting(next)
+    setTurned(true)
     set(path, '')
   }
   if (!writing) return <SelectPart {...part} onOther={() => turn(true)} />
