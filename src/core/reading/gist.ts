@@ -1,5 +1,5 @@
 import type { KindName } from '#core/journal/fold.ts'
-import { plainSaid, type Said, type SaidRow } from './said.ts'
+import { plainSaid, type Said, type SaidRow, withLabel } from './said.ts'
 
 /** What one line about an entry says first; a `=` before a path: with its label, because the answer alone says too little. */
 const gists = {
@@ -12,6 +12,7 @@ const gists = {
   check: ['=wound', '=blink', '=painful', 'text'],
   choice: ['options', 'session'],
   count: ['when', 'items', '=throatPack'],
+  cytology: ['site', '=cocci', '=rods', '=yeast', '=oddCells'],
   death: ['how', 'cause'],
   discharge: ['medicines', '=nextVisit'],
   'dose-policy': ['drug', 'use', 'dose'],
@@ -67,7 +68,7 @@ export function gistOf(kind: string, rows: readonly SaidRow[], nameOfEntry: (id:
     const said = row && shortly(row.said, nameOfEntry)
     if (!row || !said) return []
     const side = /^=?(LEFT|RIGHT)\./.exec(one)?.[1]
-    return [one.startsWith('=') ? `${side ? `${side}, ` : ''}${row.label}: ${said}` : said]
+    return [one.startsWith('=') ? withLabel(`${side ? `${side}, ` : ''}${row.label}`, said) : said]
   })
   return cut(parts.join(' · '))
 }

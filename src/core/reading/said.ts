@@ -29,12 +29,17 @@ export function plainSaid(said: Said, nameOfEntry: (id: string) => string): stri
     case 'entries':
       return said.ids.map(nameOfEntry).join(', ')
     case 'rows':
-      return said.rows.map(({ label, said: part }) => `${label}: ${plainSaid(part, nameOfEntry)}`).join(', ')
+      return said.rows.map(({ label, said: part }) => withLabel(label, plainSaid(part, nameOfEntry))).join(', ')
     case 'list':
       return said.groups
-        .map((group) => group.map(({ label, said: part }) => `${label}: ${plainSaid(part, nameOfEntry)}`).join(', '))
+        .map((group) => group.map(({ label, said: part }) => withLabel(label, plainSaid(part, nameOfEntry))).join(', '))
         .join('; ')
     case 'drawn':
       return ''
   }
+}
+
+/** A label and its answer on one line; a label that is a question needs no colon. */
+export function withLabel(label: string, said: string): string {
+  return label.endsWith('?') ? `${label} ${said}` : `${label}: ${said}`
 }

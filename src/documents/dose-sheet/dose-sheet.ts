@@ -2,7 +2,8 @@ import { procedures } from '#content/procedures/index.ts'
 import { papersInEnglish } from '#content/wording/papers.ts'
 import { doseSheetWords as words } from '#content/wording/papers-dose.ts'
 import type { DoseResult } from '#core/dosing/dose-lines.ts'
-import { type CaseFile, personNamed } from '#core/journal/clinic.ts'
+import { inPlanOrder } from '#core/dosing/in-plan-order.ts'
+import { personNamed } from '#core/journal/clinic.ts'
 import { fromStored } from '#core/journal/stored.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { procedureNamed } from '#core/procedures/procedure.ts'
@@ -29,8 +30,8 @@ export const doseSheet: PaperDefinition = {
     const operation = operationOf(input)
     if (!operation) return notYet('no-operation')
     const planned = inPlanOrder(
-      file,
       file.theCase.live('planned-line').filter((line) => isAbout(line, operation.id)),
+      file.house,
     )
     const [first] = planned
     if (!first) return notYet('no-plan')
@@ -57,17 +58,6 @@ export const doseSheet: PaperDefinition = {
       ],
     })
   },
-}
-
-/** In the order of the house's plan; lines written in one minute have no order of their own. */
-function inPlanOrder(file: CaseFile, planned: readonly PlannedEntry[]): PlannedEntry[] {
-  const plans = file.house.live('usual-plan').map(({ body }) => body)
-  const place = ({ body }: PlannedEntry) => {
-    const plan = plans.find((one) => one.plan === body.plan)
-    const at = plan?.lines.findIndex(({ line }) => line === body.line) ?? -1
-    return at < 0 ? Number.MAX_SAFE_INTEGER : at
-  }
-  return [...planned].sort((a, b) => place(a) - place(b))
 }
 
 const notJudged: Block = { kind: 'callout', tone: 'stop', word: words.notJudgedWord, lines: [words.notJudged] }

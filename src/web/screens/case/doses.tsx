@@ -3,9 +3,11 @@ import { caseInEnglish } from '#content/wording/app-case.ts'
 import { doseSheetWords } from '#content/wording/papers-dose.ts'
 import type { DoseResult } from '#core/dosing/dose-lines.ts'
 import { linesOfOperation } from '#core/dosing/from-journal.ts'
+import { inPlanOrder } from '#core/dosing/in-plan-order.ts'
 import type { DoseLine } from '#core/dosing/request.ts'
 import { drugById } from '#core/formulary/drug.ts'
 import { personNamed } from '#core/journal/clinic.ts'
+import type { BodyOf, Line } from '#core/journal/fold.ts'
 import { fill } from '#core/outcome/finding.ts'
 import type { OperationOnFile } from '#core/owed/operations.ts'
 import { saySubject } from '#core/reading/names-of.ts'
@@ -21,6 +23,7 @@ import { FindingList } from './finding-list.tsx'
 import styles from './panels.module.css'
 
 const words = caseInEnglish.doses
+type Planned = Line<BodyOf<'planned-line'>>
 
 /** The dose plan of one operation as the engine judges it now: plan first, and beside every number why. */
 export function Doses({ operation }: { readonly operation: OperationOnFile }) {
@@ -40,7 +43,7 @@ export function Doses({ operation }: { readonly operation: OperationOnFile }) {
           <p className="soft">{words.worked}</p>
           <FindingList findings={doses.findings} />
           <div className={styles.scrolls}>
-            <PlanTable doses={doses} operation={operation.id} />
+            <PlanTable doses={doses} planned={inPlanOrder(planned, file.house)} />
           </div>
           <Ceilings doses={doses} />
         </>
@@ -54,7 +57,7 @@ export function Doses({ operation }: { readonly operation: OperationOnFile }) {
   )
 }
 
-function PlanTable({ doses, operation }: { readonly doses: DoseResult; readonly operation: string }) {
+function PlanTable({ doses, planned }: { readonly doses: DoseResult; readonly planned: readonly Planned[] }) {
   const { columns } = words
   return (
     <table className={styles.plan}>
@@ -65,45 +68,51 @@ function PlanTable({ doses, operation }: { readonly doses: DoseResult; readonly 
               {column}
             </th>
           ))}
-          <td />
         </tr>
       </thead>
       <tbody>
-        {doses.lines.map((line) => (
-          <PlanRows key={line.id} line={line} operation={operation} />
-        ))}
+        {planned.map((entry) => {
+          const line = doses.lines.find(({ id }) => id === entry.body.line)
+          return line ? <PlanRows key={entry.header.id} line={line} entry={entry} /> : null
+        })}
       </tbody>
     </table>
   )
 }
 
-function PlanRows({ line, operation }: { readonly line: DoseLine; readonly operation: string }) {
+function PlanRows({ line, entry }: { readonly line: DoseLine; readonly entry: Planned }) {
   const { file } = useCaseView()
   const drug = drugById(formulary, line.drug)?.name ?? line.drug
   const uses: Readonly<Record<string, string>> = doseSheetWords.uses
-  const asked = linesOfOperation(file.theCase, operation).lines.find(({ id }) => id === line.id) ?? null
+  const { subject, id } = entry.header
+  const operation = subject.kind === 'operation' ? subject.operation : ''
+  const asked = linesOfOperation(file.theCase, operation).lines.find((one) => one.id === line.id) ?? null
   const serious = line.findings.filter(({ level }) => level !== 'note')
   return (
     <>
       <tr data-verdict={line.verdict}>
-        <td>{uses[line.use] ?? line.use}</td>
-        <th scope="row">{drug}</th>
+        <th scope="row">
+          <a href={`#entry-${id}`}>{drug}</a>
+          <span className={styles.use}>{uses[line.use] ?? line.use}</span>
+        </th>
         <td>{line.dose ? sayAmount(line.dose) : caseInEnglish.pair.notKnown}</td>
         <td className={styles.draw}>{sayDraw(line)}</td>
-        <td>{words.verdicts[line.verdict]}</td>
-        <td data-screen-only>
-          <Why
-            about={drug}
-            make={() => whyDose(line, { asked, drugName: drug, weightLine: weightBefore(file.theCase, operation) })}
-            nameOf={(person) => (file.people.has(person) ? personNamed(file, person) : person)}
-            hrefOf={(entry) => `#entry-${entry}`}
-            findings={<FindingList findings={line.findings} />}
-          />
+        <td>
+          {words.verdicts[line.verdict]}
+          <span data-screen-only>
+            <Why
+              about={drug}
+              make={() => whyDose(line, { asked, drugName: drug, weightLine: weightBefore(file.theCase, operation) })}
+              nameOf={(person) => (file.people.has(person) ? personNamed(file, person) : person)}
+              hrefOf={(one) => `#entry-${one}`}
+              findings={<FindingList findings={line.findings} />}
+            />
+          </span>
         </td>
       </tr>
       {serious.length > 0 && (
         <tr>
-          <td colSpan={6}>
+          <td colSpan={4}>
             <FindingList findings={serious} />
           </td>
         </tr>

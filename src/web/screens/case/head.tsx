@@ -74,6 +74,8 @@ function Born({ born }: { readonly born: Moment }) {
 
 function Weight({ line }: { readonly line: Line<BodyOf<'weight'>> | undefined }) {
   const now = useMinute()
+  const { file } = useCaseView()
+  const doubted = line && file.theCase.conflicts.some(({ between }) => between.includes(line.header.id))
   if (!line) return words.notRecorded
   const { weight, typed, how } = line.body
   const said = inBothUnits(fromStored(typed ?? weight))
@@ -83,6 +85,7 @@ function Weight({ line }: { readonly line: Line<BodyOf<'weight'>> | undefined })
       {fill(words.weightSaid, { weight: said, how: words.weightHow[how] })}
       <br />
       <span className="soft">{fill(words.weighed, { day, ago: sayAgo(line.header.happenedAt, now) })}</span>
+      {doubted && <strong className={styles.doubt}>{words.doubted}</strong>}
     </>
   )
 }

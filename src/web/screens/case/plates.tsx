@@ -1,19 +1,17 @@
 import { lazy, Suspense, useState } from 'react'
 import { Link, useLocation } from 'wouter'
 import { caseInEnglish } from '#content/wording/app-case.ts'
-import { plateOnScreen } from '#content/wording/app-plate.ts'
 import { shellInEnglish } from '#content/wording/app-shell.ts'
 import { type Side, sides } from '#core/animal/species.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { drawingsOf } from '#core/plate/drawings-of.ts'
-import { plateParametersOf } from '#core/plate/parameters-of.ts'
 import { SideWord } from '../../design/side-word.tsx'
 import { entryHref, plateHref } from './case-hrefs.ts'
 import { useCaseView } from './case-view.ts'
 import styles from './panels.module.css'
 
 const words = caseInEnglish.plates
-const Plate = lazy(async () => ({ default: (await import('../../plate/plate.tsx')).Plate }))
+const EarPlate = lazy(async () => ({ default: (await import('../../plate/ear-plate.tsx')).EarPlate }))
 
 /** The plate of each ear with what is on record; open for an ear that is to be operated. */
 export function Plates() {
@@ -35,7 +33,6 @@ function OnePlate({ side, wanted }: { readonly side: Side; readonly wanted: bool
   const { file, id } = useCaseView()
   const [, navigate] = useLocation()
   const [open, setOpen] = useState(wanted)
-  const parameters = plateParametersOf(file.theCase, side, { view: 'transverse', show: 'as-found', operation: null })
   const kept = drawingsOf(file.theCase, side).length
   return (
     <details className={styles.opener} open={open} onToggle={(event) => setOpen(event.currentTarget.open)}>
@@ -44,14 +41,9 @@ function OnePlate({ side, wanted }: { readonly side: Side; readonly wanted: bool
           {words.title} <SideWord side={side} />
         </span>
       </summary>
-      {open && parameters.kind === 'refusal' && <p>{plateOnScreen.cannotDraw[parameters.refusal.because]}</p>}
-      {open && parameters.kind === 'answer' && (
+      {open && (
         <Suspense fallback={<p role="status">{shellInEnglish.loading}</p>}>
-          <Plate
-            parameters={parameters.answer}
-            theCase={file.theCase}
-            onEntry={(entry) => navigate(entryHref(id, entry))}
-          />
+          <EarPlate theCase={file.theCase} side={side} onEntry={(entry) => navigate(entryHref(id, entry))} />
         </Suspense>
       )}
       <p data-screen-only>

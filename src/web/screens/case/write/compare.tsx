@@ -41,7 +41,7 @@ export function Compare(props: {
       {changed.length === 0 ? (
         <p role="status">{words.noChange}</p>
       ) : (
-        <Differences changed={changed} heads={[words.old, words.new]} />
+        <Differences changed={changed} heads={[words.old, words.new]} last="new" />
       )}
       <p>{fill(caseInEnglish.entry.reason, { reason })}</p>
       <div className={styles.buttons}>
@@ -61,11 +61,16 @@ function difference(label: string, before: string, after: string): Difference {
 }
 
 /** Answers that differ, one column for each who says them. */
-export function Differences(props: { readonly changed: readonly Difference[]; readonly heads: readonly string[] }) {
-  const { changed, heads } = props
+export function Differences(props: {
+  readonly changed: readonly Difference[]
+  readonly heads: readonly string[]
+  /** The last column takes the place of the others; otherwise none is set apart. */
+  readonly last?: 'new'
+}) {
+  const { changed, heads, last } = props
   return (
     <div className={styles.scrolls}>
-      <table className={styles.compare}>
+      <table className={styles.compare} data-last={last}>
         <thead>
           <tr>
             <th scope="col">{words.field}</th>

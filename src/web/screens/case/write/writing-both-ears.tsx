@@ -14,7 +14,7 @@ import { fill } from '#core/outcome/finding.ts'
 import { sayMoment } from '#core/time/moment.ts'
 import { Notice } from '../../../design/notice.tsx'
 import { Page } from '../../../design/page.tsx'
-import { formFor, wordsFor } from '../../../forms/forms.ts'
+import { formFor } from '../../../forms/forms.ts'
 import { PairedEntryForm } from '../../../forms/paired-entry-form.tsx'
 import { useDraft } from '../../../journal/drafts.ts'
 import { keepEntries } from '../../../journal/outbox.ts'
@@ -25,6 +25,7 @@ import { useCaseView } from '../case-view.ts'
 import { formChoices } from './form-choices.ts'
 import { readWhen, type When, WhenPart } from './when-part.tsx'
 import styles from './write.module.css'
+import { WriteLead } from './write-lead.tsx'
 
 const words = caseInEnglish.write
 type Ears<Of> = Readonly<Record<Side, Of>>
@@ -68,7 +69,7 @@ export function WritingBothEars({ kind }: { readonly kind: KindName }) {
 
   if (!ready) return null
   return (
-    <Page title={fill(words.title, { kind: kindsInEnglish[kind] })} lead={wordsFor(kind).purpose} wide>
+    <Page title={fill(words.title, { kind: kindsInEnglish[kind] })} lead={<WriteLead kind={kind} />} wide>
       <form className={styles.writing} onSubmit={(event) => void submit(event)} noValidate>
         <WhenPart
           when={draft.when}

@@ -19,7 +19,7 @@ import { Notice } from '../../../design/notice.tsx'
 import { Page } from '../../../design/page.tsx'
 import { sayWhen } from '../../../design/say-when.ts'
 import { EntryForm } from '../../../forms/entry-form.tsx'
-import { formFor, wordsFor } from '../../../forms/forms.ts'
+import { formFor } from '../../../forms/forms.ts'
 import { newId } from '../../../journal/device.ts'
 import { useDraft } from '../../../journal/drafts.ts'
 import type { Attachment } from '../../../journal/take-in.ts'
@@ -33,6 +33,7 @@ import { formChoices } from './form-choices.ts'
 import { SubjectChoice } from './subject-choice.tsx'
 import { readWhen, type When, WhenPart } from './when-part.tsx'
 import styles from './write.module.css'
+import { WriteLead } from './write-lead.tsx'
 
 const words = caseInEnglish.write
 
@@ -142,7 +143,7 @@ export function Writing(props: {
   const title = settles.length > 0 ? words.settleTitle : amended ? words.amendTitle : words.title
   if (!ready) return null
   return (
-    <Page title={fill(title, { kind: kindsInEnglish[kind] })} lead={wordsFor(kind).purpose}>
+    <Page title={fill(title, { kind: kindsInEnglish[kind] })} lead={<WriteLead kind={kind} />}>
       <Settles id={query.get('owed')} />
       {found !== null && !checked && (
         <Notice>

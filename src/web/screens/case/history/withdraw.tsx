@@ -1,0 +1,105 @@
+import { type FormEvent, useState } from 'react'
+import { Link, useLocation } from 'wouter'
+import { caseInEnglish } from '#content/wording/app-case.ts'
+import type { BodyOf, Line } from '#core/journal/fold.ts'
+import { fill } from '#core/outcome/finding.ts'
+import { Choices } from '../../../design/choices.tsx'
+import { Field } from '../../../design/field.tsx'
+import { Page } from '../../../design/page.tsx'
+import { useDraft } from '../../../journal/drafts.ts'
+import { writeEntry } from '../../../journal/write-entry.ts'
+import { useWho } from '../../../session/use-who.ts'
+import { entryHref, historyHref } from '../case-hrefs.ts'
+import { CaseLine } from '../case-line.tsx'
+import { useCaseView } from '../case-view.ts'
+import { EntryContent, kindName } from '../entry.tsx'
+import { MayNotCorrect, mayCorrect } from '../may-correct.tsx'
+import { WithCase } from '../with-case.tsx'
+import { WithLine } from '../with-line.tsx'
+import styles from './history.module.css'
+
+const words = caseInEnglish.withdraw
+type Because = BodyOf<'withdrawal'>['because']
+type Typed = { readonly because: Because | null; readonly reason: string }
+
+/** Takes an entry back, with the reason: it stays in the history and counts no more. */
+export default function WithdrawScreen() {
+  return (
+    <WithCase>
+      <WithLine>{(line) => <Withdraw line={line} />}</WithLine>
+    </WithCase>
+  )
+}
+
+function Withdraw({ line }: { readonly line: Line }) {
+  const { id } = useCaseView()
+  const { me, pen } = useWho()
+  const [, navigate] = useLocation()
+  const { kind, stream, subject } = line.header
+  const { draft, change, clear, ready } = useDraft<Typed>(`${stream} withdraw ${line.header.id}`, me.id, () => ({
+    because: null,
+    reason: '',
+  }))
+  const [tried, setTried] = useState(false)
+  const reason = draft.reason.trim()
+  const keep = async (event: FormEvent) => {
+    event.preventDefault()
+    setTried(true)
+    if (draft.because === null || reason === '') return
+    const body = { because: draft.because }
+    await writeEntry(pen, { kind: 'withdrawal', stream, subject, body, withdraws: line.header.id, reason })
+    await clear()
+    navigate(historyHref(id, line.header.id))
+  }
+  if (!ready) return null
+  return (
+    <Page
+      title={fill(words.title, { kind: kindName(kind) })}
+      lead={
+        <>
+          <CaseLine />
+          <p>{words.lead}</p>
+        </>
+      }
+    >
+      <div className={styles['what-goes']}>
+        <EntryContent line={line} />
+      </div>
+      {mayCorrect(line, me.role) ? (
+        <form className={styles.form} onSubmit={(event) => void keep(event)} noValidate>
+          <Choices
+            legend={words.because}
+            value={draft.because}
+            options={['wrong', 'twice', 'wrong-animal', 'other'] as const}
+            say={(one) => words.becauses[one]}
+            error={tried && draft.because === null ? words.becauseMissing : null}
+            onChoose={(because) => change({ ...draft, because })}
+          />
+          <Field
+            label={caseInEnglish.write.reason}
+            help={caseInEnglish.write.reasonHelp}
+            error={tried && reason === '' ? words.reasonMissing : null}
+          >
+            {(control) => (
+              <textarea
+                {...control}
+                value={draft.reason}
+                onChange={(event) => change({ ...draft, reason: event.target.value })}
+              />
+            )}
+          </Field>
+          <p>
+            <button type="submit" data-weight="main">
+              {words.keep}
+            </button>
+          </p>
+        </form>
+      ) : (
+        <MayNotCorrect line={line} />
+      )}
+      <p>
+        <Link href={entryHref(id, line.header.id)}>{caseInEnglish.history.back}</Link>
+      </p>
+    </Page>
+  )
+}
