@@ -4,7 +4,11 @@ import { deleteCookie, getCookie, setCookie } from 'hono/cookie'
 import type { Action, Door, World } from '#actions/action.ts'
 import { callerOf } from '#actions/people/caller.ts'
 
-const cookieName = 'quiet-ear-session'
+/**
+ * Browsers keep one jar for both ports of a host, and let no plain page replace a secure cookie: the two doors need two
+ * names, or nobody who was here encrypted could ever sign in without.
+ */
+const cookieNames = { tls: '__Host-quiet-ear-session', plain: 'quiet-ear-session' } as const
 
 /** For the request of an action, or of anything else for people who are signed in. */
 export type MakeWorld = (c: Context, action?: Pick<Action, 'may' | 'ofDevice'>) => Promise<World>
@@ -33,6 +37,7 @@ function onlyOf(clinics: readonly string[]): string | null {
 
 function doorOf(c: Context): Door {
   const connection = connectionOf(c)
+  const cookieName = cookieNames[connection === 'tls' ? 'tls' : 'plain']
   const about = { httpOnly: true, sameSite: 'Strict', path: '/', secure: connection === 'tls' } as const
   return {
     connection,
