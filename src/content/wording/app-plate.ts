@@ -115,17 +115,6 @@ export const plateOnScreen = {
     takenBack: 'The last one was taken back.',
     cleared: 'Everything drawn was cleared.',
   },
-  keeping: {
-    title: 'Keep this drawing',
-    close: 'Go on drawing',
-    called: 'What it shows',
-    calledHelp: 'A few words for whoever looks at it later. May stay empty.',
-    for: 'Drawn for',
-    watched: 'Who watched',
-    keep: 'Keep it with the {side} ear',
-    kept: 'The drawing is kept.',
-    all: 'Drawings of the {side} ear',
-  },
 } as const
 
 /** One sentence for each answer of each sign that is pinned to the plate. No sentence calls normal what nobody looked at. */
