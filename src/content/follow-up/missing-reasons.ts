@@ -36,6 +36,10 @@ export const missingReasons = {
   },
   'ear-not-examined': { value: 'Both ears are looked at, even with one complaint.', ...commonPractice },
   'findings-not-assessed': { value: '“Not assessed” is not “normal”.', ...houseJudgementOnly },
+  'cytology-missing': {
+    value: 'Cocci, rods and yeast look alike to the eye and ask for different medicine; odd cells ask for tissue.',
+    ...commonPractice,
+  },
   'baseline-missing': {
     value: 'Without a baseline before any sedative, a weak face cannot be told from damage.',
     ...readStudy,

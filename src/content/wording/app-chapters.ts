@@ -43,6 +43,7 @@ export const chaptersInEnglish = {
     'medicine-active-unknown': 'What is in “{written}”',
     'ear-not-examined': 'The {side} ear, examined',
     'findings-not-assessed': '{side} ear, not assessed: {fields}',
+    'cytology-missing': 'The {side} ear under the microscope',
     'baseline-missing': 'Face, eye and balance before any sedative',
     'baseline-not-assessed': '{side} side of the baseline, not assessed: {fields}',
     'weight-missing': 'A weight',

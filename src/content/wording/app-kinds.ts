@@ -11,6 +11,7 @@ export const kindsInEnglish = {
   check: 'Check of wound, face and eye',
   choice: 'Choice',
   count: 'Count',
+  cytology: 'Cytology',
   death: 'Death',
   discharge: 'Discharge',
   'dose-policy': 'Dose policy',

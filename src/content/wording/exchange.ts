@@ -82,6 +82,15 @@ export const findingNames = {
   'swab-wet': 'Swab, wet',
   'swab-saline': 'Saline the swab was wetted with',
   // laboratory
+  cytology: 'One ear under the microscope',
+  'cytology-site': 'Smear taken from',
+  cocci: 'Cocci',
+  rods: 'Rods',
+  yeast: 'Yeast',
+  'inflammatory-cells': 'Inflammatory cells',
+  'odd-cells': 'Cells that do not belong here',
+  biofilm: 'Biofilm',
+  'read-by': 'Read by',
   growth: 'Growth in culture',
   organism: 'Organism found',
   // history and death

@@ -15,6 +15,7 @@ export const chapterOfKind = {
   check: 'Year',
   choice: 'Choice',
   count: 'Theatre',
+  cytology: 'Work-up',
   death: 'Year',
   discharge: 'Home',
   'dose-policy': 'clinic',

@@ -85,6 +85,18 @@ describe('the chapters of a case', () => {
     expect(asked[0]?.subject).toEqual(right)
   })
 
+  it('ask for a smear of the ear the case is about, until one was looked at', () => {
+    const make = entryMaker()
+    const called = [make({ kind: 'identity' }), make({ kind: 'referral' })]
+    const asked = (entries: readonly Entry[]) =>
+      view(entries)
+        .of('Work-up')
+        .missing.filter(({ code }) => code === 'cytology-missing')
+    expect(asked(called)).toMatchObject([{ side: 'LEFT', weight: 'useful', subject: { kind: 'ear', side: 'LEFT' } }])
+    expect(asked([...called, make({ kind: 'cytology', subject: right })])).toHaveLength(1)
+    expect(asked([...called, make({ kind: 'cytology' })])).toEqual([])
+  })
+
   it('call a blink that nobody assessed needed, and a hearing that nobody assessed nothing at all', () => {
     const make = entryMaker()
     const { example } = baseline

@@ -86,6 +86,9 @@ export function missingInWorkUp({ theCase }: CaseFile): Missing[] {
         }),
       ),
     ...sides.flatMap((side) => earLooks(theCase, side, missing)),
+    ...affectedEars(theCase)
+      .filter((side) => !theCase.live('cytology').some((line) => isOfEar(line, side)))
+      .map((side) => missing('cytology-missing', 'cytology', { side, weight: 'useful' })),
     ...baselineGaps(theCase, missing),
     ...(theCase.latest('weight') ? [] : [missing('weight-missing', 'weight')]),
     ...imagingGaps(theCase, missing),

@@ -19,6 +19,7 @@ export const missingCodes = [
   'medicine-active-unknown',
   'ear-not-examined',
   'findings-not-assessed',
+  'cytology-missing',
   'baseline-missing',
   'baseline-not-assessed',
   'weight-missing',

@@ -25,6 +25,7 @@ export const mayWrite = {
   check: atTheAnimal,
   choice: surgeonOnly,
   count: atTheAnimal,
+  cytology: atTheAnimal,
   /** An owner may tell it on the telephone; from then on nobody may ask that owner anything. */
   death: staff,
   discharge: ['surgeon', 'nurse'],

@@ -40,6 +40,29 @@ export const earFindings: Mapping<'ear-findings'> = (line, around) => {
   ]
 }
 
+/** One ear under the microscope: each thing looked for, how much of it there was, and who looked. */
+export const cytology: Mapping<'cytology'> = (line, around) => {
+  const { body } = line
+  return [
+    observation(line, around, {
+      code: finding('cytology'),
+      side: sideOf(line),
+      category: 'laboratory',
+      note: [body.text],
+      component: [
+        component('cytology-site', coded(body.site)),
+        component('cocci', coded(body.cocci)),
+        component('rods', coded(body.rods)),
+        component('yeast', coded(body.yeast)),
+        component('inflammatory-cells', coded(body.inflammatoryCells)),
+        component('odd-cells', coded(body.oddCells)),
+        component('biofilm', coded(body.biofilm)),
+        component('read-by', { valueString: around.file.people.get(body.readBy)?.name ?? body.readBy }),
+      ],
+    }),
+  ]
+}
+
 /** Wound, face and eye at one look. An answer within the time of the block says so beside it. */
 export const check: Mapping<'check'> = (line, around) => {
   const { body } = line

@@ -2,7 +2,7 @@ import type { KindName } from '#core/journal/fold.ts'
 import { agreement } from './agreement.ts'
 import type { Mapping } from './around.ts'
 import { call, death, lateEvent, told } from './conversations.ts'
-import { baseline, check, earFindings, twelveMonths } from './ear.ts'
+import { baseline, check, cytology, earFindings, twelveMonths } from './ear.ts'
 import { imaging } from './imaging.ts'
 import { discharge, drugGiven, medicineBefore } from './medicines.ts'
 import { bloodLoss, booking, operationSummary } from './operation.ts'
@@ -26,6 +26,7 @@ export const mappings: { readonly [Name in KindName]?: Mapping<Name> | 'elsewher
   check,
   choice,
   count: 'journal',
+  cytology,
   death,
   discharge,
   'dose-policy': 'journal',

@@ -9,6 +9,7 @@ import { call } from './call.ts'
 import { check } from './check.ts'
 import { choice } from './choice.ts'
 import { count } from './count.ts'
+import { cytology } from './cytology.ts'
 import { death } from './death.ts'
 import { discharge } from './discharge.ts'
 import { dosePolicy } from './dose-policy.ts'
@@ -57,6 +58,7 @@ export const kinds = [
   check,
   choice,
   count,
+  cytology,
   death,
   discharge,
   dosePolicy,
