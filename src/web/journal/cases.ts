@@ -6,11 +6,12 @@ import type { CaseFile } from '#core/journal/clinic.ts'
 import type { Entry } from '#core/journal/entry.ts'
 import { fold } from '#core/journal/fold.ts'
 import type { Row } from '#core/journal/journal-file.ts'
+import type { ClinicRow, PersonRow } from '#core/journal/registers.ts'
 import { type Tray, trayOf, trayStream } from '#core/tray/tray.ts'
 import { call, Refused, Unreachable } from './api.ts'
-import { database, type KeptCase, type KeptTray, keep, type Lists, putKept } from './database.ts'
+import { database, type KeptCase, type KeptTray, keep, type Lists, putKept, type WaitingRow } from './database.ts'
 import { onChange } from './live.ts'
-import { onAcknowledged, outbox } from './outbox.ts'
+import { onAcknowledged, outbox, waitingRows } from './outbox.ts'
 import { Signal, useSignal } from './signal.ts'
 
 /** What a screen knows of something it reads: nothing yet, a copy of before, or as the server has it. */
@@ -137,7 +138,7 @@ function caseSource(stream: string): Source<KeptCase> {
   const known = caseSources.get(stream)
   if (known) return known
   const made = new Source<KeptCase>({
-    kept: async () => (await database()).get('cases', stream),
+    kept: async () => (await (await database()).get('cases', stream)) ?? (await begunHere(stream)),
     fetch: (before) => readCase(stream, before),
     put: async (value) => {
       await (await database()).put('cases', value, stream)
@@ -145,6 +146,25 @@ function caseSource(stream: string): Source<KeptCase> {
   })
   caseSources.set(stream, made)
   return made
+}
+
+type Here = {
+  readonly clinic: { readonly id: string; readonly row: ClinicRow }
+  readonly people: readonly { readonly id: string; readonly name: string; readonly role: PersonRow['role'] }[]
+}
+
+/** A case that was begun on this device and that the server has not heard of yet: it can be read and gone on with. */
+async function begunHere(stream: string): Promise<KeptCase | undefined> {
+  const first = outbox.get().find(({ entry }) => entry.stream === stream)
+  const here = await keep<Here>('who')
+  if (!first || !here) return undefined
+  const at = first.entry.writtenAt
+  const row = (register: RegisterRow['register'], id: string, body: object): RegisterRow => {
+    return { register, id, revision: 0, body: { ...body }, by: '', at }
+  }
+  const people = here.people.map(({ id, name, role }) => row('person', id, { name, role, letters: null }))
+  const rows = [row('clinic', here.clinic.id, here.clinic.row), ...people]
+  return { clinic: here.clinic.id, stream, entries: [], house: [], rows, keptAside: [], asOf: at }
 }
 
 type CaseAnswer = Omit<KeptCase, 'asOf'>
@@ -223,12 +243,21 @@ export function useCase(stream: string): Reading<OpenCase> {
     () => waiting.map(({ entry }) => entry).filter((entry) => entry.stream === stream || entry.stream === 'clinic'),
     [waiting, stream],
   )
-  return useMemo(() => openCase(reading, stream, unsent), [reading, stream, unsent])
+  const names = useSignal(waitingRows)
+  return useMemo(() => openCase(reading, stream, unsent, names), [reading, stream, unsent, names])
 }
 
-function openCase(reading: Reading<KeptCase>, stream: string, unsent: readonly Entry[]): Reading<OpenCase> {
+function openCase(
+  reading: Reading<KeptCase>,
+  stream: string,
+  unsent: readonly Entry[],
+  names: readonly WaitingRow[],
+): Reading<OpenCase> {
   if (reading.kind !== 'read') return reading
-  const { clinic, entries, house, rows, keptAside } = reading.value
+  const { clinic, entries, house, keptAside } = reading.value
+  // A new owner is known here by name before the server has the row.
+  const here = names.map(({ register, id, body, by }) => ({ register, id, revision: 0, body, by, at: reading.asOf }))
+  const rows = [...here, ...reading.value.rows]
   const file = caseFileOf({ clinic, rows: rows as readonly Row[], entries: [...house, ...entries, ...unsent] }, stream)
   if (!file) return { kind: 'failed', because: 'This clinic has no name and zone yet.', code: 'clinic-missing' }
   const value = { file, keptAside, rows, unsent: new Set(unsent.map(({ id }) => id)) }
