@@ -14,7 +14,7 @@ const shows = ['as-found', 'planned', 'as-left'] as const satisfies readonly Pla
  * @example <EarPlate theCase={theCase} side="LEFT" hands={hands} onHands={keepDraft} onKeep={write} onEntry={open} />
  */
 export function EarPlate(
-  props: Pick<PlateProps, 'onEntry' | 'onStructure' | 'hands' | 'onHands' | 'onKeep' | 'theme'> & {
+  props: Pick<PlateProps, 'level' | 'onEntry' | 'onStructure' | 'hands' | 'onHands' | 'onKeep' | 'theme'> & {
     readonly theCase: Case
     readonly side: Side
   },
@@ -28,7 +28,7 @@ export function EarPlate(
   const parameters = wanted(shown)
   if (parameters.kind === 'refusal') return <p>{words.cannotDraw[parameters.refusal.because]}</p>
   return (
-    <Plate key={`${side} ${shown}`} {...rest} parameters={parameters.answer} theCase={theCase}>
+    <Plate key={`${side} ${shown}`} level={2} {...rest} parameters={parameters.answer} theCase={theCase}>
       {offered.length > 1 && (
         <fieldset className={styles.choice}>
           <legend>{words.shows.label}</legend>

@@ -12,9 +12,14 @@ export function InWords(props: {
   readonly id: string
   readonly scene: Scene
   readonly hand: Hand
-  readonly parts?: { readonly sheet: Sheet; readonly onPart: (structure: StructureId) => void } | undefined
+  readonly parts?: {
+    readonly sheet: Sheet
+    readonly onPart: (structure: StructureId) => void
+    readonly level: 2 | 3
+  }
 }) {
   const { id, scene, hand, parts } = props
+  const Heading = `h${parts?.level ?? 3}` as const
   const sentences = [...sentencesOf(scene, plateInEnglish), ...handSentences(hand, plateInEnglish)]
   return (
     <details className={styles.fold}>
@@ -26,7 +31,7 @@ export function InWords(props: {
       </div>
       {parts && (
         <div data-screen-only="">
-          <h4 className={styles.listHead}>{words.parts.list}</h4>
+          <Heading className={styles.listHead}>{words.parts.list}</Heading>
           <ul className={styles.switches}>
             {touchTargets(parts.sheet).map(({ structure, name }) => (
               <li key={structure}>

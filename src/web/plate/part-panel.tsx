@@ -25,15 +25,16 @@ export default function PartPanel(props: {
   readonly theCase: Case
   readonly side: Side
   readonly structure: StructureId
+  readonly level: 2 | 3
   readonly onEntry?: ((entry: string) => void) | undefined
 }) {
-  const { theCase, side, structure, onEntry } = props
+  const { theCase, side, structure, level, onEntry } = props
   const pinned = pinnedTo(structure, theCase, side, { places: pinPlaces, procedures })
   return (
     <div className={styles.pins}>
-      <Pins title={words.known} none={words.nothingKnown} pins={pinned.known} onEntry={onEntry} />
-      <Pins title={words.planned} none={words.nothingPlanned} pins={pinned.planned} onEntry={onEntry} />
-      <Pins title={words.atRisk} none={words.nothingAtRisk} pins={pinned.atRisk} onEntry={onEntry} />
+      <Pins title={words.known} none={words.nothingKnown} pins={pinned.known} level={level} onEntry={onEntry} />
+      <Pins title={words.planned} none={words.nothingPlanned} pins={pinned.planned} level={level} onEntry={onEntry} />
+      <Pins title={words.atRisk} none={words.nothingAtRisk} pins={pinned.atRisk} level={level} onEntry={onEntry} />
     </div>
   )
 }
@@ -42,12 +43,14 @@ function Pins(props: {
   readonly title: string
   readonly none: string
   readonly pins: readonly Pin[]
+  readonly level: 2 | 3
   readonly onEntry?: ((entry: string) => void) | undefined
 }) {
-  const { title, none, pins, onEntry } = props
+  const { title, none, pins, level, onEntry } = props
+  const Heading = level === 2 ? 'h3' : 'h4'
   return (
     <section>
-      <h4>{title}</h4>
+      <Heading>{title}</Heading>
       {pins.length === 0 && <p className={styles.help}>{none}</p>}
       <ul>
         {pins.map((pin) => (

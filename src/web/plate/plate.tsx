@@ -38,6 +38,8 @@ export type PlateProps = {
   readonly onHands?: (hands: Hands) => void
   readonly onKeep?: (drawing: DrawingToKeep) => void
   readonly theme?: Theme
+  /** Level of the headings in it: one below the heading it stands under. */
+  readonly level?: 2 | 3
   /** Stands between the switches and the drawing. */
   readonly children?: ReactNode
 }
@@ -49,7 +51,8 @@ export type PlateProps = {
  * @example <Plate parameters={parameters} theCase={theCase} hands={hands} onHands={setHands} onKeep={write} />
  */
 export function Plate(props: PlateProps) {
-  const { theCase, onEntry, onStructure, hands = {}, onHands, onKeep, children } = props
+  const { theCase, onEntry, onStructure, hands = {}, onHands, onKeep, level = 3, children } = props
+  const Heading = `h${level}` as const
   const [view, setView] = useState(props.parameters.view)
   const [on, setOn] = useState<readonly Layer[]>(props.parameters.layers)
   const [chosen, setChosen] = useState<StructureId | null>(null)
@@ -135,18 +138,18 @@ export function Plate(props: PlateProps) {
       {chosen && theCase && (
         <section className={styles.panel} aria-label={plateInEnglish.structures[chosen]}>
           <header className={styles.panelHead}>
-            <h3>{plateInEnglish.structures[chosen]}</h3>
+            <Heading>{plateInEnglish.structures[chosen]}</Heading>
             <button type="button" data-weight="quiet" onClick={() => choose(null)}>
               {words.panel.close}
             </button>
           </header>
           <Suspense fallback={<p role="status">{words.panel.reading}</p>}>
-            <PartPanel theCase={theCase} side={parameters.side} structure={chosen} onEntry={onEntry} />
+            <PartPanel theCase={theCase} side={parameters.side} structure={chosen} level={level} onEntry={onEntry} />
           </Suspense>
         </section>
       )}
       <LayerSwitches parameters={parameters} onLayers={setOn} />
-      <InWords id={`${id}-words`} scene={scene} hand={hand} parts={{ sheet, onPart }} />
+      <InWords id={`${id}-words`} scene={scene} hand={hand} parts={{ sheet, onPart, level }} />
     </figure>
   )
 }
