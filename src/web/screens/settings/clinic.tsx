@@ -10,8 +10,9 @@ import { useWho } from '../../session/use-who.ts'
 import { DoingNote, useDoing } from './doing.tsx'
 import { SettingsPage } from './frame.tsx'
 import { useRefusal } from './may.ts'
-import { putRow, type Standing, standing } from './register-rows.ts'
+import { putRow } from './register-rows.ts'
 import styles from './settings.module.css'
+import { type Standing, standing } from './standing.ts'
 
 /** The clinic's own page: name, phones, zone, how numbers are written. */
 export function ClinicScreen() {

@@ -12,8 +12,9 @@ import { useWho } from '../../session/use-who.ts'
 import { DoingNote, useDoing } from './doing.tsx'
 import { SettingsPage } from './frame.tsx'
 import { useRefusal } from './may.ts'
-import { putRow, standing } from './register-rows.ts'
+import { putRow } from './register-rows.ts'
 import styles from './settings.module.css'
+import { standing } from './standing.ts'
 
 const say = (day: string) => sayDay(`${day}T00:00:00.000Z`, 'UTC')
 

@@ -14,8 +14,9 @@ import { useWho } from '../../session/use-who.ts'
 import { DoingNote, useDoing } from './doing.tsx'
 import { SettingsPage } from './frame.tsx'
 import { useRefusal } from './may.ts'
-import { type Price, putRow, type Standing, standing } from './register-rows.ts'
+import { putRow } from './register-rows.ts'
 import styles from './settings.module.css'
+import { type Price, type Standing, standing } from './standing.ts'
 
 /** What an estimate is put together from. */
 export function PricesScreen() {

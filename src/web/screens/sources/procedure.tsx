@@ -2,6 +2,7 @@ import { useParams } from 'wouter'
 import { outcomeDefinitions } from '#content/outcomes/outcome-definitions.ts'
 import { speciesInEnglish } from '#content/wording/app-formulary.ts'
 import { procedurePage as words } from '#content/wording/app-sources.ts'
+import { agreementWords } from '#content/wording/papers-agreement.ts'
 import type { Sourced } from '#core/evidence/sourced.ts'
 import { fill } from '#core/outcome/finding.ts'
 import type { Checkpoint, Procedure } from '#core/procedures/procedure.ts'
@@ -54,7 +55,7 @@ export function ProcedurePage({ procedure }: { readonly procedure: Procedure }) 
         {consentItems.length === 0 && <p>{words.none}</p>}
         <ul>
           {consentItems.map((item) => (
-            <li key={item}>{inWords(item)}</li>
+            <li key={item}>{agreementWords.toldItems[item]}</li>
           ))}
         </ul>
       </section>
