@@ -3,7 +3,7 @@ import { actAs, call, Refused, Unreachable } from '../journal/api.ts'
 import { forgetSources, startReading } from '../journal/cases.ts'
 import { forgetReadings, keep, putKept } from '../journal/database.ts'
 import { deviceId } from '../journal/device.ts'
-import { hangUp, listen } from '../journal/live.ts'
+import { connection, hangUp, listen } from '../journal/live.ts'
 import { openOutbox, sendNow } from '../journal/outbox.ts'
 import { Signal } from '../journal/signal.ts'
 
@@ -12,8 +12,8 @@ export type Enrolled = {
   readonly id: string
   readonly name: string
   readonly role: PersonRow['role']
-  /** Managers, and whoever opened the clinic: they look after people and accounts. */
-  readonly keeper: boolean
+  /** Managers, and whoever opened the clinic: they look after people and accounts. Not said by an older copy of a device. */
+  readonly keeper?: boolean
   readonly pin: PinVerifier | null
 }
 
@@ -58,9 +58,11 @@ export async function lookWho(): Promise<void> {
     await enter(who, (await keep<string>('acting')) ?? who.active)
   } catch (error) {
     if (error instanceof Unreachable) {
-      if (kept)
-        session.set({ kind: 'in', who: { ...kept, active: (await keep<string>('acting')) ?? kept.active }, door: null })
-      else session.set({ kind: 'nobody-answers' })
+      if (kept) {
+        const active = (await keep<string>('acting')) ?? kept.active
+        session.set({ kind: 'in', who: { ...kept, active }, door: null })
+      } else session.set({ kind: 'nobody-answers' })
+      connection.set('lost')
       setTimeout(() => void lookWho(), 3_000)
     } else if (error instanceof Refused && error.status === 401) await leave(null)
     else throw error
