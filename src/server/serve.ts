@@ -98,7 +98,7 @@ async function serveStore(store: OpenStore, kind: 'sqlite' | 'postgres', options
     }).fetch,
   )
   const doors = await openDoors(listener, { port, host, clock, log, tls: options.tls })
-  const addresses = () => addressesOf(host, portOf(doors.plain), doors.secure && portOf(doors.secure.server))
+  const addresses = () => addressesOf(host, portOf(doors.plain), secureOf(doors))
   return {
     url: `http://127.0.0.1:${portOf(doors.plain)}`,
     store,
@@ -107,6 +107,10 @@ async function serveStore(store: OpenStore, kind: 'sqlite' | 'postgres', options
     fingerprint: doors.secure?.tls().authority?.fingerprint ?? null,
     close: once(() => stop(doors, live, store)),
   }
+}
+
+function secureOf({ secure }: Doors) {
+  return secure && { port: portOf(secure.server), certificate: secure.tls().certificate }
 }
 
 const machineClock = { now: () => new Date().toISOString() }

@@ -54,13 +54,18 @@ function socketOf(c: Context) {
   return (c.env as Partial<HttpBindings> | undefined)?.incoming?.socket
 }
 
-/** How the other side is connected, as the front door says it. */
+/**
+ * How the other side is connected, as the front door says it. `this-machine` is what browsers call secure without
+ * encryption: from here, and under a name that always means here.
+ */
 export function connectionOf(c: Context): Door['connection'] {
   const socket = socketOf(c)
   if (socket && 'encrypted' in socket && socket.encrypted === true) return 'tls'
-  return isThisMachine(socket?.remoteAddress ?? '') ? 'this-machine' : 'plain'
+  const from = socket?.remoteAddress ?? ''
+  const under = (c.req.header('host') ?? '').replace(/:\d+$/, '')
+  return isLoopback(from) && (under === 'localhost' || isLoopback(under)) ? 'this-machine' : 'plain'
 }
 
-function isThisMachine(address: string): boolean {
-  return address === '::1' || /^(::ffff:)?127\./.test(address)
+function isLoopback(address: string): boolean {
+  return /^(::1|\[::1\]|(::ffff:)?127\.[\d.]+)$/.test(address)
 }

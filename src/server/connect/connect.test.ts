@@ -1,5 +1,6 @@
 import { X509Certificate } from 'node:crypto'
 import { mkdtempSync, rmSync } from 'node:fs'
+import { request as plainRequest } from 'node:http'
 import { request } from 'node:https'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
@@ -53,7 +54,7 @@ describe('a clinic with its own authority', () => {
 
   it('says on the page which connection this is, and shows the fingerprint and the addresses', async () => {
     const answer = await fetch(`${house.serving.url}/connect`)
-    const plain = await answer.text()
+    const plain = (await answer.text()).replaceAll('<wbr>', '')
     expect(answer.headers.get('content-type')).toMatch(/^text\/html/)
     expect(plain).toContain('This connection: This machine')
     expect(plain).toContain(house.serving.fingerprint)
@@ -63,6 +64,24 @@ describe('a clinic with its own authority', () => {
     // Nothing that the content-security policy would refuse.
     for (const page of [plain, safe.text]) expect(page).not.toMatch(/<script|<style|\sstyle=|\son\w+=|javascript:/)
     expect(answer.headers.get('content-security-policy')).toContain("style-src 'self'")
+  })
+
+  it('calls a connection this machine only under a name that browsers hold for secure', async () => {
+    const under = (host: string) =>
+      new Promise<string>((resolve, reject) => {
+        plainRequest(`${house.serving.url}/connect`, { headers: { host } }, (response) => {
+          let text = ''
+          response.setEncoding('utf8').on('data', (chunk) => {
+            text += chunk
+          })
+          response.on('end', () => resolve(/This connection: ([^<]+)/.exec(text)?.[1] ?? ''))
+        })
+          .once('error', reject)
+          .end()
+      })
+    expect(await under('localhost:4280')).toBe('This machine')
+    expect(await under('[::1]:4280')).toBe('This machine')
+    expect(await under('clinic.lan:4280')).toBe('Clinic network, not encrypted')
   })
 
   it('hands out a secure cookie over the encrypted door only', async () => {

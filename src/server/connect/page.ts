@@ -88,9 +88,15 @@ ${lines}</tbody>
 </div>`
 }
 
-function addressesOf({ addresses }: ConnectPage): Html {
+/** `localhost` means another machine on every device but this one. */
+function usable(urls: readonly string[], mode: Mode): readonly string[] {
+  return mode === 'this-machine' ? urls : urls.filter((url) => new URL(url).hostname !== 'localhost')
+}
+
+function addressesOf({ addresses, mode }: ConnectPage): Html {
   const { title, encrypted, plain, names, none } = words.addresses
-  const listed = (all: readonly string[]) => all.map((url) => html`<dd><a href="${url}">${url}</a></dd>\n`)
+  const listed = (all: readonly string[]) =>
+    usable(all, mode).map((url) => html`<dd><a href="${url}">${url}</a></dd>\n`)
   const safe = addresses.encrypted.length > 0 ? html`<dt>${encrypted}</dt>\n${listed(addresses.encrypted)}` : html``
   return html`<h2>${title}</h2>
 <dl>
@@ -99,7 +105,7 @@ ${listed(addresses.plain)}</dl>
 <p>${addresses.encrypted.length > 0 ? names : none}</p>`
 }
 
-function trustOf({ authority, here, addresses }: ConnectPage): Html {
+function trustOf({ authority, here, addresses, mode }: ConnectPage): Html {
   if (authority === undefined) return html``
   if (authority === null) {
     return html`<h2>${words.clinicCertificate.title}</h2>\n<p>${words.clinicCertificate.says}</p>`
@@ -111,14 +117,21 @@ function trustOf({ authority, here, addresses }: ConnectPage): Html {
 <ol>${steps.map((step) => html`<li>${fill(step, about)}</li>`)}</ol>
 `,
   )
-  const next = addresses.encrypted.slice(0, 1).map((url) => html`<p>${afterwards} <a href="${url}">${url}</a>.</p>`)
+  const next = usable(addresses.encrypted, mode)
+    .slice(0, 1)
+    .map((url) => html`<p>${afterwards} <a href="${url}">${url}</a>.</p>`)
   return html`<h2>${title}</h2>
 <p>${why}</p>
 <p>${fill(compare, { here })}</p>
 <h3 id="fingerprint">${fingerprint}</h3>
-<p class="fingerprint" aria-labelledby="fingerprint" role="group">${authority.fingerprint}</p>
+<p class="fingerprint" aria-labelledby="fingerprint" role="group">${breakable(authority.fingerprint)}</p>
 <p><a class="download" href="/connect/quiet-ear.crt" download>${download}</a></p>
 <p>${limits}</p>
 ${steps}<p>${menus}</p>
 ${next}`
+}
+
+/** A line may end between two bytes, and nowhere else. */
+function breakable(fingerprint: string): readonly Html[] {
+  return fingerprint.split(':').map((byte, at) => (at === 0 ? html`${byte}` : html`:<wbr>${byte}`))
 }

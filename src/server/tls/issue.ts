@@ -2,7 +2,7 @@ import 'reflect-metadata'
 import { webcrypto } from 'node:crypto'
 import * as x509 from '@peculiar/x509'
 import type { MachineNames } from './machine-names.ts'
-import { localNetworks, nameConstraints, nameConstraintsId } from './name-constraints.ts'
+import { isIn, localNetworks, nameConstraints, nameConstraintsId, onlyThis } from './name-constraints.ts'
 import type { KeyPair } from './pem-file.ts'
 
 x509.cryptoProvider.set(webcrypto)
@@ -14,10 +14,11 @@ const authorityDays = 3_650
 /** Browsers refuse a certificate that is valid for more than 398 days. */
 const serverDays = 396
 
-/** A new authority for one clinic's network. `names` are what it may vouch for beside local addresses. */
-export async function issueAuthority(title: string, names: readonly string[], now: Date): Promise<KeyPair> {
+/** A new authority for one clinic's network. It may vouch for local names and addresses and for this machine's own. */
+export async function issueAuthority(title: string, machine: MachineNames, now: Date): Promise<KeyPair> {
   const keys = await newKeys()
-  const permitted = [...new Set(['localhost', 'local', 'lan', ...names])]
+  const names = [...new Set(['localhost', 'local', 'lan', ...machine.names])]
+  const own = machine.addresses.filter((address) => !isIn(localNetworks, address)).map(onlyThis)
   const certificate = await x509.X509CertificateGenerator.createSelfSigned({
     ...validity(now, authorityDays),
     name: [{ CN: [title] }],
@@ -31,7 +32,7 @@ export async function issueAuthority(title: string, names: readonly string[], no
       new x509.Extension(
         nameConstraintsId,
         true,
-        nameConstraints({ names: permitted, networks: localNetworks }).slice().buffer,
+        nameConstraints({ names, networks: [...localNetworks, ...own] }).slice().buffer,
       ),
     ],
   })

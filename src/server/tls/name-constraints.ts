@@ -21,6 +21,17 @@ export const localNetworks: readonly Network[] = [
   { bytes: [...zeros(15), 1], bits: 128 },
 ]
 
+/** The network that holds one address and no other. */
+export function onlyThis(address: string): Network {
+  const bytes = bytesOf(address)
+  return { bytes, bits: bytes.length * 8 }
+}
+
+/** How a network stands in the extension. */
+export function subtreeOf({ bytes, bits }: Network): number[] {
+  return der(0x30, der(0x87, [...bytes, ...mask(bytes.length, bits)]))
+}
+
 /** The extension's value in DER. */
 export function nameConstraints({ names, networks }: Permitted): Uint8Array {
   const subtrees = [
@@ -33,7 +44,7 @@ export function nameConstraints({ names, networks }: Permitted): Uint8Array {
         ),
       ),
     ),
-    ...networks.map(({ bytes, bits }) => der(0x30, der(0x87, [...bytes, ...mask(bytes.length, bits)]))),
+    ...networks.map(subtreeOf),
   ]
   return Uint8Array.from(der(0x30, der(0xa0, subtrees.flat())))
 }

@@ -2,7 +2,7 @@ import { X509Certificate } from 'node:crypto'
 import { join } from 'node:path'
 import { makeFolder } from '#storage/sqlite/folder.ts'
 import { type MachineNames, machineNames } from './machine-names.ts'
-import { isIn, localNetworks } from './name-constraints.ts'
+import { isIn, localNetworks, onlyThis, subtreeOf } from './name-constraints.ts'
 import { fingerprint, type KeyPair, readPair, writePair } from './pem-file.ts'
 
 /** What the server shows on the encrypted port, and what a tablet has to trust for it. */
@@ -36,7 +36,7 @@ async function authorityIn(path: string, now: Date, machine: MachineNames): Prom
   if (known && endsAt(known) - now.getTime() > replaceAuthorityWithin) return known
   const { issueAuthority } = await import('./issue.ts')
   const host = machine.names.find((name) => name.endsWith('.local'))?.replace(/\.local$/, '') ?? 'clinic'
-  const made = await issueAuthority(`Quiet Ear of this clinic (${host})`, machine.names, now)
+  const made = await issueAuthority(`Quiet Ear of this clinic (${host})`, machine, now)
   writePair(path, made)
   return made
 }
@@ -45,7 +45,11 @@ async function authorityIn(path: string, now: Date, machine: MachineNames): Prom
 function within(authority: KeyPair, { names, addresses }: MachineNames): MachineNames {
   const raw = new X509Certificate(authority.certificate).raw.toString('latin1')
   const permitted = (name: string) => /(^localhost|\.local|\.lan)$/.test(name) || raw.includes(name)
-  return { names: names.filter(permitted), addresses: addresses.filter((address) => isIn(localNetworks, address)) }
+  const own = (address: string) => raw.includes(String.fromCharCode(...subtreeOf(onlyThis(address))))
+  return {
+    names: names.filter(permitted),
+    addresses: addresses.filter((address) => isIn(localNetworks, address) || own(address)),
+  }
 }
 
 async function renewed(path: string, authority: KeyPair, machine: MachineNames, now: Date): Promise<KeyPair> {

@@ -87,7 +87,7 @@ describe('the clinic’s own authority', () => {
   })
 
   it('cannot vouch for anything outside a local network, even with its key stolen', async () => {
-    const authority = await issueAuthority('Quiet Ear', ['theatre-pc'], new Date())
+    const authority = await issueAuthority('Quiet Ear', machine, new Date())
     const forged = await issueServer(authority, { names: ['bank.example'], addresses: [] }, new Date())
     await expect(handshake(forged, authority.certificate, 'bank.example')).rejects.toMatchObject({
       message: 'permitted subtree violation',
@@ -120,10 +120,19 @@ describe('the clinic’s own authority', () => {
     ).toBe(true)
   })
 
-  it('leaves out an address of the open internet, which it may not vouch for', async () => {
-    const tls = await openOwnTls(newFolder(), now, { ...machine, addresses: addressesIn(['203.0.113.7', '10.1.2.3']) })
-    expect(new X509Certificate(tls.certificate).checkIP('203.0.113.7')).toBeUndefined()
-    expect(new X509Certificate(tls.certificate).checkIP('10.1.2.3')).toBe('10.1.2.3')
+  it('vouches for an address of the open internet only when it was this machine’s own when it was made', async () => {
+    const folder = newFolder()
+    const university = { ...machine, addresses: addressesIn(['203.0.113.7', '10.1.2.3']) }
+    // Handshakes happen now, whatever the tests pretend.
+    const first = await openOwnTls(folder, new Date(), university)
+    expect(new X509Certificate(first.certificate).checkIP('203.0.113.7')).toBe('203.0.113.7')
+    expect(await handshake(first, first.authority?.certificate, 'localhost')).toBe('heard')
+    const moved = { ...machine, addresses: addressesIn(['203.0.113.8', '10.1.2.3']) }
+    const second = await openOwnTls(folder, new Date(), moved)
+    expect(second.authority).toEqual(first.authority)
+    expect(new X509Certificate(second.certificate).checkIP('203.0.113.8')).toBeUndefined()
+    expect(new X509Certificate(second.certificate).checkIP('10.1.2.3')).toBe('10.1.2.3')
+    expect(await handshake(second, first.authority?.certificate, 'localhost')).toBe('heard')
   })
 })
 
