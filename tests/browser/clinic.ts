@@ -87,6 +87,12 @@ async function act<Answer>(context: BrowserContext, url: string, action: string,
   return (await response.json()) as Answer
 }
 
+/** One browser is one device: the id that its page keeps and its session belong together. */
+async function beDevice(context: BrowserContext, device: string): Promise<{ id: string; name: string }> {
+  await context.addInitScript(`localStorage.setItem('device', '${device}')`)
+  return { id: device, name: 'tests' }
+}
+
 /** Opens the clinic without the screens, for journeys that begin later; the browser's context is then signed in. */
 export async function openInvented(program: Program, page: Page): Promise<void> {
   await act(page.context(), program.url, 'open-clinic', {
@@ -96,8 +102,41 @@ export async function openInvented(program: Program, page: Page): Promise<void> 
     person: { name: surgeon.name, role: surgeon.role, letters: null },
     login: surgeon.login,
     password,
-    device: { id: 'device-of-the-tests', name: 'tests' },
+    device: await beDevice(page.context(), 'device-of-the-tests'),
   })
+}
+
+/** Gives a person an account and a PIN, and signs them in beside whoever is signed in at that browser. */
+export async function enrol(program: Program, keeper: Page, person: Person, pin: string, at: Page): Promise<string> {
+  const { url } = program
+  const { id } = await act<{ id: string }>(keeper.context(), url, 'put-person', {
+    id: null,
+    body: { name: person.name, role: person.role, letters: null },
+  })
+  await act(keeper.context(), url, 'put-account', { person: id, login: person.login, password, active: true })
+  const device = await beDevice(at.context(), at === keeper ? 'device-of-the-tests' : 'device-of-the-second')
+  await act(at.context(), url, 'sign-in', { login: person.login, password, device })
+  await act(at.context(), url, 'set-pin', { pin })
+  return id
+}
+
+/** What the server has of a case. */
+export async function entriesOf(program: Program, page: Page, stream: string): Promise<readonly StoredLine[]> {
+  const read = await act<{ entries: readonly StoredLine[] }>(page.context(), program.url, 'read-case', {
+    stream,
+    after: null,
+  })
+  return read.entries
+}
+type StoredLine = {
+  readonly header: {
+    readonly id: string
+    readonly kind: string
+    readonly author: { readonly person?: string }
+    readonly supersedes: readonly string[]
+    readonly reason: string | null
+  }
+  readonly body: Readonly<Record<string, unknown>>
 }
 
 export const test = base.extend<{ program: Program }>({

@@ -2,35 +2,9 @@ import { mkdirSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
 import type { Page } from '@playwright/test'
 import { openInvented, Program, test } from './clinic.ts'
+import { screens, sizes } from './screens.ts'
 
 const folder = fileURLToPath(new URL('../../out/look/', import.meta.url))
-const sizes = [
-  ['phone', 390, 844],
-  ['tablet', 820, 1180],
-  ['desktop', 1280, 900],
-] as const
-
-/** Every screen of the app by name and path. */
-const screens = [
-  ['owed', '/'],
-  ['find', '/find'],
-  ['find-nothing', '/find?text=zz'],
-  ['kept', '/kept'],
-  ['new-referral', '/new'],
-  ['theatre-list', '/theatre'],
-  ['tray', '/tray'],
-  ['case-dog', '/case/tansy'],
-  ['case-cat', '/case/moss'],
-  ['write-weight', '/case/tansy/write/weight'],
-  ['write-ear-findings', '/case/tansy/write/ear-findings'],
-  ['write-baseline', '/case/tansy/write/baseline'],
-  ['plate', '/case/tansy/plate/LEFT'],
-  ['sources', '/sources'],
-  ['formulary', '/sources/formulary/bupivacaine'],
-  ['settings', '/settings'],
-  ['not-there', '/nowhere'],
-] as const
-
 async function picture(page: Page, name: string): Promise<void> {
   // An event stream keeps the network busy for ever, so a moment of patience stands in for "all is drawn".
   await page.waitForTimeout(400)
@@ -47,7 +21,6 @@ test('every screen', async ({ browser }) => {
   await page.waitForSelector('h1')
   await picture(page, 'first-run-desktop')
   await openInvented(program, page)
-  await page.addInitScript("localStorage.setItem('device', 'device-of-the-tests')")
   for (const [name, path] of screens) {
     for (const [size, width, height] of sizes) {
       await page.setViewportSize({ width, height })
