@@ -37,6 +37,11 @@ export const namesInEnglish = {
 export const readingInEnglish = {
   yes: 'yes',
   no: 'no',
+  /** Codes that stand in texts, like the questions of a questionnaire. */
+  codes: {
+    'would-choose-again': 'Would choose it again',
+    'ear-now': 'The ear now',
+  } as Readonly<Record<string, string>>,
   blanks: { 'not-recorded': 'not recorded', none: 'none', 'not-assessed': 'not assessed' },
   notRecorded: 'Not recorded: {list}',
   notAssessed: 'Not assessed: {list}',

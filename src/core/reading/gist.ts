@@ -7,6 +7,8 @@ const gists = {
   'arrived-paper': ['seems', 'from', 'says'],
   baseline: ['=LEFT.blink', '=RIGHT.blink', '=headTilt'],
   'blood-loss': ['=jar', '=lavageIn', '=lavageInJar'],
+  'blood-test': ['panel', 'results', 'text'],
+  'blood-type': ['dea1', 'ab', 'method'],
   booking: ['procedure', 'plannedFor'],
   call: ['contact', 'about', 'reached', 'text'],
   check: ['=wound', '=blink', '=painful', 'text'],

@@ -87,7 +87,8 @@ function sayValue(field: Field, value: Json, around: Around, reading: Reading): 
     case 'tick':
       return text(value === true ? words.yes : words.no)
     case 'text':
-      return text(String(value))
+      // A text may hold a code of an older form or of a questionnaire: it is said in words where there are some.
+      return text(words.option(at, String(value)))
     case 'long-text':
       return { kind: 'words', lines: String(value).split('\n') }
     case 'lines':

@@ -24,5 +24,5 @@ export class Signal<Value> {
 }
 
 export function useSignal<Value>(signal: Signal<Value>): Value {
-  return useSyncExternalStore(signal.subscribe, signal.get)
+  return useSyncExternalStore(signal.subscribe, signal.get, signal.get)
 }

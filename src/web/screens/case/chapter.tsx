@@ -69,14 +69,13 @@ function Days({ days }: { readonly days: readonly DayOfLines[] }) {
   ))
 }
 
-/** Many of one kind in a row fold into one line; opened by hand, or because the address points into it. */
+/** Many of one kind in a row fold into one line. */
 function RunOfLines({ run }: { readonly run: Run }) {
   const [first] = run.lines
   if (first && run.lines.length === 1) return <EntryLine line={first} />
-  const wanted = run.lines.some(({ header }) => location.hash === `#entry-${header.id}`)
   return (
     <li className={styles.run}>
-      <details open={wanted}>
+      <details>
         <summary>
           {fill(caseInEnglish.entry.run, { kind: kindName(run.kind), count: String(run.lines.length) })}
         </summary>

@@ -13,7 +13,7 @@ export function formNamed(kind: string): Form | undefined {
 
 /** The words by which an entry of a kind is read. */
 export function wordsOfKind(kind: string): BodyWords {
-  const { yes, no, blanks } = readingInEnglish
+  const { yes, no, blanks, codes } = readingInEnglish
   const words = kindNamed(kind) ? wordsFor(kind as KindName) : { fields: {} }
-  return bodyWordsOf(words, { options: formsInEnglish.options, yes, no, blanks })
+  return bodyWordsOf(words, { options: { ...codes, ...formsInEnglish.options }, yes, no, blanks })
 }

@@ -22,7 +22,7 @@ import { GivenDrug } from './given-drug.tsx'
 export function EntryLine({ line }: { readonly line: Line }) {
   const view = useCaseView()
   const { id, kind, happenedAt, author } = line.header
-  const [open, setOpen] = useState(() => location.hash === `#entry-${id}`)
+  const [open, setOpen] = useState(false)
   const side = sideOf(line, view.file)
   const badges = badgesOf(line, view.file.theCase, view.unsent)
   return (

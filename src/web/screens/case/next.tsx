@@ -1,4 +1,4 @@
-import { Link } from 'wouter'
+import { Link, useSearchParams } from 'wouter'
 import { caseInEnglish } from '#content/wording/app-case.ts'
 import { owedScreen } from '#content/wording/app-lists.ts'
 import { owedInEnglish } from '#content/wording/owed.ts'
@@ -37,7 +37,8 @@ function NextItem({ item, standing }: { readonly item: OwedItem; readonly standi
   const { file } = useCaseView()
   const { what, who, why } = sayOwed(item, owedInEnglish)
   const named = item.person === null ? who : (file.people.get(item.person)?.name ?? who)
-  const wanted = new URLSearchParams(location.search).get('owed') === item.id
+  const [query] = useSearchParams()
+  const wanted = query.get('owed') === item.id
   return (
     <li id={`owed-${item.id}`} data-wanted={wanted} tabIndex={-1}>
       <p className={styles.what}>{what}</p>

@@ -55,21 +55,23 @@ function Choices({ kind, subjects }: { readonly kind: KindName; readonly subject
   return (
     <>
       <span>{kindsInEnglish[kind]}</span>
-      {kind === 'ear-findings' && (
-        <Link href={`${writeHref(id, kind)}?side=BOTH`}>{caseInEnglish.chapter.bothEars}</Link>
-      )}
-      {subjects.map((subject) => {
-        const about = saySubject(subject, file, library)
-        const side = subject.kind === 'ear' ? subject.side : about
-        const href = kind === 'plate-drawing' ? plateHref(id, side) : writeHref(id, kind, { subject })
-        return (
-          <Link key={about} href={href}>
-            <span className="said">{kindsInEnglish[kind]}: </span>
-            {side.split(', ')[0]}
-            {subject.kind === 'operation' && <span className="said">, {namesInEnglish.subjects.operation}</span>}
-          </Link>
-        )
-      })}
+      <span className={styles.ways}>
+        {kind === 'ear-findings' && (
+          <Link href={`${writeHref(id, kind)}?side=BOTH`}>{caseInEnglish.chapter.bothEars}</Link>
+        )}
+        {subjects.map((subject) => {
+          const about = saySubject(subject, file, library)
+          const side = subject.kind === 'ear' ? subject.side : about
+          const href = kind === 'plate-drawing' ? plateHref(id, side) : writeHref(id, kind, { subject })
+          return (
+            <Link key={about} href={href}>
+              <span className="said">{kindsInEnglish[kind]}: </span>
+              {side.split(', ')[0]}
+              {subject.kind === 'operation' && <span className="said">, {namesInEnglish.subjects.operation}</span>}
+            </Link>
+          )
+        })}
+      </span>
     </>
   )
 }
