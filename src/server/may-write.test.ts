@@ -81,6 +81,15 @@ describe('who may write what, asked at the server', () => {
       const { status, error } = await desk.browser.send([entry], house.clinic)
       expect([status, error?.code, error?.path]).toEqual([403, 'kind-not-allowed', `entries[0].${at}`])
     }
+    // Nor behind an entry of one's own that bears the id of the other.
+    const mask = { ...desk.make({ stream, subject }), id: agreed.id }
+    const behind = desk.make({ stream, subject, supersedes: [agreed.id], reason: 'Mistake.' })
+    expect((await desk.browser.send([mask, behind], house.clinic)).error.code).toBe('kind-not-allowed')
+    // Nor by taking back the surgeon's own withdrawal, which would bring the agreement to life again.
+    const withdrawn = surgeon.make({ kind: 'withdrawal', stream, subject, withdraws: agreed.id, reason: 'Other ear.' })
+    expect((await surgeon.browser.send([withdrawn], house.clinic)).status).toBe(200)
+    const revive = desk.make({ kind: 'withdrawal', stream, subject, withdraws: withdrawn.id, reason: 'Mistake.' })
+    expect((await desk.browser.send([revive], house.clinic)).error.code).toBe('kind-not-allowed')
     const own = desk.make({ stream, subject })
     const back = desk.make({ kind: 'withdrawal', stream, subject, withdraws: own.id, reason: 'Twice.' })
     expect((await desk.browser.send([own, back], house.clinic)).status).toBe(200)

@@ -182,7 +182,9 @@ describe('an entry written after the session had ended', () => {
     browser.as = null
     clock.pass({ seconds: 60 })
     const between = { ...house.maker(person, 40)({ stream: 'case:late' }), writtenAt: clock.now() }
-    expect((await browser.send([between], house.clinic)).status).toBe(403)
+    const waiting = await browser.send([between], house.clinic)
+    expect([waiting.status, waiting.error.code]).toEqual([403, 'author-signed-out'])
+    expect(waiting.error.path).toBe('entries[0].author.person')
     clock.pass({ seconds: 60 })
     await browser.signIn('expiring')
     clock.pass({ days: 91 })

@@ -55,14 +55,16 @@ export const acceptEntries = defineAction({
   input,
   output: z.object({ entries: z.array(entryAnswer) }),
   may: 'signed-in',
+  // Each entry names its author; who acts at the device just now decides nothing.
+  ofDevice: true,
   largest,
   run: async ({ clinic: given, entries }, world) => {
-    const { store, clock } = world
+    const { store, accounts, clock } = world
     const { caller, clinic } = callerIn(world)
     // As it will stand in the entries' canonical bytes.
     refuseOtherClinic(given, clinic, 'clinic')
     const read = entries.map((entry, at) => readOne(entry, at, clinic))
-    await refuseForeignAuthors(read, caller, await staffOf(store, clinic), { store, clinic })
+    await refuseForeignAuthors(read, caller, await staffOf(store, clinic), { store, accounts, clinic })
     const lateOf = await latenessAt(world, clinic, caller.device, read)
     const answers: EntryAnswer[] = []
     for (const { late, run } of runsOf(read, lateOf)) {

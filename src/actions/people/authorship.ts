@@ -1,9 +1,13 @@
-import type { Entry } from '#core/journal/entry.ts'
+import type { Entry, Header } from '#core/journal/entry.ts'
 import type { PersonRow } from '#core/journal/registers.ts'
 import { writersOf } from '#core/people/may-write.ts'
 import type { Caller } from '../action.ts'
 import { Refused } from '../refused.ts'
 import type { Store } from '../store.ts'
+import type { Accounts } from './accounts.ts'
+import { isEnrolledEver } from './caller.ts'
+
+type Where = { readonly store: Store; readonly accounts: Accounts; readonly clinic: string }
 
 /**
  * Refuses the delivery when one entry is in the name of somebody who is not signed in at this device, or of a kind
@@ -11,21 +15,50 @@ import type { Store } from '../store.ts'
  */
 export async function refuseForeignAuthors(
   entries: readonly Entry[],
-  caller: Pick<Caller, 'people'>,
+  caller: Pick<Caller, 'people' | 'device'>,
   staff: ReadonlyMap<string, PersonRow>,
-  { store, clinic }: { readonly store: Store; readonly clinic: string },
+  { store, accounts, clinic }: Where,
 ): Promise<void> {
-  const kinds = new Map(entries.map(({ id, kind }) => [id, kind]))
+  const atStake = kindsAtStake(entries, { store, clinic })
   for (const [at, entry] of entries.entries()) {
     const author = authorOf(entry, caller, staff, `entries[${at}]`)
+    if (author === undefined) throw await notSignedInHere(entry, caller, staff, { accounts, clinic, at })
     refuseKind(entry.kind, author, `entries[${at}].kind`)
-    const aims = entry.withdraws === null ? entry.supersedes : [...entry.supersedes, entry.withdraws]
-    for (const aim of aims) {
-      const kind = kinds.get(aim) ?? (await store.entry(clinic, aim))?.header.kind
-      if (kind !== undefined)
-        refuseKind(kind, author, `entries[${at}].${aim === entry.withdraws ? 'withdraws' : 'supersedes'}`)
+    for (const aim of aimsOf(entry)) {
+      const path = `entries[${at}].${aim === entry.withdraws ? 'withdraws' : 'supersedes'}`
+      for (const kind of await atStake(aim)) refuseKind(kind, author, path)
     }
   }
+}
+
+/**
+ * The kinds that are at stake when an entry is corrected or taken back: its own, and those of everything it corrected
+ * or took back in turn, because taking back a withdrawal brings them to life again. What the store has under an id and
+ * what this delivery brings under it both count, so that nobody hides an entry behind one of their own.
+ */
+function kindsAtStake(entries: readonly Entry[], { store, clinic }: Pick<Where, 'store' | 'clinic'>) {
+  const stored = new Map<string, Header | undefined>()
+  const headersOf = async (id: string): Promise<Header[]> => {
+    if (!stored.has(id)) stored.set(id, (await store.entry(clinic, id))?.header)
+    const kept = stored.get(id)
+    const brought: Header[] = entries.filter((entry) => entry.id === id)
+    return kept ? [...brought, kept] : brought
+  }
+  return async (id: string): Promise<Set<string>> => {
+    const kinds = new Set<string>()
+    const reached = new Set([id])
+    for (const one of reached) {
+      for (const header of await headersOf(one)) {
+        kinds.add(header.kind)
+        for (const aim of aimsOf(header)) reached.add(aim)
+      }
+    }
+    return kinds
+  }
+}
+
+function aimsOf({ supersedes, withdraws }: Header): readonly string[] {
+  return withdraws === null ? supersedes : [...supersedes, withdraws]
 }
 
 function authorOf(
@@ -33,16 +66,33 @@ function authorOf(
   { people }: Pick<Caller, 'people'>,
   staff: ReadonlyMap<string, PersonRow>,
   place: string,
-): PersonRow {
-  const path = `${place}.author`
+): PersonRow | undefined {
   if (author.kind !== 'person') {
     const message = `An entry sent from here is written by a person who is signed in, not by ${author.kind}.`
-    throw new Refused(403, 'other-author', message, { path })
+    throw new Refused(403, 'other-author', message, { path: `${place}.author` })
   }
-  const row = people.includes(author.person) ? staff.get(author.person) : undefined
-  if (row) return row
-  const message = `${author.person} is not signed in at this device; sign in here as ${author.person} and send it again.`
-  throw new Refused(403, 'other-author', message, { path: `${path}.person` })
+  return people.includes(author.person) ? staff.get(author.person) : undefined
+}
+
+/** Whoever was signed in here before only has to come back: the device keeps the entry until then. */
+async function notSignedInHere(
+  { author }: Entry,
+  { device }: Pick<Caller, 'device'>,
+  staff: ReadonlyMap<string, PersonRow>,
+  { accounts, clinic, at }: { accounts: Accounts; clinic: string; at: number },
+): Promise<Refused> {
+  const person = author.kind === 'person' ? author.person : ''
+  const path = `entries[${at}].author.person`
+  const sessions = await accounts.ofDevice(clinic, device)
+  const before = sessions.some((session) => isEnrolledEver(session, { clinic, person }))
+  const name = staff.get(person)?.name ?? person
+  if (before && staff.has(person)) {
+    const message = `${name} is signed out at this device: what they wrote here is sent when they sign in again.`
+    return new Refused(403, 'author-signed-out', message, { path })
+  }
+  return new Refused(403, 'other-author', `${name} never signed in at this device and cannot have written here.`, {
+    path,
+  })
 }
 
 function refuseKind(kind: string, { name, role }: PersonRow, path: string): void {

@@ -50,6 +50,7 @@ export async function callerOf(
   if (person === undefined) return null
   const account = await accounts.byPerson(clinic, person)
   const row = people.includes(person) && account?.active ? staff.get(person) : undefined
+  if (!row && named === undefined) return null
   if (!row) throw new Refused(403, 'not-enrolled', `${person} is not signed in at this device; sign in here first.`)
   const keeper = row.role === 'manager' || account?.opened === true
   const proved = session.active === person

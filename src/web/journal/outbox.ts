@@ -74,17 +74,19 @@ export function sendNow(): Promise<void> {
 }
 
 async function sendAll(): Promise<void> {
+  // Tried once each time: their author is signed out here, and nobody else's entries wait for them.
+  const held = new Set<string>()
   for (;;) {
     if (!(await sendRowsOrLater())) return
     const batch = outbox
       .get()
-      .filter(({ state }) => state !== 'refused')
+      .filter(({ entry, state }) => state !== 'refused' && !held.has(entry.id))
       .slice(0, mostAtOnce)
       .map(({ entry }) => entry)
     if (batch.length === 0) return
     try {
       await sendFiles(batch)
-      if (!(await sendBatch(batch))) return
+      if (!(await sendBatch(batch, held))) return
       failures = 0
     } catch (error) {
       if (!(error instanceof Unreachable)) throw error
@@ -145,7 +147,7 @@ async function sendFiles(batch: readonly Entry[]): Promise<void> {
 }
 
 /** False when sending must wait for a person: signing in again, or a server that says no to everything. */
-async function sendBatch(batch: readonly Entry[]): Promise<boolean> {
+async function sendBatch(batch: readonly Entry[], held: Set<string>): Promise<boolean> {
   const { status, body } = await callAny('accept-entries', { clinic: batch[0]?.clinic, entries: batch })
   const answers = (body as { entries?: readonly EntryAnswer[] } | null)?.entries
   if (answers) {
@@ -159,6 +161,11 @@ async function sendBatch(batch: readonly Entry[]): Promise<boolean> {
   }
   const wrong = /^entries\[(\d+)\]/.exec(refusal.path)
   const at = wrong ? batch[Number(wrong[1])] : undefined
+  if (at && refusal.code === 'author-signed-out') {
+    held.add(at.id)
+    await mark([at], 'sign-in', refusal.message)
+    return true
+  }
   if (at) {
     await mark([at], 'refused', refusal.message)
     return true
