@@ -58,14 +58,14 @@ export function ChapterPart({ view, children }: { readonly view: ChapterView; re
 
 function Days({ days }: { readonly days: readonly DayOfLines[] }) {
   return days.map(({ said, runs }) => (
-    <section key={said} aria-label={said} className={styles.day}>
+    <div key={said} className={styles.day}>
       <h3 className={styles.date}>{said}</h3>
       <ol className={styles.entries}>
         {runs.map((run) => (
           <RunOfLines key={run.lines[0]?.header.id} run={run} />
         ))}
       </ol>
-    </section>
+    </div>
   ))
 }
 

@@ -30,8 +30,8 @@ export function Lanes() {
   const layout = useMemo(() => lanesOf(file, { width }), [file, width])
   if (layout.marks.length === 0) return null
   return (
-    <section className={styles.lanes} aria-labelledby="lanes">
-      <h2 id="lanes">{words.title}</h2>
+    <div className={styles.lanes}>
+      <h2>{words.title}</h2>
       <div className={styles.frame}>
         <Names layout={layout} />
         {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a part that scrolls must be reached by the keyboard */}
@@ -41,7 +41,7 @@ export function Lanes() {
       </div>
       <p className={styles.scale}>{words.scale}</p>
       <InWords layout={layout} />
-    </section>
+    </div>
   )
 }
 
