@@ -57,6 +57,26 @@ export const missingReasons = {
     value: 'A report that is silent about an ear says nothing about it.',
     ...houseJudgementOnly,
   },
+  'blood-cells-missing': {
+    value: 'How much blood may be lost is counted from the red cells it starts with.',
+    ...commonPractice,
+  },
+  'blood-chemistry-missing': {
+    value: 'Liver and kidneys decide which drugs, and how much of them, an animal can take.',
+    ...commonPractice,
+  },
+  'clotting-missing': {
+    value: 'The vein behind the jaw joint bleeds where it cannot be clamped: a clot has to form by itself.',
+    ...houseJudgementOnly,
+  },
+  'blood-type-unknown': {
+    value: 'A cat is typed before its first transfusion, always; a dog for DEA 1 where there is time.',
+    sources: ['transfusion-texts'],
+    known: 'remembered',
+    strength: 'textbook',
+    confidence: 'high',
+    checked: '2026-11-25',
+  },
   'choice-missing': { value: 'Every option is weighed for this ear before one is agreed.', ...commonPractice },
   'nothing-chosen': { value: 'An ear without a decision falls through every list.', ...houseJudgementOnly },
   'no-surgery-not-offered': {

@@ -4,6 +4,8 @@ import { agreement } from './agreement.ts'
 import { arrivedPaper } from './arrived-paper.ts'
 import { baseline } from './baseline.ts'
 import { bloodLoss } from './blood-loss.ts'
+import { bloodTest } from './blood-test.ts'
+import { bloodType } from './blood-type.ts'
 import { booking } from './booking.ts'
 import { call } from './call.ts'
 import { check } from './check.ts'
@@ -53,6 +55,8 @@ export const forms = [
   arrivedPaper,
   baseline,
   bloodLoss,
+  bloodTest,
+  bloodType,
   booking,
   call,
   check,

@@ -6,6 +6,8 @@ export const kindsInEnglish = {
   'arrived-paper': 'Paper that came in',
   baseline: 'Face, eye and balance',
   'blood-loss': 'Blood loss',
+  'blood-test': 'Blood test',
+  'blood-type': 'Blood group',
   booking: 'Booking',
   call: 'Call',
   check: 'Check of wound, face and eye',

@@ -91,6 +91,9 @@ export const findingNames = {
   'odd-cells': 'Cells that do not belong here',
   biofilm: 'Biofilm',
   'read-by': 'Read by',
+  'blood-type': 'Blood group',
+  'dea-1': 'DEA 1',
+  ab: 'Group in the AB system',
   growth: 'Growth in culture',
   organism: 'Organism found',
   // history and death
@@ -142,6 +145,8 @@ export const exchangeInEnglish = {
   onAntibiotics: 'On antibiotics: {drugs}.',
   susceptibility: 'Susceptibility to {drug}',
   report: 'Laboratory report',
+  bloodReport: 'Blood test: {panel}',
+  panels: { haematology: 'blood cells', chemistry: 'chemistry', clotting: 'clotting', other: 'other' },
   imagingReport: '{modality} report',
   daysOfSigns: 'Signs for {days} days.',
   volume: '{value} {unit}',

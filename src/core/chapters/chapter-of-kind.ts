@@ -10,6 +10,8 @@ export const chapterOfKind = {
   'arrived-paper': 'clinic',
   baseline: 'Work-up',
   'blood-loss': 'Theatre',
+  'blood-test': 'Work-up',
+  'blood-type': 'Work-up',
   booking: 'Agreement',
   call: 'Home',
   check: 'Year',

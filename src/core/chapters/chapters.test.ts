@@ -8,6 +8,7 @@ import { entryMaker } from '#core/journal/entries-for-tests.ts'
 import type { Entry } from '#core/journal/entry.ts'
 import { fold } from '#core/journal/fold.ts'
 import { baseline } from '#core/journal/kinds/baseline.ts'
+import { identity } from '#core/journal/kinds/identity.ts'
 import { kinds } from '#core/journal/kinds/index.ts'
 import { fileOf } from '#core/owed/files-for-tests.ts'
 import { owedOf } from '#core/owed/owed.ts'
@@ -95,6 +96,29 @@ describe('the chapters of a case', () => {
     expect(asked(called)).toMatchObject([{ side: 'LEFT', weight: 'useful', subject: { kind: 'ear', side: 'LEFT' } }])
     expect(asked([...called, make({ kind: 'cytology', subject: right })])).toHaveLength(1)
     expect(asked([...called, make({ kind: 'cytology' })])).toEqual([])
+  })
+
+  it('ask for blood once an operation is chosen, and until it is done; a cat is typed always', () => {
+    const make = entryMaker()
+    const who = (species: 'dog' | 'cat') => make({ kind: 'identity', body: { ...identity.example, species } })
+    const asked = (entries: readonly Entry[]) =>
+      view(entries)
+        .of('Work-up')
+        .missing.filter(({ kind }) => kind === 'blood-test' || kind === 'blood-type')
+        .map((one) => `${one.weight}: ${sayMissing(one, chaptersInEnglish)}`)
+    const wanted = ['needed: Blood cells', 'needed: Blood chemistry', 'useful: Clotting']
+    expect(asked([who('dog')])).toEqual([])
+    const choice = make({ kind: 'choice' })
+    expect(asked([who('dog'), choice])).toEqual([...wanted, 'useful: The blood group: nobody typed it'])
+    expect(asked([who('cat'), choice])).toEqual([...wanted, 'needed: The blood group: nobody typed it'])
+    // A card for dogs says nothing of a cat.
+    expect(asked([who('cat'), choice, make({ kind: 'blood-type' })]).at(-1)).toBe(
+      'needed: The blood group: typed as another species',
+    )
+    const tested = [make({ kind: 'blood-test' }), make({ kind: 'blood-type' })]
+    expect(asked([who('dog'), choice, ...tested])).toEqual(wanted.slice(1))
+    const done = make({ kind: 'operation-summary' })
+    expect(asked([who('dog'), choice, make({ kind: 'booking' }), done])).toEqual([])
   })
 
   it('call a blink that nobody assessed needed, and a hearing that nobody assessed nothing at all', () => {

@@ -5,6 +5,7 @@ import { redFlags } from '#core/journal/kinds/referral.ts'
 import { isOfEar } from '#core/owed/operations.ts'
 import { affectedEars, animalOf } from './ears.ts'
 import { type Missing, missingIn } from './missing.ts'
+import { missingBloods } from './missing-for-theatre.ts'
 
 /** What the first call left open: who, whose, how urgent, which side. */
 export function missingAtReferral({ theCase }: CaseFile): Missing[] {
@@ -70,7 +71,8 @@ function household(
 }
 
 /** What the work-up has not looked at: both ears, even with one complaint; "not assessed" is not "normal". */
-export function missingInWorkUp({ theCase }: CaseFile): Missing[] {
+export function missingInWorkUp(file: CaseFile): Missing[] {
+  const { theCase } = file
   const missing = missingIn('Work-up', animalOf(theCase))
   const medicines = theCase.live('medicine-before')
   return [
@@ -92,6 +94,7 @@ export function missingInWorkUp({ theCase }: CaseFile): Missing[] {
     ...baselineGaps(theCase, missing),
     ...(theCase.latest('weight') ? [] : [missing('weight-missing', 'weight')]),
     ...imagingGaps(theCase, missing),
+    ...missingBloods(file),
   ]
 }
 

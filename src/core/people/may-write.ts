@@ -20,6 +20,8 @@ export const mayWrite = {
   'arrived-paper': staff,
   baseline: atTheAnimal,
   'blood-loss': atTheAnimal,
+  'blood-test': atTheAnimal,
+  'blood-type': atTheAnimal,
   booking: staff,
   call: staff,
   check: atTheAnimal,

@@ -1,6 +1,7 @@
 import type { KindName } from '#core/journal/fold.ts'
 import { agreement } from './agreement.ts'
 import type { Mapping } from './around.ts'
+import { bloodTest, bloodType } from './blood.ts'
 import { call, death, lateEvent, told } from './conversations.ts'
 import { baseline, check, cytology, earFindings, twelveMonths } from './ear.ts'
 import { imaging } from './imaging.ts'
@@ -21,6 +22,8 @@ export const mappings: { readonly [Name in KindName]?: Mapping<Name> | 'elsewher
   'arrived-paper': 'journal',
   baseline,
   'blood-loss': bloodLoss,
+  'blood-test': bloodTest,
+  'blood-type': bloodType,
   booking,
   call,
   check,
