@@ -1,3 +1,5 @@
+import { procedures } from '../procedures/index.ts'
+
 /** Words that are the same on every form, in English. */
 export const formsInEnglish = {
   /** Options that mean the same wherever they stand. */
@@ -30,7 +32,6 @@ export const formsInEnglish = {
   notInList: '{id} (not in the list)',
   unitAfterWhat: 'unit follows from what is measured',
   readAs: 'Read as {value}.',
-  madeOnPlate: 'Drawn on the plate; it is changed there.',
   detailsAfterCheckpoint: 'Choose the point first.',
   noDetails: 'Nothing else is asked at this point.',
   otis3: {
@@ -64,3 +65,8 @@ export const routeWords = {
   topical: 'on the skin',
   'topical-eye': 'into the eye',
 } as const
+
+/** The operations by the names that their own files give them. */
+export const procedureWords: Readonly<Record<string, string>> = Object.fromEntries(
+  procedures.map(({ id, name }) => [id, name]),
+)

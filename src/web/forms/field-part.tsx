@@ -1,4 +1,3 @@
-import { formsInEnglish } from '#content/wording/app-form-words.ts'
 import { isRecord, textIn } from '#core/forms/draft.ts'
 import { isRelevant } from '#core/forms/relevant.ts'
 import { wordsAt } from '#core/forms/words.ts'
@@ -99,14 +98,13 @@ function TickPart(part: Part) {
   )
 }
 
-/** Made elsewhere; said here so that nobody looks for it. */
+/** Made elsewhere; where its words say so, it is shown, so that nobody looks for it. */
 function CarriedPart(part: Part) {
   const told = useTold(part)
+  if (!told.words.help && !told.error) return null
   return (
     <LabelledFrame field={part.field} told={told}>
-      <output id={told.id} className={styles.help}>
-        {formsInEnglish.madeOnPlate}
-      </output>
+      <output id={told.id} />
     </LabelledFrame>
   )
 }

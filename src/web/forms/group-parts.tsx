@@ -156,7 +156,7 @@ export function ListPart(part: Part & { readonly fields: readonly Field[]; reado
           >
             {formsInEnglish.remove}
           </button>
-          <div className={styles.itemFields}>
+          <div className={styles.itemFields} data-columns={fields.length === 3 ? 3 : undefined}>
             <GroupFields fields={fields} path={`${path}.${index}`} group={item} drawField={drawField} />
           </div>
         </fieldset>

@@ -1,5 +1,5 @@
 import type { FormWords } from '#core/forms/words.ts'
-import { findingWords } from '../letter.ts'
+import { procedureWords } from '../app-form-words.ts'
 import { agreementWords } from '../papers-agreement.ts'
 
 export const agreement = {
@@ -16,7 +16,7 @@ export const agreement = {
     plan: { label: 'The plan' },
     'plan.ears': { label: 'Ears and operations', add: 'Add the other ear', item: 'Ear {number}' },
     'plan.ears.side': { label: 'Side' },
-    'plan.ears.procedure': { label: 'Operation', options: findingWords.options },
+    'plan.ears.procedure': { label: 'Operation', options: procedureWords },
     'plan.surgeon': { label: 'Who operates' },
     'plan.ceiling': {
       label: 'Never more than this without the owner’s word',

@@ -1,5 +1,5 @@
 import type { FormWords } from '#core/forms/words.ts'
-import { findingWords } from '../letter.ts'
+import { procedureWords } from '../app-form-words.ts'
 
 export const booking = {
   kind: 'booking',
@@ -7,7 +7,7 @@ export const booking = {
   sections: { operation: 'The operation', people: 'People', agreement: 'Under which agreement?' },
   fields: {
     side: { label: 'Side' },
-    procedure: { label: 'Operation', options: findingWords.options },
+    procedure: { label: 'Operation', options: procedureWords },
     plannedFor: { label: 'Planned for', help: 'Day and time, for example 10 February 2026, 09:00.' },
     surgeon: { label: 'Surgeon' },
     anaesthetist: { label: 'Anaesthetist', none: 'not named yet' },

@@ -6,7 +6,7 @@ export const count = {
   purpose: 'Swabs, needles and instruments counted, and where the throat pack is.',
   sections: { count: 'Count' },
   fields: {
-    when: { label: 'When', options: reportInEnglish.counts },
+    when: { label: 'When', options: { before: 'before', 'before-closing': 'before closing', final: 'final' } },
     items: { label: 'Counted', add: 'Add a line', item: 'Line {number}' },
     'items.what': { label: 'What' },
     'items.expected': { label: 'Should be' },

@@ -1,5 +1,5 @@
 import type { FormWords } from '#core/forms/words.ts'
-import { findingWords } from '../letter.ts'
+import { procedureWords } from '../app-form-words.ts'
 import { reportInEnglish } from '../report.ts'
 
 export const operationSummary = {
@@ -8,7 +8,7 @@ export const operationSummary = {
   sections: { operation: 'What was done', people: 'People', found: 'Findings', after: 'Plan and signature' },
   fields: {
     side: { label: 'Side that was operated' },
-    procedure: { label: 'Operation', options: findingWords.options },
+    procedure: { label: 'Operation', options: procedureWords },
     incisionAt: { label: 'Incision', help: 'For example 10 February 2026, 09:40.' },
     closedAt: { label: 'Closed', help: 'For example 10 February 2026, 11:05.' },
     surgeon: { label: 'Surgeon' },

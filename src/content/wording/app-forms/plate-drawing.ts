@@ -8,7 +8,7 @@ export const plateDrawing = {
     title: { label: 'Title' },
     drawnFor: { label: 'Drawn for', options: { owner: 'the owner', team: 'the team', record: 'the record' } },
     watchedBy: { label: 'Who watched' },
-    strokes: { label: 'Lines' },
+    strokes: { label: 'The drawing', help: 'Made on the plate, and changed there.' },
     marks: { label: 'Marked parts' },
     plate: { label: 'Number of the plate' },
     parameters: { label: 'What the plate was drawn from' },
