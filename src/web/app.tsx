@@ -20,7 +20,11 @@ export function App() {
         </Door>
       )
     case 'out':
-      return now.door.state === 'first-run' ? <FirstRun /> : <SignIn door={now.door} because={now.because} />
+      return now.door.state === 'first-run' ? (
+        <FirstRun door={now.door} />
+      ) : (
+        <SignIn door={now.door} because={now.because} />
+      )
     case 'in':
       return <Shell />
   }

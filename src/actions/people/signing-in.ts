@@ -19,7 +19,7 @@ export const deviceSchema = z.strictObject({ id: idSchema, name: z.string().max(
 export const loginSchema = z.string().min(1).max(80)
 export const passwordSchema = z
   .string()
-  .min(10, 'must have 10 characters or more; three or four plain words are easy to keep in mind')
+  .min(12, 'must have 12 characters or more; three or four plain words are easy to keep in mind')
   .max(200)
 
 /** Who is here, at this device: the answer to signing in and to `who-am-i`. */

@@ -7,6 +7,7 @@ export const sessionInEnglish = {
   firstRun: {
     title: 'A first account',
     intro: 'This server holds no clinic yet. Choose what it will be; the two are never mixed in one data folder.',
+    introThere: 'A clinic was brought into this server already; its first account is still to be made.',
     choice: 'What do you want to begin with?',
     'empty-clinic': 'An empty clinic',
     'empty-clinicHelp':
@@ -14,6 +15,8 @@ export const sessionInEnglish = {
     'invented-practice': 'An invented practice',
     'invented-practiceHelp':
       'To try things in: two invented cases with all their entries and papers. Nothing in it is real, and it stays marked as invented.',
+    'this-clinic': 'The clinic that is here, as it is',
+    'this-clinicHelp': 'Its people, cases and papers stay as they were brought in. You are added to its people.',
     code: 'One-time code',
     codeHelp: 'The program printed it where it was started. It is valid until the first account exists.',
     clinicName: 'Name of the clinic',

@@ -7,7 +7,7 @@ import { Refused, Unreachable } from '../journal/api.ts'
 import { useDraft } from '../journal/drafts.ts'
 import { Door } from './door.tsx'
 import styles from './first-run.module.css'
-import { type Opening, openClinic } from './session.ts'
+import { type FrontDoor, type Opening, openClinic } from './session.ts'
 
 const words = sessionInEnglish.firstRun
 const roles = ['surgeon', 'nurse', 'anaesthetist', 'desk', 'manager'] as const
@@ -41,23 +41,28 @@ const empty = (): Draft => ({
   login: '',
 })
 
-/** The first account of a server that holds no clinic yet: an invented practice to try, or an empty clinic. */
-export function FirstRun() {
+/**
+ * The first account: of a server that holds no clinic yet, an invented practice to try or an empty clinic; of one into
+ * which a clinic was imported, that clinic as it is.
+ */
+export function FirstRun({ door }: { readonly door: FrontDoor }) {
   const { draft, change, clear } = useDraft<Draft>('first-run', 'nobody', empty)
   const [code, setCode] = useState('')
   const [password, setPassword] = useState('')
   const [refusal, setRefusal] = useState<{ readonly path: string; readonly message: string } | null>(null)
   const [working, setWorking] = useState(false)
   const set = (part: Partial<Draft>) => change({ ...draft, ...part })
+  const choices: readonly Choice[] = door.clinicName === null ? ['invented-practice', 'empty-clinic'] : ['this-clinic']
+  const chosen = choices.find((choice) => choice === draft.choice) ?? null
   const errorAt = (path: string) => (refusal?.path === path ? refusal.message : null)
 
   const submit = async (event: FormEvent) => {
     event.preventDefault()
-    if (draft.choice === null || draft.role === '') return
+    if (chosen === null || draft.role === '') return
     setWorking(true)
     setRefusal(null)
     try {
-      await openClinic(openingOf({ ...draft, choice: draft.choice, role: draft.role }, code, password))
+      await openClinic(openingOf({ ...draft, choice: chosen, role: draft.role }, code, password))
       await clear()
     } catch (failure) {
       if (failure instanceof Refused) setRefusal({ path: failure.path, message: failure.message })
@@ -68,22 +73,17 @@ export function FirstRun() {
   }
 
   return (
-    <Door title={words.title}>
-      <p className="soft">{words.intro}</p>
+    <Door title={words.title} clinic={door.clinicName} invented={door.invented}>
+      <p className="soft">{door.clinicName === null ? words.intro : words.introThere}</p>
       <form onSubmit={submit} className={styles.form}>
         <fieldset className={styles.choices}>
           <legend>{words.choice}</legend>
-          {(['invented-practice', 'empty-clinic'] as const).map((choice) => (
-            <ChoiceOf
-              key={choice}
-              choice={choice}
-              chosen={draft.choice}
-              onChoose={(chosen) => set({ choice: chosen })}
-            />
+          {choices.map((choice) => (
+            <ChoiceOf key={choice} choice={choice} chosen={chosen} onChoose={(chosen) => set({ choice: chosen })} />
           ))}
         </fieldset>
-        {draft.choice === 'empty-clinic' && <ClinicFields draft={draft} set={set} errorAt={errorAt} />}
-        {draft.choice && (
+        {chosen === 'empty-clinic' && <ClinicFields draft={draft} set={set} errorAt={errorAt} />}
+        {chosen && (
           <>
             <h2>{words.you}</h2>
             <Text
@@ -153,7 +153,7 @@ function openingOf(
 ): Opening {
   const { choice, name, role, login } = draft
   const clinic: Opening['clinic'] =
-    choice === 'invented-practice'
+    choice !== 'empty-clinic'
       ? null
       : {
           name: draft.clinicName,

@@ -106,7 +106,8 @@ function deviceCalled(): { id: string; name: string } {
 
 export type Opening = {
   readonly code: string
-  readonly choice: 'invented-practice' | 'empty-clinic'
+  /** `this-clinic`: one was imported before anybody had an account, and is opened as it is. */
+  readonly choice: 'invented-practice' | 'empty-clinic' | 'this-clinic'
   readonly clinic: ClinicRow | null
   readonly person: PersonRow
   readonly login: string
