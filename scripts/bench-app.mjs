@@ -27,7 +27,7 @@ async function lists(cases) {
       continue
     }
     console.log(
-      `Owed (${found.owed} rows) and ${found.cases} cases, ${found.megabytes} MB, ${store}: ${spread(found.whole)}; only what changed ${spread(found.news)}`,
+      `Owed (${found.owed} rows) and ${found.cases} cases, ${found.megabytes} MB, ${store}: ${spread(found.whole)}; only what changed ${spread(found.news)}; an entry among them ${spread(found.accept)}`,
     )
   }
 }

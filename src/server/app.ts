@@ -34,6 +34,7 @@ export function app({ world, about, log, names, live, web, connecting }: AppPart
   const { store, version } = world
   app.use(writtenDown(log))
   app.use('/api/files/*', fileHeaders)
+  app.use(quietOverPlain)
   app.use(secureHeaders(headers))
   app.use(onlySameHouse(names))
   app.use('/api/*', async (c, next) => {
@@ -52,6 +53,14 @@ export function app({ world, about, log, names, live, web, connecting }: AppPart
   app.notFound((c) => c.json(problem('not-found', '', `There is nothing at ${c.req.method} ${c.req.path}.`), 404))
   app.onError((error, c) => answerError(error, c, log))
   return app
+}
+
+/** Two headers that browsers obey only where they hold a page for secure; elsewhere each page would complain of them. */
+async function quietOverPlain(c: Context, next: () => Promise<void>): Promise<void> {
+  await next()
+  if (connectionOf(c) !== 'plain') return
+  c.res.headers.delete('cross-origin-opener-policy')
+  c.res.headers.delete('origin-agent-cluster')
 }
 
 /** Nothing from elsewhere, no script or style within a page, no page of ours inside another. */

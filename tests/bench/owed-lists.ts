@@ -25,6 +25,8 @@ export type ListFigures = {
   readonly whole: Spread
   /** What changed since the last answer, after an entry in one case. */
   readonly news: Spread
+  /** That entry itself, on disk, with its lists. */
+  readonly accept: Spread
 }
 
 const kept = [
@@ -117,17 +119,27 @@ async function figures(store: Store, count: number, rounds: number): Promise<Lis
     return answer
   }
   const whole: number[] = []
+  const accept: number[] = []
   const news: number[] = []
   const first = await once(null, [])
   for (let round = 0; round < rounds; round += 1) {
     const stream = `case:${String((round * 7_919) % count).padStart(5, '0')}`
     const subject = { kind: 'animal' as const, animal: `animal-${stream.slice(5)}` }
+    const began = performance.now()
     await store.accept(demoClinic, [make({ stream, subject })], '2026-11-25T10:00:00.000Z')
+    accept.push(performance.now() - began)
     await once(version, news)
     await once(null, whole)
   }
   const megabytes = Number((text.length / 1e6).toFixed(1))
-  return { cases: first.cases.length, owed: first.owed.length, megabytes, whole: spread(whole), news: spread(news) }
+  return {
+    cases: first.cases.length,
+    owed: first.owed.length,
+    megabytes,
+    whole: spread(whole),
+    news: spread(news),
+    accept: spread(accept),
+  }
 }
 
 function spread(times: number[]): Spread {
