@@ -113,11 +113,12 @@ export const registersInEnglish = {
 } as const
 
 export const backupInEnglish = {
-  help: 'The server copies everything it holds into one file of its own backup folder. Keep copies away from this machine too.',
+  help: 'The server copies everything it holds into its backup folder, while everybody goes on working. Keep copies away from this machine too.',
   now: 'Back up now',
   working: 'Copying …',
-  done: 'Done: {name}',
-  bytes: '{count} bytes',
+  done: '{entries} entries and every file copied at {when}, {bytes} bytes, to the folder {folder} of the server.',
+  noAnswer:
+    'The server has not answered yet. A large clinic takes longer than this page waits: look in the backup folder before you try again.',
 } as const
 
 export const readLogInEnglish = {

@@ -13,13 +13,13 @@ export type Doing =
 /** Runs one thing at a time and remembers how it went; a refusal of the server is its own sentence. */
 export function useDoing() {
   const [doing, setDoing] = useState<Doing>({ kind: 'idle' })
-  const run = async (work: () => Promise<string>): Promise<boolean> => {
+  const run = async (work: () => Promise<string>, noAnswer: string = words.unreachable): Promise<boolean> => {
     setDoing({ kind: 'working' })
     try {
       setDoing({ kind: 'done', said: await work() })
       return true
     } catch (error) {
-      if (error instanceof Unreachable) setDoing({ kind: 'failed', because: words.unreachable })
+      if (error instanceof Unreachable) setDoing({ kind: 'failed', because: noAnswer })
       else if (error instanceof Refused) setDoing({ kind: 'failed', because: error.message })
       else throw error
       return false
