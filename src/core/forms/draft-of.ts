@@ -62,9 +62,9 @@ function draftOfField(field: Field, body: Members, place: Place): Draft {
   }
 }
 
-/** An optional text that says nothing is an empty box; elsewhere "none" is an answer that somebody chose. */
-function noneDraft({ blank, control }: Field): Draft {
-  return blank === 'optional' && control.kind !== 'group' ? '' : null
+/** An optional field that says nothing is empty; elsewhere "none" is an answer that somebody chose. */
+function noneDraft({ blank }: Field): Draft {
+  return blank === 'optional' ? '' : null
 }
 
 function textOf(control: Control, value: Json, body: Members, place: Place): string {

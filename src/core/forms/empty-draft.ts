@@ -21,8 +21,7 @@ export function emptyGroup(fields: readonly Field[]): Draft {
 function emptyField({ control, blank, nullable }: Field): Json {
   switch (control.kind) {
     case 'group':
-      if (!nullable) return emptyGroup(control.fields)
-      return blank === 'optional' ? null : ''
+      return nullable ? '' : emptyGroup(control.fields)
     case 'list':
       if (blank === 'none') return ''
       return Array.from({ length: control.least }, () => emptyGroup(control.fields))

@@ -30,18 +30,20 @@ export function isUnanswered(draft: Draft | undefined): boolean {
 }
 
 /**
- * True when nothing at all was entered in a draft, so that it can be left without losing anything.
+ * True when nothing at all was entered in a draft, so that it can be left without losing anything. "Not assessed" that
+ * somebody chose is an answer like any other.
  *
  * @example isUntouched(emptyDraft(form)) // true
  */
 export function isUntouched(draft: Draft | undefined): boolean {
-  return isBare(draft, undefined)
+  return draft !== null && isBare(draft, undefined, isUntouched)
 }
 
-function isBare(draft: Draft | undefined, otherwise: string | undefined): boolean {
+/** True for a draft without content; `null` and the word that stands for "not asked" are none either. */
+function isBare(draft: Draft | undefined, otherwise?: string, inside: (part: Draft) => boolean = isBare): boolean {
   if (draft === undefined || draft === '' || draft === null || draft === false) return true
   if (typeof draft === 'string') return draft.trim() === '' || draft === otherwise
   if (isKept(draft)) return false
-  if (Array.isArray(draft)) return draft.every((item) => isBare(item, undefined))
-  return typeof draft === 'object' && Object.values(draft).every((item) => isBare(item, undefined))
+  if (Array.isArray(draft)) return draft.every((item) => inside(item))
+  return typeof draft === 'object' && Object.values(draft).every((item) => inside(item))
 }

@@ -99,5 +99,7 @@ describe('what was typed so far', () => {
     expect(isUntouched(empty)).toBe(true)
     expect(isUntouched(withDraftAt(empty, 'otis3.erythema', '0'))).toBe(false)
     expect(isUntouched(withDraftAt(empty, 'text', 'Wax.'))).toBe(false)
+    expect(isUntouched(withDraftAt(empty, 'otis3.erythema', null))).toBe(false)
+    for (const { kind } of forms) expect(isUntouched(emptyDraft(formFor(kind))), kind).toBe(true)
   })
 })

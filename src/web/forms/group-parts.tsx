@@ -60,7 +60,7 @@ export function GroupPart(part: Part & { readonly fields: readonly Field[]; read
               type="button"
               data-weight="quiet"
               onClick={() => {
-                set(path, null)
+                set(path, '')
                 setMoved('out')
               }}
             >
