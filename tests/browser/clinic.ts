@@ -1,4 +1,4 @@
-import { type ChildProcess, spawn } from 'node:child_process'
+import { type ChildProcess, execFileSync, spawn } from 'node:child_process'
 import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
@@ -51,6 +51,11 @@ export class Program {
     } catch {
       return false
     }
+  }
+
+  /** Runs another command of the program to its end. */
+  run(...args: readonly string[]): void {
+    execFileSync(process.execPath, [cli, ...args], { stdio: 'ignore' })
   }
 
   /** Ends it at once, as a power cut would. */
