@@ -5,6 +5,7 @@ import { actions } from '#actions/index.ts'
 import { readInput } from '#actions/input.ts'
 import { Refused } from '#actions/refused.ts'
 import { jsonOf, problem } from './problem.ts'
+import { sendText } from './send-text.ts'
 import type { MakeWorld } from './world.ts'
 
 const usualLargest = 256 * 1024
@@ -16,7 +17,7 @@ export function offerActions(app: Hono, worldOf: MakeWorld): void {
       const world = await worldOf(c, action)
       refuseUnlessMay(action, world)
       const input = readInput(action.input, await jsonOf(c))
-      if (action.text) return c.body(await action.text(input, world), 200, { 'content-type': 'application/json' })
+      if (action.text) return sendText(c, await action.text(input, world))
       const output = await action.run(input, world)
       return c.json(output as object, action.conflict?.(output) ? 409 : 200)
     })

@@ -1,4 +1,5 @@
 import type { Context, Hono } from 'hono'
+import { accepts } from './accepts.ts'
 import { problem } from './problem.ts'
 import type { WebFile } from './web-files.ts'
 
@@ -33,9 +34,4 @@ function send(c: Context, { type, plain, smaller, tag }: WebFile, cache: string)
   }
   if (cache !== 'no-store' && c.req.header('if-none-match') === tag) return c.body(null, 304, headers)
   return c.body((encoding && smaller.get(encoding)) ?? plain, 200, headers)
-}
-
-function accepts(c: Context, encoding: string): boolean {
-  const said = c.req.header('accept-encoding') ?? ''
-  return said.split(',').some((one) => one.trim().split(';')[0] === encoding && !/;\s*q=0(\.0*)?\s*$/.test(one))
 }

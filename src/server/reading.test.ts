@@ -117,6 +117,16 @@ describe('reading the journal', () => {
     expect(news.body.cases.map(({ stream }: { stream: string }) => stream)).toEqual(['case:a'])
   })
 
+  it('packs long lists for the air, and gives the same', async () => {
+    const { make, browser } = nurse
+    const many = Array.from({ length: 300 }, (_, at) => make({ stream: `case:long-${at}` }))
+    await browser.send(many, house.clinic)
+    const plain = await browser.act('read-lists', {}, { 'accept-encoding': 'identity' })
+    const packed = await browser.act('read-lists', {}, { 'accept-encoding': 'gzip' })
+    expect([plain, packed].map(({ headers }) => headers.get('content-encoding'))).toEqual([null, 'gzip'])
+    expect({ ...packed.body, asOf: '' }).toEqual({ ...plain.body, asOf: '' })
+  })
+
   it('is for people who are signed in, of streams of cases only', async () => {
     const stranger = house.browser('stranger')
     expect((await read('case:a', null, stranger)).status).toBe(401)
