@@ -19,7 +19,6 @@ test('every screen at every size: nothing sticks out, and the automated check fi
         await page.setViewportSize({ width, height })
         await expectNoSidewaysScroll(page)
       }
-      await expectAccessible(page)
       await page.emulateMedia({ colorScheme: 'dark' })
       await expectAccessible(page)
       await page.emulateMedia({ colorScheme: 'light' })

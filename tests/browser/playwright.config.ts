@@ -26,6 +26,6 @@ export default defineConfig({
     viewport: { width: 1280, height: 900 },
     locale: 'en-GB',
     timezoneId: 'Europe/London',
-    trace: 'retain-on-failure',
+    trace: process.env.TRACE ? 'retain-on-failure' : 'off',
   },
 })
