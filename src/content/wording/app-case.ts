@@ -1,3 +1,4 @@
+import type { KindName } from '#core/journal/fold.ts'
 import type { BadgeCode } from '#core/reading/badges-of.ts'
 import type { FlagCode } from '#core/reading/flags-of.ts'
 import type { Step } from '#core/reading/history-of.ts'
@@ -57,7 +58,13 @@ export const readingInEnglish = {
 /** The page of a case, in English. */
 export const caseInEnglish = {
   untitled: 'A case without a name',
+  noSuchCase: {
+    title: 'There is no such case',
+    help: 'Nothing is written under this address. The case may have another name, or belong to another clinic.',
+    find: 'Find a case',
+  },
   parts: 'On this page',
+  owed: { one: '1 owed', many: '{count} owed', late: '{count} late' },
   head: {
     about: 'About the animal',
     species: { dog: 'dog', cat: 'cat' },
@@ -222,6 +229,16 @@ export const caseInEnglish = {
     chooseSide: 'LEFT or RIGHT is chosen by whoever writes; it is never filled in.',
     newOperation: 'A new operation',
     when: 'When it happened',
+    whenOf: {
+      agreement: 'When it was agreed',
+      booking: 'When it was booked',
+      choice: 'When it was decided',
+      'planned-line': 'When it was planned',
+      call: 'When it was',
+      observation: 'When it was seen',
+      check: 'When it was seen',
+      'ear-findings': 'When it was seen',
+    } satisfies Partial<Record<KindName, string>>,
     whenNow: 'Now',
     whenOther: 'At another time',
     whenText: 'Day and time, as well as you know it',
@@ -256,6 +273,9 @@ export const caseInEnglish = {
     writeNote: 'Write a note',
     owed: 'Settles: {what}',
     notHere: 'There is no form for “{kind}”.',
+    meanwhile: 'This entry was already corrected or taken back',
+    meanwhileHelp:
+      'What you typed is not lost. If you keep it, both corrections stand side by side until a person settles them.',
     standsNoMore: 'This entry was already corrected or taken back.',
     entryNotHereTitle: 'The entry is not here',
     entryNotHere: 'The entry that was to be corrected is not in this file.',

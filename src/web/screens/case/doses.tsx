@@ -34,26 +34,29 @@ export function Doses({ operation }: { readonly operation: OperationOnFile }) {
   if (planned.length === 0) return null
   const doses = dosesOf(file, operation.id)
   const about = saySubject({ kind: 'operation', animal: '', operation: operation.id }, file, library)
-  const title = `doses-${operation.id}`
   return (
-    <section className={styles.panel} aria-labelledby={title}>
-      <h3 id={title}>{fill(words.title, { operation: about })}</h3>
-      {doses ? (
-        <>
-          <p className="soft">{words.worked}</p>
-          <FindingList findings={doses.findings} />
-          <div className={styles.scrolls}>
-            <PlanTable doses={doses} planned={inPlanOrder(planned, file.house)} />
-          </div>
-          <Ceilings doses={doses} />
-        </>
-      ) : (
-        <Notice tone="warn">
-          <p>{words.noAnimal}</p>
-        </Notice>
-      )}
-      <Caution />
-    </section>
+    <details className={styles.opener} open={operation.done === null}>
+      <summary>
+        <span>{fill(words.title, { operation: about })}</span>
+      </summary>
+      <div className={styles.panel}>
+        {doses ? (
+          <>
+            <p className="soft">{words.worked}</p>
+            <FindingList findings={doses.findings} />
+            <div className={styles.scrolls}>
+              <PlanTable doses={doses} planned={inPlanOrder(planned, file.house)} />
+            </div>
+            <Ceilings doses={doses} />
+          </>
+        ) : (
+          <Notice tone="warn">
+            <p>{words.noAnimal}</p>
+          </Notice>
+        )}
+        <Caution />
+      </div>
+    </details>
   )
 }
 

@@ -50,7 +50,13 @@ function Names({ layout }: { readonly layout: Layout }) {
   const places = placesOf(layout)
   const { lanes } = caseInEnglish
   return (
-    <svg className={styles.names} width={72} height={places.total} aria-hidden="true">
+    <svg
+      className={styles.names}
+      width={72}
+      height={places.total}
+      viewBox={`0 0 72 ${places.total}`}
+      aria-hidden="true"
+    >
       <text x={0} y={(head + places.left) / 2 + 4} className={styles.side}>
         {lanes.left}
       </text>

@@ -8,7 +8,7 @@ import { settledBy } from '#core/owed/owed-code-of.ts'
 import type { OwedItem } from '#core/owed/owed-item.ts'
 import { sayOwed } from '#core/owed/owed-wording.ts'
 import { type Standing, standingOf } from '#core/owed/standing.ts'
-import { sayDay } from '../../design/say-when.ts'
+import { sayDay, sayWhen } from '../../design/say-when.ts'
 import { useMinute } from '../../journal/use-minute.ts'
 import { conflictHref, writeHref } from './case-hrefs.ts'
 import { useCaseView } from './case-view.ts'
@@ -80,9 +80,10 @@ function Settle({ item, what }: { readonly item: OwedItem; readonly what: string
   )
 }
 
-function sayStanding(standing: Standing, { dueFrom, dueBy, zone }: OwedItem): string {
-  if (standing.kind === 'now') return fill(words.due, { day: sayDay(dueBy, zone) })
-  if (standing.kind === 'later') return fill(words.from, { day: sayDay(dueFrom, zone) })
+function sayStanding(standing: Standing, { dueFrom, dueBy, zone, precision }: OwedItem): string {
+  const say = precision === 'minute' ? sayWhen : sayDay
+  if (standing.kind === 'now') return fill(words.due, { day: say(dueBy, zone) })
+  if (standing.kind === 'later') return fill(words.from, { day: say(dueFrom, zone) })
   const { days } = standing
   const length =
     days === 0 ? owedScreen.days.today : days === 1 ? words.days.one : fill(words.days.many, { count: String(days) })

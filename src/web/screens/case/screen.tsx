@@ -3,7 +3,10 @@ import { caseInEnglish as words } from '#content/wording/app-case.ts'
 import { chaptersInEnglish } from '#content/wording/app-chapters.ts'
 import type { Chapter } from '#core/chapters/chapter.ts'
 import type { ChapterState } from '#core/chapters/chapters-of.ts'
+import { fill } from '#core/outcome/finding.ts'
+import { isLate, type OwedItem } from '#core/owed/owed-item.ts'
 import { Page } from '../../design/page.tsx'
+import { useMinute } from '../../journal/use-minute.ts'
 import { Blood } from './blood.tsx'
 import { chapterHref } from './case-hrefs.ts'
 import { useCaseView } from './case-view.ts'
@@ -79,20 +82,32 @@ function Panels({ chapter, state }: { readonly chapter: Chapter; readonly state:
 /** The chapters of this page by name, with how they stand. */
 function Contents() {
   const { chapters } = useCaseView().chapters
+  const now = useMinute()
   return (
     <nav aria-label={words.parts} className={styles.contents}>
       <ol>
-        {chapters.map(({ chapter, state }) => (
+        {chapters.map(({ chapter, state, next }) => (
           <li key={chapter}>
             <a href={chapterHref(chapter)} data-state={state}>
               {chaptersInEnglish.chapters[chapter]}
             </a>
-            <span>{chaptersInEnglish.states[state]}</span>
+            <span>{sayState(state, next, now)}</span>
           </li>
         ))}
       </ol>
     </nav>
   )
+}
+
+/** "open, 3 owed, 1 late". */
+function sayState(state: ChapterState, next: readonly OwedItem[], now: string): string {
+  const late = next.filter((item) => isLate(item, now)).length
+  const { one, many, late: lateWords } = words.owed
+  return [
+    chaptersInEnglish.states[state],
+    ...(next.length === 0 ? [] : [next.length === 1 ? one : fill(many, { count: String(next.length) })]),
+    ...(late === 0 ? [] : [fill(lateWords, { count: String(late) })]),
+  ].join(', ')
 }
 
 /** Goes to the entry or the owed thing that the address names: opens what it is folded in, and takes the focus there. */

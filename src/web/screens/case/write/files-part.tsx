@@ -14,9 +14,10 @@ const accepted = 'image/jpeg,image/png,image/webp,application/pdf,text/plain,tex
 /** Pictures and papers that belong to the entry. Their bytes stay on this device until they were sent. */
 export function FilesPart(props: {
   readonly files: readonly Attachment[]
+  readonly error: string | null
   readonly onFiles: (files: readonly Attachment[]) => void
 }) {
-  const { files, onFiles } = props
+  const { files, error, onFiles } = props
   const id = useId()
   const [refused, setRefused] = useState<readonly string[]>([])
   const take = async (chosen: readonly File[]) => {
@@ -50,6 +51,11 @@ export function FilesPart(props: {
           event.target.value = ''
         }}
       />
+      {error && (
+        <Notice tone="warn" live>
+          <p>{error}</p>
+        </Notice>
+      )}
       {refused.map((said) => (
         <Notice key={said} tone="warn" live>
           <p>{said}</p>

@@ -1,4 +1,5 @@
 import { caseInEnglish } from '#content/wording/app-case.ts'
+import type { KindName } from '#core/journal/fold.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { type Moment, readMoment, sayMoment } from '#core/time/moment.ts'
 import { Choices } from '../../../design/choices.tsx'
@@ -11,18 +12,20 @@ export type When = { readonly how: 'now' | 'kept' | 'other'; readonly text: stri
 
 /** Now, as before, or as somebody types it, as finely as they know it. */
 export function WhenPart(props: {
+  /** What the moment is called for this kind of entry. */
+  readonly legend: string
   readonly when: When
   readonly before: Moment | null
   readonly error: string | null
   readonly onWhen: (when: When) => void
 }) {
-  const { when, before, error, onWhen } = props
+  const { legend, when, before, error, onWhen } = props
   const options = [...(before ? (['kept'] as const) : []), 'now', 'other'] as const
   const say = { now: words.whenNow, other: words.whenOther, kept: before ? sayMoment(before) : '' }
   return (
     <div className="stack">
       <Choices
-        legend={words.when}
+        legend={legend}
         value={when.how}
         options={options}
         say={(how) => say[how]}
@@ -42,6 +45,12 @@ export function WhenPart(props: {
       )}
     </div>
   )
+}
+
+/** What the moment of an entry is called: an agreement is agreed, an operation is booked. */
+export function whenOf(kind: KindName): string {
+  const own: Partial<Record<KindName, string>> = words.whenOf
+  return own[kind] ?? words.when
 }
 
 /** The moment that was meant: null for now; or the sentence that says why it cannot be read. */

@@ -72,6 +72,7 @@ export function WritingBothEars({ kind }: { readonly kind: KindName }) {
     <Page title={fill(words.title, { kind: kindsInEnglish[kind] })} lead={<WriteLead kind={kind} />} wide>
       <form className={styles.writing} onSubmit={(event) => void submit(event)} noValidate>
         <WhenPart
+          legend={words.when}
           when={draft.when}
           before={null}
           error={wrong?.when ?? null}

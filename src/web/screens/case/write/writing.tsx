@@ -25,13 +25,13 @@ import { useDraft } from '../../../journal/drafts.ts'
 import type { Attachment } from '../../../journal/take-in.ts'
 import { writeEntry } from '../../../journal/write-entry.ts'
 import { useWho } from '../../../session/use-who.ts'
-import { casePageHref, keptHref } from '../case-hrefs.ts'
+import { casePageHref, historyHref, keptHref } from '../case-hrefs.ts'
 import { useCaseView } from '../case-view.ts'
 import { Compare } from './compare.tsx'
 import { FilesPart } from './files-part.tsx'
 import { formChoices } from './form-choices.ts'
 import { SubjectChoice } from './subject-choice.tsx'
-import { readWhen, type When, WhenPart } from './when-part.tsx'
+import { readWhen, type When, WhenPart, whenOf } from './when-part.tsx'
 import styles from './write.module.css'
 import { WriteLead } from './write-lead.tsx'
 
@@ -54,9 +54,16 @@ type Checked = {
   readonly moment: Moment | null
 }
 
-type Wrong = { readonly subject: string | null; readonly when: string | null; readonly reason: string | null }
-const nothingWrong: Wrong = { subject: null, when: null, reason: null }
+type Wrong = {
+  readonly subject: string | null
+  readonly when: string | null
+  readonly reason: string | null
+  readonly files: string | null
+}
+const nothingWrong: Wrong = { subject: null, when: null, reason: null, files: null }
 
+/** Kinds that are a picture or a paper, and kinds that often come with one. */
+const isFile: ReadonlySet<KindName> = new Set<KindName>(['photograph', 'paper'])
 const withFiles: ReadonlySet<KindName> = new Set<KindName>([
   'photograph',
   'paper',
@@ -109,10 +116,12 @@ export function Writing(props: {
       subject: subject ? null : words.subjectMissing,
       when: 'error' in when ? when.error : null,
       reason: replaces.length > 0 && draft.reason.trim() === '' ? words.reasonMissing : null,
+      files: isFile.has(kind) && draft.files.length === 0 ? words.pictureMissing : null,
     }
     setWrong(faults)
     setRefusals(read.kind === 'refusal' ? [...read.refusal] : [])
-    if (read.kind === 'refusal' || !subject || 'error' in when || faults.reason !== null) return null
+    if (faults.reason !== null || faults.files !== null) return null
+    if (read.kind === 'refusal' || !subject || 'error' in when) return null
     return { body: read.answer, subject, moment: when.moment }
   }
 
@@ -145,6 +154,14 @@ export function Writing(props: {
   return (
     <Page title={fill(title, { kind: kindsInEnglish[kind] })} lead={<WriteLead kind={kind} />}>
       <Settles id={query.get('owed')} />
+      {amended && amended.state !== 'live' && settles.length === 0 && (
+        <Notice tone="warn" title={words.meanwhile}>
+          <p>{words.meanwhileHelp}</p>
+          <p>
+            <Link href={historyHref(address, amended.header.id)}>{caseInEnglish.entry.history}</Link>
+          </p>
+        </Notice>
+      )}
       {found !== null && !checked && (
         <Notice>
           <p>{fill(words.draftFound, { when: sayWhen(found, zone) })}</p>
@@ -172,7 +189,13 @@ export function Writing(props: {
             error={wrong.subject}
             onChoose={(next) => put({ subject: next })}
           />
-          <WhenPart when={draft.when} before={before} error={wrong.when} onWhen={(when) => put({ when })} />
+          <WhenPart
+            legend={whenOf(kind)}
+            when={draft.when}
+            before={before}
+            error={wrong.when}
+            onWhen={(when) => put({ when })}
+          />
           <EntryForm
             kind={kind}
             draft={draft.body}
@@ -183,7 +206,7 @@ export function Writing(props: {
             now={() => sayMoment({ at: new Date().toISOString(), zone, precision: 'minute', by: 'clock' })}
           />
           {(withFiles.has(kind) || draft.files.length > 0) && (
-            <FilesPart files={draft.files} onFiles={(files) => put({ files })} />
+            <FilesPart files={draft.files} error={wrong.files} onFiles={(files) => put({ files })} />
           )}
           {replaces.length > 0 && (
             <Field label={words.reason} help={words.reasonHelp} error={wrong.reason}>
