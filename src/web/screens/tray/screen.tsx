@@ -1,4 +1,5 @@
 import { useState } from 'react'
+import { useSearchParams } from 'wouter'
 import { trayInEnglish as words } from '#content/wording/app-tray.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { ageOf, type Tray } from '#core/tray/tray.ts'
@@ -36,7 +37,10 @@ export function TrayScreen() {
 }
 
 function Waiting({ waiting, unsent }: { readonly waiting: Tray['waiting']; readonly unsent: ReadonlySet<string> }) {
-  const [filing, setFiling] = useState<Arrived | null>(null)
+  // In the address, so that the form is open again after a reload.
+  const [query, setQuery] = useSearchParams()
+  const filing = waiting.find(({ header }) => header.id === query.get('file'))
+  const setFiling = (id: string | null) => setQuery(id === null ? {} : { file: id }, { replace: true })
   const [throwing, setThrowing] = useState<Arrived | null>(null)
   return (
     <section aria-labelledby="tray-waiting" className={styles.group}>
@@ -51,7 +55,7 @@ function Waiting({ waiting, unsent }: { readonly waiting: Tray['waiting']; reado
             key={one.header.id}
             arrived={one}
             unsent={unsent.has(one.header.id)}
-            onFile={() => setFiling(one)}
+            onFile={() => setFiling(one.header.id)}
             onThrow={() => setThrowing(one)}
           />
         ))}
