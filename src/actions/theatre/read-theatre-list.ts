@@ -35,7 +35,7 @@ export const readTheatreList = defineAction({
       cases.push({ file, owed: owedOf(file, procedures, { rules: owedRules }).owed })
     }
     const files = new Map<string, CaseFile>(cases.map(({ file }) => [file.stream, file]))
-    const list = theatreListOf(cases, owedRules.before.fasting, days)
+    const list = theatreListOf(cases, owedRules.before, days)
     return {
       asOf: clock.now(),
       days: list.map(({ day: on, lines }) => ({

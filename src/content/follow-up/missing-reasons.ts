@@ -97,6 +97,14 @@ export const missingReasons = {
   'teach-back-open': { value: 'Most of what is said is forgotten unless it is said back.', ...commonPractice },
   'resuscitation-open': { value: 'The wish is asked before, because nobody can ask it during.', ...commonPractice },
   'booking-missing': { value: 'Agreed, and no day was given.', ...commonPractice },
+  'assessment-missing': {
+    value: 'Class and airway plan decide drugs, help and where the animal wakes up.',
+    ...commonPractice,
+  },
+  'jaw-not-assessed': {
+    value: 'Disease of bulla or joint can lock the jaw: a tube that cannot be passed is found out before, not after.',
+    ...commonPractice,
+  },
   'planned-lines-missing': { value: 'Doses are worked out and checked before, not at the table.', ...commonPractice },
   'pause-missing': {
     value: 'Each spoken pause is a place where a wrong side can still be stopped.',

@@ -2,6 +2,7 @@ import type { OwedRules } from '#core/procedures/follow-up.ts'
 import type { Period } from '#core/time/calendar-day.ts'
 import { quantity } from '#core/units/quantity.ts'
 import { commonPractice, houseJudgementOnly } from './provenance.ts'
+import { beforeTheatre } from './theatre-tests.ts'
 
 const hours = (count: number): Period => ({ count, unit: 'hours' })
 const days = (count: number): Period => ({ count, unit: 'days' })
@@ -74,6 +75,7 @@ export const owedRules = {
     },
     consent: { value: 'Consent is bound to side, procedure and surgeon.', ...commonPractice },
     secondCheck: { value: 'A second person works the doses out again.', ...commonPractice },
+    tests: beforeTheatre,
     weightNotOlderThan: { value: hours(24), ...commonPractice, where: 'weighed within 24 hours of anaesthesia' },
     fasting: {
       grown: {

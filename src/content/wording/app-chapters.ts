@@ -63,6 +63,8 @@ export const chaptersInEnglish = {
     'teach-back-open': 'Said back by the owner: {items}',
     'resuscitation-open': 'The wish about resuscitation',
     'booking-missing': 'A day for the {ear} ear',
+    'assessment-missing': 'ASA class and airway plan',
+    'jaw-not-assessed': 'Whether the jaw opens',
     'planned-lines-missing': 'The planned doses',
     'pause-missing': 'The spoken pause {pause}',
     'checkpoint-missing': 'Checkpoint: {checkpoint}',

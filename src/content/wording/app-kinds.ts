@@ -3,6 +3,7 @@ import type { KindName } from '#core/journal/fold.ts'
 /** What an entry of each kind is called, in English: as one thing in a list of things. */
 export const kindsInEnglish = {
   agreement: 'Agreement and consent',
+  'anaesthetic-assessment': 'ASA class and airway plan',
   'arrived-paper': 'Paper that came in',
   baseline: 'Face, eye and balance',
   'blood-loss': 'Blood loss',

@@ -7,6 +7,7 @@ import { type Chapter, chapterRank } from './chapter.ts'
  */
 export const chapterOfKind = {
   agreement: 'Agreement',
+  'anaesthetic-assessment': 'Theatre',
   'arrived-paper': 'clinic',
   baseline: 'Work-up',
   'blood-loss': 'Theatre',

@@ -7,6 +7,7 @@ import { kindsInEnglish } from '#content/wording/app-kinds.ts'
 import { entryMaker } from '#core/journal/entries-for-tests.ts'
 import type { Entry } from '#core/journal/entry.ts'
 import { fold } from '#core/journal/fold.ts'
+import { anaestheticAssessment } from '#core/journal/kinds/anaesthetic-assessment.ts'
 import { baseline } from '#core/journal/kinds/baseline.ts'
 import { identity } from '#core/journal/kinds/identity.ts'
 import { kinds } from '#core/journal/kinds/index.ts'
@@ -119,6 +120,22 @@ describe('the chapters of a case', () => {
     expect(asked([who('dog'), choice, ...tested])).toEqual(wanted.slice(1))
     const done = make({ kind: 'operation-summary' })
     expect(asked([who('dog'), choice, make({ kind: 'booking' }), done])).toEqual([])
+  })
+
+  it('ask for class and airway plan before the anaesthetic, and whether the jaw opens', () => {
+    const make = entryMaker()
+    const booked = [make({ kind: 'identity' }), make({ kind: 'agreement' }), make({ kind: 'booking' })]
+    const asked = (...more: readonly Entry[]) =>
+      view([...booked, ...more])
+        .of('Theatre')
+        .missing.filter(({ kind }) => kind === 'anaesthetic-assessment')
+        .map(({ code, weight, amends }) => ({ code, weight, amends }))
+    expect(asked()).toEqual([{ code: 'assessment-missing', weight: 'needed', amends: null }])
+    const early = { at: '2026-02-09T08:00:00.000Z' }
+    const { example } = anaestheticAssessment
+    const shut = make({ kind: 'anaesthetic-assessment', ...early, body: { ...example, jawOpens: 'not-assessed' } })
+    expect(asked(shut)).toEqual([{ code: 'jaw-not-assessed', weight: 'needed', amends: shut.id }])
+    expect(asked(make({ kind: 'anaesthetic-assessment', ...early }))).toEqual([])
   })
 
   it('call a blink that nobody assessed needed, and a hearing that nobody assessed nothing at all', () => {

@@ -1,7 +1,8 @@
 import { sides } from '#core/animal/species.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
 import type { Case } from '#core/journal/fold.ts'
-import { operationsOf } from '#core/owed/operations.ts'
+import { type OperationOnFile, operationsOf } from '#core/owed/operations.ts'
+import { assessmentOf } from '#core/theatre/assessment-of.ts'
 import { bloodTypeOf } from '#core/workup/blood-type.ts'
 import { animalOf, chosenOperation } from './ears.ts'
 import { type Missing, missingIn } from './missing.ts'
@@ -31,4 +32,20 @@ export function missingBloods({ theCase }: CaseFile): Missing[] {
       ? []
       : [missing('blood-type-unknown', 'blood-type', { weight, about: { because: type.because } })]),
   ]
+}
+
+/** Class and airway of an anaesthetic that is ahead; once it was given, the assessment can only be what it was. */
+export function missingAssessment(
+  operation: OperationOnFile,
+  operations: readonly OperationOnFile[],
+  theCase: Case,
+): Missing[] {
+  if (operation.done) return []
+  const missing = missingIn('Theatre', animalOf(theCase))
+  const here = { operation: operation.id }
+  const made = assessmentOf(operation, operations, theCase)
+  if (!made) return [missing('assessment-missing', 'anaesthetic-assessment', here)]
+  if (made.body.jawOpens !== 'not-assessed') return []
+  const { header } = made
+  return [missing('jaw-not-assessed', 'anaesthetic-assessment', { ...here, amends: header.id }, header.subject)]
 }

@@ -5,6 +5,7 @@ import { type Procedure, procedureNamed } from '#core/procedures/procedure.ts'
 import { animalOf } from './ears.ts'
 import { type Missing, missingIn } from './missing.ts'
 import { isSaidBack } from './missing-agreed.ts'
+import { missingAssessment } from './missing-for-theatre.ts'
 
 type TheCase = CaseFile['theCase']
 
@@ -16,11 +17,13 @@ function linesOf<Name extends KindName>(theCase: TheCase, kind: Name, operation:
 
 /** What the record of theatre lacks: the plan before the cut, the rest once it was cut. */
 export function missingInTheatre(file: CaseFile, procedures: readonly Procedure[]): Missing[] {
-  return operationsOf(file).flatMap((operation) => {
+  const operations = operationsOf(file)
+  return operations.flatMap((operation) => {
     const missing = missingIn('Theatre', animalOf(file.theCase))
     const here = { operation: operation.id }
     const planned = linesOf(file.theCase, 'planned-line', operation.id).length > 0
     return [
+      ...missingAssessment(operation, operations, file.theCase),
       ...(planned ? [] : [missing('planned-lines-missing', 'planned-line', here)]),
       ...(operation.done ? afterTheCut(file.theCase, operation, procedures) : []),
     ]

@@ -39,6 +39,8 @@ export const missingCodes = [
   'teach-back-open',
   'resuscitation-open',
   'booking-missing',
+  'assessment-missing',
+  'jaw-not-assessed',
   'planned-lines-missing',
   'pause-missing',
   'checkpoint-missing',

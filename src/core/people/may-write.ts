@@ -17,6 +17,7 @@ const doses = ['surgeon', 'anaesthetist', 'manager'] as const
  */
 export const mayWrite = {
   agreement: surgeonOnly,
+  'anaesthetic-assessment': atTheAnimal,
   'arrived-paper': staff,
   baseline: atTheAnimal,
   'blood-loss': atTheAnimal,

@@ -1,4 +1,6 @@
+import type { Species } from '#core/animal/species.ts'
 import type { Sourced } from '#core/evidence/sourced.ts'
+import type { Level } from '#core/outcome/finding.ts'
 import type { Period, Span } from '#core/time/calendar-day.ts'
 import type { Quantity } from '#core/units/quantity.ts'
 
@@ -67,12 +69,17 @@ export type OwedRules = {
     readonly secondCheck: Sourced<string>
     readonly weightNotOlderThan: Sourced<Period>
     readonly fasting: FastingRules
+    readonly tests: TheatreTests
   }
   readonly settleWithin: Sourced<Period>
   readonly lateEventWithin: Sourced<Period>
   /** After so many tries over so many channels, "unknown" may be written down. */
   readonly politeTries: Sourced<{ readonly tries: number; readonly channels: number }>
 }
+
+export const theatreTests = ['blood-cells', 'blood-chemistry', 'clotting', 'blood-type', 'assessment', 'jaw'] as const
+/** How much each thing weighs that is looked at before the cut, for each species. */
+export type TheatreTests = Readonly<Record<(typeof theatreTests)[number], Sourced<Readonly<Record<Species, Level>>>>>
 
 /** Hours without food before anaesthesia. Advice that disagrees is kept beside, never averaged. */
 export type FastingRules = {

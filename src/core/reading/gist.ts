@@ -4,6 +4,7 @@ import { plainSaid, type Said, type SaidRow, withLabel } from './said.ts'
 /** What one line about an entry says first; a `=` before a path: with its label, because the answer alone says too little. */
 const gists = {
   agreement: ['plan.ears', '=plan.ceiling', '=resuscitate', '=consentBy'],
+  'anaesthetic-assessment': ['=asa', 'because', '=jawOpens', '=airwayA'],
   'arrived-paper': ['seems', 'from', 'says'],
   baseline: ['=LEFT.blink', '=RIGHT.blink', '=headTilt'],
   'blood-loss': ['=jar', '=lavageIn', '=lavageInJar'],

@@ -6,6 +6,8 @@ import { fingerprintOf } from '#core/agreement/fingerprint.ts'
 import { entryMaker } from '#core/journal/entries-for-tests.ts'
 import type { Entry } from '#core/journal/entry.ts'
 import { agreement } from '#core/journal/kinds/agreement.ts'
+import { anaestheticAssessment } from '#core/journal/kinds/anaesthetic-assessment.ts'
+import { bloodTest } from '#core/journal/kinds/blood-test.ts'
 import { booking } from '#core/journal/kinds/booking.ts'
 import { identity } from '#core/journal/kinds/identity.ts'
 import { fill } from '#core/outcome/finding.ts'
@@ -23,7 +25,18 @@ function listOf(files: readonly (readonly Entry[])[], days = march) {
     const file = { ...fileOf(entries), stream: `case:000${number}` }
     return { file, owed: owedOf(file, procedures, { rules: owedRules }).owed }
   })
-  return theatreListOf(cases, owedRules.before.fasting, days)
+  return theatreListOf(cases, owedRules.before, days)
+}
+
+/** Blood, group, class and airway plan on record. */
+function assessed(make: ReturnType<typeof entryMaker>): Entry[] {
+  return [
+    ...(['haematology', 'chemistry', 'clotting'] as const).map((panel) =>
+      make({ kind: 'blood-test', body: { ...bloodTest.example, panel } }),
+    ),
+    make({ kind: 'blood-type' }),
+    make({ kind: 'anaesthetic-assessment' }),
+  ]
 }
 
 /** An animal that is ready: weighed, looked at, agreed, planned and checked. */
@@ -43,6 +56,7 @@ function ready(change: { readonly plan?: object; readonly side?: 'RIGHT' } = {})
       body: { ...booking.example, side: change.side ?? 'LEFT', agreement: agreed.id, plannedFor },
     }),
     make({ kind: 'baseline' }),
+    ...assessed(make),
     make({ kind: 'weight', at: '2026-03-10T07:30:00.000Z' }),
     line,
     make({ kind: 'second-check', body: { of: [line.id], verdict: 'agrees', text: null } }),
@@ -96,12 +110,50 @@ describe('the theatre list', () => {
       'Consent for this side, procedure and surgeon',
       'Face, eye and balance before any sedative',
       'Weight on the scale',
+      'Blood cells',
+      'Blood chemistry',
+      'ASA class and airway plan',
       'What is in “Ear drops”',
       'How long this animal goes without food',
+      'Clotting',
+      'The blood group',
       'The planned doses',
       'Who gives the anaesthetic',
     ])
     expect(line?.fasting).toEqual({ kind: 'unknown', missing: ['age', 'weight'] })
+  })
+
+  it('weighs an untyped cat more than an untyped dog, and asks whether the jaw opens', () => {
+    const untyped = (species: 'dog' | 'cat') =>
+      ready().map((entry) =>
+        entry.kind === 'identity'
+          ? { ...entry, body: { ...identity.example, species } }
+          : entry.kind === 'anaesthetic-assessment'
+            ? { ...entry, body: { ...anaestheticAssessment.example, jawOpens: 'not-assessed' } }
+            : entry,
+      )
+    const missing = (entries: readonly Entry[]) =>
+      listOf([entries.filter(({ kind }) => kind !== 'blood-type')])[0]?.lines[0]?.missing
+    // Cats are typed before any transfusion: transfusion texts; the weight is the house's.
+    expect(missing(untyped('cat'))).toMatchObject([
+      { code: 'blood-type', level: 'confirm', settledBy: 'blood-type', about: { because: 'none' } },
+      { code: 'jaw', level: 'confirm', settledBy: 'anaesthetic-assessment', sources: ['house-judgement'] },
+    ])
+    expect(missing(untyped('dog'))?.map(({ code, level }) => `${level} ${code}`)).toEqual([
+      'confirm jaw',
+      'note blood-type',
+    ])
+  })
+
+  it('does not take the assessment of an earlier operation for this one', () => {
+    const make = entryMaker({}, 3)
+    const earlier = { kind: 'operation', animal: 'animal-1', operation: 'operation-0' } as const
+    const entries = ready().map((entry) =>
+      entry.kind === 'anaesthetic-assessment' ? { ...entry, subject: earlier } : entry,
+    )
+    expect(listOf([entries])[0]?.lines[0]?.missing.map(({ code }) => code)).toEqual(['assessment'])
+    const own = make({ kind: 'anaesthetic-assessment', subject: { kind: 'animal', animal: 'animal-1' } })
+    expect(listOf([[...entries, own]])[0]?.lines[0]?.missing).toEqual([])
   })
 
   it('does not let two weights stand side by side unsettled', () => {

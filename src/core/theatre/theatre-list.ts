@@ -8,7 +8,7 @@ import { fromStored } from '#core/journal/stored.ts'
 import { type Fasting, type FastingAnimal, fastingOf } from '#core/owed/fasting.ts'
 import { type OperationOnFile, operationsOf } from '#core/owed/operations.ts'
 import type { OwedItem } from '#core/owed/owed-item.ts'
-import type { FastingRules } from '#core/procedures/follow-up.ts'
+import type { OwedRules } from '#core/procedures/follow-up.ts'
 import { dayOf } from '#core/time/calendar-day.ts'
 import type { Moment } from '#core/time/moment.ts'
 import { missingBeforeOperation, type TheatreMissing } from './theatre-missing.ts'
@@ -45,17 +45,20 @@ export type TheatreCase = {
   readonly owed: readonly OwedItem[]
 }
 
+/** Hours without food, and what each test weighs. */
+export type TheatreRules = Pick<OwedRules['before'], 'fasting' | 'tests'>
+
 /**
  * The operations of some cases by date, between two days both included, those of one day in the order of their time.
  * Each says LEFT or RIGHT, what is missing, the last meal and the admission at clock times for that animal. Animals that
  * have died are not on it.
  *
- * @example theatreListOf([{ file, owed }], owedRules.before.fasting, { from: '2026-03-01', until: '2026-03-31' })
+ * @example theatreListOf([{ file, owed }], owedRules.before, { from: '2026-03-01', until: '2026-03-31' })
  * Reference: the job of the day before surgery; hours without food from content/follow-up.
  */
 export function theatreListOf(
   cases: readonly TheatreCase[],
-  fasting: FastingRules,
+  rules: TheatreRules,
   days: { readonly from: string; readonly until: string },
 ): TheatreDay[] {
   const byDay = new Map<string, TheatreLine[]>()
@@ -65,7 +68,7 @@ export function theatreListOf(
       if (!operation.booking) continue
       const day = dayOf({ at: operation.moment.at, zone: one.file.clinic.zone })
       if (day < days.from || day > days.until) continue
-      byDay.set(day, [...(byDay.get(day) ?? []), theatreLine(operation, one, fasting)])
+      byDay.set(day, [...(byDay.get(day) ?? []), theatreLine(operation, one, rules)])
     }
   }
   return [...byDay]
@@ -77,13 +80,13 @@ function key({ moment, stream, operation }: TheatreLine): string {
   return `${moment.at} ${stream} ${operation}`
 }
 
-function theatreLine(operation: OperationOnFile, { file, owed }: TheatreCase, rules: FastingRules): TheatreLine {
+function theatreLine(operation: OperationOnFile, { file, owed }: TheatreCase, rules: TheatreRules): TheatreLine {
   const { theCase } = file
   const identity = theCase.latest('identity')?.body
   const weight = theCase.live('weight').findLast(({ at }) => at <= operation.moment.at) ?? null
   const open = owed.filter((item) => item.operation === operation.id)
   const sides = operation.done ? [] : sidesOf(theCase).disagreements.filter((one) => one.operation === operation.id)
-  const missing = operation.done ? [] : missingBeforeOperation(operation, file, open, sides)
+  const missing = operation.done ? [] : missingBeforeOperation(operation, file, open, sides, rules.tests)
   const agreement = agreementOf(operation, file)
   const animal: FastingAnimal = { born: identity?.born ?? null, weight: weight ? fromStored(weight.body.weight) : null }
   return {
@@ -102,7 +105,7 @@ function theatreLine(operation: OperationOnFile, { file, owed }: TheatreCase, ru
     weight,
     missing,
     sides,
-    fasting: fastingOf({ ...operation.moment, zone: file.clinic.zone }, animal, rules),
+    fasting: fastingOf({ ...operation.moment, zone: file.clinic.zone }, animal, rules.fasting),
     admission: open.find(({ what }) => what === 'admission') ?? null,
   }
 }

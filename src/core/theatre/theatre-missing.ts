@@ -5,6 +5,8 @@ import type { Conflict, KindName } from '#core/journal/fold.ts'
 import type { Level } from '#core/outcome/finding.ts'
 import type { OperationOnFile } from '#core/owed/operations.ts'
 import type { OwedCode, OwedItem, Why } from '#core/owed/owed-item.ts'
+import { type TheatreTests, theatreTests } from '#core/procedures/follow-up.ts'
+import { testsMissing } from './tests-missing.ts'
 
 export const theatreMissingCodes = [
   'side-disagreement',
@@ -13,6 +15,7 @@ export const theatreMissingCodes = [
   'conflicts',
   'baseline',
   'weight',
+  ...theatreTests,
   'planned-lines',
   'second-check',
   'fasting',
@@ -63,6 +66,7 @@ export function missingBeforeOperation(
   file: CaseFile,
   owed: readonly OwedItem[],
   sides: readonly SideDisagreement[],
+  tests: TheatreTests,
 ): TheatreMissing[] {
   const { theCase } = file
   const named = theCase.live('agreement').find(({ header }) => header.id === operation.booking?.body.agreement)
@@ -77,6 +81,7 @@ export function missingBeforeOperation(
       ? [item('consent-fingerprint', 'block', 'agreement')]
       : []),
     ...conflictsOf(theCase.conflicts),
+    ...testsMissing(operation, file, tests).map((test) => ({ ...test, why: [] })),
     ...(planned ? [] : [item('planned-lines', 'note', 'planned-line')]),
     ...(operation.anaesthetist === null ? [item('anaesthetist', 'note', 'booking')] : []),
     ...open.map(({ body }) => item('medicine-active', 'confirm', 'medicine-before', { written: body.written })),

@@ -1,6 +1,7 @@
 import type { KindName } from '#core/journal/fold.ts'
 import { agreement } from './agreement.ts'
 import type { Mapping } from './around.ts'
+import { anaestheticAssessment } from './assessment.ts'
 import { bloodTest, bloodType } from './blood.ts'
 import { call, death, lateEvent, told } from './conversations.ts'
 import { baseline, check, cytology, earFindings, twelveMonths } from './ear.ts'
@@ -19,6 +20,7 @@ import { measurements, weight } from './vital-signs.ts'
  */
 export const mappings: { readonly [Name in KindName]?: Mapping<Name> | 'elsewhere' | 'journal' } = {
   agreement,
+  'anaesthetic-assessment': anaestheticAssessment,
   'arrived-paper': 'journal',
   baseline,
   'blood-loss': bloodLoss,

@@ -1,6 +1,7 @@
 // Written by scripts/write-indexes.mjs: sorted, one line per file.
 // biome-ignore-all assist/source/organizeImports: sorted by file name, character by character.
 import { agreement } from './agreement.ts'
+import { anaestheticAssessment } from './anaesthetic-assessment.ts'
 import { arrivedPaper } from './arrived-paper.ts'
 import { baseline } from './baseline.ts'
 import { bloodLoss } from './blood-loss.ts'
@@ -52,6 +53,7 @@ import { withdrawal } from './withdrawal.ts'
 
 export const formWords = [
   agreement,
+  anaestheticAssessment,
   arrivedPaper,
   baseline,
   bloodLoss,
