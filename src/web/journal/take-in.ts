@@ -4,6 +4,7 @@ import { mediaTypeOf } from '#core/journal/media-type.ts'
 import { type StripRefusal, stripLocation } from '#core/journal/strip-location.ts'
 import { answer, type Outcome, refuse } from '#core/outcome/outcome.ts'
 import { database } from './database.ts'
+import { outbox } from './outbox.ts'
 
 export type Attachment = Entry['attachments'][number]
 export type FileRefusal = StripRefusal | { readonly because: 'too-large' | 'empty'; readonly mediaType: string }
@@ -34,7 +35,8 @@ export async function takeInFile(file: File): Promise<Outcome<Attachment, FileRe
   })
 }
 
-/** A file of a draft that was given up; one that an entry names is left alone. */
+/** A file of a draft that was given up; one that an unsent entry names is left alone. */
 export async function letFileGo(hash: string): Promise<void> {
+  if (outbox.get().some(({ entry }) => entry.attachments.some((file) => file.hash === hash))) return
   await (await database()).delete('files', hash)
 }

@@ -7,9 +7,8 @@ import type { CallFault } from '#core/referral/first-call.ts'
 import { Choices } from '../../design/choices.tsx'
 import { Field } from '../../design/field.tsx'
 import { Notice } from '../../design/notice.tsx'
-import { Part } from './part.tsx'
+import { Part, type PartProps } from './part.tsx'
 import styles from './screen.module.css'
-import type { PartProps } from './screen.tsx'
 import type { CaseMatch } from './write-call.ts'
 
 const words = referralInEnglish.animal

@@ -1,7 +1,6 @@
 import { referralInEnglish } from '#content/wording/app-referral.ts'
 import { Choices } from '../../design/choices.tsx'
-import { Part } from './part.tsx'
-import type { PartProps } from './screen.tsx'
+import { Part, type PartProps } from './part.tsx'
 
 const words = referralInEnglish.caller
 const callers = ['owner', 'referring-vet', 'other'] as const

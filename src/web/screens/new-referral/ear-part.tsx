@@ -3,9 +3,8 @@ import { type CallFault, type DurationUnit, durationUnits } from '#core/referral
 import { Choices } from '../../design/choices.tsx'
 import { Field } from '../../design/field.tsx'
 import { SideWord } from '../../design/side-word.tsx'
-import { Part } from './part.tsx'
+import { Part, type PartProps } from './part.tsx'
 import styles from './screen.module.css'
-import type { PartProps } from './screen.tsx'
 
 const words = referralInEnglish.ear
 const reported = ['LEFT', 'RIGHT', 'BOTH', 'unknown'] as const

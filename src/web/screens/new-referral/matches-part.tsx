@@ -6,8 +6,8 @@ import type { MatchAnswer } from '#core/referral/first-call.ts'
 import { Choices } from '../../design/choices.tsx'
 import { Field } from '../../design/field.tsx'
 import { caseHref } from '../../journal/hrefs.ts'
+import type { PartProps } from './part.tsx'
 import styles from './screen.module.css'
-import type { PartProps } from './screen.tsx'
 import type { CaseMatch } from './write-call.ts'
 
 const words = referralInEnglish.matches

@@ -1,12 +1,12 @@
+import { useMemo } from 'react'
 import { referralInEnglish } from '#content/wording/app-referral.ts'
 import { fill } from '#core/outcome/finding.ts'
 import type { CallFault } from '#core/referral/first-call.ts'
 import { type KnownOwner, knownOwners } from '#core/referral/known-owners.ts'
 import { Field } from '../../design/field.tsx'
 import type { Lists } from '../../journal/database.ts'
-import { Part } from './part.tsx'
+import { Part, type PartProps } from './part.tsx'
 import styles from './screen.module.css'
-import type { PartProps } from './screen.tsx'
 import type { CaseMatch } from './write-call.ts'
 
 const words = referralInEnglish.owner
@@ -20,6 +20,8 @@ export function OwnerPart(
   },
 ) {
   const { call, put, faults, cases, same } = props
+  const { ownerName, ownerPhone } = call
+  const owners = useMemo(() => knownOwners(cases, { ownerName, ownerPhone }), [cases, ownerName, ownerPhone])
   if (same) return null
   const phone = call.ownerPhone || words.noPhone
   if (call.knownOwner) {
@@ -63,7 +65,7 @@ export function OwnerPart(
           )}
         </Field>
       </div>
-      <Known owners={knownOwners(cases, call).slice(0, mostShown)} use={use} />
+      <Known owners={owners.slice(0, mostShown)} use={use} />
       <Field
         label={words.language}
         help={words.languageHelp}

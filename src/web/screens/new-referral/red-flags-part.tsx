@@ -3,9 +3,8 @@ import { triageInEnglish } from '#content/wording/app-triage.ts'
 import { redFlags } from '#core/journal/kinds/referral.ts'
 import { Choices } from '../../design/choices.tsx'
 import { Field } from '../../design/field.tsx'
-import { Part } from './part.tsx'
+import { Part, type PartProps } from './part.tsx'
 import styles from './screen.module.css'
-import type { PartProps } from './screen.tsx'
 
 const { flags: words, safety } = referralInEnglish
 const answers = ['yes', 'no', 'not-asked'] as const

@@ -1,8 +1,8 @@
-import { type FormEvent, useMemo, useState } from 'react'
+import { type FormEvent, useDeferredValue, useMemo, useState } from 'react'
 import { triageRules } from '#content/follow-up/triage-rules.ts'
 import { referralInEnglish as words } from '#content/wording/app-referral.ts'
 import { shellInEnglish as shell } from '#content/wording/app-shell.ts'
-import { matchesOf } from '#core/identity/match.ts'
+import { type Described, matchesOf } from '#core/identity/match.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { mayWrite } from '#core/people/may-write.ts'
 import {
@@ -34,9 +34,6 @@ import { KeepPart, UrgencyPart } from './urgency-part.tsx'
 import { VetPart } from './vet-part.tsx'
 import { type WrittenCall, writeCall } from './write-call.ts'
 
-/** What every part of the page is given. */
-export type PartProps = { readonly call: FirstCall; readonly put: (part: Partial<FirstCall>) => void }
-
 /** New referral: one page while the phone is at the ear. */
 export function NewReferralScreen() {
   const { me } = useWho()
@@ -59,7 +56,9 @@ function CallForm({ onKept }: { readonly onKept: (written: WrittenCall) => void 
   const { draft: call, change, clear, ready, found } = useDraft('referral', me.id, () => emptyCall(language))
   const lists = useLists()
   const cases = lists.kind === 'read' ? lists.value.cases : []
-  const matches = useMemo(() => matchesOf(describedBy(call, pen.zone), cases), [call, cases, pen.zone])
+  // Typing never waits for the search, and only what describes the animal searches anew.
+  const described = useDeferredValue(JSON.stringify(describedBy(call, pen.zone)))
+  const matches = useMemo(() => matchesOf(JSON.parse(described) as Described, cases), [described, cases])
   const judged = triage(answersOf(call), triageRules)
   const standing = urgencyStanding(call.urgency, judged)
   const missing = missingIn(call, matches, standing)
@@ -67,8 +66,9 @@ function CallForm({ onKept }: { readonly onKept: (written: WrittenCall) => void 
   const put = (part: Partial<FirstCall>) => change({ ...call, ...part })
   const keep = async (event: FormEvent) => {
     event.preventDefault()
-    if (missing.length > 0 || faults.length > 0 || standing.urgency === null) return
-    const written = writeCall(pen, call, matches, { triage: judged, urgency: standing.urgency })
+    const found = matchesOf(describedBy(call, pen.zone), cases)
+    if (missingIn(call, found, standing).length > 0 || faults.length > 0 || standing.urgency === null) return
+    const written = writeCall(pen, call, found, { triage: judged, urgency: standing.urgency })
     await keepEntries(written.entries, written.rows)
     await clear()
     scrollTo(0, 0)

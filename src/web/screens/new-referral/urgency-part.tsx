@@ -6,9 +6,8 @@ import { type AskNow, sayBecause, type Triage, type UrgencyStanding } from '#cor
 import { Caution } from '../../design/caution.tsx'
 import { Choices } from '../../design/choices.tsx'
 import { Field } from '../../design/field.tsx'
-import { Part } from './part.tsx'
+import { Part, type PartProps } from './part.tsx'
 import styles from './screen.module.css'
-import type { PartProps } from './screen.tsx'
 
 const words = referralInEnglish.urgency
 const urgencies = ['today', 'this-week', 'routine'] as const

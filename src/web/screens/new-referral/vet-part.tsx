@@ -1,9 +1,8 @@
 import { referralInEnglish } from '#content/wording/app-referral.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { Field } from '../../design/field.tsx'
-import { Part } from './part.tsx'
+import { Part, type PartProps } from './part.tsx'
 import styles from './screen.module.css'
-import type { PartProps } from './screen.tsx'
 import { useVets } from './use-vets.ts'
 
 const words = referralInEnglish.vet

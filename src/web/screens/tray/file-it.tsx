@@ -19,8 +19,7 @@ import { useDraft } from '../../journal/drafts.ts'
 import { keepEntries } from '../../journal/outbox.ts'
 import { useWho } from '../../session/use-who.ts'
 import styles from './file-it.module.css'
-import { file } from './filing.ts'
-import type { Arrived } from './screen.tsx'
+import { type Arrived, file } from './filing.ts'
 
 type Case = Lists['cases'][number]
 type What = (typeof paperKinds)[number] | 'photograph'

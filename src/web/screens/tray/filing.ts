@@ -4,6 +4,9 @@ import type { BodyOf } from '#core/journal/fold.ts'
 import { type Filed, type Tray, trayStream } from '#core/tray/tray.ts'
 import { makeEntry, type Pen } from '../../journal/write-entry.ts'
 
+/** Something that waits. */
+export type Arrived = Tray['waiting'][number]
+
 /** Where something from the tray goes. */
 type Place = { readonly stream: string; readonly animal: string; readonly side: Side | null }
 
@@ -15,7 +18,7 @@ type Named =
 const clinic = { kind: 'clinic' } as const
 
 /** The entry in the case, and the one that closes the item in the tray and says where it went. Kept together. */
-export function file(pen: Pen, arrived: Tray['waiting'][number], place: Place, named: Named, reason: string): Entry[] {
+export function file(pen: Pen, arrived: Arrived, place: Place, named: Named, reason: string): Entry[] {
   const { stream, animal, side } = place
   const subject: Subject = side === null ? { kind: 'animal', animal } : { kind: 'ear', animal, side }
   const { id, happenedAt, attachments } = arrived.header
@@ -47,7 +50,7 @@ export function takeBack(pen: Pen, { refile }: Filed, reason: string): Entry[] {
 }
 
 /** For what belongs to no animal. It stays in the history of the tray. */
-export function throwAway(pen: Pen, arrived: Tray['waiting'][number], reason: string): Entry[] {
+export function throwAway(pen: Pen, arrived: Arrived, reason: string): Entry[] {
   const body = { because: 'other' } as const
   const { id } = arrived.header
   return [makeEntry(pen, { kind: 'withdrawal', stream: trayStream, subject: clinic, body, withdraws: id, reason })]

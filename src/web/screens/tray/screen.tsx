@@ -12,11 +12,10 @@ import { useMinute } from '../../journal/use-minute.ts'
 import { useWho } from '../../session/use-who.ts'
 import { FileIt } from './file-it.tsx'
 import { FiledList } from './filed-list.tsx'
+import type { Arrived } from './filing.ts'
 import styles from './screen.module.css'
 import { TakeIn } from './take-in.tsx'
 import { ThrowAway } from './with-reason.tsx'
-
-export type Arrived = Tray['waiting'][number]
 
 /** What came in and belongs to nobody yet. */
 export function TrayScreen() {

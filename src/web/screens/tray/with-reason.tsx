@@ -7,8 +7,7 @@ import { Field } from '../../design/field.tsx'
 import { Modal } from '../../design/modal.tsx'
 import { keepEntries } from '../../journal/outbox.ts'
 import { useWho } from '../../session/use-who.ts'
-import { takeBack, throwAway } from './filing.ts'
-import type { Arrived } from './screen.tsx'
+import { type Arrived, takeBack, throwAway } from './filing.ts'
 
 export function ThrowAway({ arrived, onClose }: { readonly arrived: Arrived; readonly onClose: () => void }) {
   const { pen } = useWho()
