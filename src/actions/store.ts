@@ -91,7 +91,14 @@ export type Projected = {
  * It is called for every stream, also `clinic` and registers. One that throws, or makes rows that cannot be written,
  * never stops an entry: the rows of before stay, and an owed row `unprojected` says so until it succeeds.
  */
-export type Projector = (about: Projected) => Projection
+export type Projector = ((about: Projected) => Projection) & {
+  /**
+   * What the lists of cases read of the clinic's own stream, as one text. An entry there that leaves it as it was leaves
+   * every other stream's lists alone; without this every entry there has all of them made anew, which takes seconds in
+   * a large clinic.
+   */
+  readonly readOfClinic?: (clinicEntries: readonly StoredEntry[]) => string
+}
 
 /**
  * Why the store cannot do what was asked, as one sentence a person can act on. Nothing of the call was kept.

@@ -21,6 +21,8 @@ export type Accepted = {
   readonly acceptances: Acceptance[]
   readonly streams: ReadonlySet<string>
   readonly erasing: boolean
+  /** The clinic's last position before this delivery. */
+  readonly before: number
 }
 
 type Known = { readonly header: Header; readonly bodyHash: string; readonly erased: boolean }
@@ -57,13 +59,14 @@ export async function acceptInTurn(tx: Tx, delivery: Delivery): Promise<Accepted
   const acceptances: Acceptance[] = []
   for (const entry of delivery.entries) acceptances.push(await desk.take(asWritten(entry)))
   await desk.write()
-  return { acceptances, streams: desk.streams, erasing: desk.erasing }
+  return { acceptances, streams: desk.streams, erasing: desk.erasing, before: desk.before }
 }
 
 /** One delivery at the desk: everything it needs is read first, everything it accepted is written at the end. */
 class Desk {
   readonly streams = new Set<string>()
   erasing = false
+  before = 0
   readonly #tx: Tx
   readonly #delivery: Delivery
   readonly #rows: ReturnType<typeof rowOf>[] = []
@@ -83,7 +86,8 @@ class Desk {
   static async open(tx: Tx, delivery: Delivery): Promise<Desk> {
     const desk = new Desk(tx, delivery)
     const { clinic, entries } = delivery
-    desk.#position = await takeTurn(tx, clinic)
+    desk.before = await takeTurn(tx, clinic)
+    desk.#position = desk.before
     const erased = entries.map((entry) => erasedBy(entry, entry.body)).filter((id) => id !== undefined)
     const aims = entries.flatMap((entry) => targetsIn(entry, null).map(({ target }) => target))
     await desk.#readKnown([...new Set([...entries.map((entry) => entry.id), ...erased, ...aims])])

@@ -239,6 +239,28 @@ export function storeContract(name: string, start: () => Promise<StoreUnderTest>
       expect(await projections(name)).toEqual(before)
     })
 
+    it('leaves every other stream’s lists alone when the lists read nothing of what is new in the clinic stream', async () => {
+      const { name, make } = clinic()
+      const house = { stream: 'clinic', subject: { kind: 'clinic' } } as const
+      await store.accept(name, [make(), make({ stream: 'case:0002' }), make(house)], receivedAt)
+      const changed = async (entries: readonly Entry[]) => {
+        const { version } = await store.lists(name, null)
+        await store.accept(name, entries, receivedAt)
+        const before = await projections(name)
+        const { changed } = await store.lists(name, version)
+        await store.rebuild(name)
+        expect(await projections(name)).toEqual(before)
+        return changed
+      }
+      const shelf = make({ ...house, kind: 'shelf-item' })
+      expect(await changed([shelf])).toEqual(['clinic'])
+      expect(await changed([make({ ...house, kind: 'shelf-item' }), make()])).toEqual(['case:0001', 'clinic'])
+      expect(await changed([make(house)])).toEqual(['case:0001', 'case:0002', 'clinic'])
+      // An erasure reaches back: whatever it was, everything is read again.
+      const erasure = make({ ...house, kind: 'erasure', body: { ...orderBody, entry: shelf.id } })
+      expect(await changed([erasure])).toEqual(['case:0001', 'case:0002', 'clinic'])
+    })
+
     it('projects every stream again when a closed day is added, and shows what was kept aside with its stream', async () => {
       const { name, make } = clinic()
       const first = make()

@@ -90,11 +90,12 @@ class JournalStore implements OpenStore {
 
   async #acceptAndErase(clinic: string, entries: readonly Entry[], receivedAt: string, late: Envelope['late']) {
     const result = await this.#change(clinic, async (tx, touch) => {
-      const { acceptances, streams, erasing } = await acceptInTurn(tx, { clinic, entries, receivedAt, late })
+      const { acceptances, streams, erasing, before } = await acceptInTurn(tx, { clinic, entries, receivedAt, late })
       const accepted = acceptances.filter(({ outcome }) => outcome === 'accepted').map(({ id }) => id)
       const erased = erasing ? await eraseAsOrdered(tx, clinic, accepted) : []
       const touched = new Set([...streams, ...erased.map(({ stream }) => stream)])
-      if (touched.size > 0) await projectTouched(tx, clinic, touched, this.#project)
+      const news = { before, erased: new Set(erased.map(({ stream }) => stream)) }
+      if (touched.size > 0) await projectTouched(tx, clinic, touched, news, this.#project)
       touch(touched)
       const now = erased.length === 0 ? acceptances : await this.#readAgain(tx, clinic, acceptances, erased)
       return { acceptances: now, erased: erased.map(({ id }) => id) }

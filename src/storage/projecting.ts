@@ -18,23 +18,41 @@ import type { Tables } from './tables.ts'
 
 type Tx = Transaction<Tables>
 
+/** What a write did: everything behind a position is new, and of some streams a body was erased. */
+export type News = { readonly before: number; readonly erased: ReadonlySet<string> }
+
 /**
- * Writes anew what the touched streams project to, and what depends on them: every stream when the clinic's own
- * stream changed, and the streams that a live merge joins (or joined until now).
+ * Writes anew what the touched streams project to, and what depends on them: every stream when something changed in
+ * the clinic's own stream that the lists read, and the streams that a live merge joins (or joined until now).
  */
 export async function projectTouched(
   tx: Tx,
   clinic: string,
   touched: ReadonlySet<string>,
+  news: News,
   project: Projector,
 ): Promise<void> {
   const reader = new StreamReader(tx, clinic)
   const before = await joined(tx, clinic, touched)
   for (const stream of touched) await relink(reader, stream)
   const after = await joined(tx, clinic, touched)
-  const streams = touched.has('clinic') ? await streamsOf(tx, clinic) : [...new Set([...before, ...after])]
+  const everything = touched.has('clinic') && (await changesEverything(reader, news, project))
+  const streams = everything ? await streamsOf(tx, clinic) : [...new Set([...before, ...after])]
   for (const stream of streams) await projectOne(reader, stream, project)
   await writeListTexts(tx, clinic, streams)
+}
+
+/** Whether what is new in the clinic's own stream is something the lists of other streams read. When in doubt, it is. */
+async function changesEverything(reader: StreamReader, news: News, { readOfClinic }: Projector): Promise<boolean> {
+  if (!readOfClinic || news.erased.has('clinic')) return true
+  const entries = await orDamage(reader.stream('clinic'))
+  if (entries instanceof StoreError) return true
+  const old = entries.filter(({ envelope }) => envelope.position <= news.before)
+  try {
+    return readOfClinic(entries) !== readOfClinic(old)
+  } catch {
+    return true
+  }
 }
 
 /** Writes every projection of the clinic anew. Returns how many streams were read. */

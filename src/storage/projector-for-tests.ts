@@ -1,4 +1,5 @@
 import type { OwedRow, Projector } from '#actions/store.ts'
+import type { StoredEntry } from '#core/journal/entry.ts'
 import { fold } from '#core/journal/fold.ts'
 
 /** A note on which this projector fails, and one of which it makes two rows with one id. */
@@ -9,7 +10,7 @@ export const doubledNote = 'This is owed twice under one id.'
  * A small projection made by really folding the entries: every live note is owed a reading within a week, and the
  * row of a case shows its last weight, its conflicts, and how much came from linked files and the clinic.
  */
-export const projectForTests: Projector = ({ stream, entries, clinicEntries, linked, keptAside, rows }) => {
+const projectStream: Projector = ({ stream, entries, clinicEntries, linked, keptAside, rows }) => {
   const folded = fold(entries)
   const notes = folded.live('note').map(({ body }) => body.text)
   if (notes.includes(failingNote)) throw new Error('projector at its end')
@@ -30,9 +31,16 @@ export const projectForTests: Projector = ({ stream, entries, clinicEntries, lin
   if (!stream.startsWith('case:')) return { owed, row: null }
   const weight = folded.latest('weight')?.body.weight.value ?? 'not weighed'
   const days = rows.filter(({ register }) => register === 'closed-day').length
-  const chapter = `${weight}, ${linked.length} linked, ${clinicEntries.length} of the clinic, ${days} closed days, ${keptAside.length} aside`
+  const chapter = `${weight}, ${linked.length} linked, ${readOfClinic(clinicEntries)} of the clinic, ${days} closed days, ${keptAside.length} aside`
   const { conflicts } = folded
   const row = { stream, animal: 'animal-1', name: 'Bramble', species: 'dog', chip: null, contact: 'c1', chapter }
   const household = 'household-1'
   return { owed, row: { ...row, household, conflicts: conflicts.length } }
 }
+
+/** These lists count the clinic's own entries, but not what stands on its shelf. */
+function readOfClinic(clinicEntries: readonly StoredEntry[]): string {
+  return String(clinicEntries.filter(({ header }) => header.kind !== 'shelf-item').length)
+}
+
+export const projectForTests: Projector = Object.assign(projectStream, { readOfClinic })

@@ -4,12 +4,14 @@ import { owedInEnglish } from '#content/wording/owed.ts'
 import { reachedChapter } from '#core/chapters/chapter-of-kind.ts'
 import { currentRows } from '#core/journal/case-file.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
+import type { StoredEntry } from '#core/journal/entry.ts'
+import { fold, type KindName } from '#core/journal/fold.ts'
 import type { Row } from '#core/journal/journal-file.ts'
 import { owedOf } from '#core/owed/owed.ts'
 import { sourceIdsOf } from '#core/owed/owed-item.ts'
 import { sayOwed } from '#core/owed/owed-wording.ts'
 import { trayStream } from '#core/tray/tray.ts'
-import type { CaseRow, OwedRow, Projected, Projection } from '../store.ts'
+import type { CaseRow, OwedRow, Projected, Projection, Projector } from '../store.ts'
 import { trayOwed } from '../tray/tray-owed.ts'
 import { caseFile } from './case-file.ts'
 
@@ -17,7 +19,7 @@ import { caseFile } from './case-file.ts'
  * What the lists show of one stream: everything owed in the case, and its row in the list of cases; of the holding
  * tray, what waits there. Only cases are listed; a clinic without its own row yet has nothing owed, because its zone and closed days are not known.
  */
-export function project(about: Projected): Projection {
+function projectStream(about: Projected): Projection {
   const { clinic, stream } = about
   const rows = about.rows as readonly Row[]
   if (stream === trayStream) return { owed: trayOwed(about), row: null }
@@ -26,6 +28,19 @@ export function project(about: Projected): Projection {
   const file = caseFile({ clinic, rows, entries }, stream)
   return { owed: owedRows(file, about), row: caseRow(file) }
 }
+
+/** Kinds of the clinic's own stream that no list reads: what stands on the shelf, and how this house doses. */
+export const unreadByLists = ['shelf-item', 'dose-policy', 'usual-plan'] as const satisfies readonly KindName[]
+
+/** Any other entry may change what is owed anywhere, and so may entries that now stand side by side or wait for others. */
+function readOfClinic(clinicEntries: readonly StoredEntry[]): string {
+  const unread: readonly string[] = unreadByLists
+  const { conflicts, pending, unknown } = fold(clinicEntries)
+  const read = clinicEntries.filter(({ header }) => !unread.includes(header.kind)).map(({ envelope }) => envelope.hash)
+  return JSON.stringify([conflicts, pending, unknown.map(({ header }) => header.id), read])
+}
+
+export const project: Projector = Object.assign(projectStream, { readOfClinic })
 
 function owedRows(file: CaseFile, { stream, keptAside }: Projected): OwedRow[] {
   return owedOf(file, procedures, { rules: owedRules, keptAside }).owed.map((item) => {
