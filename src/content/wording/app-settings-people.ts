@@ -23,7 +23,7 @@ export const peopleInEnglish = {
   accountTitle: 'Account of {name}',
   firstPassword: 'First password',
   newPassword: 'New password',
-  passwordHelp: 'Ten characters or more. Hand it over in person; they change it under “You”.',
+  passwordHelp: 'Twelve characters or more. Hand it over in person; they change it under “You”.',
   keepPassword: 'Empty keeps the password there is.',
   giveAccount: 'Give an account',
   changeAccount: 'Change the account',

@@ -46,7 +46,7 @@ export const meInEnglish = {
     title: 'Password',
     old: 'The password you have now',
     fresh: 'New password',
-    freshHelp: 'Ten characters or more. Three or four plain words are easy to keep in mind.',
+    freshHelp: 'Twelve characters or more. Three or four plain words are easy to keep in mind.',
     again: 'New password once more',
     differ: 'The two new passwords are not the same.',
     save: 'Change the password',

@@ -8,7 +8,7 @@ import { drugs } from './library.ts'
 /** The page of the drug in the address, with what this clinic makes of it. */
 export function DrugScreen() {
   const { drug: id = '' } = useParams<{ drug: string }>()
-  const drug = drugById(drugs, decodeURIComponent(id))
+  const drug = drugById(drugs, id)
   if (!drug) return <NoSuchPage part="formulary" />
   return (
     <DrugPage drug={drug}>

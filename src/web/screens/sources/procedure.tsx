@@ -1,6 +1,7 @@
 import { useParams } from 'wouter'
 import { outcomeDefinitions } from '#content/outcomes/outcome-definitions.ts'
 import { speciesInEnglish } from '#content/wording/app-formulary.ts'
+import { outcomeTitles } from '#content/wording/app-outcomes.ts'
 import { procedurePage as words } from '#content/wording/app-sources.ts'
 import { agreementWords } from '#content/wording/papers-agreement.ts'
 import type { Sourced } from '#core/evidence/sourced.ts'
@@ -18,7 +19,7 @@ import { Risk } from './risk.tsx'
 /** One operation: when and when not, the points of the theatre, what can go wrong, what is agreed, what falls due. */
 export function ProcedureScreen() {
   const { procedure: id = '' } = useParams<{ procedure: string }>()
-  const procedure = allProcedures.find((one) => one.id === decodeURIComponent(id))
+  const procedure = allProcedures.find((one) => one.id === id)
   return procedure ? <ProcedurePage procedure={procedure} /> : <NoSuchPage part="procedures" />
 }
 
@@ -42,7 +43,7 @@ export function ProcedurePage({ procedure }: { readonly procedure: Procedure }) 
         {risks.map((risk) => (
           <article key={risk.outcome} className={styles.risk}>
             <div>
-              <h3>{capital(inWords(risk.outcome))}</h3>
+              <h3>{outcomeTitles[risk.outcome]}</h3>
               <p>{outcomeDefinitions[risk.outcome].meaning}</p>
               <p className="soft">{words.shows[risk.shows]}</p>
             </div>

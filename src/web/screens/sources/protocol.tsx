@@ -20,8 +20,7 @@ import { drugs, emergency, hrefOf, ruleNames, rules } from './library.ts'
 
 /** What is done on one shout, or one rule with its facts. */
 export function ProtocolScreen() {
-  const { protocol = '' } = useParams<{ protocol: string }>()
-  const id = decodeURIComponent(protocol)
+  const { protocol: id = '' } = useParams<{ protocol: string }>()
   const group = emergency.find(({ call }) => call === id)
   if (group) return <EmergencyPage group={group} />
   const name = ruleNames.find((one) => one === id)

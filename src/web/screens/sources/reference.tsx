@@ -11,7 +11,7 @@ import { citing, type Entry, sourceNamed } from './library.ts'
 /** One publication, and every fact that rests on it. */
 export function ReferenceScreen() {
   const { id = '' } = useParams<{ id: string }>()
-  const source = sourceNamed(decodeURIComponent(id))
+  const source = sourceNamed(id)
   return source ? <ReferencePage source={source} /> : <NoSuchPage part="reference" />
 }
 

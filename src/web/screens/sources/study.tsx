@@ -1,11 +1,11 @@
 import { Link, useParams } from 'wouter'
 import { outcomeDefinitions } from '#content/outcomes/outcome-definitions.ts'
+import { outcomeTitles } from '#content/wording/app-outcomes.ts'
 import { sourcesInEnglish, studyPage as words } from '#content/wording/app-sources.ts'
 import { asideReasonsInEnglish, countBasisInEnglish, oddsInEnglish } from '#content/wording/odds.ts'
 import { publishedCount } from '#core/evidence/published.ts'
 import type { Study, StudyOutcome } from '#core/evidence/study.ts'
 import { fill } from '#core/outcome/finding.ts'
-import { inWords } from '#documents/sources/say-content.ts'
 import { sayCount, sayInterval, sayPerHundred } from '#documents/sources/say-study.ts'
 import { Provenance } from '../../design/provenance.tsx'
 import drugStyles from './drug.module.css'
@@ -18,7 +18,7 @@ import styles from './study.module.css'
 /** One study: what it counted, in which animals, after which operation. */
 export function StudyScreen() {
   const { study: id = '' } = useParams<{ study: string }>()
-  const study = allStudies.find((one) => one.id === decodeURIComponent(id))
+  const study = allStudies.find((one) => one.id === id)
   return study ? <StudyPage study={study} /> : <NoSuchPage part="studies" />
 }
 
@@ -104,7 +104,7 @@ function Outcome({ row }: { readonly row: StudyOutcome }) {
   return (
     <article className={styles.outcome} data-use={row.pool.use}>
       <div className={styles.what}>
-        <h3>{capital(inWords(row.outcome))}</h3>
+        <h3>{outcomeTitles[row.outcome]}</h3>
         <p className={styles.meaning}>{outcomeDefinitions[row.outcome].meaning}</p>
         <Remarks row={row} />
       </div>
