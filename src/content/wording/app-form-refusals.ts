@@ -4,6 +4,7 @@ import type { FormRefusalCode } from '#core/forms/refusal.ts'
 export const formRefusals = {
   'not-chosen': 'Choose one of the answers.',
   'nothing-chosen': 'Choose at least one.',
+  'not-added': 'Add one, or say that there is none.',
   'not-written': 'This needs an answer.',
   'too-long': '{length} characters are too many. Use {most} at most.',
   'not-a-whole-number': '“{given}” is not a whole number. Type digits only, for example 3.',
@@ -22,7 +23,7 @@ export const formRefusals = {
   'row-unanswered': 'Answer this one too.',
   'unit-open': 'Choose first what is measured; the unit follows from it.',
   'not-drawn': 'Draw on the plate first.',
-  'does-not-fit': '“{given}” does not fit here.',
+  'does-not-fit': '“{given}” does not fit here. Answer it again.',
   'quantity-empty': 'Type a number with its unit: {wanted}.',
   'quantity-strange-character':
     '“{given}” holds a character that is not a plain digit, letter or mark. Type it by hand.',

@@ -6,7 +6,7 @@ import { type Draft, withDraftAt } from './draft.ts'
 import { draftOf } from './draft-of.ts'
 import { emptyDraft } from './empty-draft.ts'
 import { type Form, formOf } from './form.ts'
-import { readDraft } from './read-draft.ts'
+import { readDraft, stillRefused } from './read-draft.ts'
 import type { Place } from './refusal.ts'
 
 const place: Place = { zone: 'Europe/London', decimalMark: '.', currency: 'GBP' }
@@ -156,6 +156,17 @@ describe('a draft', () => {
     expect(refusalsAfter('refile', 'toSubject', { kind: 'ear', animal: 'animal-7' })).toEqual([
       'toSubject.side: not-written',
     ])
+  })
+
+  it('stops naming a field once it can be read, and names no new one before it is asked again', () => {
+    const form = formFor('weight')
+    const read = readDraft(form, { weight: '12.4', how: '', bodyCondition: '5' }, place)
+    const refusals = read.kind === 'refusal' ? read.refusal : []
+    expect(refusals.map(({ path }) => path)).toEqual(['weight', 'how'])
+    const typedOn = { weight: '12.4 kg', how: '', bodyCondition: '' }
+    expect(stillRefused(refusals, form, typedOn, place).map(({ path }) => path)).toEqual(['how'])
+    expect(stillRefused(refusals, form, { ...typedOn, how: 'scale', bodyCondition: null }, place)).toEqual([])
+    expect(stillRefused([], form, typedOn, place)).toEqual([])
   })
 
   it('survives a draft of another program: missing and foreign keys are unanswered, not a crash', () => {

@@ -32,6 +32,22 @@ export function readDraft<Name extends KindName>(
   )
 }
 
+/**
+ * What of earlier refusals is still wrong in a draft that was typed on since; a field that can be read now is not
+ * named any more, and no other field is named before somebody asks again.
+ */
+export function stillRefused(
+  refusals: readonly FieldRefusal[],
+  form: Form,
+  draft: Draft,
+  place: Place,
+): readonly FieldRefusal[] {
+  if (refusals.length === 0) return refusals
+  const read = readDraft(form, draft, place)
+  const named = new Set(refusals.map(({ path }) => path))
+  return read.kind === 'answer' ? [] : read.refusal.filter(({ path }) => named.has(path))
+}
+
 /** A schema may refuse a part of what one field makes (the value of a quantity); the field is what a person can change. */
 function doesNotFit(steps: readonly string[], body: Json): FieldRefusal {
   const at = steps.filter((step) => !/^\d+$/.test(step)).join('.')

@@ -209,7 +209,7 @@ function readList(
   reading: Reading,
 ): Json | undefined {
   const items: readonly Draft[] = Array.isArray(draft) ? draft : []
-  if (items.length === 0 && field.blank === 'none') return refused('not-chosen', field, at, reading)
+  if (items.length === 0 && field.blank === 'none') return refused('not-added', field, at, reading)
   if (items.length < control.least) return refused('too-few', field, at, reading, { least: String(control.least) })
   return items.map((item, index) => readGroup(control.fields, item, `${at.path}.${index}`, reading))
 }

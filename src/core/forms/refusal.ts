@@ -4,6 +4,7 @@ import type { TypedRefusalCode } from '#core/units/read-typed.ts'
 export type FormRefusalCode =
   | 'not-chosen'
   | 'nothing-chosen'
+  | 'not-added'
   | 'not-written'
   | 'too-long'
   | 'not-a-whole-number'

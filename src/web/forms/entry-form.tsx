@@ -5,6 +5,7 @@ import { type Side, sides } from '#core/animal/species.ts'
 import { type Draft, draftAt, withDraftAt } from '#core/forms/draft.ts'
 import type { Field } from '#core/forms/field.ts'
 import type { Section } from '#core/forms/form.ts'
+import { stillRefused } from '#core/forms/read-draft.ts'
 import type { FieldRefusal, Place } from '#core/forms/refusal.ts'
 import { isRelevant } from '#core/forms/relevant.ts'
 import { openLooks, restNotAssessed } from '#core/forms/rest-not-assessed.ts'
@@ -37,16 +38,17 @@ export type EntryFormProps = {
 
 /** The form of one entry. It holds nothing itself: what is typed goes to `onDraft` and comes back as `draft`. */
 export function EntryForm(props: EntryFormProps) {
-  const { kind, draft, onDraft, refusals, place, choices, now = null, children } = props
+  const { kind, draft, onDraft, place, choices, now = null, children } = props
   const prefix = useId()
   const words = wordsFor(kind)
   const set = (path: string, part: Draft) => onDraft(withDraftAt(draft, path, part))
-  const scope: FormScope = { words, prefix, draft, refusals, place, choices, now, set }
   const form = formFor(kind)
+  const refusals = stillRefused(props.refusals, form, draft, place)
+  const scope: FormScope = { words, prefix, draft, refusals, place, choices, now, set }
   return (
     <ScopeContext value={scope}>
       <section className={styles.form} aria-label={kindsInEnglish[kind]}>
-        <ErrorSummary refused={[{ prefix, words, side: null, refusals }]} />
+        <ErrorSummary refused={[{ prefix, words, side: null, refusals, asked: props.refusals }]} />
         {form.sections.map((section) => (
           <SectionPart key={section.id} section={section} alone={form.sections.length === 1} />
         ))}

@@ -13,13 +13,15 @@ export type Refused = {
   readonly words: FormWords
   readonly side: string | null
   readonly refusals: readonly FieldRefusal[]
+  /** The list as it was answered to "save"; a new one takes the focus. */
+  readonly asked: readonly FieldRefusal[]
 }
 
 /** What is missing, above the form, each line leading to its field. It takes the focus when the form was refused. */
 export function ErrorSummary({ refused }: { readonly refused: readonly Refused[] }) {
   const box = useRef<HTMLElement>(null)
   const count = refused.reduce((sum, { refusals }) => sum + refusals.length, 0)
-  const lists = refused.map(({ refusals }) => refusals)
+  const lists = refused.map(({ asked }) => asked)
   useEffect(() => {
     if (lists.some((list) => list.length > 0)) box.current?.focus()
     // biome-ignore lint/correctness/useExhaustiveDependencies: a new list of refusals is a new answer to "save"

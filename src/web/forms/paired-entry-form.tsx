@@ -4,6 +4,7 @@ import { kindsInEnglish } from '#content/wording/app-kinds.ts'
 import { type Side, sides } from '#core/animal/species.ts'
 import { type Draft, draftAt, withDraftAt } from '#core/forms/draft.ts'
 import type { Form, Section } from '#core/forms/form.ts'
+import { stillRefused } from '#core/forms/read-draft.ts'
 import type { FieldRefusal, Place } from '#core/forms/refusal.ts'
 import type { KindName } from '#core/journal/fold.ts'
 import { fill } from '#core/outcome/finding.ts'
@@ -39,7 +40,7 @@ export function PairedEntryForm(props: {
     words,
     prefix: `${id}-${side}`,
     draft: drafts[side],
-    refusals: refusals[side],
+    refusals: stillRefused(refusals[side], form, drafts[side], place),
     place,
     choices,
     now,
@@ -48,7 +49,13 @@ export function PairedEntryForm(props: {
   const scopes = sides.map((side) => ({ side, scope: scopeOf(side) }))
   return (
     <section className={styles.form} aria-label={kindsInEnglish[kind]}>
-      <ErrorSummary refused={scopes.map(({ side, scope }) => ({ ...scope, side: formsInEnglish.ears[side] }))} />
+      <ErrorSummary
+        refused={scopes.map(({ side, scope }) => ({
+          ...scope,
+          side: formsInEnglish.ears[side],
+          asked: refusals[side],
+        }))}
+      />
       <EarColumns level={2} columns={scopes.map(({ side, scope }) => ({ side, rows: rowsOf(form, side, scope) }))} />
       {children}
     </section>
