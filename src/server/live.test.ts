@@ -4,6 +4,9 @@ import { type PostgresForTests, skipPostgres, startPostgres } from '#storage/pos
 import { House } from './house-for-tests.ts'
 import { Live } from './live.ts'
 
+/** A busy machine is no fault of the code; only the entry's way to the other screen is timed. */
+const patient = { timeout: 30_000, interval: 5 }
+
 type Event = { readonly event: string; readonly data: unknown }
 
 /** A screen that listens, as a browser's EventSource does: it reads the stream and keeps what it was told. */
@@ -68,18 +71,24 @@ function liveContract(options: () => Promise<{ databaseUrl?: string }>): void {
     const { browser, make } = await house.join('nora', 'nurse')
     const listener = await Listener.at(house.serving.url, house.manager.cookie)
     expect([listener.status, listener.type]).toEqual([200, 'text/event-stream'])
-    await expect.poll(() => listener.events.length).toBeGreaterThan(0)
+    await expect.poll(() => listener.events.length, patient).toBeGreaterThan(0)
     expect(listener.events[0]).toEqual({ event: 'here', data: {} })
-    const began = performance.now()
     const { body } = await browser.send([make(), make({ stream: 'case:0002' })], house.clinic)
-    await expect.poll(() => listener.changes().length, { interval: 5 }).toBe(1)
-    expect(performance.now() - began).toBeLessThan(1_000)
+    await expect.poll(() => listener.changes().length, patient).toBe(1)
     expect(listener.changes()).toEqual([
       { position: body.entries[1].envelope.position, streams: ['case:0001', 'case:0002'] },
     ])
+    const times: number[] = []
+    for (let round = 0; round < 9; round += 1) {
+      const began = performance.now()
+      await browser.send([make()], house.clinic)
+      await expect.poll(() => listener.changes().length, patient).toBe(round + 2)
+      times.push(performance.now() - began)
+    }
+    expect(times.sort((a, b) => a - b)[4]).toBeLessThan(1_000)
     const contact = { kind: 'vet', name: 'Elin', practice: null, phone: null, email: null, address: [] }
     await browser.act('put-row', { register: 'contact', id: 'contact-elin', body: contact })
-    await expect.poll(() => listener.changes().at(-1)?.streams).toEqual(['register:contact'])
+    await expect.poll(() => listener.changes().at(-1)?.streams, patient).toEqual(['register:contact'])
     listener.hangUp()
   })
 
@@ -90,11 +99,12 @@ function liveContract(options: () => Promise<{ databaseUrl?: string }>): void {
 
   it('ends every line when the server is asked to end, at once', async () => {
     const listener = await Listener.at(house.serving.url, house.manager.cookie)
-    await expect.poll(() => listener.events.length).toBeGreaterThan(0)
+    await expect.poll(() => listener.events.length, patient).toBeGreaterThan(0)
     const began = performance.now()
     await house.serving.close()
-    expect(performance.now() - began).toBeLessThan(2_000)
-    await expect.poll(() => listener.ended).toBe(true)
+    // Not after the five seconds that a request in progress is given.
+    expect(performance.now() - began).toBeLessThan(4_000)
+    await expect.poll(() => listener.ended, patient).toBe(true)
     await house.start()
   })
 }
@@ -115,9 +125,9 @@ describe('what changes, told to every screen', () => {
       const one = await House.open({ databaseUrl })
       const two = await House.closed({ databaseUrl })
       const listener = await Listener.at(two.serving.url, one.manager.cookie)
-      await expect.poll(() => listener.events.length).toBeGreaterThan(0)
+      await expect.poll(() => listener.events.length, patient).toBeGreaterThan(0)
       await one.manager.send([one.maker(one.managerId)()], one.clinic)
-      await expect.poll(() => listener.changes().length, { interval: 5 }).toBe(1)
+      await expect.poll(() => listener.changes().length, patient).toBe(1)
       await Promise.all([one.close(), two.close()])
     })
   })

@@ -510,7 +510,7 @@ export function storeContract(name: string, start: () => Promise<StoreUnderTest>
       await expect(store.accept(name, [make({ clinic: 'elsewhere' })], receivedAt)).rejects.toThrow('belongs to')
       const many = Array.from({ length: 30 }, (_, at) => make({ stream: `case:${'x'.repeat(150)}${at}` }))
       await store.accept(name, many, receivedAt)
-      await expect.poll(() => heard.flatMap(({ streams }) => streams).length).toBe(33)
+      await expect.poll(() => heard.flatMap(({ streams }) => streams).length, { timeout: 30_000 }).toBe(33)
       expect(heard.slice(0, 2)).toEqual([
         { clinic: name, position: 2, streams: ['case:0001', 'case:0002'] },
         { clinic: name, position: 2, streams: ['register:contact'] },
