@@ -194,7 +194,7 @@ export const caseInEnglish = {
     ceiling: 'Ceiling of the whole animal',
   },
   blood: {
-    title: 'Blood',
+    title: 'Blood: {operation}',
     volume: 'Blood volume',
     loss: 'Lost so far',
     unknown: 'not known',
@@ -263,7 +263,7 @@ export const caseInEnglish = {
     old: 'Was',
     new: 'Is now',
     noChange: 'Nothing is different yet.',
-    backToForm: 'Change something else',
+    notReadable: 'Old and new stand here as soon as every answer can be read.',
     leave: 'Back to the case; what was typed stays here',
     bothEmpty: 'Nothing is answered yet, neither for the LEFT nor for the RIGHT ear.',
     draftFound: 'Here is what was typed on {when} and not kept yet.',

@@ -9,6 +9,7 @@ import type { BodyOf, Line } from '#core/journal/fold.ts'
 import { fromStored } from '#core/journal/stored.ts'
 import { fill } from '#core/outcome/finding.ts'
 import type { OperationOnFile } from '#core/owed/operations.ts'
+import { saySubject } from '#core/reading/names-of.ts'
 import { totalLoss } from '#core/theatre/blood-loss.ts'
 import { firedMarks } from '#core/theatre/blood-marks.ts'
 import { bloodVolume } from '#core/theatre/blood-volume.ts'
@@ -17,7 +18,7 @@ import { sayAmount } from '#core/why/why.ts'
 import { whyBloodVolume, whyLoss, whyLossMarks } from '#core/why/why-blood.ts'
 import { Caution } from '../../design/caution.tsx'
 import { Why } from '../../design/why.tsx'
-import { useCaseView } from './case-view.ts'
+import { library, useCaseView } from './case-view.ts'
 import styles from './panels.module.css'
 
 const words = caseInEnglish.blood
@@ -32,10 +33,11 @@ export function Blood({ operation }: { readonly operation: OperationOnFile }) {
     .filter(({ header: { subject } }) => subject.kind === 'operation' && subject.operation === operation.id)
   const weighed = theCase.live('weight').findLast((line) => line.at <= operation.moment.at)
   const species = theCase.latest('identity')?.body.species
+  const about = saySubject({ kind: 'operation', animal: '', operation: operation.id }, file, library)
   const title = `blood-${operation.id}`
   return (
     <section className={styles.panel} aria-labelledby={title}>
-      <h3 id={title}>{words.title}</h3>
+      <h3 id={title}>{fill(words.title, { operation: about })}</h3>
       {species && weighed ? (
         <Figures species={species} weighed={weighed} losses={losses} />
       ) : (

@@ -17,6 +17,7 @@ import { CaseLine } from '../case-line.tsx'
 import { library, useCaseView } from '../case-view.ts'
 import { EntryContent, kindName } from '../entry.tsx'
 import { MayNotCorrect, mayCorrect } from '../may-correct.tsx'
+import { useFaultFocus } from '../use-fault-focus.ts'
 import { WithCase } from '../with-case.tsx'
 import { Differences } from '../write/compare.tsx'
 import styles from './conflict.module.css'
@@ -115,11 +116,13 @@ function Choose(props: {
     chosen: null,
     reason: '',
   }))
-  const [tried, setTried] = useState(false)
+  const [tries, setTries] = useState(0)
+  const tried = tries > 0
+  const form = useFaultFocus(tries)
   const reason = draft.reason.trim()
   const keep = async (event: FormEvent) => {
     event.preventDefault()
-    setTried(true)
+    setTries(tries + 1)
     const chosen = sides.find(({ header }) => header.id === draft.chosen)
     if (!chosen || reason === '') return
     const { kind, stream, subject, happenedAt, attachments } = chosen.header
@@ -139,7 +142,7 @@ function Choose(props: {
   }
   if (!ready) return null
   return (
-    <form className={styles.form} onSubmit={(event) => void keep(event)} noValidate>
+    <form ref={form} className={styles.form} onSubmit={(event) => void keep(event)} noValidate>
       <fieldset className={styles.sides} aria-invalid={tried && draft.chosen === null ? true : undefined}>
         <legend className="said">{words.choose}</legend>
         {sides.map((side, index) => (

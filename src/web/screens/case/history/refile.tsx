@@ -27,6 +27,7 @@ import { CaseLine } from '../case-line.tsx'
 import { library, useCaseView } from '../case-view.ts'
 import { EntryContent, kindName } from '../entry.tsx'
 import { MayNotCorrect, mayCorrect } from '../may-correct.tsx'
+import { useFaultFocus } from '../use-fault-focus.ts'
 import { WithCase } from '../with-case.tsx'
 import { WithLine } from '../with-line.tsx'
 import styles from './history.module.css'
@@ -60,12 +61,14 @@ function Refile({ line }: { readonly line: Line }) {
     subject: null,
     reason: '',
   }))
-  const [tried, setTried] = useState(false)
+  const [tries, setTries] = useState(0)
+  const tried = tries > 0
+  const form = useFaultFocus(tries)
   const put = (part: Partial<Typed>) => change({ ...draft, ...part })
   const reason = draft.reason.trim()
   const keep = async (event: FormEvent) => {
     event.preventDefault()
-    setTried(true)
+    setTries(tries + 1)
     const { stream, subject } = draft
     if (stream === null || subject === null || reason === '') return
     // Who files it, when and where is taken from an entry made now.
@@ -90,7 +93,7 @@ function Refile({ line }: { readonly line: Line }) {
         <EntryContent line={line} />
       </div>
       {mayCorrect(line, me.role) && line.known && !line.erased ? (
-        <form className={styles.form} onSubmit={(event) => void keep(event)} noValidate>
+        <form ref={form} className={styles.form} onSubmit={(event) => void keep(event)} noValidate>
           <ChooseCase
             find={draft.find}
             stream={draft.stream}

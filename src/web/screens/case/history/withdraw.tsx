@@ -14,6 +14,7 @@ import { CaseLine } from '../case-line.tsx'
 import { useCaseView } from '../case-view.ts'
 import { EntryContent, kindName } from '../entry.tsx'
 import { MayNotCorrect, mayCorrect } from '../may-correct.tsx'
+import { useFaultFocus } from '../use-fault-focus.ts'
 import { WithCase } from '../with-case.tsx'
 import { WithLine } from '../with-line.tsx'
 import styles from './history.module.css'
@@ -40,11 +41,13 @@ function Withdraw({ line }: { readonly line: Line }) {
     because: null,
     reason: '',
   }))
-  const [tried, setTried] = useState(false)
+  const [tries, setTries] = useState(0)
+  const tried = tries > 0
+  const form = useFaultFocus(tries)
   const reason = draft.reason.trim()
   const keep = async (event: FormEvent) => {
     event.preventDefault()
-    setTried(true)
+    setTries(tries + 1)
     if (draft.because === null || reason === '') return
     const body = { because: draft.because }
     await writeEntry(pen, { kind: 'withdrawal', stream, subject, body, withdraws: line.header.id, reason })
@@ -66,7 +69,7 @@ function Withdraw({ line }: { readonly line: Line }) {
         <EntryContent line={line} />
       </div>
       {mayCorrect(line, me.role) ? (
-        <form className={styles.form} onSubmit={(event) => void keep(event)} noValidate>
+        <form ref={form} className={styles.form} onSubmit={(event) => void keep(event)} noValidate>
           <Choices
             legend={words.because}
             value={draft.because}

@@ -7,7 +7,7 @@ import { animalIn } from '#core/chapters/subjects-for.ts'
 import type { Draft } from '#core/forms/draft.ts'
 import { emptyDraft } from '#core/forms/empty-draft.ts'
 import { readDraft } from '#core/forms/read-draft.ts'
-import type { FieldRefusal, Place } from '#core/forms/refusal.ts'
+import type { FieldRefusal } from '#core/forms/refusal.ts'
 import { isUntouched } from '#core/forms/relevant.ts'
 import type { KindName } from '#core/journal/fold.ts'
 import { fill } from '#core/outcome/finding.ts'
@@ -23,6 +23,7 @@ import { useWho } from '../../../session/use-who.ts'
 import { casePageHref, keptHref } from '../case-hrefs.ts'
 import { useCaseView } from '../case-view.ts'
 import { formChoices } from './form-choices.ts'
+import { placeOf } from './use-writing.ts'
 import { readWhen, type When, WhenPart } from './when-part.tsx'
 import styles from './write.module.css'
 import { WriteLead } from './write-lead.tsx'
@@ -39,8 +40,8 @@ export function WritingBothEars({ kind }: { readonly kind: KindName }) {
   const { me, pen } = useWho()
   const [, navigate] = useLocation()
   const form = formFor(kind)
-  const { zone, decimalMark, currency } = file.clinic
-  const place: Place = { zone, decimalMark, currency }
+  const place = placeOf(file)
+  const { zone } = place
   const { draft, change, clear, ready } = useDraft<Typed>(`${file.stream} ${kind} both`, me.id, () => ({
     bodies: { LEFT: emptyDraft(form), RIGHT: emptyDraft(form) },
     when: { how: 'now', text: '' },

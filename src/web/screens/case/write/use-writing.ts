@@ -1,0 +1,161 @@
+import { useMemo, useState } from 'react'
+import { useLocation } from 'wouter'
+import { caseInEnglish } from '#content/wording/app-case.ts'
+import { isSameSubject, subjectsFor } from '#core/chapters/subjects-for.ts'
+import type { Draft } from '#core/forms/draft.ts'
+import { draftOf } from '#core/forms/draft-of.ts'
+import { emptyDraft } from '#core/forms/empty-draft.ts'
+import { readDraft } from '#core/forms/read-draft.ts'
+import type { FieldRefusal, Place } from '#core/forms/refusal.ts'
+import type { CaseFile } from '#core/journal/clinic.ts'
+import type { Subject } from '#core/journal/entry.ts'
+import type { BodyOf, KindName, Line } from '#core/journal/fold.ts'
+import { formFor } from '../../../forms/forms.ts'
+import { newId } from '../../../journal/device.ts'
+import { useDraft } from '../../../journal/drafts.ts'
+import type { Attachment } from '../../../journal/take-in.ts'
+import { writeEntry } from '../../../journal/write-entry.ts'
+import { useWho } from '../../../session/use-who.ts'
+import { keptHref } from '../case-hrefs.ts'
+import { useCaseView } from '../case-view.ts'
+import { changesOf, type Now } from './changes-of.ts'
+import { readWhen, type When } from './when-part.tsx'
+
+const words = caseInEnglish.write
+
+/** All that is being typed for one entry; kept on this device at every change. */
+type Typed = {
+  readonly body: Draft
+  readonly subject: Subject | null
+  readonly when: When
+  readonly reason: string
+  readonly files: readonly Attachment[]
+  /** The id of the operation that a booking would open. */
+  readonly operation: string
+}
+
+/** What stands in the way of keeping it, beside the fields of the form itself. */
+type Wrong = Readonly<Record<'subject' | 'when' | 'reason' | 'files' | 'same', string | null>>
+const nothingWrong: Wrong = { subject: null, when: null, reason: null, files: null, same: null }
+
+/** Kinds that are a picture or a paper. */
+const isFile: ReadonlySet<KindName> = new Set<KindName>(['photograph', 'paper'])
+
+/** How this clinic writes numbers, money and time. */
+export function placeOf({ clinic: { zone, decimalMark, currency } }: CaseFile): Place {
+  return { zone, decimalMark, currency }
+}
+
+function beginWith(kind: KindName, amended: Line | null, place: Place): Typed {
+  const form = formFor(kind)
+  const operation = `operation-${newId()}`
+  if (!amended) {
+    const when = { how: 'now', text: '' } as const
+    return { body: emptyDraft(form), subject: null, when, reason: '', files: [], operation }
+  }
+  const { subject, attachments } = amended.header
+  const body = draftOf(form, amended.body as unknown as BodyOf<KindName>, place)
+  return { body, subject, when: { how: 'kept', text: '' }, reason: '', files: attachments, operation }
+}
+
+/**
+ * The writing of one entry: what was typed so far, what of it can be read, what stands in its way, and keeping it. An
+ * entry that corrects or settles others takes their place, with a reason.
+ */
+export function useWriting(kind: KindName, amended: Line | null, query: URLSearchParams) {
+  const view = useCaseView()
+  const { file, id } = view
+  const { me, pen } = useWho()
+  const [, navigate] = useLocation()
+  const settles = query.get('settle')?.split(',') ?? []
+  const replaces = settles.length > 0 ? settles : amended ? [amended.header.id] : []
+  const corrects = settles.length === 0 ? amended : null
+  const place = placeOf(file)
+  const key = `${file.stream} ${kind} ${query}`
+  const { draft, change, clear, ready, found } = useDraft<Typed>(key, me.id, () => beginWith(kind, amended, place))
+  const [refusals, setRefusals] = useState<readonly FieldRefusal[]>([])
+  const [keeping, setKeeping] = useState(false)
+  const [tries, setTries] = useState(0)
+
+  const subjects = useMemo(() => subjectsFor(kind, file, draft.operation), [kind, file, draft.operation])
+  const subject = draft.subject ?? namedBy(query, subjects)
+  const before = amended?.header.happenedAt ?? null
+  const when = readWhen(draft.when, { before, zone: place.zone, now: new Date().toISOString() })
+  const read = readDraft(formFor(kind), draft.body, place)
+  const now: Now | null =
+    read.kind === 'answer' && subject !== null && !('error' in when)
+      ? { body: read.answer, subject, moment: when.moment, files: draft.files }
+      : null
+
+  const judge = (): Wrong => ({
+    subject: subject ? null : words.subjectMissing,
+    when: 'error' in when ? when.error : null,
+    reason: replaces.length > 0 && draft.reason.trim() === '' ? words.reasonMissing : null,
+    same: corrects && now && changesOf(corrects, now, view).length === 0 ? words.noChange : null,
+    files: isFile.has(kind) && draft.files.length === 0 ? words.pictureMissing : null,
+  })
+
+  const keep = async () => {
+    const faults = judge()
+    setRefusals(read.kind === 'refusal' ? [...read.refusal] : [])
+    if (!now || Object.values(faults).some((fault) => fault !== null)) {
+      setTries(tries + 1)
+      return
+    }
+    setKeeping(true)
+    const reason = draft.reason.trim()
+    const entry = await writeEntry(pen, {
+      kind,
+      stream: amended?.header.stream ?? file.stream,
+      subject: now.subject,
+      body: now.body,
+      happenedAt: now.moment,
+      supersedes: replaces,
+      reason: reason === '' ? null : reason,
+      attachments: [...draft.files],
+    })
+    await clear()
+    navigate(keptHref(id, entry.id))
+  }
+
+  return {
+    draft,
+    put: (part: Partial<Typed>) => change({ ...draft, ...part }),
+    startAnew: async () => {
+      await clear()
+      change(beginWith(kind, amended, place))
+    },
+    ready,
+    found,
+    place,
+    subjects,
+    subject,
+    before,
+    now,
+    refusals,
+    /** Said after the first try, and no longer than it is wrong. */
+    wrong: tries > 0 ? judge() : nothingWrong,
+    keep,
+    keeping,
+    /** Tries to keep it that failed. */
+    tries,
+    /** The one entry that is corrected, when one is. */
+    corrects,
+    settling: settles.length > 0,
+    needsReason: replaces.length > 0,
+  }
+}
+
+/** What the link itself named: its ear, its operation, the animal or the household; or the only possibility. */
+function namedBy(query: URLSearchParams, subjects: readonly Subject[]): Subject | null {
+  const side = query.get('side')
+  const operation = query.get('operation')
+  const about = query.get('about')
+  const found = subjects.find(
+    (subject) =>
+      (subject.kind === 'ear' && subject.side === side) ||
+      (subject.kind === 'operation' && subject.operation === operation) ||
+      (subject.kind === about && subjects.filter((one) => isSameSubject(one, subject)).length === 1),
+  )
+  return found ?? (subjects.length === 1 ? (subjects[0] ?? null) : null)
+}
