@@ -8,5 +8,5 @@ export const theatreStamp = {
   writtenBy: ['nurse', 'surgeon'],
   amendable: true,
   sections: [{ id: 'stamp', fields: ['checkpoint', 'answer', 'detail', 'text'] }],
-  fields: { checkpoint: { register: 'checkpoint' } },
+  fields: { checkpoint: { register: 'checkpoint', empties: 'detail' } },
 } as const satisfies FormArrangement

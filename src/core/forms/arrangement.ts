@@ -52,6 +52,8 @@ export type FieldArrangement = {
   readonly otherwise?: string
   /** The unit, when the answer of another field of the same group settles it. */
   readonly unitBy?: { readonly field: string; readonly units: Readonly<Record<string, Unit>> }
+  /** Details of the same group that belong to this answer: another answer empties them. */
+  readonly empties?: string
   /** Often the present moment: it can be filled in with one tap. */
   readonly now?: true
   /** The order of the fields of a group or of the groups of a list, when it is not that of the schema. */

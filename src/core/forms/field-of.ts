@@ -20,8 +20,8 @@ export function fieldOf(name: string, at: string, schema: z.ZodType, arranged: A
   const inner = nullable ? (schema.unwrap() as z.ZodType) : schema
   const control = controlOf(at, inner, arrangement, arranged)
   const blank = arrangement.blank ?? (nullable || mayStayEmpty(control) ? 'optional' : 'required')
-  const { shownWhen, otherwise, now = false } = arrangement
-  return { name, at, blank, nullable, now, control, shownWhen, otherwise }
+  const { shownWhen, otherwise, now = false, empties = null } = arrangement
+  return { name, at, blank, nullable, now, empties, control, shownWhen, otherwise }
 }
 
 /** The fields of a group, in the arranged order. */

@@ -52,6 +52,8 @@ export type Field = {
   readonly shownWhen: FieldArrangement['shownWhen']
   readonly otherwise: string | undefined
   readonly nullable: boolean
+  /** The details of the same group that another answer empties. */
+  readonly empties: string | null
   /** Often the present moment. */
   readonly now: boolean
   readonly control: Control

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { forms } from '#content/forms/index.ts'
 import type { KindName } from '#core/journal/fold.ts'
-import { draftAt, withDraftAt } from './draft.ts'
+import { draftAt, withAnswer, withDraftAt } from './draft.ts'
 import { emptyDraft } from './empty-draft.ts'
 import { formOf } from './form.ts'
 import { otis3SoFar } from './otis-3-so-far.ts'
@@ -69,6 +69,25 @@ describe('OTIS-3 while it is filled in', () => {
       notAssessed: ['erosion'],
     })
     expect(otis3SoFar({ erythema: '', swelling: '', erosion: '', exudate: '' })).toBeNull()
+  })
+})
+
+describe('an answer with details of its own', () => {
+  const stamp = { checkpoint: 'k3-facial-nerve', answer: 'done', detail: { nerve: 'seen' }, text: '' }
+
+  it('takes them away when it changes, so that no detail stands at a point it does not belong to', () => {
+    const field = formFor('theatre-stamp').fields.find(({ name }) => name === 'checkpoint')
+    expect(field?.empties).toBe('detail')
+    expect(withAnswer(stamp, 'checkpoint', 'k4-horizontal-canal', 'detail')).toEqual({
+      ...stamp,
+      checkpoint: 'k4-horizontal-canal',
+      detail: {},
+    })
+  })
+
+  it('keeps them when it is given again, and when another field changes', () => {
+    expect(withAnswer(stamp, 'checkpoint', 'k3-facial-nerve', 'detail')).toEqual(stamp)
+    expect(withAnswer(stamp, 'text', 'Seen at once.', null)).toEqual({ ...stamp, text: 'Seen at once.' })
   })
 })
 

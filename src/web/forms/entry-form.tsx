@@ -2,7 +2,7 @@ import { type ReactNode, useId } from 'react'
 import { formsInEnglish } from '#content/wording/app-form-words.ts'
 import { kindsInEnglish } from '#content/wording/app-kinds.ts'
 import { type Side, sides } from '#core/animal/species.ts'
-import { type Draft, draftAt, withDraftAt } from '#core/forms/draft.ts'
+import { type Draft, draftAt, withAnswer } from '#core/forms/draft.ts'
 import type { Field } from '#core/forms/field.ts'
 import type { Section } from '#core/forms/form.ts'
 import { stillRefused } from '#core/forms/read-draft.ts'
@@ -41,7 +41,7 @@ export function EntryForm(props: EntryFormProps) {
   const { kind, draft, onDraft, place, choices, now = null, children } = props
   const prefix = useId()
   const words = wordsFor(kind)
-  const set = (path: string, part: Draft) => onDraft(withDraftAt(draft, path, part))
+  const set: FormScope['set'] = (path, part, empties = null) => onDraft(withAnswer(draft, path, part, empties))
   const form = formFor(kind)
   const refusals = stillRefused(props.refusals, form, draft, place)
   const scope: FormScope = { words, prefix, draft, refusals, place, choices, now, set }

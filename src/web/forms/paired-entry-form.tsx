@@ -2,7 +2,7 @@ import { type ReactNode, useId } from 'react'
 import { formsInEnglish } from '#content/wording/app-form-words.ts'
 import { kindsInEnglish } from '#content/wording/app-kinds.ts'
 import { type Side, sides } from '#core/animal/species.ts'
-import { type Draft, draftAt, withDraftAt } from '#core/forms/draft.ts'
+import { type Draft, draftAt, withAnswer } from '#core/forms/draft.ts'
 import type { Form, Section } from '#core/forms/form.ts'
 import { stillRefused } from '#core/forms/read-draft.ts'
 import type { FieldRefusal, Place } from '#core/forms/refusal.ts'
@@ -44,7 +44,7 @@ export function PairedEntryForm(props: {
     place,
     choices,
     now,
-    set: (path, part) => onDrafts({ ...drafts, [side]: withDraftAt(drafts[side], path, part) }),
+    set: (path, part, empties = null) => onDrafts({ ...drafts, [side]: withAnswer(drafts[side], path, part, empties) }),
   })
   const scopes = sides.map((side) => ({ side, scope: scopeOf(side) }))
   return (

@@ -29,7 +29,8 @@ export type FormScope = {
   readonly choices: FormChoices
   /** The moment now, as text a person would type; without it there is no button "Now". */
   readonly now: (() => string) | null
-  set(path: string, part: Draft): void
+  /** `empties` names the details of the same group that belonged to the answer before. */
+  set(path: string, part: Draft, empties?: string | null): void
 }
 
 export const ScopeContext = createContext<FormScope | null>(null)

@@ -132,7 +132,7 @@ export function SelectPart(part: Part & { readonly options: readonly Choosable[]
   const stray = text !== '' && !options.some(({ id }) => id === text)
   const choose = (value: string) => {
     if (value === otherValue) onOther?.()
-    else set(path, value === noneValue ? null : value)
+    else set(path, value === noneValue ? null : value, field.empties)
   }
   return (
     <LabelledFrame field={field} told={told}>
