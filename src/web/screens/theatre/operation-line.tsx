@@ -63,6 +63,8 @@ function clockOn(at: string, zone: string, day: string): string {
 /** Kinds that are written about the operation rather than the animal. */
 const ofOperation: ReadonlySet<string> = new Set(['booking', 'planned-line', 'second-check'])
 
+const levels = ['block', 'confirm', 'note'] as const
+
 function Missing({ line, name }: { readonly line: ListedOperation; readonly name: string }) {
   const { missing, sides, stream, operation, state } = line
   if (state === 'done') return <div />
@@ -79,18 +81,26 @@ function Missing({ line, name }: { readonly line: ListedOperation; readonly name
   return (
     <div className={styles.missing}>
       <h4 className={styles.small}>{words.stillMissing}</h4>
-      <ul className="bare">
-        {missing.map((one) => (
-          <li key={`${one.code} ${JSON.stringify(one.about)}`} className={styles.item} data-level={one.level}>
-            <Link href={hrefOf(one.settledBy)} className={styles.settle} title={fill(words.settle, { name })}>
-              {fill(words.missing[one.code], one.about)}
-            </Link>
-            <span className={styles.level}>{words.levels[one.level]}</span>
-            {one.code === 'side-disagreement' && sides.map((said) => <p key={said}>{said}</p>)}
-            {one.why !== '' && <Why why={one.why} sources={one.sources} />}
-          </li>
-        ))}
-      </ul>
+      {levels.map((level) => {
+        const some = missing.filter((one) => one.level === level)
+        if (some.length === 0) return null
+        return (
+          <div key={level} className={styles.group} data-level={level}>
+            <p className={styles.level}>{words.levels[level]}</p>
+            <ul className="bare">
+              {some.map((one) => (
+                <li key={`${one.code} ${JSON.stringify(one.about)}`} className={styles.item}>
+                  <Link href={hrefOf(one.settledBy)} className={styles.settle} title={fill(words.settle, { name })}>
+                    {fill(words.missing[one.code], one.about)}
+                  </Link>
+                  {one.code === 'side-disagreement' && sides.map((said) => <p key={said}>{said}</p>)}
+                  {one.why !== '' && <Why why={one.why} sources={one.sources} />}
+                </li>
+              ))}
+            </ul>
+          </div>
+        )
+      })}
     </div>
   )
 }
