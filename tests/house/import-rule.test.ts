@@ -126,7 +126,7 @@ describe('the import rule', () => {
 
   it('reads every TypeScript file of the real tree and finds nothing', () => {
     const files = readdirSync(join(house, 'src'), { recursive: true, encoding: 'utf8' }).filter((path) =>
-      path.endsWith('.ts'),
+      /\.tsx?$/.test(path),
     ).length
     const { status, said } = runScript('check-imports.mjs', [])
     expect(files).toBeGreaterThan(300)
