@@ -43,7 +43,7 @@ ${styles}
 </head>
 <body>
 <div class="connect">
-<header><p>${words.product}</p><a href="/">${words.toTheApp}</a></header>
+<header><p class="product">${words.product}</p><a href="/">${words.toTheApp}</a></header>
 <main>
 <h1>${words.title}</h1>
 ${modeOf(page)}
