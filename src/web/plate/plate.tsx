@@ -1,4 +1,4 @@
-import { lazy, type ReactNode, Suspense, useId, useMemo, useRef, useState } from 'react'
+import { type ReactNode, Suspense, useId, useMemo, useRef, useState } from 'react'
 import { plateFacts } from '#content/plate/plate-facts.ts'
 import { plateOnScreen as words } from '#content/wording/app-plate.ts'
 import { plateInEnglish } from '#content/wording/plate.ts'
@@ -10,6 +10,7 @@ import { type Layer, type PlateParameters, plateVersion, type View, views } from
 import type { StructureId } from '#core/plate/scene.ts'
 import { sheetOf } from '#core/plate/sheet.ts'
 import type { Theme } from '#core/plate/theme.ts'
+import { lazyPart } from '../ahead.ts'
 import { DrawingSurface } from './drawing-surface.tsx'
 import { DrawingTools, type Tool } from './drawing-tools.tsx'
 import { InWords } from './in-words.tsx'
@@ -20,7 +21,7 @@ import { TouchLayer } from './touch-layer.tsx'
 import { useTheme } from './use-theme.ts'
 import { useWidth } from './use-width.ts'
 
-const PartPanel = lazy(() => import('./part-panel.tsx'))
+const PartPanel = lazyPart(() => import('./part-panel.tsx'))
 
 /** What was drawn on each view and is not kept yet. */
 export type Hands = Readonly<Partial<Record<View, Hand>>>

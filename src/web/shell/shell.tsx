@@ -1,8 +1,11 @@
-import { useState } from 'react'
+import { useEffect, useState } from 'react'
 import { Link, useLocation } from 'wouter'
 import { shellInEnglish as words } from '#content/wording/app-shell.ts'
 import { fill } from '#core/outcome/finding.ts'
+import { loadAhead } from '../ahead.ts'
 import { Mark } from '../design/mark.tsx'
+import { connection } from '../journal/live.ts'
+import { useSignal } from '../journal/signal.ts'
 import { Routes } from '../routes.tsx'
 import { People } from '../session/people.tsx'
 import { useWho } from '../session/use-who.ts'
@@ -20,12 +23,21 @@ const pages = [
   ['/settings', words.pages.settings],
 ] as const
 
+/** The first page comes first; the rest of the app is loaded when it stands. */
+const restAfterStart = 1_000
+
 /** The frame around every page: where to go, who acts, whether the server hears us. */
 export function Shell() {
   const { me, clinic, invented } = useWho()
   const [menu, setMenu] = useState(false)
   const [people, setPeople] = useState(false)
   const [location] = useLocation()
+  const line = useSignal(connection)
+  useEffect(() => {
+    if (line !== 'live') return
+    const timer = setTimeout(() => void loadAhead(), restAfterStart)
+    return () => clearTimeout(timer)
+  }, [line])
   return (
     <div className={styles.shell}>
       <a href="#page" className={styles.skip}>

@@ -84,12 +84,9 @@ function PlanTable({ doses, planned }: { readonly doses: DoseResult; readonly pl
 }
 
 function PlanRows({ line, entry }: { readonly line: DoseLine; readonly entry: Planned }) {
-  const { file } = useCaseView()
   const drug = drugById(formulary, line.drug)?.name ?? line.drug
   const uses: Readonly<Record<string, string>> = doseSheetWords.uses
-  const { subject, id } = entry.header
-  const operation = subject.kind === 'operation' ? subject.operation : ''
-  const asked = linesOfOperation(file.theCase, operation).lines.find((one) => one.id === line.id) ?? null
+  const { id } = entry.header
   const serious = line.findings.filter(({ level }) => level !== 'note')
   return (
     <>
@@ -103,13 +100,7 @@ function PlanRows({ line, entry }: { readonly line: DoseLine; readonly entry: Pl
         <td>
           {words.verdicts[line.verdict]}
           <span data-screen-only>
-            <Why
-              about={drug}
-              make={() => whyDose(line, { asked, drugName: drug, weightLine: weightBefore(file.theCase, operation) })}
-              nameOf={(person) => (file.people.has(person) ? personNamed(file, person) : person)}
-              hrefOf={(one) => `#entry-${one}`}
-              findings={<FindingList findings={line.findings} />}
-            />
+            <WhyLine line={line} entry={entry} />
           </span>
         </td>
       </tr>
@@ -122,6 +113,44 @@ function PlanRows({ line, entry }: { readonly line: DoseLine; readonly entry: Pl
       )}
     </>
   )
+}
+
+/** Why one line of a plan is what it is, or why it is refused. */
+function WhyLine({ line, entry }: { readonly line: DoseLine; readonly entry: Planned }) {
+  const { file } = useCaseView()
+  const drug = drugById(formulary, line.drug)?.name ?? line.drug
+  const operation = operationOf(entry)
+  const asked = linesOfOperation(file.theCase, operation).lines.find((one) => one.id === line.id) ?? null
+  return (
+    <Why
+      about={drug}
+      make={() => whyDose(line, { asked, drugName: drug, weightLine: weightBefore(file.theCase, operation) })}
+      nameOf={(person) => (file.people.has(person) ? personNamed(file, person) : person)}
+      hrefOf={(one) => `#entry-${one}`}
+      findings={<FindingList findings={line.findings} />}
+    />
+  )
+}
+
+/** One planned line by itself, as the check sees it now, for its own entry. */
+export function JudgedLine({ entry }: { readonly entry: Planned }) {
+  const { file } = useCaseView()
+  const line = dosesOf(file, operationOf(entry))?.lines.find(({ id }) => id === entry.body.line)
+  if (!line) return null
+  return (
+    <div className="stack">
+      <p className={styles.figure}>
+        <span>{fill(words.now, { draw: sayDraw(line), verdict: words.verdicts[line.verdict] })}</span>
+        <WhyLine line={line} entry={entry} />
+      </p>
+      <FindingList findings={line.findings} />
+      <Caution />
+    </div>
+  )
+}
+
+function operationOf({ header: { subject } }: Planned): string {
+  return subject.kind === 'operation' ? subject.operation : ''
 }
 
 /** The entry of the weight the lines were worked out with. */

@@ -15,8 +15,20 @@ function knowledgeOf({ house }: CaseFile): DosingKnowledge {
   return { drugs: formulary, rules: dosingRules, plans: plansOf(house), policies: policiesOf(house) }
 }
 
+const judged = new WeakMap<CaseFile, Map<string, DoseResult | null>>()
+
 /** The planned lines of one operation, worked out again at the moment they were planned; null without an animal. */
 export function dosesOf(file: CaseFile, operation: string): DoseResult | null {
+  const known = judged.get(file) ?? new Map<string, DoseResult | null>()
+  judged.set(file, known)
+  const before = known.get(operation)
+  if (before !== undefined) return before
+  const made = workOut(file, operation)
+  known.set(operation, made)
+  return made
+}
+
+function workOut(file: CaseFile, operation: string): DoseResult | null {
   const { at, lines } = linesOfOperation(file.theCase, operation)
   if (at === undefined) return null
   const animal = dosedAnimalOf(file.theCase, at, dosingRules)

@@ -29,7 +29,7 @@ export function EntryBody({ rows }: { readonly rows: readonly SaidRow[] }) {
 
 function Row({ row }: { readonly row: SaidRow }) {
   return (
-    <div className={styles.row}>
+    <div className={styles.row} data-wide={row.said.kind === 'rows' || row.said.kind === 'list'}>
       <dt>{row.label}</dt>
       <dd>
         <SaidValue said={row.said} />

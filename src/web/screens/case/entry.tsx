@@ -15,8 +15,8 @@ import { conflictHref, historyHref, refileHref, withdrawHref, writeHref } from '
 import { useCaseView } from './case-view.ts'
 import styles from './entry.module.css'
 import { EntryBody } from './entry-body.tsx'
+import { EntryFigures } from './entry-figures.tsx'
 import { formNamed } from './entry-words.ts'
-import { GivenDrug } from './given-drug.tsx'
 
 /** One entry: when, what, of which ear, in one line; all of it and what can be done with it when opened. */
 export function EntryLine({ line }: { readonly line: Line }) {
@@ -90,7 +90,7 @@ export function EntryContent({ line }: { readonly line: Line }) {
   return (
     <>
       <EntryBody rows={rows(line)} />
-      {line.header.kind === 'drug-given' && <GivenDrug line={line} />}
+      <EntryFigures line={line} />
       <Attachments line={line} />
     </>
   )

@@ -63,7 +63,7 @@ export function FindingsPair() {
           <tr>
             <th scope="row">{words.total}</th>
             {sides.map((side) => (
-              <td key={side}>{ears[side] ? <Total line={ears[side]} side={side} /> : words.notExamined}</td>
+              <td key={side}>{ears[side] ? <Otis3Total line={ears[side]} side={side} /> : words.notExamined}</td>
             ))}
           </tr>
         </tbody>
@@ -88,7 +88,8 @@ function Answer({ row, examined }: { readonly row: SaidRow | undefined; readonly
   return <span className={open ? styles.open : undefined}>{plainSaid(row.said, () => '')}</span>
 }
 
-function Total({ line, side }: { readonly line: Findings; readonly side: Side }) {
+/** The OTIS-3 total of one look, or that it is not known, with its "why?". */
+export function Otis3Total({ line, side }: { readonly line: Findings; readonly side: Side }) {
   const { file } = useCaseView()
   const species = file.theCase.latest('identity')?.body.species ?? 'dog'
   const total = otis3Total(line.body.otis3)

@@ -1,17 +1,18 @@
-import { lazy, Suspense, useState } from 'react'
+import { Suspense, useState } from 'react'
 import { Link, useLocation } from 'wouter'
 import { caseInEnglish } from '#content/wording/app-case.ts'
 import { shellInEnglish } from '#content/wording/app-shell.ts'
 import { type Side, sides } from '#core/animal/species.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { drawingsOf } from '#core/plate/drawings-of.ts'
+import { lazyPart } from '../../ahead.ts'
 import { SideWord } from '../../design/side-word.tsx'
 import { entryHref, plateHref } from './case-hrefs.ts'
 import { useCaseView } from './case-view.ts'
 import styles from './panels.module.css'
 
 const words = caseInEnglish.plates
-const EarPlate = lazy(async () => ({ default: (await import('../../plate/ear-plate.tsx')).EarPlate }))
+const EarPlate = lazyPart(async () => ({ default: (await import('../../plate/ear-plate.tsx')).EarPlate }))
 
 /** The plate of each ear with what is on record; open for an ear that is to be operated. */
 export function Plates() {

@@ -1,6 +1,7 @@
-import { type ComponentType, lazy } from 'react'
+import type { ComponentType } from 'react'
+import { lazyPart } from '../../ahead.ts'
 
-const NewReferralScreen = lazy(async () => ({ default: (await import('./screen.tsx')).NewReferralScreen }))
+const NewReferralScreen = lazyPart(async () => ({ default: (await import('./screen.tsx')).NewReferralScreen }))
 
 export const newReferralRoutes: readonly (readonly [path: string, screen: ComponentType])[] = [
   ['/new', NewReferralScreen],

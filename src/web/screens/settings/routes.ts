@@ -1,20 +1,21 @@
-import { type ComponentType, lazy } from 'react'
+import type { ComponentType } from 'react'
+import { lazyPart } from '../../ahead.ts'
 
-const backup = lazy(async () => ({ default: (await import('./backup.tsx')).BackupScreen }))
-const clinic = lazy(async () => ({ default: (await import('./clinic.tsx')).ClinicScreen }))
-const closedDays = lazy(async () => ({ default: (await import('./closed-days.tsx')).ClosedDaysScreen }))
-const devices = lazy(async () => ({ default: (await import('./devices.tsx')).DevicesScreen }))
-const doses = lazy(async () => ({ default: (await import('./dose-policies.tsx')).DosePoliciesScreen }))
-const home = lazy(async () => ({ default: (await import('./home.tsx')).SettingsScreen }))
-const me = lazy(async () => ({ default: (await import('./me.tsx')).MeScreen }))
-const people = lazy(async () => ({ default: (await import('./people.tsx')).PeopleScreen }))
-const plan = lazy(async () => ({ default: (await import('./plan.tsx')).PlanScreen }))
-const planEditor = lazy(async () => ({ default: (await import('./plan-editor.tsx')).PlanEditorScreen }))
-const plans = lazy(async () => ({ default: (await import('./plans.tsx')).PlansScreen }))
-const policies = lazy(async () => ({ default: (await import('./policies.tsx')).HousePoliciesScreen }))
-const prices = lazy(async () => ({ default: (await import('./prices.tsx')).PricesScreen }))
-const readLog = lazy(async () => ({ default: (await import('./read-log.tsx')).ReadLogScreen }))
-const shelf = lazy(async () => ({ default: (await import('./shelf.tsx')).ShelfScreen }))
+const backup = lazyPart(async () => ({ default: (await import('./backup.tsx')).BackupScreen }))
+const clinic = lazyPart(async () => ({ default: (await import('./clinic.tsx')).ClinicScreen }))
+const closedDays = lazyPart(async () => ({ default: (await import('./closed-days.tsx')).ClosedDaysScreen }))
+const devices = lazyPart(async () => ({ default: (await import('./devices.tsx')).DevicesScreen }))
+const doses = lazyPart(async () => ({ default: (await import('./dose-policies.tsx')).DosePoliciesScreen }))
+const home = lazyPart(async () => ({ default: (await import('./home.tsx')).SettingsScreen }))
+const me = lazyPart(async () => ({ default: (await import('./me.tsx')).MeScreen }))
+const people = lazyPart(async () => ({ default: (await import('./people.tsx')).PeopleScreen }))
+const plan = lazyPart(async () => ({ default: (await import('./plan.tsx')).PlanScreen }))
+const planEditor = lazyPart(async () => ({ default: (await import('./plan-editor.tsx')).PlanEditorScreen }))
+const plans = lazyPart(async () => ({ default: (await import('./plans.tsx')).PlansScreen }))
+const policies = lazyPart(async () => ({ default: (await import('./policies.tsx')).HousePoliciesScreen }))
+const prices = lazyPart(async () => ({ default: (await import('./prices.tsx')).PricesScreen }))
+const readLog = lazyPart(async () => ({ default: (await import('./read-log.tsx')).ReadLogScreen }))
+const shelf = lazyPart(async () => ({ default: (await import('./shelf.tsx')).ShelfScreen }))
 
 /** The pages of the settings, each loaded when it is opened. */
 export const settingsRoutes: readonly (readonly [path: string, screen: ComponentType])[] = [

@@ -1,17 +1,18 @@
-import { type ComponentType, lazy } from 'react'
+import type { ComponentType } from 'react'
+import { lazyPart } from '../../ahead.ts'
 
-const drug = lazy(async () => ({ default: (await import('./drug.tsx')).DrugScreen }))
-const formulary = lazy(async () => ({ default: (await import('./formulary.tsx')).FormularyScreen }))
-const home = lazy(async () => ({ default: (await import('./home.tsx')).SourcesScreen }))
-const policies = lazy(async () => ({ default: (await import('./policies.tsx')).PoliciesScreen }))
-const procedure = lazy(async () => ({ default: (await import('./procedure.tsx')).ProcedureScreen }))
-const procedures = lazy(async () => ({ default: (await import('./procedures.tsx')).ProceduresScreen }))
-const protocol = lazy(async () => ({ default: (await import('./protocol.tsx')).ProtocolScreen }))
-const protocols = lazy(async () => ({ default: (await import('./protocols.tsx')).ProtocolsScreen }))
-const reference = lazy(async () => ({ default: (await import('./reference.tsx')).ReferenceScreen }))
-const references = lazy(async () => ({ default: (await import('./references.tsx')).ReferencesScreen }))
-const studies = lazy(async () => ({ default: (await import('./studies.tsx')).StudiesScreen }))
-const study = lazy(async () => ({ default: (await import('./study.tsx')).StudyScreen }))
+const drug = lazyPart(async () => ({ default: (await import('./drug.tsx')).DrugScreen }))
+const formulary = lazyPart(async () => ({ default: (await import('./formulary.tsx')).FormularyScreen }))
+const home = lazyPart(async () => ({ default: (await import('./home.tsx')).SourcesScreen }))
+const policies = lazyPart(async () => ({ default: (await import('./policies.tsx')).PoliciesScreen }))
+const procedure = lazyPart(async () => ({ default: (await import('./procedure.tsx')).ProcedureScreen }))
+const procedures = lazyPart(async () => ({ default: (await import('./procedures.tsx')).ProceduresScreen }))
+const protocol = lazyPart(async () => ({ default: (await import('./protocol.tsx')).ProtocolScreen }))
+const protocols = lazyPart(async () => ({ default: (await import('./protocols.tsx')).ProtocolsScreen }))
+const reference = lazyPart(async () => ({ default: (await import('./reference.tsx')).ReferenceScreen }))
+const references = lazyPart(async () => ({ default: (await import('./references.tsx')).ReferencesScreen }))
+const studies = lazyPart(async () => ({ default: (await import('./studies.tsx')).StudiesScreen }))
+const study = lazyPart(async () => ({ default: (await import('./study.tsx')).StudyScreen }))
 
 /** The pages of the sources; all of the content they show is loaded with the first of them. */
 export const sourcesRoutes: readonly (readonly [path: string, screen: ComponentType])[] = [

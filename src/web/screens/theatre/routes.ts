@@ -1,6 +1,7 @@
-import { type ComponentType, lazy } from 'react'
+import type { ComponentType } from 'react'
+import { lazyPart } from '../../ahead.ts'
 
-const TheatreListScreen = lazy(async () => ({ default: (await import('./screen.tsx')).TheatreListScreen }))
+const TheatreListScreen = lazyPart(async () => ({ default: (await import('./screen.tsx')).TheatreListScreen }))
 
 export const theatreRoutes: readonly (readonly [path: string, screen: ComponentType])[] = [
   ['/theatre', TheatreListScreen],

@@ -1,5 +1,6 @@
-import { type ComponentType, lazy } from 'react'
+import type { ComponentType } from 'react'
+import { lazyPart } from '../../ahead.ts'
 
-const TrayScreen = lazy(async () => ({ default: (await import('./screen.tsx')).TrayScreen }))
+const TrayScreen = lazyPart(async () => ({ default: (await import('./screen.tsx')).TrayScreen }))
 
 export const trayRoutes: readonly (readonly [path: string, screen: ComponentType])[] = [['/tray', TrayScreen]]
