@@ -1,7 +1,10 @@
 /** What stands in one place of an entry, ready to be read. */
 export type Said =
-  /** `open`: the answer says that nobody looked or asked; it is an answer, and never "normal". */
-  | { readonly kind: 'text'; readonly text: string; readonly open: boolean }
+  /**
+   * `open`: the answer says that nobody looked or asked; it is an answer, and never "normal". `mark`: ticked, like an
+   * artefact, and never left out where the value beside it is told.
+   */
+  | { readonly kind: 'text'; readonly text: string; readonly open: boolean; readonly mark?: true }
   /** Words somebody wrote, paragraph by paragraph. */
   | { readonly kind: 'words'; readonly lines: readonly string[] }
   | { readonly kind: 'blank'; readonly blank: 'not-recorded' | 'none' | 'not-assessed'; readonly text: string }

@@ -84,8 +84,9 @@ function sayValue(field: Field, value: Json, around: Around, reading: Reading): 
     case 'many':
       return text((value as string[]).map((one) => words.option(at, one)).join(', '))
     case 'yes-no':
-    case 'tick':
       return text(value === true ? words.yes : words.no)
+    case 'tick':
+      return value === true ? { ...text(words.yes), mark: true } : text(words.no)
     case 'text':
       // A text may hold a code of an older form or of a questionnaire: it is said in words where there are some.
       return text(words.option(at, String(value)))
@@ -154,7 +155,7 @@ function sayMany({ control, at }: Field, value: Json, { whole }: Around, reading
   }
 }
 
-function text(said: string, open = false): Said {
+function text(said: string, open = false): Extract<Said, { kind: 'text' }> {
   return { kind: 'text', text: said, open }
 }
 
