@@ -1,6 +1,5 @@
 import { type AgreedPlan, fingerprintOf } from '#core/agreement/fingerprint.ts'
 import { canonical, type Json } from '#core/journal/canonical.ts'
-import type { Subject } from '#core/journal/entry.ts'
 import { never } from '#core/outcome/outcome.ts'
 import { type Draft, isKept, isRecord, textIn } from './draft.ts'
 import type { Control, Field } from './field.ts'
@@ -20,6 +19,7 @@ import {
 } from './read-leaf.ts'
 import type { FieldRefusal, FormRefusalCode, Place } from './refusal.ts'
 import { isRelevant, isUnanswered, unasked } from './relevant.ts'
+import { partsOf } from './subject-parts.ts'
 import { unitOf } from './unit-of.ts'
 
 type Members = { [key: string]: Json }
@@ -242,22 +242,6 @@ function readRows(
   return control.rows
     .filter((row) => textIn(rows[row]) !== '')
     .map((row) => ({ [control.item]: row, [control.answer]: textIn(rows[row]) }))
-}
-
-const partsOfSubject: Readonly<Record<Subject['kind'], readonly string[]>> = {
-  clinic: [],
-  household: ['household'],
-  animal: ['animal'],
-  ear: ['animal', 'side'],
-  operation: ['animal', 'operation'],
-}
-
-export const subjectKinds = Object.keys(partsOfSubject) as Subject['kind'][]
-
-/** What must be said besides the kind of a subject. Example: `partsOf('ear')` is `['animal', 'side']`. */
-
-export function partsOf(subjectKind: string): readonly string[] {
-  return (partsOfSubject as Readonly<Record<string, readonly string[]>>)[subjectKind] ?? []
 }
 
 function readSubject(field: Field, draft: Draft | undefined, at: At, reading: Reading): Json | undefined {

@@ -1,7 +1,7 @@
 import { formsInEnglish } from '#content/wording/app-form-words.ts'
 import { sides } from '#core/animal/species.ts'
 import { isRecord, textIn } from '#core/forms/draft.ts'
-import { partsOf, subjectKinds } from '#core/forms/read-field.ts'
+import { partsOf, subjectKinds } from '#core/forms/subject-parts.ts'
 import { optionWord, wordsAt } from '#core/forms/words.ts'
 import { Option } from './choice-parts.tsx'
 import { ChoiceFrame, ErrorLine, type Part, useTold } from './field-frame.tsx'
