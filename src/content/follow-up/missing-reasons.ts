@@ -89,6 +89,17 @@ export const missingReasons = {
     sources: ['coleman-2016', 'wainberg-2019'],
     ...readStudy,
   },
+  'skin-plan-missing': {
+    value:
+      'Surgery takes the canal, not the allergy. One series saw complications cluster in dogs with skin disease, a larger one saw fewer: unresolved.',
+    ...readStudy,
+    sources: ['doyle-2004', 'fox-2008'],
+    where: 'fewer in the series of 309 dogs: odds ratio 0.59',
+  },
+  'other-ear-plan-missing': {
+    value: 'The other ear wears the same skin: nothing, watch, treat or operate later is said, with a day.',
+    ...commonPractice,
+  },
   'agreement-missing': { value: 'Consent is given for one side, one procedure and one ceiling.', ...commonPractice },
   'consent-not-by-who-may': {
     value: 'The household does not name this person as one who may consent.',

@@ -40,6 +40,8 @@ export const owedRisks = {
   'agreed-visit': followUp,
   'skin-plan': followUp,
   'other-ear-plan': followUp,
+  'skin-plan-review': followUp,
+  'other-ear-review': followUp,
   'twelve-months': followUp,
   'unknown-may-be-recorded': record,
   'late-event-look': { value: 'harm', ...house },

@@ -58,6 +58,8 @@ export const chaptersInEnglish = {
     'no-surgery-not-offered': '“No surgery” among the options of the {side} ear',
     'choice-lacks': 'For the choice of the {side} ear: {what}',
     'session-not-decided': '{side} ear: one session or two',
+    'skin-plan-missing': 'A plan for the skin disease behind the ear',
+    'other-ear-plan-missing': 'What becomes of the {side} ear',
     'agreement-missing': 'Estimate and consent for the {ear} ear',
     'consent-not-by-who-may': 'Consent by somebody who may give it',
     'teach-back-open': 'Said back by the owner: {items}',

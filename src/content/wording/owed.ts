@@ -25,6 +25,8 @@ export const owedInEnglish = {
     'agreed-visit': 'Agreed visit',
     'skin-plan': 'Settle the plan for the skin',
     'other-ear-plan': 'Settle the plan for the other ear',
+    'skin-plan-review': 'Look at the plan for the skin again',
+    'other-ear-review': 'Look at the plan for the {side} ear again',
     'twelve-months': 'How the {side} ear is after a year',
     'unknown-may-be-recorded': 'Nobody reached: “unknown” may be written down for the {side} ear',
     'late-event-look': 'See the {side} ear again: {event}',
@@ -89,6 +91,7 @@ export const owedInEnglish = {
     'water-free': 'Water stays free.',
     'admission-time-not-set':
       'No source says how long before; the house policy owed.admission-before would give the clock time.',
+    'review-set': 'The plan names {day} as the day to look again.',
     'plan-at-recheck': 'Settled at the recheck of weeks 4 to 6: surgery removes the canal, not the allergy.',
     'late-event-seen': '{what}, seen by: {seenBy}. It belongs to the index operation.',
     'late-event-after-status': '{what} came after the status was written down.',

@@ -43,6 +43,8 @@ export function chapterOfOwed(item: OwedItem, file: CaseFile): Chapter | 'clinic
     case 'agreed-visit':
     case 'skin-plan':
     case 'other-ear-plan':
+    case 'skin-plan-review':
+    case 'other-ear-review':
     case 'twelve-months':
     case 'unknown-may-be-recorded':
     case 'late-event-look':

@@ -166,6 +166,8 @@ describe('the chapters of a case', () => {
     expect(of('Choice').missing.map((one) => sayMissing(one, chaptersInEnglish))).toEqual([
       '“No surgery” among the options of the LEFT ear',
       'For the choice of the LEFT ear: A scan of the other ear',
+      'A plan for the skin disease behind the ear',
+      'What becomes of the RIGHT ear',
     ])
     expect(of('Agreement').missing.map(({ code }) => code)).toEqual(['agreement-missing'])
   })

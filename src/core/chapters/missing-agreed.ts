@@ -10,10 +10,25 @@ type Make = ReturnType<typeof missingIn>
 /** What has not been weighed or said for the ears the case is about. */
 export function missingInChoice({ theCase }: CaseFile): Missing[] {
   const missing = missingIn('Choice', animalOf(theCase))
-  return affectedEars(theCase).flatMap((side) => {
+  const ears = affectedEars(theCase)
+  const open = ears.flatMap((side) => {
     const choice = theCase.live('choice').findLast((line) => isOfEar(line, side))
     return choice ? choiceGaps(choice, side, missing) : [missing('choice-missing', 'choice', { side })]
   })
+  return [...open, ...unplanned(theCase, ears, missing)]
+}
+
+/** Once an ear is operated, what becomes of the skin and of the ear that is not. */
+function unplanned(theCase: CaseFile['theCase'], ears: readonly Side[], missing: Make): Missing[] {
+  if (!sides.some((side) => chosenOperation(theCase, side) !== null)) return []
+  const others = sides.filter((side) => !ears.includes(side))
+  const weight = 'useful' as const
+  return [
+    ...(theCase.latest('skin-plan') ? [] : [missing('skin-plan-missing', 'skin-plan', { weight })]),
+    ...others
+      .filter((side) => !theCase.live('other-ear-plan').some((line) => isOfEar(line, side)))
+      .map((side) => missing('other-ear-plan-missing', 'other-ear-plan', { side, weight })),
+  ]
 }
 
 function choiceGaps({ header, body }: Line<BodyOf<'choice'>>, side: Side, missing: Make): Missing[] {

@@ -34,6 +34,8 @@ export const missingCodes = [
   'no-surgery-not-offered',
   'choice-lacks',
   'session-not-decided',
+  'skin-plan-missing',
+  'other-ear-plan-missing',
   'agreement-missing',
   'consent-not-by-who-may',
   'teach-back-open',

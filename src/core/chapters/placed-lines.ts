@@ -35,6 +35,8 @@ export function placeOf(line: Line, course: Course, theCase: Case): Chapter | nu
     case 'paper':
     case 'photograph':
     case 'plate-drawing':
+    case 'skin-plan':
+    case 'other-ear-plan':
     case 'weight':
     case 'call':
       return chapterAt(line.at, course)

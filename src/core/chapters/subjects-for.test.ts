@@ -35,6 +35,12 @@ describe('what an entry can be about', () => {
     expect(kinds).toEqual(['animal', 'household', 'ear', 'ear', 'operation'])
   })
 
+  it('gives a household of its own to a file that names none, the same every time', () => {
+    const bare = { ...fileOf([]), stream: 'case:new' }
+    expect(subjectsFor('household', bare, '')).toEqual([{ kind: 'household', household: 'household-new' }])
+    expect(subjectsFor('household', file, '')).toEqual([{ kind: 'household', household: 'household-okafor' }])
+  })
+
   it('gives a file that says nothing of its animal an animal of its own', () => {
     expect(animalIn(fileOf([]))).toMatch(/^animal-/)
     expect(animalIn(file)).toBe('animal-tansy')
@@ -67,6 +73,7 @@ describe('what an owed thing is about', () => {
       typeof subjectOfOwed
     >[0]
     expect(subjectOfOwed(item, 'choice', file)).toBeNull()
+    expect(subjectOfOwed(item, 'other-ear-plan', file)).toMatchObject({ kind: 'ear', side: 'RIGHT' })
   })
 })
 

@@ -22,7 +22,7 @@ export function subjectsFor(kind: KindName, file: CaseFile, newOperation: string
       case 'ear':
         return sides.map((side) => ({ kind: 'ear', animal, side }))
       case 'household':
-        return householdIn(file).map((household) => ({ kind: 'household', household }))
+        return householdsIn(file).map((household) => ({ kind: 'household', household }))
       default:
         if (kind === 'booking') return [{ kind: 'operation', animal, operation: newOperation }]
         return operationsOf(file).map(({ id }) => ({ kind: 'operation', animal, operation: id }))
@@ -41,12 +41,17 @@ export function animalIn({ theCase, stream }: CaseFile): string {
   return `animal-${stream.replace(/^case:/, '')}`
 }
 
-function householdIn({ theCase }: CaseFile): string[] {
+/**
+ * The households that this case names, the animal's own first; while it names none, one of its own, made from the
+ * file's. Example: `householdsIn(file) // ['household-okafor']`.
+ */
+export function householdsIn({ theCase, stream }: Pick<CaseFile, 'theCase' | 'stream'>): string[] {
   const named = theCase.latest('identity')?.body.household
   const written = theCase
     .live('household')
     .flatMap(({ header: { subject } }) => (subject.kind === 'household' ? [subject.household] : []))
-  return [...new Set([...(named === undefined ? [] : [named]), ...written])]
+  const known = new Set([...(named === undefined ? [] : [named]), ...written])
+  return known.size > 0 ? [...known] : [`household-${stream.replace(/^case:/, '')}`]
 }
 
 /**
@@ -56,13 +61,19 @@ function householdIn({ theCase }: CaseFile): string[] {
  */
 export function subjectOfOwed(item: OwedItem, kind: KindName, file: CaseFile): Subject | null {
   // The plan for the other ear is not about the ear that was operated.
-  const side = item.what === 'other-ear-plan' ? null : item.side
+  const side = item.what === 'other-ear-plan' ? otherEar(item.side, kind) : item.side
   const fitting = subjectsFor(kind, file, '').filter((subject) => {
     if (subject.kind === 'ear') return subject.side === side
     if (subject.kind === 'operation') return subject.operation === item.operation
     return side === null && item.operation === null
   })
   return fitting.length === 1 ? (fitting[0] ?? null) : null
+}
+
+/** A plan for the other ear is about the other ear; whether an operation is chosen for it, a person says. */
+function otherEar(operated: OwedItem['side'], kind: KindName): OwedItem['side'] {
+  if (operated === null || kind !== 'other-ear-plan') return null
+  return operated === 'LEFT' ? 'RIGHT' : 'LEFT'
 }
 
 /** Whether two subjects are the same thing. */

@@ -216,20 +216,17 @@ function planOwed(plan: 'skin' | 'other-ear', operation: DoneOperation, setting:
     facts: [window.fact],
   })
   if (plan === 'skin') {
-    return [
-      endedBy(
-        item,
-        theCase.live('history-item').find((line) => after(line) && line.body.topic === 'skin'),
-      ),
-    ]
+    const told = theCase.live('history-item').filter(({ body }) => body.topic === 'skin')
+    return [endedBy(item, first([...theCase.live('skin-plan'), ...told].filter(after)))]
   }
   const other = operation.side === 'LEFT' ? 'RIGHT' : 'LEFT'
   const operated = setting.operations.find(({ side, booking }) => side === other && booking)
   if (operated?.booking) return [{ item, ended: { because: 'not-needed', by: operated.booking.header.id } }]
-  return [
-    endedBy(
-      item,
-      theCase.live('choice').find((line) => after(line) && isOfEar(line, other)),
-    ),
-  ]
+  const plans = [...theCase.live('other-ear-plan'), ...theCase.live('choice')]
+  return [endedBy(item, first(plans.filter((line) => after(line) && isOfEar(line, other))))]
+}
+
+/** The earliest of entries of several kinds. */
+function first<Of extends Pick<Line, 'at' | 'header'>>(lines: readonly Of[]): Of | undefined {
+  return [...lines].sort((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : a.header.id < b.header.id ? -1 : 1))[0]
 }

@@ -8,6 +8,7 @@ import { type DoneOperation, owedFollowUp } from './follow-up.ts'
 import { owedAfterLateEvents } from './late-events.ts'
 import type { OperationOnFile } from './operations.ts'
 import type { ClosedItem, Draft, Owed, OwedItem } from './owed-item.ts'
+import { owedPlanReviews } from './plan-reviews.ts'
 import { owedResults } from './results.ts'
 import { type OwedOptions, type Setting, settingOf } from './setting.ts'
 import { owedAtTwelveMonths } from './twelve-months.ts'
@@ -25,6 +26,7 @@ export function owedOf(file: CaseFile, procedures: readonly Procedure[], options
     ...setting.operations.flatMap((operation) => ofOperation(operation, setting)),
     ...owedResults(setting),
     ...owedAfterLateEvents(setting),
+    ...owedPlanReviews(setting),
     ...owedAtTheDesk(setting),
   ].map((draft) => afterDeath(draft, file))
   const owed = drafts.flatMap(({ item, ended }) => (ended ? [] : [item]))

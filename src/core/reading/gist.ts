@@ -34,6 +34,7 @@ const gists = {
   note: ['text'],
   observation: ['values', 'pain', '=first', 'text'],
   'operation-summary': ['procedure', 'findings'],
+  'other-ear-plan': ['plan', 'because', '=reviewOn'],
   'owner-answer': ['answers'],
   paper: ['what', 'title', 'dated'],
   'pause-item': ['pause', 'item', 'answer', 'because'],
@@ -45,6 +46,7 @@ const gists = {
   'result-read': ['decision', 'text'],
   'second-check': ['verdict', 'text'],
   'shelf-item': ['label'],
+  'skin-plan': ['disease', 'measures', '=reviewOn'],
   specimen: ['site', 'tests', 'label'],
   'specimen-result': ['status', 'growth', 'isolates', 'text'],
   'theatre-stamp': ['checkpoint', 'detail', 'text'],
@@ -91,13 +93,11 @@ function shortly(said: Said, nameOfEntry: (id: string) => string): string {
   return said.groups.map((group) => ofGroup(group, nameOfEntry)).join(', ')
 }
 
-/** Only the first two answers of each group: what, and how much. */
+/** Only the first two answers of each group: what, and how much; and what is ticked, because it doubts them. */
 function ofGroup(group: readonly SaidRow[], nameOfEntry: (id: string) => string): string {
-  return group
-    .filter(({ said }) => said.kind !== 'blank')
-    .slice(0, 2)
-    .map(({ said }) => plainSaid(said, nameOfEntry))
-    .join(' ')
+  const first = group.filter(({ said }) => said.kind !== 'blank').slice(0, 2)
+  const marks = group.filter(({ said }) => said.kind === 'text' && said.mark).map(({ label }) => `(${label})`)
+  return [...first.map(({ said }) => plainSaid(said, nameOfEntry)), ...marks].join(' ')
 }
 
 function cut(line: string): string {

@@ -90,6 +90,16 @@ describe('an entry read out', () => {
   })
 })
 
+describe('the gist of an entry', () => {
+  it('tells no value that was an artefact without saying so', () => {
+    const body = example('observation')
+    const values = (body.values as { artefact: boolean }[]).map((value) => ({ ...value, artefact: true }))
+    expect(gistOf('observation', rowsOf('observation', body), nameOfEntry)).not.toContain('artefact')
+    const gist = gistOf('observation', rowsOf('observation', { ...body, values }), nameOfEntry)
+    expect(gist).toContain('92 a minute (values.artefact)')
+  })
+})
+
 describe('two readings of one thing', () => {
   it('differ only where they say something else', () => {
     const body = example('imaging')

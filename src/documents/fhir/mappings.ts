@@ -8,6 +8,7 @@ import { baseline, check, cytology, earFindings, twelveMonths } from './ear.ts'
 import { imaging } from './imaging.ts'
 import { discharge, drugGiven, medicineBefore } from './medicines.ts'
 import { bloodLoss, booking, operationSummary } from './operation.ts'
+import { otherEarPlan, skinPlan } from './plans.ts'
 import { choice, ownerAnswer } from './questionnaire.ts'
 import { historyItem, referral } from './referral.ts'
 import { resultRead, specimen, specimenResult } from './specimens.ts'
@@ -50,6 +51,7 @@ export const mappings: { readonly [Name in KindName]?: Mapping<Name> | 'elsewher
   note: 'journal',
   observation: measurements,
   'operation-summary': operationSummary,
+  'other-ear-plan': otherEarPlan,
   'owner-answer': ownerAnswer,
   paper: 'journal',
   'pause-item': 'journal',
@@ -61,6 +63,7 @@ export const mappings: { readonly [Name in KindName]?: Mapping<Name> | 'elsewher
   'result-read': resultRead,
   'second-check': 'journal',
   'shelf-item': 'journal',
+  'skin-plan': skinPlan,
   specimen,
   'specimen-result': specimenResult,
   'theatre-stamp': 'journal',

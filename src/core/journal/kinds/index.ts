@@ -31,6 +31,7 @@ import { merge } from './merge.ts'
 import { note } from './note.ts'
 import { observation } from './observation.ts'
 import { operationSummary } from './operation-summary.ts'
+import { otherEarPlan } from './other-ear-plan.ts'
 import { ownerAnswer } from './owner-answer.ts'
 import { paper } from './paper.ts'
 import { pauseItem } from './pause-item.ts'
@@ -42,6 +43,7 @@ import { refile } from './refile.ts'
 import { resultRead } from './result-read.ts'
 import { secondCheck } from './second-check.ts'
 import { shelfItem } from './shelf-item.ts'
+import { skinPlan } from './skin-plan.ts'
 import { specimen } from './specimen.ts'
 import { specimenResult } from './specimen-result.ts'
 import { theatreStamp } from './theatre-stamp.ts'
@@ -83,6 +85,7 @@ export const kinds = [
   note,
   observation,
   operationSummary,
+  otherEarPlan,
   ownerAnswer,
   paper,
   pauseItem,
@@ -94,6 +97,7 @@ export const kinds = [
   resultRead,
   secondCheck,
   shelfItem,
+  skinPlan,
   specimen,
   specimenResult,
   theatreStamp,
