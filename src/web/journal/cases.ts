@@ -1,6 +1,7 @@
 import { useEffect, useMemo, useState } from 'react'
 import type { RegisterRow } from '#actions/store.ts'
 import type { TheatreListAnswer } from '#actions/theatre/read-theatre-list.ts'
+import { begunCases } from '#core/identity/begun-cases.ts'
 import { caseFileOf } from '#core/journal/case-file.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
 import type { Entry } from '#core/journal/entry.ts'
@@ -264,12 +265,29 @@ function openCase(
   return { ...reading, value }
 }
 
+/** The lists as the server has them, with the cases that only this device knows yet. */
 export function useLists(): Reading<Lists> {
   const reading = useSignal(lists.reading)
+  const waiting = useSignal(outbox)
+  const names = useSignal(waitingRows)
   useEffect(() => {
     void lists.start()
   }, [])
-  return reading
+  return useMemo(() => {
+    if (reading.kind !== 'read' || waiting.length === 0) return reading
+    const { cases } = reading.value
+    const known = new Set(cases.map(({ stream }) => stream))
+    const owners = new Map([
+      ...cases.map((row) => [row.contact ?? '', { name: row.ownerName ?? '', phone: row.ownerPhone }] as const),
+      ...names.map(({ id, body }) => [id, body] as const),
+    ])
+    const begun = begunCases(
+      waiting.map(({ entry }) => entry),
+      known,
+      owners,
+    )
+    return begun.length === 0 ? reading : { ...reading, value: { ...reading.value, cases: [...cases, ...begun] } }
+  }, [reading, waiting, names])
 }
 
 /** The holding tray: what the server has of it, and what only this device has. */
