@@ -203,6 +203,7 @@ export const caseInEnglish = {
     noWeight: 'no weight is on record',
     none: 'no loss is written down',
     span: 'at least {atLeast}, at most {atMost}',
+    exact: '{atLeast}',
     marks: 'Marks of blood loss',
     noMark: 'No mark of blood loss has been reached.',
   },
@@ -231,6 +232,7 @@ export const caseInEnglish = {
     about: 'What it is about',
     chooseSide: 'LEFT or RIGHT is chosen by whoever writes; it is never filled in.',
     newOperation: 'A new operation',
+    newHousehold: 'A new household',
     when: 'When it happened',
     whenOf: {
       agreement: 'When it was agreed',

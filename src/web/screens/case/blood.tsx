@@ -10,7 +10,7 @@ import { fromStored } from '#core/journal/stored.ts'
 import { fill } from '#core/outcome/finding.ts'
 import type { OperationOnFile } from '#core/owed/operations.ts'
 import { saySubject } from '#core/reading/names-of.ts'
-import { totalLoss } from '#core/theatre/blood-loss.ts'
+import { type LossSpan, totalLoss } from '#core/theatre/blood-loss.ts'
 import { firedMarks } from '#core/theatre/blood-marks.ts'
 import { bloodVolume } from '#core/theatre/blood-volume.ts'
 import { lossOf } from '#core/theatre/loss-of-entry.ts'
@@ -78,10 +78,7 @@ function Figures(props: {
       </p>
       <p className={styles.figure}>
         <span>
-          {words.loss}:{' '}
-          <strong>
-            {sum ? fill(words.span, { atLeast: sayAmount(sum.atLeast), atMost: sayAmount(sum.atMost) }) : words.none}
-          </strong>
+          {words.loss}: <strong>{sum ? saySpan(sum) : words.none}</strong>
         </span>
         {last && <Why about={words.loss} make={() => whyLoss(last.line, last.outcome, bloodInSwabs)} hrefOf={link} />}
       </p>
@@ -97,6 +94,12 @@ function Figures(props: {
       )}
     </>
   )
+}
+
+/** At least – at most; one figure where both ends are the same. */
+export function saySpan({ atLeast, atMost }: LossSpan): string {
+  const about = { atLeast: sayAmount(atLeast), atMost: sayAmount(atMost) }
+  return fill(atLeast.value.eq(atMost.value) ? words.exact : words.span, about)
 }
 
 /** The mark's own fraction as a percentage in words; the number itself stands in content. */

@@ -2,15 +2,14 @@ import { triageRules } from '#content/follow-up/triage-rules.ts'
 import { bloodInSwabs } from '#content/protocols/blood-in-swabs.ts'
 import { caseInEnglish } from '#content/wording/app-case.ts'
 import type { BodyOf, Line } from '#core/journal/fold.ts'
-import { fill } from '#core/outcome/finding.ts'
 import { sideOf } from '#core/reading/names-of.ts'
 import { answersOf, triage } from '#core/referral/triage.ts'
 import { lossOf } from '#core/theatre/loss-of-entry.ts'
-import { sayAmount } from '#core/why/why.ts'
 import { whyLoss } from '#core/why/why-blood.ts'
 import { whyUrgency } from '#core/why/why-urgency.ts'
 import { Caution } from '../../design/caution.tsx'
 import { Why } from '../../design/why.tsx'
+import { saySpan } from './blood.tsx'
 import { useCaseView } from './case-view.ts'
 import { JudgedLine } from './doses.tsx'
 import { Otis3Total } from './findings-pair.tsx'
@@ -61,10 +60,7 @@ function Urgency({ line }: { readonly line: Line<BodyOf<'referral'>> }) {
 
 function Loss({ line }: { readonly line: Line<BodyOf<'blood-loss'>> }) {
   const outcome = lossOf(line.body, bloodInSwabs)
-  const said =
-    outcome.kind === 'answer'
-      ? fill(words.blood.span, { atLeast: sayAmount(outcome.answer.atLeast), atMost: sayAmount(outcome.answer.atMost) })
-      : words.blood.unknown
+  const said = outcome.kind === 'answer' ? saySpan(outcome.answer) : words.blood.unknown
   return (
     <>
       <p className={styles.figure}>

@@ -126,11 +126,16 @@ function Arrive() {
       target.focus({ preventScroll: true })
     }
     // After the heading of the page took the focus.
-    const timer = setTimeout(arrive, 0)
-    addEventListener('hashchange', arrive)
+    let timer = setTimeout(arrive, 0)
+    const later = () => {
+      clearTimeout(timer)
+      timer = setTimeout(arrive, 0)
+    }
+    // The router changes the address without the browser's own event.
+    for (const event of ['hashchange', 'pushState']) addEventListener(event, later)
     return () => {
       clearTimeout(timer)
-      removeEventListener('hashchange', arrive)
+      for (const event of ['hashchange', 'pushState']) removeEventListener(event, later)
     }
   }, [])
   return null

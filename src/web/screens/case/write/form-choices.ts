@@ -1,7 +1,8 @@
 import { formulary } from '#content/formulary/index.ts'
 import { procedures } from '#content/procedures/index.ts'
-import { namesInEnglish } from '#content/wording/app-case.ts'
+import { caseInEnglish, namesInEnglish } from '#content/wording/app-case.ts'
 import { shellInEnglish } from '#content/wording/app-shell.ts'
+import { householdsIn } from '#core/chapters/subjects-for.ts'
 import type { Register } from '#core/forms/arrangement.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
 import type { Subject } from '#core/journal/entry.ts'
@@ -52,6 +53,7 @@ function registersOf(file: CaseFile): Partial<Record<Register, readonly Choosabl
     'contact-or-person': [...contacts, ...people],
     vet: named('vet', ofKind('vet')),
     laboratory: named('laboratory', ofKind('laboratory')),
+    household: householdsIn(file).map((id) => ({ id, label: sayHousehold(id, file) })),
     operation: named(
       'operation',
       operationsOf(file).map(({ id }) => id),
@@ -59,6 +61,12 @@ function registersOf(file: CaseFile): Partial<Record<Register, readonly Choosabl
     drug: formulary.map(({ id, name }) => ({ id, label: name })).sort((a, b) => a.label.localeCompare(b.label)),
     'shelf-item': file.house.live('shelf-item').map(({ body }) => ({ id: body.item, label: body.label })),
   }
+}
+
+/** A household has no name: the people in it, or that it begins here. */
+function sayHousehold(id: string, file: CaseFile): string {
+  const said = namesOf({ header: anyHeader }, file, library).registered('household', id, {})
+  return said === id ? caseInEnglish.write.newHousehold : said
 }
 
 /** Names of people, contacts, drugs and operations do not depend on the line that holds them. */
