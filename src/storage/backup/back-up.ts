@@ -2,19 +2,11 @@ import { existsSync, mkdirSync, renameSync, rmSync, statSync } from 'node:fs'
 import { join } from 'node:path'
 import Database from 'libsql'
 import { StoreError } from '#actions/store.ts'
-import type { Entry } from '#core/journal/entry.ts'
 import { makeFolder, syncFolder } from '../sqlite/folder.ts'
 import { dataFileName } from '../sqlite/open.ts'
-import {
-  aboutName,
-  type BackupAbout,
-  type Erasure,
-  eraseListName,
-  erasuresText,
-  readErasures,
-  sumOf,
-} from './backup-file.ts'
+import { aboutName, type BackupAbout, sumOf } from './backup-file.ts'
 import { copyDatabase } from './copy-database.ts'
+import { type Erasure, eraseListName, erasuresIn, readErasures, textOf, together } from './erase-list.ts'
 import { syncedWrite, syncFile } from './synced-write.ts'
 
 export type BackupMade = { readonly folder: string; readonly about: BackupAbout }
@@ -74,14 +66,9 @@ function holdings(copy: string): { clinics: BackupAbout['clinics']; erasures: Er
         'select clinic, (select count(*) from entries where entries.clinic = clinics.clinic) as entries from clinics order by clinic',
       )
       .all() as { clinic: string; entries: number }[]
-    const orders = database
-      .prepare("select clinic, header, body from entries where kind = 'erasure' order by clinic, position")
-      .all() as { clinic: string; header: string; body: string | null }[]
     return {
       clinics: clinics.map(({ clinic, entries }) => ({ clinic, entries })),
-      erasures: orders.map(({ clinic, header, body }) => {
-        return { clinic, order: { ...JSON.parse(header), body: JSON.parse(body ?? 'null') } as Entry }
-      }),
+      erasures: erasuresIn(database),
     }
   } finally {
     database.close()
@@ -91,8 +78,8 @@ function holdings(copy: string): { clinics: BackupAbout['clinics']; erasures: Er
 /** The list only grows: what an earlier backup knew to be erased stays on it. */
 function keepErasures(into: string, erasures: readonly Erasure[]): void {
   const path = join(into, eraseListName)
-  const all = new Map([...readErasures(path), ...erasures].map((one) => [one.order.id, one]))
-  syncedWrite(`${path}.part`, erasuresText([...all.values()]))
+  const all = together(readErasures(path), erasures)
+  syncedWrite(`${path}.part`, all.map((one) => `${textOf(one)}\n`).join(''))
   renameSync(`${path}.part`, path)
 }
 

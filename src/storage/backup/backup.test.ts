@@ -10,7 +10,7 @@ import type { StoredEntry } from '#core/journal/entry.ts'
 import { projectForTests as project } from '../projector-for-tests.ts'
 import { dataFileName, openLockedFolder } from '../sqlite/open.ts'
 import { backUp } from './back-up.ts'
-import { eraseListName, readErasures } from './backup-file.ts'
+import { eraseListName, readErasures } from './erase-list.ts'
 import { checkBackup, restoreBackup } from './restore-backup.ts'
 
 const at = '2026-11-25T10:00:00.000Z'
@@ -133,22 +133,39 @@ describe('a backup', () => {
       expiresAt: '2027-02-01T00:00:00.000Z',
     }
     await store.accounts.begin({ ...session, active: 'p1' }, 'hash-of-a-token')
+    const contact = (id: string, body: Record<string, string> | null, when: string) =>
+      store.putRegister(clinic, { register: 'contact', id, body, by: 'p1', at: when })
+    await contact('c1', { name: 'Forgotten Person' }, at)
+    await contact('c2', { name: 'Removed once' }, at)
     const older = await backup(data, into)
     await store.accounts.end('s1', later)
     const body = { entry: secret.id, because: 'The owner asked for it.', orderedBy: 'person-manager' }
     await store.accept(clinic, [make({ kind: 'erasure', body })], later)
+    await contact('c1', null, later)
+    await contact('c2', null, later)
     await backup(data, into, later)
+    await contact('c2', { name: 'Back again' }, '2026-11-25T12:00:00.000Z')
+    const newest = await backup(data, into, '2026-11-25T13:00:00.000Z')
     await store.close()
     // The list beside the backups is the newest one, whichever backup is restored.
     const list = readErasures(join(into, eraseListName))
-    expect(list.map(({ order }) => order.body)).toEqual([body])
+    expect(list.map((one) => (one.kind === 'row' ? one.row.id : one.order.body))).toEqual([body, 'c1', 'c2'])
     const { erased } = await restoreBackup(other, list, { backup: older.folder, project, at: later })
-    expect(erased).toEqual([secret.id])
+    expect(erased).toEqual([secret.id, 'contact c1', 'contact c2'])
     const restored = await openLockedFolder(other, { project })
     expect((await restored.entry(clinic, secret.id))?.body).toBeNull()
     expect(firstBreak(await journalOf(restored))).toBeUndefined()
     expect((await restored.accounts.byToken('hash-of-a-token'))?.endedAt).toBe(later)
     await restored.close()
-    expect(readFileSync(join(other, dataFileName), 'latin1')).not.toContain('Something private')
+    const bytes = readFileSync(join(other, dataFileName), 'latin1')
+    expect(bytes).not.toContain('Something private')
+    expect(bytes).not.toContain('Forgotten Person')
+    // What was written again after it had been taken away is in the newer backup, and stays.
+    const again = join(newFolder(), 'again')
+    const second = await restoreBackup(again, list, { backup: newest.folder, project, at: later })
+    expect(second.erased).toEqual([])
+    const kept = await openLockedFolder(again, { project })
+    expect((await kept.current(clinic, 'contact')).map(({ body: row }) => row)).toEqual([{ name: 'Back again' }])
+    await kept.close()
   })
 })

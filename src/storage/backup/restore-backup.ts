@@ -6,7 +6,8 @@ import { ChainWalk } from '#core/journal/chain.ts'
 import type { OpenStore } from '../journal-store.ts'
 import { makeFolder, syncFolder } from '../sqlite/folder.ts'
 import { dataFileName, openLockedFolder } from '../sqlite/open.ts'
-import { type BackupAbout, type Erasure, readAbout, sumOf } from './backup-file.ts'
+import { type BackupAbout, readAbout, sumOf } from './backup-file.ts'
+import { type Erasure, eraseAgain } from './erase-list.ts'
 import { syncFile } from './synced-write.ts'
 
 export type RestoreOptions = {
@@ -62,8 +63,7 @@ export async function restoreBackup(
     try {
       await readThrough(store, about)
       for (const { clinic } of about.clinics) {
-        const orders = erasures.filter((one) => one.clinic === clinic).map(({ order }) => order)
-        if (orders.length > 0) erased.push(...(await store.applyErasures(clinic, orders, at)))
+        erased.push(...(await eraseAgain(store, clinic, erasures, at)))
         await store.rebuild(clinic)
         for (const session of await store.accounts.openSessions(clinic, at)) await store.accounts.end(session.id, at)
       }
