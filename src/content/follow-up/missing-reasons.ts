@@ -101,6 +101,15 @@ export const missingReasons = {
     ...commonPractice,
   },
   'agreement-missing': { value: 'Consent is given for one side, one procedure and one ceiling.', ...commonPractice },
+  'estimate-missing': {
+    value: 'A single figure, or none, becomes a quarrel: low to high by line, with what is in and what is out.',
+    ...commonPractice,
+  },
+  'estimate-not-answered': { value: 'Silence is not a yes: somebody accepts it, on a day.', ...commonPractice },
+  'estimate-at-odds': {
+    value: 'A limit under what it costs at least is passed on the first day.',
+    ...houseJudgementOnly,
+  },
   'consent-not-by-who-may': {
     value: 'The household does not name this person as one who may consent.',
     ...commonPractice,

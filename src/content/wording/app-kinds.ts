@@ -22,6 +22,7 @@ export const kindsInEnglish = {
   'drug-wasted': 'Drug wasted',
   'ear-findings': 'Ear findings',
   erasure: 'Erasure',
+  estimate: 'Estimate',
   'history-item': 'History',
   'house-policy': 'House policy',
   household: 'Household',

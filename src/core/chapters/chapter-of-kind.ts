@@ -26,6 +26,7 @@ export const chapterOfKind = {
   'drug-wasted': 'Theatre',
   'ear-findings': 'Work-up',
   erasure: 'clinic',
+  estimate: 'Agreement',
   'history-item': 'Work-up',
   'house-policy': 'clinic',
   household: 'Referral',

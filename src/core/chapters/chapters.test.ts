@@ -9,6 +9,7 @@ import type { Entry } from '#core/journal/entry.ts'
 import { fold } from '#core/journal/fold.ts'
 import { anaestheticAssessment } from '#core/journal/kinds/anaesthetic-assessment.ts'
 import { baseline } from '#core/journal/kinds/baseline.ts'
+import { estimate } from '#core/journal/kinds/estimate.ts'
 import { identity } from '#core/journal/kinds/identity.ts'
 import { kinds } from '#core/journal/kinds/index.ts'
 import { fileOf } from '#core/owed/files-for-tests.ts'
@@ -138,6 +139,27 @@ describe('the chapters of a case', () => {
     expect(asked(make({ kind: 'anaesthetic-assessment', ...early }))).toEqual([])
   })
 
+  it('ask for an estimate that is answered and fits together, the newest version of it', () => {
+    const make = entryMaker()
+    const { example } = estimate
+    const asked = (...more: readonly Entry[]) =>
+      view([make({ kind: 'choice' }), ...more])
+        .of('Agreement')
+        .missing.filter(({ kind }) => kind === 'estimate')
+        .map((one) => sayMissing(one, chaptersInEnglish))
+    expect(asked()).toEqual(['An estimate, from low to high'])
+    expect(asked(make({ kind: 'agreement' }))).toEqual([])
+    const on = { at: '2026-03-01T10:00:00.000Z', zone: 'Europe/London', precision: 'day', by: 'person' } as const
+    const answer = { said: 'accepted', by: 'contact-1', on } as const
+    const first = make({ kind: 'estimate', body: { ...example, answer } })
+    expect(asked(first)).toEqual([])
+    const ceiling = { amount: '2000.00', currency: 'GBP' }
+    expect(asked(first, make({ kind: 'estimate', body: { ...example, edition: 2, ceiling } }))).toEqual([
+      'The answer to the estimate',
+      'The estimate does not fit together: the limit lies under what it costs at least',
+    ])
+  })
+
   it('call a blink that nobody assessed needed, and a hearing that nobody assessed nothing at all', () => {
     const make = entryMaker()
     const { example } = baseline
@@ -169,7 +191,7 @@ describe('the chapters of a case', () => {
       'A plan for the skin disease behind the ear',
       'What becomes of the RIGHT ear',
     ])
-    expect(of('Agreement').missing.map(({ code }) => code)).toEqual(['agreement-missing'])
+    expect(of('Agreement').missing.map(({ code }) => code)).toEqual(['agreement-missing', 'estimate-missing'])
   })
 
   it('show what was corrected or taken back, apart from what counts', () => {

@@ -1,3 +1,4 @@
+import { faultsOf } from '#core/agreement/estimate.ts'
 import { type Side, sides } from '#core/animal/species.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
 import type { BodyOf, Line } from '#core/journal/fold.ts'
@@ -60,8 +61,23 @@ export function missingInAgreement(file: CaseFile): Missing[] {
       const booked = theCase.live('booking').some(({ body }) => body.side === side)
       return booked ? [] : [missing('booking-missing', 'booking', { about: { ear: side } })]
     }),
+    ...(open.length > 0 ? estimateGaps(file, missing) : []),
     ...(wanted.length === 2 && open.length > 0 ? undecidedSession(theCase, missing) : []),
     ...agreed.slice(-1).flatMap((line) => agreementGaps(line, file, missing)),
+  ]
+}
+
+/** An estimate is asked for until the agreement holds one; the newest must be answered and fit together. */
+function estimateGaps({ theCase }: CaseFile, missing: Make): Missing[] {
+  const newest = [...theCase.live('estimate')].sort((a, b) => a.body.edition - b.body.edition).at(-1)
+  if (!newest) return theCase.latest('agreement') ? [] : [missing('estimate-missing', 'estimate')]
+  const amends = newest.header.id
+  const faults = faultsOf(newest.body)
+  return [
+    ...(newest.body.answer === null ? [missing('estimate-not-answered', 'estimate', { amends })] : []),
+    ...(faults.length > 0
+      ? [missing('estimate-at-odds', 'estimate', { amends, about: { what: faults.join(', ') } })]
+      : []),
   ]
 }
 

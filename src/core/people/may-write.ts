@@ -37,6 +37,7 @@ export const mayWrite = {
   'drug-wasted': atTheAnimal,
   'ear-findings': atTheAnimal,
   erasure: ['manager'],
+  estimate: ['surgeon', 'nurse', 'desk', 'manager'],
   'history-item': staff,
   'house-policy': ['surgeon', 'manager'],
   household: staff,

@@ -23,6 +23,7 @@ const gists = {
   'drug-wasted': ['drug', 'amount', '=witness'],
   'ear-findings': ['=canalFeel', '=stenosis', '=drum', '=mass', '=painOnPressing'],
   erasure: ['because'],
+  estimate: ['=edition', '=ceiling', '=answer'],
   'history-item': ['topic', 'text'],
   'house-policy': ['policy', 'value'],
   household: ['contacts', '=language'],

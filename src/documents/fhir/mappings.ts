@@ -5,6 +5,7 @@ import { anaestheticAssessment } from './assessment.ts'
 import { bloodTest, bloodType } from './blood.ts'
 import { call, death, lateEvent, told } from './conversations.ts'
 import { baseline, check, cytology, earFindings, twelveMonths } from './ear.ts'
+import { estimate } from './estimate.ts'
 import { imaging } from './imaging.ts'
 import { discharge, drugGiven, medicineBefore } from './medicines.ts'
 import { bloodLoss, booking, operationSummary } from './operation.ts'
@@ -40,6 +41,7 @@ export const mappings: { readonly [Name in KindName]?: Mapping<Name> | 'elsewher
   'drug-wasted': 'journal',
   'ear-findings': earFindings,
   erasure: 'journal',
+  estimate,
   'history-item': historyItem,
   'house-policy': 'journal',
   household: 'elsewhere',

@@ -20,6 +20,7 @@ import { drugGiven } from './drug-given.ts'
 import { drugWasted } from './drug-wasted.ts'
 import { earFindings } from './ear-findings.ts'
 import { erasure } from './erasure.ts'
+import { estimate } from './estimate.ts'
 import { historyItem } from './history-item.ts'
 import { housePolicy } from './house-policy.ts'
 import { household } from './household.ts'
@@ -74,6 +75,7 @@ export const kinds = [
   drugWasted,
   earFindings,
   erasure,
+  estimate,
   historyItem,
   housePolicy,
   household,
