@@ -2,14 +2,10 @@ import type { Kysely, Transaction } from 'kysely'
 import type { Accounts } from '#actions/people/accounts.ts'
 import {
   type Acceptance,
-  type CaseRow,
   type Change,
   type ChangeListener,
   type KeptAside,
-  type ListTexts,
-  type OwedRow,
   type Projector,
-  type RegisterName,
   type RegisterRow,
   type Store,
   StoreError,
@@ -18,12 +14,11 @@ import { hashBytes } from '#core/journal/canonical.ts'
 import type { Entry, Envelope, StoredEntry } from '#core/journal/entry.ts'
 import { acceptInTurn, takeTurn } from './accepting.ts'
 import { AccountsStore } from './accounts-store.ts'
-import { currentIn } from './current-rows.ts'
-import { storedOf } from './entry-rows.ts'
 import { eraseAsOrdered, isErased } from './erasing.ts'
-import { byDueDate, caseOf, listTextsIn, owedOf, writeListTextsOf } from './list-texts.ts'
+import { entryIn, JournalReader } from './journal-reader.ts'
+import { writeListTextsOf } from './list-texts.ts'
 import { type MigrationDialect, migrate } from './migrate.ts'
-import { joined, keptAsideOf, projectAll, projectTouched, registersIn } from './projecting.ts'
+import { projectAll, projectTouched } from './projecting.ts'
 import { registerRowOf, restoreInTurn } from './restoring.ts'
 import type { Tables } from './tables.ts'
 
@@ -46,8 +41,6 @@ export type StoreDialect = MigrationDialect & {
   readonly close: () => Promise<void>
 }
 
-const pageSize = 500
-
 /** The journal, and beside it in the same database the accounts. */
 export type OpenStore = Store & { readonly accounts: Accounts }
 
@@ -66,13 +59,14 @@ export async function openJournal(dialect: StoreDialect, project: Projector): Pr
 }
 
 /** The one implementation of Store, in the common subset of both databases. */
-class JournalStore implements OpenStore {
+class JournalStore extends JournalReader implements OpenStore {
   readonly accounts: Accounts
   readonly #dialect: StoreDialect
   readonly #db: Kysely<Tables>
   readonly #project: Projector
 
   constructor(dialect: StoreDialect, project: Projector) {
+    super(dialect.db, dialect.explain)
     this.#dialect = dialect
     this.#db = dialect.db
     this.#project = project
@@ -120,75 +114,6 @@ class JournalStore implements OpenStore {
     return again
   }
 
-  async stream(clinic: string, stream: string): Promise<StoredEntry[]> {
-    const rows = await this.#read((db) =>
-      db
-        .selectFrom('entries')
-        .selectAll()
-        .where('clinic', '=', clinic)
-        .where('stream', '=', stream.normalize('NFC'))
-        .orderBy('sequence')
-        .execute(),
-    )
-    return rows.map(storedOf)
-  }
-
-  async *entries(clinic: string): AsyncIterable<StoredEntry> {
-    for (let after = 0; ; ) {
-      const rows = await this.#read((db) =>
-        db
-          .selectFrom('entries')
-          .selectAll()
-          .where('clinic', '=', clinic)
-          .where('position', '>', after)
-          .orderBy('position')
-          .limit(pageSize)
-          .execute(),
-      )
-      for (const row of rows) yield storedOf(row)
-      const last = rows.at(-1)
-      if (!last || rows.length < pageSize) return
-      after = last.position
-    }
-  }
-
-  entry(clinic: string, id: string): Promise<StoredEntry | undefined> {
-    return this.#read((db) => entryIn(db, clinic, id))
-  }
-
-  async joined(clinic: string, stream: string): Promise<string[]> {
-    const streams = await this.#read((db) => joined(db, clinic, [stream.normalize('NFC')]))
-    return [...streams].sort()
-  }
-
-  async after(clinic: string, streams: readonly string[], position: number): Promise<StoredEntry[]> {
-    if (streams.length === 0) return []
-    const rows = await this.#read((db) =>
-      db
-        .selectFrom('entries')
-        .selectAll()
-        .where('clinic', '=', clinic)
-        .where('stream', 'in', streams)
-        .where('position', '>', position)
-        .orderBy('position')
-        .execute(),
-    )
-    return rows.map(storedOf)
-  }
-
-  async keptAsideOf(clinic: string, streams: readonly string[]): Promise<KeptAside[]> {
-    return streams.length === 0 ? [] : this.#read((db) => keptAsideOf(db, clinic, streams))
-  }
-
-  async keptAside(clinic: string): Promise<KeptAside[]> {
-    const rows = await this.#read((db) =>
-      db.selectFrom('kept_aside').select(['id', 'received_at', 'text']).where('clinic', '=', clinic).execute(),
-    )
-    return rows
-      .map(({ id, received_at, text }) => ({ id, receivedAt: received_at, text }))
-      .sort(by((kept) => [kept.receivedAt, kept.id, kept.text]))
-  }
-
   async restore(
     clinic: string,
     entries: AsyncIterable<StoredEntry>,
@@ -203,19 +128,6 @@ class JournalStore implements OpenStore {
       return now
     })
     if (erased.length > 0) await this.#dialect.forgetErased()
-  }
-
-  async erasures(clinic: string): Promise<Entry[]> {
-    const rows = await this.#read((db) =>
-      db
-        .selectFrom('entries')
-        .select(['header', 'body'])
-        .where('clinic', '=', clinic)
-        .where('kind', '=', 'erasure')
-        .orderBy('position')
-        .execute(),
-    )
-    return rows.map(({ header, body }) => ({ ...JSON.parse(header), body: JSON.parse(body ?? 'null') }) as Entry)
   }
 
   async applyErasures(clinic: string, orders: readonly Entry[], receivedAt: string): Promise<string[]> {
@@ -252,14 +164,6 @@ class JournalStore implements OpenStore {
     return written
   }
 
-  async registers(clinic: string): Promise<RegisterRow[]> {
-    return this.#read((db) => registersIn(db, clinic))
-  }
-
-  current(clinic: string, register: RegisterName): Promise<RegisterRow[]> {
-    return this.#read((db) => currentIn(db, clinic, register))
-  }
-
   async putFile(clinic: string, hash: string, mediaType: string, bytes: Uint8Array): Promise<void> {
     if (hashBytes(bytes) !== hash) throw new StoreError('broken', `The file is not the one its name says (${hash}).`)
     await this.#write(async (tx) => {
@@ -273,51 +177,12 @@ class JournalStore implements OpenStore {
     })
   }
 
-  async file(clinic: string, hash: string) {
-    const row = await this.#read((db) =>
-      db
-        .selectFrom('files')
-        .select(['media_type', 'bytes'])
-        .where('clinic', '=', clinic)
-        .where('hash', '=', hash)
-        .executeTakeFirst(),
-    )
-    if (!row) return undefined
-    const bytes = new Uint8Array(row.bytes)
-    if (hashBytes(bytes) !== hash) throw new StoreError('broken', `File ${hash} was changed after it was stored.`)
-    return { mediaType: row.media_type, bytes }
-  }
-
-  async fileHashes(clinic: string): Promise<string[]> {
-    const rows = await this.#read((db) => db.selectFrom('files').select('hash').where('clinic', '=', clinic).execute())
-    return rows.map(({ hash }) => hash).sort()
-  }
-
-  async owed(clinic: string): Promise<OwedRow[]> {
-    const rows = await this.#read((db) => db.selectFrom('owed').selectAll().where('clinic', '=', clinic).execute())
-    return rows.map(owedOf).sort(byDueDate)
-  }
-
-  async cases(clinic: string): Promise<CaseRow[]> {
-    const rows = await this.#read((db) => db.selectFrom('cases').selectAll().where('clinic', '=', clinic).execute())
-    return rows.map(caseOf).sort(by((row) => [row.stream]))
-  }
-
-  lists(clinic: string, since: number | null): Promise<ListTexts> {
-    return this.#read((db) => listTextsIn(db, clinic, since))
-  }
-
   rebuild(clinic: string): Promise<number> {
     return this.#change(clinic, async (tx, touch) => {
       await takeTurn(tx, clinic)
       touch(['clinic'])
       return projectAll(tx, clinic, this.#project)
     })
-  }
-
-  async clinics(): Promise<string[]> {
-    const rows = await this.#read((db) => db.selectFrom('clinics').select('clinic').execute())
-    return rows.map(({ clinic }) => clinic).sort()
   }
 
   watch(listener: ChangeListener): Promise<() => void> {
@@ -348,15 +213,6 @@ class JournalStore implements OpenStore {
     return result
   }
 
-  async #read<Result>(reading: (db: Kysely<Tables>) => Promise<Result>): Promise<Result> {
-    try {
-      return await reading(this.#db)
-    } catch (error) {
-      throw this.#dialect.explain(error) ?? error
-    }
-  }
-
-  /** Read committed is enough, because every write takes the clinic's turn first. */
   async #write<Result>(writing: (tx: Transaction<Tables>) => Promise<Result>): Promise<Result> {
     this.#dialect.beforeWrite()
     try {
@@ -370,21 +226,4 @@ class JournalStore implements OpenStore {
 async function positionIn(db: Kysely<Tables>, clinic: string): Promise<number> {
   const query = db.selectFrom('clinics').select('position').where('clinic', '=', clinic)
   return (await query.executeTakeFirst())?.position ?? 0
-}
-
-async function entryIn(db: Kysely<Tables>, clinic: string, id: string): Promise<StoredEntry | undefined> {
-  const query = db.selectFrom('entries').selectAll().where('clinic', '=', clinic).where('id', '=', id)
-  const row = await query.executeTakeFirst()
-  return row && storedOf(row)
-}
-
-/** Orders by texts as both stores and every machine order them: by code unit, never by a database's collation. */
-function by<Item>(keys: (item: Item) => readonly string[]): (a: Item, b: Item) => number {
-  return (a, b) => {
-    const left = keys(a)
-    const right = keys(b)
-    const at = left.findIndex((key, index) => key !== right[index])
-    if (at === -1) return 0
-    return (left[at] ?? '') < (right[at] ?? '') ? -1 : 1
-  }
 }
