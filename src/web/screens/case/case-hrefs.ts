@@ -54,6 +54,10 @@ export function conflictHref(place: string, entry: string): string {
   return `${casePageHref(place)}/conflict/${entry}`
 }
 
+export function joinHref(place: string): string {
+  return `${casePageHref(place)}/join`
+}
+
 export function plateHref(place: string, side: string): string {
   return `${casePageHref(place)}/plate/${side}`
 }

@@ -11,6 +11,7 @@ import { inBothUnits } from '#core/units/show-weight.ts'
 import { Notice } from '../../design/notice.tsx'
 import { caseHref } from '../../journal/hrefs.ts'
 import { useMinute } from '../../journal/use-minute.ts'
+import { joinHref } from './case-hrefs.ts'
 import { useCaseView } from './case-view.ts'
 import styles from './head.module.css'
 
@@ -25,7 +26,7 @@ export function sayAnimal({ species, breed, sex, neutered }: BodyOf<'identity'>)
 
 /** Who the animal is, who belongs to it, and what must be known before anything is given. */
 export function CaseHead() {
-  const { file } = useCaseView()
+  const { file, id } = useCaseView()
   const { theCase } = file
   const animal = theCase.latest('identity')?.body
   return (
@@ -48,6 +49,9 @@ export function CaseHead() {
           {animal?.referringVet ? <Contact id={animal.referringVet} /> : words.notRecorded}
         </Fact>
       </dl>
+      <p data-screen-only>
+        <Link href={joinHref(id)}>{caseInEnglish.join.link}</Link>
+      </p>
     </section>
   )
 }
@@ -164,6 +168,7 @@ function Merged() {
   const { file, keptAside } = useCaseView()
   const { theCase } = file
   const others = [...new Set(theCase.lines.map(({ header }) => header.stream))].filter((one) => one !== file.stream)
+  const names = [...new Set(theCase.live('identity').map(({ body }) => body.name))]
   return (
     <>
       {others.map((stream) => (
@@ -171,6 +176,11 @@ function Merged() {
           <Link href={caseHref(stream)}>{fill(words.merged, { file: stream.replace(/^case:/, '') })}</Link>
         </p>
       ))}
+      {names.length > 1 && (
+        <Notice tone="warn">
+          <p>{fill(words.namedTwice, { names: names.join(', ') })}</p>
+        </Notice>
+      )}
       {keptAside.length > 0 && (
         <Notice tone="warn">
           <p>{words.keptAside}</p>

@@ -1,9 +1,7 @@
 import { type FormEvent, useState } from 'react'
 import { Link, useLocation } from 'wouter'
 import { caseInEnglish, namesInEnglish } from '#content/wording/app-case.ts'
-import { owedScreen } from '#content/wording/app-lists.ts'
 import { isSameSubject, subjectsFor } from '#core/chapters/subjects-for.ts'
-import { fits } from '#core/identity/search.ts'
 import type { Json } from '#core/journal/canonical.ts'
 import { refile } from '#core/journal/correct.ts'
 import type { Entry, Subject } from '#core/journal/entry.ts'
@@ -14,8 +12,7 @@ import { Choices } from '../../../design/choices.tsx'
 import { Field } from '../../../design/field.tsx'
 import { Page } from '../../../design/page.tsx'
 import { ReadingView } from '../../../design/reading-view.tsx'
-import { useCase, useLists } from '../../../journal/cases.ts'
-import type { Lists } from '../../../journal/database.ts'
+import { useCase } from '../../../journal/cases.ts'
 import { newId } from '../../../journal/device.ts'
 import { useDraft } from '../../../journal/drafts.ts'
 import { caseHref } from '../../../journal/hrefs.ts'
@@ -25,6 +22,7 @@ import { useWho } from '../../../session/use-who.ts'
 import { entryHref } from '../case-hrefs.ts'
 import { CaseLine } from '../case-line.tsx'
 import { library, useCaseView } from '../case-view.ts'
+import { ChooseCase } from '../choose-case.tsx'
 import { EntryContent, kindName } from '../entry.tsx'
 import { MayNotCorrect, mayCorrect } from '../may-correct.tsx'
 import { useFaultFocus } from '../use-fault-focus.ts'
@@ -33,7 +31,6 @@ import { WithLine } from '../with-line.tsx'
 import styles from './history.module.css'
 
 const words = caseInEnglish.refile
-type Row = Lists['cases'][number]
 type Typed = {
   readonly find: string
   readonly stream: string | null
@@ -95,12 +92,13 @@ function Refile({ line }: { readonly line: Line }) {
       {mayCorrect(line, me.role) && line.known && !line.erased ? (
         <form ref={form} className={styles.form} onSubmit={(event) => void keep(event)} noValidate>
           <ChooseCase
+            label={words.find}
             find={draft.find}
             stream={draft.stream}
             not={file.stream}
             error={tried && draft.stream === null ? words.caseMissing : null}
             onFind={(find) => put({ find })}
-            onChoose={(stream) => put({ stream, subject: null })}
+            onChoose={({ stream }) => put({ stream, subject: null })}
           />
           {draft.stream !== null && (
             <ChooseSubject
@@ -139,60 +137,6 @@ function Refile({ line }: { readonly line: Line }) {
 /** The entry as it is read today, so that the copy is of today's version of its kind. */
 function wholeOf({ header, body }: Line): Entry {
   return { ...header, version: kindNamed(header.kind)?.version ?? header.version, body: body as Json }
-}
-
-const mostShown = 8
-
-function ChooseCase(props: {
-  readonly find: string
-  readonly stream: string | null
-  readonly not: string
-  readonly error: string | null
-  readonly onFind: (text: string) => void
-  readonly onChoose: (stream: string) => void
-}) {
-  const { find, stream, not, error, onFind, onChoose } = props
-  const reading = useLists()
-  return (
-    <fieldset className={styles.found}>
-      <legend className="said">{words.choose}</legend>
-      <Field label={words.find} error={error}>
-        {(control) => (
-          <input
-            {...control}
-            type="search"
-            autoComplete="off"
-            spellCheck={false}
-            value={find}
-            onChange={(event) => onFind(event.target.value)}
-          />
-        )}
-      </Field>
-      <ReadingView reading={reading}>
-        {({ cases }) => {
-          const found = cases.filter(
-            (row) => row.stream !== not && (row.stream === stream || (find.trim() !== '' && fits(row, find))),
-          )
-          if (find.trim() !== '' && found.length === 0) return <p role="status">{words.none}</p>
-          return found.slice(0, mostShown).map((row) => (
-            <label key={row.stream} className={styles.animal}>
-              <input
-                type="radio"
-                name="right-animal"
-                checked={row.stream === stream}
-                onChange={() => onChoose(row.stream)}
-              />
-              <span>{sayRow(row)}</span>
-            </label>
-          ))
-        }}
-      </ReadingView>
-    </fieldset>
-  )
-}
-
-function sayRow({ name, species, ownerName, chip }: Row): string {
-  return [name, owedScreen[species === 'cat' ? 'cat' : 'dog'], ownerName, chip].filter((part) => part).join(', ')
 }
 
 /** What it is about in the other animal's file: side and operation are chosen anew, never carried over. */

@@ -11,6 +11,7 @@ import { entryKind } from '../../../forms/forms.ts'
 import { useWho } from '../../../session/use-who.ts'
 import { casePageHref, writeHref } from '../case-hrefs.ts'
 import { useCaseView } from '../case-view.ts'
+import { kindName } from '../entry.tsx'
 import { WithCase } from '../with-case.tsx'
 import { Writing } from './writing.tsx'
 import { WritingBothEars } from './writing-both-ears.tsx'
@@ -31,7 +32,9 @@ function Write() {
   const [query] = useSearchParams()
   const { file } = useCaseView()
   const { me } = useWho()
-  if (!kindNamed(kind)) return <NotHere said={fill(words.notHere, { kind })} />
+  if (!kindNamed(kind) || entryKind(kind as KindName).place !== 'case') {
+    return <NotHere said={fill(words.notHere, { kind: kindName(kind) })} />
+  }
   const name = kind as KindName
   const base = query.get('amend')
   const amended = base === null ? null : (file.theCase.line(base) ?? null)
