@@ -42,6 +42,8 @@ export const owedRisks = {
   'other-ear-plan': followUp,
   'skin-plan-review': followUp,
   'other-ear-review': followUp,
+  'pain-to-treat': { value: 'harm', ...house },
+  'pain-again': { value: 'harm', ...house },
   'twelve-months': followUp,
   'unknown-may-be-recorded': record,
   'late-event-look': { value: 'harm', ...house },

@@ -1,3 +1,4 @@
+import { painScales } from '#content/scores/pain-scales.ts'
 import type { OwedRules } from '#core/procedures/follow-up.ts'
 import type { Period } from '#core/time/calendar-day.ts'
 import { quantity } from '#core/units/quantity.ts'
@@ -66,6 +67,7 @@ export const owedRules = {
     ownerToldWithin: { value: days(1), ...houseJudgementOnly },
     vetToldWithin: { value: days(3), ...houseJudgementOnly },
   },
+  painScales,
   before: {
     baseline: {
       value:

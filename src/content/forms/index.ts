@@ -51,6 +51,7 @@ import { theatreStamp } from './theatre-stamp.ts'
 import { told } from './told.ts'
 import { twelveMonths } from './twelve-months.ts'
 import { usualPlan } from './usual-plan.ts'
+import { wardScore } from './ward-score.ts'
 import { weight } from './weight.ts'
 import { withdrawal } from './withdrawal.ts'
 
@@ -106,6 +107,7 @@ export const forms = [
   told,
   twelveMonths,
   usualPlan,
+  wardScore,
   weight,
   withdrawal,
 ] as const

@@ -24,6 +24,7 @@ import { brockman2008Wsava } from './brockman-2008-wsava.ts'
 import { bsavaHeadNeckThoracic } from './bsava-head-neck-thoracic.ts'
 import { bsavaSedationProtocols } from './bsava-sedation-protocols.ts'
 import { bsavaTable623 } from './bsava-table-6-23.ts'
+import { calvo2014 } from './calvo-2014.ts'
 import { canVetJ2021Gabapentin } from './can-vet-j-2021-gabapentin.ts'
 import { canadianAcepromazineLabel } from './canadian-acepromazine-label.ts'
 import { carprofenUkSpc } from './carprofen-uk-spc.ts'
@@ -69,6 +70,7 @@ import { dvm360Hypotension } from './dvm360-hypotension.ts'
 import { earCanalHistology2009 } from './ear-canal-histology-2009.ts'
 import { enrofloxacinEuSuspension } from './enrofloxacin-eu-suspension.ts'
 import { esposito2026 } from './esposito-2026.ts'
+import { evangelista2019 } from './evangelista-2019.ts'
 import { eyeCareTexts } from './eye-care-texts.ts'
 import { fastingOlderAdvice2017 } from './fasting-older-advice-2017.ts'
 import { fastingPracticePage } from './fasting-practice-page.ts'
@@ -135,6 +137,8 @@ import { radlinsky2005 } from './radlinsky-2005.ts'
 import { recover2024 } from './recover-2024.ts'
 import { recoverPublicSummaries } from './recover-public-summaries.ts'
 import { reed2014 } from './reed-2014.ts'
+import { reid2007 } from './reid-2007.ts'
+import { reid2017 } from './reid-2017.ts'
 import { robenacoxibUkSpc } from './robenacoxib-uk-spc.ts'
 import { rosati2007 } from './rosati-2007.ts'
 import { saAnesthesiaDrugDosages2022 } from './sa-anesthesia-drug-dosages-2022.ts'
@@ -210,6 +214,7 @@ export const sources = [
   bsavaHeadNeckThoracic,
   bsavaSedationProtocols,
   bsavaTable623,
+  calvo2014,
   canVetJ2021Gabapentin,
   canadianAcepromazineLabel,
   carprofenUkSpc,
@@ -255,6 +260,7 @@ export const sources = [
   earCanalHistology2009,
   enrofloxacinEuSuspension,
   esposito2026,
+  evangelista2019,
   eyeCareTexts,
   fastingOlderAdvice2017,
   fastingPracticePage,
@@ -321,6 +327,8 @@ export const sources = [
   recover2024,
   recoverPublicSummaries,
   reed2014,
+  reid2007,
+  reid2017,
   robenacoxibUkSpc,
   rosati2007,
   saAnesthesiaDrugDosages2022,

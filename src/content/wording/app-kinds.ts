@@ -53,6 +53,7 @@ export const kindsInEnglish = {
   told: 'Told',
   'twelve-months': 'After a year',
   'usual-plan': 'Usual plan',
+  'ward-score': 'Round in the ward',
   weight: 'Weight',
   withdrawal: 'Taken back',
 } as const satisfies Record<KindName, string>

@@ -16,6 +16,12 @@ export const findingNames = {
   pain: 'Pain score',
   'first-event': 'First event after anaesthesia',
   'ward-note': 'What was seen',
+  'ward-round': 'Round in the ward',
+  breathing: 'Breathing',
+  bandage: 'Bandage',
+  eats: 'Eats',
+  urine: 'Urine',
+  'eye-wet': 'Eye kept wet',
   // face and eye
   'face-and-eye': 'Face and eye, one side',
   'nerves-and-balance': 'Balance, swallowing and hearing',

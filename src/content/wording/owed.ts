@@ -26,6 +26,8 @@ export const owedInEnglish = {
     'skin-plan': 'Settle the plan for the skin',
     'other-ear-plan': 'Settle the plan for the other ear',
     'skin-plan-review': 'Look at the plan for the skin again',
+    'pain-to-treat': 'Pain {score} of {outOf}: more relief, and say what was done',
+    'pain-again': 'Score pain again',
     'other-ear-review': 'Look at the plan for the {side} ear again',
     'twelve-months': 'How the {side} ear is after a year',
     'unknown-may-be-recorded': 'Nobody reached: “unknown” may be written down for the {side} ear',
@@ -91,6 +93,9 @@ export const owedInEnglish = {
     'water-free': 'Water stays free.',
     'admission-time-not-set':
       'No source says how long before; the house policy owed.admission-before would give the clock time.',
+    'score-asks-for-relief':
+      'The score is {score} of {outOf}; this scale asks for more from {actAt} on, and no action was written.',
+    'score-again-set': 'The round before set this time.',
     'review-set': 'The plan names {day} as the day to look again.',
     'plan-at-recheck': 'Settled at the recheck of weeks 4 to 6: surgery removes the canal, not the allergy.',
     'late-event-seen': '{what}, seen by: {seenBy}. It belongs to the index operation.',

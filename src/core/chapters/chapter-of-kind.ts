@@ -57,6 +57,7 @@ export const chapterOfKind = {
   told: 'Year',
   'twelve-months': 'Year',
   'usual-plan': 'clinic',
+  'ward-score': 'Ward',
   weight: 'Work-up',
   withdrawal: 'Referral',
 } as const satisfies Record<KindName, Chapter | 'clinic'>

@@ -30,6 +30,8 @@ export function chapterOfOwed(item: OwedItem, file: CaseFile): Chapter | 'clinic
     case 'referring-vet-to-tell':
       return ofLine(item.id.slice(item.what.length + 1), file) ?? 'Year'
     case 'look-after-the-block':
+    case 'pain-to-treat':
+    case 'pain-again':
       return 'Ward'
     case 'eye-lubricated':
     case 'face-and-eye-look':

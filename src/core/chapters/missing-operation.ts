@@ -89,11 +89,16 @@ export function missingInWard({ theCase }: CaseFile): Missing[] {
     const during = (line: { readonly at: string }) => line.at >= done.moment.at && (!home || line.at <= home.at)
     const looks = theCase.live('observation').filter(during)
     const checks = theCase.live('check').filter((line) => during(line) && isOfEar(line, operation.side))
+    const rounds = theCase.live('ward-score').filter(during)
     const blinked =
-      looks.some(({ body }) => body.first === 'blink') || checks.some(({ body }) => body.blink !== 'not-assessed')
+      looks.some(({ body }) => body.first === 'blink') ||
+      checks.some(({ body }) => body.blink !== 'not-assessed') ||
+      rounds.some(({ body }) => body[operation.side].blink !== 'not-assessed')
     return [
       ...(blinked ? [] : [missing('first-blink-missing', 'check', { side: operation.side })]),
-      ...(looks.some(({ body }) => body.pain !== null) ? [] : [missing('pain-not-scored', 'observation')]),
+      ...([...looks, ...rounds].some(({ body }) => body.pain !== null)
+        ? []
+        : [missing('pain-not-scored', 'ward-score')]),
       ...(home ? [] : [missing('discharge-missing', 'discharge')]),
     ]
   })

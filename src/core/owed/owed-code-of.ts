@@ -54,6 +54,8 @@ export const settledBy = {
   'other-ear-plan': 'other-ear-plan',
   'skin-plan-review': 'skin-plan',
   'other-ear-review': 'other-ear-plan',
+  'pain-to-treat': 'ward-score',
+  'pain-again': 'ward-score',
   'twelve-months': 'twelve-months',
   'unknown-may-be-recorded': 'twelve-months',
   'late-event-look': 'check',

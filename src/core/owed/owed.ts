@@ -12,6 +12,7 @@ import { owedPlanReviews } from './plan-reviews.ts'
 import { owedResults } from './results.ts'
 import { type OwedOptions, type Setting, settingOf } from './setting.ts'
 import { owedAtTwelveMonths } from './twelve-months.ts'
+import { owedInWard } from './ward.ts'
 
 /**
  * Everything that is owed in one case, earliest limit first, and what is no longer owed with the reason: made from the
@@ -27,6 +28,7 @@ export function owedOf(file: CaseFile, procedures: readonly Procedure[], options
     ...owedResults(setting),
     ...owedAfterLateEvents(setting),
     ...owedPlanReviews(setting),
+    ...owedInWard(setting),
     ...owedAtTheDesk(setting),
   ].map((draft) => afterDeath(draft, file))
   const owed = drafts.flatMap(({ item, ended }) => (ended ? [] : [item]))

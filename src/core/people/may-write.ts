@@ -68,6 +68,7 @@ export const mayWrite = {
   told: staff,
   'twelve-months': ['surgeon', 'nurse'],
   'usual-plan': doses,
+  'ward-score': atTheAnimal,
   weight: staff,
   /** Taking back needs besides that one may write the kind that is taken back. */
   withdrawal: staff,

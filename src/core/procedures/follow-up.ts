@@ -3,6 +3,7 @@ import type { Sourced } from '#core/evidence/sourced.ts'
 import type { Level } from '#core/outcome/finding.ts'
 import type { Period, Span } from '#core/time/calendar-day.ts'
 import type { Quantity } from '#core/units/quantity.ts'
+import type { PainScales } from '#core/ward/pain-scale.ts'
 
 /** A fact, or the plain statement that nothing is known. */
 export type Perhaps<Fact> =
@@ -71,6 +72,7 @@ export type OwedRules = {
     readonly fasting: FastingRules
     readonly tests: TheatreTests
   }
+  readonly painScales: PainScales
   readonly settleWithin: Sourced<Period>
   readonly lateEventWithin: Sourced<Period>
   /** After so many tries over so many channels, "unknown" may be written down. */

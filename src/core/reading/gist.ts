@@ -54,6 +54,7 @@ const gists = {
   told: ['who', 'contact', 'by'],
   'twelve-months': ['status', '=face', '=source'],
   'usual-plan': ['plan'],
+  'ward-score': ['=pain', '=action', '=LEFT.blink', '=RIGHT.blink', '=airway', '=rescoreAt'],
   weight: ['weight', 'how'],
   withdrawal: ['because'],
 } as const satisfies Record<KindName, readonly string[]>

@@ -14,6 +14,7 @@ import { choice, ownerAnswer } from './questionnaire.ts'
 import { historyItem, referral } from './referral.ts'
 import { resultRead, specimen, specimenResult } from './specimens.ts'
 import { measurements, weight } from './vital-signs.ts'
+import { wardScore } from './ward.ts'
 
 /**
  * Which kinds go into the bundle, and why the others do not: they are said elsewhere in it (`elsewhere`), or they are
@@ -72,6 +73,7 @@ export const mappings: { readonly [Name in KindName]?: Mapping<Name> | 'elsewher
   told,
   'twelve-months': twelveMonths,
   'usual-plan': 'journal',
+  'ward-score': wardScore,
   weight,
   withdrawal: 'elsewhere',
 }

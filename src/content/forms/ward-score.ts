@@ -1,0 +1,22 @@
+import type { FormArrangement } from '#core/forms/arrangement.ts'
+
+/** One round in the ward. */
+export const wardScore = {
+  kind: 'ward-score',
+  place: 'case',
+  chapters: ['Ward'],
+  writtenBy: ['nurse', 'anaesthetist', 'surgeon'],
+  amendable: true,
+  sections: [
+    { id: 'pain', fields: ['pain', 'notScoredBecause', 'action', 'rescoreAt'] },
+    { id: 'eyes', fields: ['LEFT', 'RIGHT'], pair: true },
+    { id: 'animal', fields: ['airway', 'bandage', 'eats', 'urine'] },
+    { id: 'words', fields: ['text'] },
+  ],
+  fields: {
+    pain: { blank: 'none' },
+    'pain.scale': { control: 'select' },
+    action: { blank: 'none' },
+    rescoreAt: { blank: 'none' },
+  },
+} as const satisfies FormArrangement
