@@ -93,7 +93,7 @@ function JoinForm({ stream: here }: { readonly stream: string }) {
   const tried = tries > 0
   const put = (part: Partial<Typed>) => change({ ...draft, ...part })
   const reason = draft.reason.trim()
-  const own = file.theCase.latest('identity')?.body.species ?? null
+  const own = file.theCase.live('identity').findLast(({ header }) => header.stream === here)?.body.species ?? null
   const other = own !== null && draft.species !== null && draft.species !== own
   const caseFault = draft.stream === null ? words.caseMissing : other ? words.otherSpecies : null
   const keep = async (event: FormEvent) => {
