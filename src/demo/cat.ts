@@ -3,6 +3,7 @@ import type { Subject } from '#core/journal/entry.ts'
 import type { BodyOf } from '#core/journal/fold.ts'
 import { Chart, moment } from './chart.ts'
 import { demoClinic, staff, zone } from './practice.ts'
+import { preparedMoss } from './prepared.ts'
 import { giver, mg, mL, planAndCheck, stamp, writeCheck } from './writers.ts'
 
 /**
@@ -26,6 +27,7 @@ export function moss(): Chart {
   theatre(chart, agreed)
   ward(chart)
   afterwards(chart)
+  preparedMoss(chart, { animal, operation, LEFT: left, RIGHT: right })
   return chart
 }
 

@@ -4,6 +4,7 @@ import type { BodyOf } from '#core/journal/fold.ts'
 import { Chart, moment } from './chart.ts'
 import { tansysDrawing } from './drawing.ts'
 import { demoClinic, staff, zone } from './practice.ts'
+import { preparedTansy } from './prepared.ts'
 import { giver, mg, mL, planAndCheck, stamp, writeCheck } from './writers.ts'
 
 /**
@@ -29,6 +30,7 @@ export function tansy(): Chart {
   results(chart)
   year(chart)
   drawnForOwner(chart)
+  preparedTansy(chart, { animal, operation, LEFT: left, RIGHT: right })
   return chart
 }
 
