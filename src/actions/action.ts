@@ -64,8 +64,8 @@ export type World = {
   readonly door: Door
   readonly firstCode: FirstCode
   readonly version: string
-  /** The invented practice: the id of its clinic, and its journal file. */
-  readonly invented: { readonly clinic: string; readonly journal: () => string }
+  /** The invented practice: the id of its clinic, and its journal file as it stands at a moment. */
+  readonly invented: { readonly clinic: string; readonly journal: (now: string) => string }
   /** The caller's clinic; for a stranger the only clinic there is. */
   readonly clinic: string | null
   readonly caller: Caller | null

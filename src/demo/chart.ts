@@ -14,6 +14,8 @@ export type Writing = {
   readonly reason?: string
   /** Minutes between the event and its writing; one minute when nothing is said. */
   readonly writtenAfter?: number
+  /** On which screen it was written; `desk-1` when nothing is said. */
+  readonly device?: string
 }
 
 /**
@@ -49,7 +51,7 @@ export class Chart {
       writtenAt,
       author: typeof writing.by === 'string' ? { kind: 'person', person: writing.by } : writing.by,
       device: {
-        id: 'desk-1',
+        id: writing.device ?? 'desk-1',
         boot: 'boot-1',
         wallClock: writtenAt,
         monotonicMs: this.entries.length * 1000,

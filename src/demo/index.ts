@@ -1,9 +1,12 @@
 import { sealAll } from '#core/journal/chain.ts'
 import type { Entry } from '#core/journal/entry.ts'
-import { type JournalLine, JournalWriter } from '#core/journal/journal-file.ts'
+import { type JournalLine, JournalWriter, type Row, rowsInOrder } from '#core/journal/journal-file.ts'
+import { dayOf } from '#core/time/calendar-day.ts'
 import { moss } from './cat.ts'
 import type { Chart } from './chart.ts'
-import { demoClinic, practiceChart, registerRows } from './practice.ts'
+import { liveCharts } from './living/index.ts'
+import { livingRows } from './living/people.ts'
+import { demoClinic, practiceChart, registerRows, zone } from './practice.ts'
 import { tansy } from './spaniel.ts'
 
 /** The invented cases by name. */
@@ -20,14 +23,30 @@ export type DemoName = (typeof demoCases)[number]['name']
 
 /** The journal file of invented cases: registers, the practice's own stream, then the cases in order of writing. */
 export function demoFile(names: readonly DemoName[]): string {
-  const charts: Chart[] = [
-    practiceChart(),
-    ...demoCases.filter((one) => names.includes(one.name)).map((one) => one.chart()),
-  ]
-  const entries = charts.flatMap((chart) => chart.entries).sort(byWriting)
+  const cases = demoCases.filter((one) => names.includes(one.name)).map((one) => one.chart())
+  return fileOf(cases, registerRows())
+}
+
+/**
+ * The invented practice as it is opened: the finished cases, and those in the middle of their course on that day.
+ *
+ * @example practiceFile('2026-03-10')
+ */
+export function practiceFile(today: string): string {
+  const rows = rowsInOrder([...registerRows(), ...livingRows()])
+  return fileOf([...demoCases.map((one) => one.chart()), ...liveCharts(today)], rows)
+}
+
+/** The day on the wall of the invented practice. */
+export function dayInPractice(now: string): string {
+  return dayOf({ at: now, zone })
+}
+
+function fileOf(cases: readonly Chart[], rows: readonly Row[]): string {
+  const entries = [practiceChart(), ...cases].flatMap((chart) => chart.entries).sort(byWriting)
   const lines: JournalLine[] = [
     { type: 'quiet-ear', format: 1, clinic: demoClinic },
-    ...registerRows().map((row) => ({ type: 'row' as const, ...row })),
+    ...rows.map((row) => ({ type: 'row' as const, ...row })),
     ...sealAll(entries, (entry) => entry.writtenAt).map((stored) => ({ type: 'entry' as const, ...stored })),
   ]
   const writer = new JournalWriter()

@@ -1,6 +1,7 @@
 import type { BodyOf } from '#core/journal/fold.ts'
 import { type Row, rowsInOrder } from '#core/journal/journal-file.ts'
 import type { ClinicRow, ContactRow, PersonRow } from '#core/journal/registers.ts'
+import type { ClosedDays } from '#core/time/open-days.ts'
 import { Chart } from './chart.ts'
 
 /**
@@ -39,7 +40,7 @@ const people: Record<string, PersonRow> = {
   'person-moretti': { name: 'Hana Moretti', role: 'desk', letters: null },
 }
 
-const owner = (name: string, phone: string, street: string): ContactRow => ({
+export const owner = (name: string, phone: string, street: string): ContactRow => ({
   kind: 'owner',
   name,
   practice: null,
@@ -78,7 +79,12 @@ const closedDays = [
   { day: '2025-12-26', because: 'Boxing Day' },
 ]
 
-const since = '2025-01-06T09:00:00.000Z'
+export const closed: ClosedDays = {
+  weekdays: clinic.closedWeekdays,
+  days: closedDays.map(({ day }) => day),
+}
+
+export const since = '2025-01-06T09:00:00.000Z'
 
 export function registerRows(): Row[] {
   const row = (register: Row['register'], id: string, body: object): Row => ({

@@ -1,6 +1,6 @@
 import { getRequestListener } from '@hono/node-server'
 import type { Clock, Projector, Store } from '#actions/store.ts'
-import { demoCases, demoClinic, demoFile } from '#demo/index.ts'
+import { dayInPractice, demoClinic, practiceFile } from '#demo/index.ts'
 import type { OpenStore } from '#storage/journal-store.ts'
 import { schemaVersion } from '#storage/migrate.ts'
 import { openPostgres } from '#storage/postgres/open.ts'
@@ -114,7 +114,7 @@ function secureOf({ secure }: Doors) {
 }
 
 const machineClock = { now: () => new Date().toISOString() }
-const invented = { clinic: demoClinic, journal: () => demoFile(demoCases.map(({ name }) => name)) }
+const invented = { clinic: demoClinic, journal: (now: string) => practiceFile(dayInPractice(now)) }
 
 async function openStore(
   project: Projector,

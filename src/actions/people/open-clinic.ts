@@ -89,8 +89,8 @@ async function theOnly(there: readonly string[], { store }: World): Promise<stri
   throw new Refused(409, 'no-such-clinic', 'There is no single clinic here to be opened as it is.', { path: 'choice' })
 }
 
-async function restoreInvented({ store, invented }: World): Promise<void> {
-  const { entries, rows, keptAside } = readJournal(invented.journal())
+async function restoreInvented({ store, clock, invented }: World): Promise<void> {
+  const { entries, rows, keptAside } = readJournal(invented.journal(clock.now()))
   await store.restore(invented.clinic, each(entries), rows, keptAside)
 }
 

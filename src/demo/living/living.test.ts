@@ -1,0 +1,84 @@
+import { describe, expect, it } from 'vitest'
+import { owedRules } from '#content/follow-up/owed-rules.ts'
+import { procedures } from '#content/procedures/index.ts'
+import { sidesOf } from '#core/chapters/sides.ts'
+import { readEntry } from '#core/journal/accept.ts'
+import type { CaseFile } from '#core/journal/clinic.ts'
+import { fold } from '#core/journal/fold.ts'
+import { fileOf } from '#core/owed/files-for-tests.ts'
+import { owedOf } from '#core/owed/owed.ts'
+import { standingOf } from '#core/owed/standing.ts'
+import { theatreListOf } from '#core/theatre/theatre-list.ts'
+import { addDays, startOfDay } from '#core/time/calendar-day.ts'
+import { isOpen } from '#core/time/open-days.ts'
+import { closed, practiceChart, zone } from '../practice.ts'
+import { liveCharts } from './index.ts'
+
+/** Four hundred days with four clock changes, Easter and Christmas among them. */
+const days = Array.from({ length: 400 }, (_, index) => addDays('2025-03-01', index))
+const charts = new Map(days.map((day) => [day, liveCharts(day)]))
+
+/** What each case shows as owed on the day of opening, late or to be done now, whatever the day. */
+const owedNow: Readonly<Record<string, readonly string[]>> = {
+  'case:juniper': [],
+  'case:sorrel': ['eye-lubricated', 'first-call', 'result-expected'],
+}
+/** What lies ahead of each case and must be on its page too. */
+const owedLater: Readonly<Record<string, readonly string[]>> = {
+  'case:juniper': ['weight-before-operation', 'second-check-of-lines', 'last-meal', 'admission'],
+  'case:sorrel': ['eye-at-risk-look', 'suture-check'],
+}
+
+function fileFor(stream: string, entries: Parameters<typeof fold>[0]): CaseFile {
+  const house = fold(practiceChart().entries)
+  const file = fileOf([])
+  const clinic = { ...file.clinic, zone, closedWeekdays: [...closed.weekdays] }
+  return { ...file, stream, clinic, closedDays: closed.days, house, theCase: fold(entries) }
+}
+
+describe('the living cases, on every one of 400 days', () => {
+  it('are made of entries that are read at the door and lie before the day of opening', () => {
+    for (const [day, cases] of charts) {
+      const opened = startOfDay(day, zone)
+      for (const entry of cases.flatMap(({ entries }) => entries)) {
+        expect(readEntry(entry), `${day} ${entry.kind} ${JSON.stringify(entry.body)}`).toMatchObject({ kind: 'answer' })
+        expect(entry.happenedAt.at < opened && entry.writtenAt < opened, `${day} ${entry.kind}`).toBe(true)
+      }
+    }
+  }, 60_000)
+
+  it('fold without pending or unknown entries and owe what they are meant to owe', () => {
+    for (const [day, cases] of charts) {
+      const noon = `${day}T12:00:00.000Z`
+      for (const { stream, entries } of cases) {
+        const file = fileFor(stream, entries)
+        expect([file.theCase.pending, file.theCase.unknown]).toEqual([[], []])
+        const { owed } = owedOf(file, procedures, { rules: owedRules })
+        const now = owed.filter((item) => standingOf(item, noon).kind !== 'later').map(({ what }) => what)
+        expect(now, `${day} ${stream}`).toEqual(expect.arrayContaining([...(owedNow[stream] ?? [])]))
+        const all = owed.map(({ what }) => what)
+        expect(all, `${day} ${stream}`).toEqual(expect.arrayContaining([...(owedLater[stream] ?? [])]))
+      }
+    }
+  }, 60_000)
+
+  it('put Juniper on the theatre list of an open day ahead, her sides disagreeing', () => {
+    for (const [day, cases] of charts) {
+      const juniper = cases.find(({ stream }) => stream === 'case:juniper')
+      const file = fileFor('case:juniper', juniper?.entries ?? [])
+      const { owed } = owedOf(file, procedures, { rules: owedRules })
+      const until = addDays(day, 14)
+      const [list] = theatreListOf([{ file, owed }], owedRules.before, { from: addDays(day, 2), until })
+      expect(list && isOpen(list.day, closed), day).toBe(true)
+      const [line] = list?.lines ?? []
+      expect(line).toMatchObject({ side: 'RIGHT', state: 'agreed' })
+      const missing = line?.missing.filter(({ level }) => level !== 'note').map(({ code }) => code)
+      expect(missing?.sort(), day).toEqual(['second-check', 'side-disagreement', 'weight'])
+      expect(sidesOf(file.theCase).disagreements, day).toMatchObject([{ level: 'block' }])
+    }
+  }, 60_000)
+
+  it('are the same bytes for the same day', () => {
+    expect(JSON.stringify(liveCharts('2026-03-10'))).toBe(JSON.stringify(liveCharts('2026-03-10')))
+  })
+})

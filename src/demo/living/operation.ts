@@ -1,0 +1,121 @@
+import { fingerprintOf } from '#core/agreement/fingerprint.ts'
+import type { ProcedureId } from '#core/animal/procedure.ts'
+import type { Side } from '#core/animal/species.ts'
+import type { BodyOf } from '#core/journal/fold.ts'
+import { moment } from '../chart.ts'
+import { staff, zone } from '../practice.ts'
+import { giver, planAndCheck, stamp } from '../writers.ts'
+import type { Living } from './animal.ts'
+
+type Agreed = {
+  readonly side: Side
+  readonly procedure: ProcedureId
+  readonly estimate: { readonly low: string; readonly high: string }
+}
+
+/** Estimate, consent and the booked day, in one conversation; the consent is bound to its plan by its fingerprint. */
+export function agreeAndBook(one: Living, at: string, plannedFor: string, agreed: Agreed): void {
+  const { side, procedure, estimate } = agreed
+  const pounds = (amount: string) => ({ amount, currency: 'GBP' })
+  const plan = {
+    ears: [{ side, procedure }],
+    surgeon: staff.holm,
+    ceiling: pounds(estimate.high),
+    leaflet: 'owner-leaflet 1',
+    language: 'en',
+  }
+  const agreement = one.chart.write(
+    'agreement',
+    { at, by: staff.holm, subject: one.animal },
+    {
+      plan,
+      fingerprint: fingerprintOf(plan),
+      estimate: { low: pounds(estimate.low), high: pounds(estimate.high) },
+      consentBy: one.owner,
+      authority: 'owner',
+      resuscitate: 'yes',
+      mayExtend: 'phone-first',
+      photographs: 'record-only',
+      teachBack: [
+        { item: 'which-ear', answer: 'own-words' },
+        { item: 'two-risks', answer: 'with-help' },
+        { item: 'eye-care', answer: 'own-words' },
+        { item: 'collar', answer: 'own-words' },
+        { item: 'when-to-phone', answer: 'own-words' },
+      ],
+      explainedBy: staff.holm,
+    },
+  )
+  one.chart.write(
+    'booking',
+    { at, by: staff.moretti, subject: one.operation, writtenAfter: 20 },
+    {
+      side,
+      procedure,
+      agreement,
+      plannedFor: moment(plannedFor, zone),
+      surgeon: staff.holm,
+      anaesthetist: staff.adeyemi,
+    },
+  )
+}
+
+type Given = Parameters<ReturnType<typeof giver>>[1]
+const givenAt: Readonly<Record<string, string>> = {
+  antiemetic: '08:30',
+  opioid: '08:55',
+  premedication: '08:55',
+  induction: '09:15',
+  maintenance: '09:18',
+  antibiotic: '09:25',
+  block: '09:32',
+  splash: '10:45',
+  nsaid: '11:10',
+}
+
+/** The named plan worked out, checked by a second person, and given line by line as it was worked out. */
+export function givePlan(one: Living, day: string, plan: string, blockedAt: string): void {
+  planAndCheck(one.chart, one.operation, plan, `${day} 08:05`, `${day} 08:15`)
+  const give = giver(one.chart, one.operation)
+  const lines = one.chart.entries.filter(({ kind }) => kind === 'planned-line')
+  for (const { body } of lines as unknown as readonly { readonly body: BodyOf<'planned-line'> }[]) {
+    const time = givenAt[body.line]
+    if (time === undefined) throw new Error(`The plan "${plan}" has a line that nobody gives: ${body.line}.`)
+    const local = body.use === 'local_block'
+    give(`${day} ${time}`, {
+      drug: body.drug,
+      amount: body.amount as Given['amount'],
+      volume: body.volume,
+      route: body.route ?? 'unknown',
+      use: body.use,
+      line: body.line,
+      ...(local && { site: blockedAt }),
+    })
+  }
+}
+
+type Done = Pick<BodyOf<'operation-summary'>, 'side' | 'procedure' | 'indication' | 'findings' | 'plan'> &
+  Partial<BodyOf<'operation-summary'>>
+
+/** Start, cut and end by the clock, and the surgeon's signed summary at noon. */
+export function operate(one: Living, day: string, done: Done): void {
+  stamp(one.chart, one.operation, `${day} 09:16`, 'anaesthesia-start')
+  stamp(one.chart, one.operation, `${day} 09:45`, 'incision')
+  stamp(one.chart, one.operation, `${day} 11:05`, 'closed')
+  one.chart.write(
+    'operation-summary',
+    { at: `${day} 12:00`, by: staff.holm, subject: one.operation },
+    {
+      surgeon: staff.holm,
+      assistant: null,
+      anaesthetist: staff.adeyemi,
+      incisionAt: moment(`${day} 09:45`, zone),
+      closedAt: moment(`${day} 11:05`, zone),
+      complications: [],
+      drain: false,
+      signedBy: staff.holm,
+      remark: null,
+      ...done,
+    },
+  )
+}

@@ -1,0 +1,167 @@
+import { addDays } from '#core/time/calendar-day.ts'
+import type { Chart } from '../chart.ts'
+import { moment } from '../chart.ts'
+import { staff, zone } from '../practice.ts'
+import { writeCheck } from '../writers.ts'
+import { find, firstCall, type Living, living, normalBaseline, weigh } from './animal.ts'
+import type { Days } from './days.ts'
+import { agreeAndBook, givePlan, operate } from './operation.ts'
+
+/**
+ * An invented young cat, home since the day before yesterday after the LEFT bulla was opened from below. The lids do not
+ * close though the block is long over, the culture is pending, and nobody has phoned yet.
+ */
+export function sorrel(days: Days): Chart {
+  const one = living('sorrel', 'contact-mead')
+  const operated = days.openAgo(3)
+  const seen = days.openAgo(8)
+  firstCall(
+    one,
+    days.openAgo(10),
+    '11',
+    {
+      name: 'Sorrel',
+      species: 'cat',
+      breed: 'Domestic longhair',
+      sex: 'male',
+      born: moment(days.ago(900).slice(0, 7), zone),
+      chip: '000000000065390',
+    },
+    {
+      reportedSide: 'LEFT',
+      complaint: 'Snores and shakes the head; a pink lump was seen deep in the left ear.',
+      daysOfSigns: 50,
+      signs: [
+        { sign: 'head-tilt', answer: 'no' },
+        { sign: 'falling', answer: 'no' },
+        { sign: 'drooped-face', answer: 'no' },
+        { sign: 'not-eating', answer: 'no' },
+      ],
+      urgency: 'routine',
+      because: 'Eats and breathes well; no sign of a nerve.',
+    },
+  )
+  workUp(one, seen)
+  agreeAndBook(one, `${seen} 15:00`, `${operated} 09:30`, {
+    side: 'LEFT',
+    procedure: 'ventral-bulla-osteotomy',
+    estimate: { low: '1900.00', high: '2500.00' },
+  })
+  theatre(one, operated)
+  goingHome(one, days.ago(2), days.openAhead(8))
+  return one.chart
+}
+
+function workUp(one: Living, day: string): void {
+  weigh(one, `${day} 10:00`, '4.6')
+  find(one, 'LEFT', `${day} 10:15`, {
+    discharge: 'waxy',
+    drum: 'ruptured',
+    mass: 'yes',
+    massPlace: 'horizontal',
+    massSize: 'small',
+    flapCarriage: 'erect',
+    otis3: { erythema: 1, swelling: 0, erosion: 0, exudate: 1 },
+    text: 'A pink lump on a stalk comes through the drum.',
+  })
+  find(one, 'RIGHT', `${day} 10:18`, { flapCarriage: 'erect' })
+  normalBaseline(one, `${day} 10:25`, { LEFT: '14', RIGHT: '15' })
+  const side = { canalMineral: 'no', mass: 'no', massPlace: 'not-reported', massSize: 'not-reported' } as const
+  one.chart.write(
+    'imaging',
+    { at: `${day} 11:30`, by: staff.holm, subject: one.animal },
+    {
+      modality: 'CT',
+      study: 'invented-study-47',
+      reportedBy: 'Radiologist on call',
+      LEFT: { ...side, bulla: 'filled', bullaWall: 'thick' },
+      RIGHT: { ...side, bulla: 'air', bullaWall: 'normal' },
+      text: 'Left bulla filled on both sides of the septum, wall thick; right bulla holds air.',
+    },
+  )
+  one.chart.write(
+    'choice',
+    { at: `${day} 14:40`, by: staff.holm, subject: one.ear('LEFT') },
+    {
+      options: [
+        { option: 'ventral-bulla-osteotomy', answer: 'chosen', because: 'The bulla is filled beyond the septum.' },
+        { option: 'traction', answer: 'declined', because: 'A filled bulla makes it likely to grow again.' },
+      ],
+      session: 'one-ear',
+      for: ['Filled bulla on the scan'],
+      against: ['Horner’s syndrome is frequent in cats'],
+      missing: [],
+    },
+  )
+}
+
+function theatre(one: Living, day: string): void {
+  weigh(one, `${day} 07:50`, '4.6')
+  givePlan(one, day, 'our usual plan, cat', 'around the bulla, LEFT')
+  one.chart.write(
+    'specimen',
+    { at: `${day} 10:20`, by: staff.castellane, subject: one.ear('LEFT') },
+    {
+      site: 'bulla-on-entry',
+      tests: ['aerobic-culture', 'anaerobic-culture'],
+      label: 'S-1',
+      laboratory: 'contact-laboratory',
+      antibioticsOnBoard: 'cefazolin since 09:25',
+      expectedBy: null,
+      operation: one.operationId,
+    },
+  )
+  operate(one, day, {
+    side: 'LEFT',
+    procedure: 'ventral-bulla-osteotomy',
+    indication: 'A polyp of the left middle ear.',
+    findings: 'Both compartments opened; polyp out with its stalk.',
+    plan: 'Watch pupil, blink and breathing. Culture pending.',
+  })
+}
+
+function goingHome(one: Living, day: string, nextVisit: string): void {
+  writeCheck(one.chart, one.ear('LEFT'), `${day} 08:30`, staff.holm, {
+    wound: 'closed',
+    blink: 'absent',
+    lipOrEarDroop: 'yes',
+    horner: 'yes',
+    tearTest: { value: '12', unit: 'mm/min' },
+    fluorescein: 'negative',
+    text: 'The block is over and the lids of the left eye still do not close.',
+  })
+  one.chart.write(
+    'discharge',
+    { at: `${day} 16:30`, by: staff.lindqvist, subject: one.animal },
+    {
+      medicines: [
+        {
+          drug: 'carbomer',
+          label: 'Carbomer eye gel',
+          purpose: 'a moist left eye',
+          form: 'eye-gel',
+          strength: { value: '0.2', unit: '%' },
+          each: '1',
+          side: 'LEFT',
+          times: ['07:00', '11:00', '15:00', '19:00', '23:00'],
+          firstDay: day,
+          firstTime: '19:00',
+          days: 28,
+          withFood: 'either',
+        },
+      ],
+      collarUntil: addDays(day, 12),
+      sutures: 'to-come-out',
+      food: 'Soft food for a week.',
+      rest: 'Indoors until the sutures are out.',
+      eyeCare: 'Gel into the left eye five times a day until we say the blink is normal.',
+      nextVisit,
+      taught: [
+        { item: 'eye-care', answer: 'own-words' },
+        { item: 'collar', answer: 'own-words' },
+        { item: 'when-to-phone', answer: 'with-help' },
+      ],
+      taughtBy: staff.lindqvist,
+    },
+  )
+}
