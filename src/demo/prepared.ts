@@ -56,7 +56,7 @@ export function preparedTansy(chart: Chart, { animal, operation, LEFT, RIGHT }: 
       laboratory: null,
       results: [
         { analyte: 'Creatinine', printed: '84', unit: 'umol/L', flag: null, range: '44 - 133' },
-        { analyte: 'ALP', printed: '212', unit: 'U/L', flag: 'H', range: '20 - 150' },
+        { analyte: 'Alkaline phosphatase', printed: '212', unit: 'U/L', flag: 'H', range: '20 - 150' },
       ],
       text: 'Steroid until January.',
     },
