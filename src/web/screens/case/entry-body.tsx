@@ -2,6 +2,7 @@ import { Link } from 'wouter'
 import { readingInEnglish as words } from '#content/wording/app-case.ts'
 import { fill } from '#core/outcome/finding.ts'
 import type { Said, SaidRow } from '#core/reading/said.ts'
+import { ScrollBox } from '../../design/scroll-box.tsx'
 import { entryHref } from './case-hrefs.ts'
 import { useCaseView } from './case-view.ts'
 import styles from './entry-body.module.css'
@@ -94,27 +95,29 @@ function Groups({ groups }: { readonly groups: readonly (readonly SaidRow[])[] }
     ))
   }
   return (
-    <table className={styles.table}>
-      <thead>
-        <tr>
-          {columns.map(([at, label]) => (
-            <th key={at} scope="col">
-              {label}
-            </th>
-          ))}
-        </tr>
-      </thead>
-      <tbody>
-        {groups.map((group) => (
-          <tr key={keyOf(group)}>
-            {columns.map(([at]) => {
-              const row = group.find((one) => one.at === at)
-              return <td key={at}>{row && <SaidValue said={row.said} />}</td>
-            })}
+    <ScrollBox label={columns.map(([, label]) => label).join(', ')}>
+      <table className={styles.table}>
+        <thead>
+          <tr>
+            {columns.map(([at, label]) => (
+              <th key={at} scope="col">
+                {label}
+              </th>
+            ))}
           </tr>
-        ))}
-      </tbody>
-    </table>
+        </thead>
+        <tbody>
+          {groups.map((group) => (
+            <tr key={keyOf(group)}>
+              {columns.map(([at]) => {
+                const row = group.find((one) => one.at === at)
+                return <td key={at}>{row && <SaidValue said={row.said} />}</td>
+              })}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </ScrollBox>
   )
 }
 
@@ -129,27 +132,29 @@ function Pair({ left, right }: { readonly left: SaidRow; readonly right: SaidRow
   const places = [...new Set([...inside(left), ...inside(right)].map(last))]
   const of = (side: SaidRow, place: string) => inside(side).find((row) => last(row) === place)
   return (
-    <table className={styles.pair}>
-      <thead>
-        <tr>
-          <td />
-          <th scope="col">{left.label}</th>
-          <th scope="col">{right.label}</th>
-        </tr>
-      </thead>
-      <tbody>
-        {places.map((place) => (
-          <tr key={place}>
-            <th scope="row">{(of(left, place) ?? of(right, place))?.label}</th>
-            {[left, right].map((side) => (
-              <td key={side.at}>
-                <SaidValue said={of(side, place)?.said ?? side.said} />
-              </td>
-            ))}
+    <ScrollBox label={`${left.label}, ${right.label}`}>
+      <table className={styles.pair}>
+        <thead>
+          <tr>
+            <td />
+            <th scope="col">{left.label}</th>
+            <th scope="col">{right.label}</th>
           </tr>
-        ))}
-      </tbody>
-    </table>
+        </thead>
+        <tbody>
+          {places.map((place) => (
+            <tr key={place}>
+              <th scope="row">{(of(left, place) ?? of(right, place))?.label}</th>
+              {[left, right].map((side) => (
+                <td key={side.at}>
+                  <SaidValue said={of(side, place)?.said ?? side.said} />
+                </td>
+              ))}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </ScrollBox>
   )
 }
 

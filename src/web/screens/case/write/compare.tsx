@@ -2,6 +2,7 @@ import { useId } from 'react'
 import { caseInEnglish, readingInEnglish } from '#content/wording/app-case.ts'
 import type { Line } from '#core/journal/fold.ts'
 import type { Difference } from '#core/reading/compare.ts'
+import { ScrollBox } from '../../../design/scroll-box.tsx'
 import { useCaseView } from '../case-view.ts'
 import { changesOf, type Now } from './changes-of.ts'
 import styles from './write.module.css'
@@ -35,7 +36,7 @@ export function Differences(props: {
 }) {
   const { changed, heads, last } = props
   return (
-    <div className={styles.scrolls}>
+    <ScrollBox label={words.compare}>
       <table className={styles.compare} data-last={last}>
         <thead>
           <tr>
@@ -58,6 +59,6 @@ export function Differences(props: {
           ))}
         </tbody>
       </table>
-    </div>
+    </ScrollBox>
   )
 }
