@@ -102,26 +102,69 @@ function MissingList({ missing }: { readonly missing: readonly Missing[] }) {
   )
 }
 
+/** Three or more of one kind of thing share their reason: a long operation misses many checkpoints for the same one. */
+const leastTogether = 3
+
 function MissingItems({ missing }: { readonly missing: readonly Missing[] }) {
-  const { id } = useCaseView()
+  const codes = [...new Set(missing.map(({ code }) => code))]
   return (
     <ul className={styles.items}>
-      {missing.map((one) => {
-        const said = sayMissing(one, chaptersInEnglish)
-        const about = { subject: one.subject, ...(one.amends !== null && { amend: one.amends }) }
-        return (
-          <li key={`${one.code} ${said}`}>
-            <p>{said}</p>
-            <p className={styles.why}>{missingReasons[one.code].value}</p>
-            <p data-screen-only>
-              <Link href={writeHref(id, one.kind, about)} className={styles.act}>
-                {one.amends === null ? words.writeIt : words.correctIt}
-                <span className="said">: {said}</span>
-              </Link>
-            </p>
-          </li>
-        )
+      {codes.flatMap((code) => {
+        const same = missing.filter((one) => one.code === code)
+        return same.length >= leastTogether
+          ? [<MissingTogether key={code} same={same} why={missingReasons[code].value} />]
+          : same.map((one) => <MissingOne key={sayMissing(one, chaptersInEnglish)} one={one} />)
       })}
     </ul>
+  )
+}
+
+function MissingOne({ one }: { readonly one: Missing }) {
+  const said = sayMissing(one, chaptersInEnglish)
+  return (
+    <li>
+      <p>{said}</p>
+      <p className={styles.why}>{missingReasons[one.code].value}</p>
+      <p data-screen-only>
+        <MissingLink one={one} className={styles.act}>
+          {one.amends === null ? words.writeIt : words.correctIt}
+          <span className="said">: {said}</span>
+        </MissingLink>
+      </p>
+    </li>
+  )
+}
+
+function MissingTogether({ same, why }: { readonly same: readonly Missing[]; readonly why: string }) {
+  return (
+    <li>
+      <p className={styles.why}>{why}</p>
+      <ul className={styles.together}>
+        {same.map((one) => {
+          const said = sayMissing(one, chaptersInEnglish)
+          return (
+            <li key={said}>
+              <MissingLink one={one}>{said}</MissingLink>
+            </li>
+          )
+        })}
+      </ul>
+    </li>
+  )
+}
+
+/** The way to the form that would settle it, or to the entry that says too little. */
+function MissingLink(props: {
+  readonly one: Missing
+  readonly className?: string | undefined
+  readonly children: ReactNode
+}) {
+  const { one, className, children } = props
+  const { id } = useCaseView()
+  const about = { subject: one.subject, ...(one.amends !== null && { amend: one.amends }) }
+  return (
+    <Link href={writeHref(id, one.kind, about)} className={className}>
+      {children}
+    </Link>
   )
 }

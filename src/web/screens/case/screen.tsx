@@ -121,7 +121,7 @@ function Arrive() {
       for (let part: Element | null = target; part; part = part.parentElement) {
         if (part instanceof HTMLDetailsElement) part.open = true
       }
-      target.querySelector('details')?.setAttribute('open', '')
+      if (target.id.startsWith('entry-')) target.querySelector('details')?.setAttribute('open', '')
       target.scrollIntoView({ block: 'start' })
       target.focus({ preventScroll: true })
     }
