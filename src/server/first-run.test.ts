@@ -88,7 +88,15 @@ describe('the first run', () => {
     const { body } = await browser.act('open-clinic', opening)
     expect(body).toMatchObject({ invented: true, clinic: { id: 'larkwater' }, people: [{ name: 'Mara Manager' }] })
     const cases = await house.serving.store.cases('larkwater')
-    expect(cases.map(({ name }) => name).sort()).toEqual(['Juniper', 'Moss', 'Sorrel', 'Tansy'])
+    expect(cases.map(({ name }) => name).sort()).toEqual([
+      'Barley',
+      'Juniper',
+      'Moss',
+      'Rowan',
+      'Sorrel',
+      'Tansy',
+      'Teasel',
+    ])
     const people = (await browser.act('list-people', {})).body.people as { name: string }[]
     expect(people.map(({ name }) => name)).toContain('Imke Holm')
     expect((await browser.act('read-front-door', {})).body.invented).toBe(true)

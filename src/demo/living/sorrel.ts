@@ -13,11 +13,11 @@ import { agreeAndBook, givePlan, operate } from './operation.ts'
  */
 export function sorrel(days: Days): Chart {
   const one = living('sorrel', 'contact-mead')
-  const operated = days.openAgo(3)
-  const seen = days.openAgo(8)
+  const operated = operatedOn(days)
+  const seen = days.openAgo(10)
   firstCall(
     one,
-    days.openAgo(10),
+    days.openAgo(12),
     '11',
     {
       name: 'Sorrel',
@@ -48,8 +48,17 @@ export function sorrel(days: Days): Chart {
     estimate: { low: '1900.00', high: '2500.00' },
   })
   theatre(one, operated)
-  goingHome(one, days.ago(2), days.openAhead(8))
+  const home = days.ago(2)
+  const next = addDays(operated, 1)
+  if (next < home) lookAt(one, next, 'The block is over and the lids of the left eye do not close.')
+  goingHome(one, home)
   return one.chart
+}
+
+/** At least three days ago, on an open day; never four, because the look of day 3 would then have been missed at home. */
+function operatedOn(days: Days): string {
+  const day = days.openAgo(3)
+  return day === days.ago(4) ? days.openAgo(5) : day
 }
 
 function workUp(one: Living, day: string): void {
@@ -120,7 +129,7 @@ function theatre(one: Living, day: string): void {
   })
 }
 
-function goingHome(one: Living, day: string, nextVisit: string): void {
+function lookAt(one: Living, day: string, text: string): void {
   writeCheck(one.chart, one.ear('LEFT'), `${day} 08:30`, staff.holm, {
     wound: 'closed',
     blink: 'absent',
@@ -128,8 +137,12 @@ function goingHome(one: Living, day: string, nextVisit: string): void {
     horner: 'yes',
     tearTest: { value: '12', unit: 'mm/min' },
     fluorescein: 'negative',
-    text: 'The block is over and the lids of the left eye still do not close.',
+    text,
   })
+}
+
+function goingHome(one: Living, day: string): void {
+  lookAt(one, day, 'The lids of the left eye do not close, long after the block.')
   one.chart.write(
     'discharge',
     { at: `${day} 16:30`, by: staff.lindqvist, subject: one.animal },
@@ -155,7 +168,7 @@ function goingHome(one: Living, day: string, nextVisit: string): void {
       food: 'Soft food for a week.',
       rest: 'Indoors until the sutures are out.',
       eyeCare: 'Gel into the left eye five times a day until we say the blink is normal.',
-      nextVisit,
+      nextVisit: null,
       taught: [
         { item: 'eye-care', answer: 'own-words' },
         { item: 'collar', answer: 'own-words' },

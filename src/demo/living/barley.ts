@@ -1,0 +1,221 @@
+import { addDays } from '#core/time/calendar-day.ts'
+import type { Chart } from '../chart.ts'
+import { moment } from '../chart.ts'
+import { staff, zone } from '../practice.ts'
+import { writeCheck } from '../writers.ts'
+import { find, firstCall, type Living, living, normalBaseline, weigh } from './animal.ts'
+import type { Days } from './days.ts'
+import { agreeAndBook, givePlan, operate } from './operation.ts'
+
+/**
+ * An invented spaniel about thirteen days after the LEFT canal was removed: stitches to come out, a histology report
+ * that nobody has read, a culture of which the owner has not heard, and one weight that two people corrected at once.
+ */
+export function barley(days: Days): Chart {
+  const one = living('barley', 'contact-wetherlow')
+  const operated = days.openAgo(12)
+  firstCall(
+    one,
+    days.openAgo(24),
+    '10',
+    {
+      name: 'Barley',
+      species: 'dog',
+      breed: 'Cocker Spaniel',
+      sex: 'male',
+      born: moment(days.ago(3100).slice(0, 7), zone),
+      chip: '000000000091246',
+    },
+    {
+      reportedSide: 'LEFT',
+      complaint: 'The left ear has been wet for two years whatever is put into it.',
+      daysOfSigns: 730,
+      signs: [
+        { sign: 'head-tilt', answer: 'no' },
+        { sign: 'falling', answer: 'no' },
+        { sign: 'drooped-face', answer: 'no' },
+        { sign: 'mouth-will-not-open', answer: 'no' },
+      ],
+      urgency: 'routine',
+      because: 'No sign of a nerve, eats well.',
+    },
+  )
+  workUp(one, days.openAgo(20))
+  agreeAndBook(one, `${days.openAgo(20)} 15:00`, `${operated} 09:30`, {
+    side: 'LEFT',
+    procedure: 'teca-lbo',
+    estimate: { low: '2800.00', high: '3500.00' },
+  })
+  theatre(one, operated)
+  home(one, operated)
+  results(one, days)
+  weighedTwice(one, days.ago(2), days.ago(1))
+  return one.chart
+}
+
+function workUp(one: Living, day: string): void {
+  weigh(one, `${day} 10:00`, '14.9', 6)
+  find(one, 'LEFT', `${day} 10:15`, {
+    canalFeel: 'bone-hard',
+    painOnPressing: 'yes',
+    discharge: 'purulent',
+    stenosis: 'closed',
+    drum: 'could-not-see',
+    otis3: { erythema: 2, swelling: 3, erosion: 1, exudate: 3 },
+  })
+  find(one, 'RIGHT', `${day} 10:19`, { discharge: 'waxy', otis3: { erythema: 1, swelling: 0, erosion: 0, exudate: 1 } })
+  normalBaseline(one, `${day} 10:30`, { LEFT: '17', RIGHT: '18' })
+  one.chart.write(
+    'choice',
+    { at: `${day} 14:40`, by: staff.holm, subject: one.ear('LEFT') },
+    {
+      options: [
+        { option: 'teca-lbo', answer: 'chosen', because: 'The canal is closed and mineral.' },
+        { option: 'medical-control', answer: 'declined', because: 'Two years of it failed.' },
+      ],
+      session: 'one-ear',
+      for: ['Narrowing that cannot be reversed'],
+      against: ['His skin disease goes on'],
+      missing: [],
+    },
+  )
+}
+
+function theatre(one: Living, day: string): void {
+  weigh(one, `${day} 07:50`, '14.8', 6)
+  givePlan(one, day, 'our usual plan, dog', 'great auricular and auriculotemporal nerves, LEFT')
+  const specimen = (label: string, site: 'bulla-on-entry' | 'canal-tissue', test: 'aerobic-culture' | 'histology') =>
+    one.chart.write(
+      'specimen',
+      { at: `${day} 10:30`, by: staff.castellane, subject: one.ear('LEFT') },
+      {
+        site,
+        tests: [test],
+        label,
+        laboratory: 'contact-laboratory',
+        antibioticsOnBoard: 'cefazolin since 09:25',
+        expectedBy: null,
+        operation: one.operationId,
+      },
+    )
+  specimen('B-1', 'bulla-on-entry', 'aerobic-culture')
+  specimen('B-2', 'canal-tissue', 'histology')
+  operate(one, day, {
+    side: 'LEFT',
+    procedure: 'teca-lbo',
+    indication: 'Closed, mineral left canal after two years of failed treatment.',
+    findings: 'Canal out whole; debris and lining of the bulla removed. Facial nerve seen and free.',
+    plan: 'Ward for two nights. Culture and histology pending.',
+  })
+}
+
+function home(one: Living, operated: string): void {
+  const look = (day: string, time: string, by: string) =>
+    writeCheck(one.chart, one.ear('LEFT'), `${day} ${time}`, by, {
+      wound: 'closed',
+      blink: 'normal',
+      tearTest: { value: '16', unit: 'mm/min' },
+      fluorescein: 'negative',
+    })
+  const day = addDays(operated, 2)
+  look(addDays(operated, 1), '08:10', staff.holm)
+  one.chart.write(
+    'discharge',
+    { at: `${day} 10:30`, by: staff.lindqvist, subject: one.animal },
+    {
+      medicines: [
+        {
+          drug: 'meloxicam',
+          label: 'Meloxicam 1 mg chewable tablets',
+          purpose: 'pain and swelling',
+          form: 'tablet',
+          strength: { value: '1', unit: 'mg/{tablet}' },
+          each: '1.5',
+          side: null,
+          times: ['18:00'],
+          firstDay: day,
+          firstTime: '18:00',
+          days: 7,
+          withFood: 'yes',
+        },
+      ],
+      collarUntil: addDays(operated, 14),
+      sutures: 'to-come-out',
+      food: 'Soft food for two weeks.',
+      rest: 'Short walks on the lead.',
+      eyeCare: null,
+      nextVisit: null,
+      taught: [
+        { item: 'collar', answer: 'own-words' },
+        { item: 'when-to-phone', answer: 'own-words' },
+      ],
+      taughtBy: staff.lindqvist,
+    },
+  )
+  look(addDays(operated, 3), '11:00', staff.lindqvist)
+  one.chart.write(
+    'call',
+    { at: `${addDays(operated, 4)} 10:00`, by: staff.lindqvist, subject: one.animal },
+    {
+      contact: one.owner,
+      direction: 'we-called',
+      channel: 'phone',
+      reached: 'yes',
+      about: 'first-call',
+      text: 'Eating, wears the collar; the tablets go down with cheese.',
+    },
+  )
+}
+
+/** The culture was read and the vet told, not the owner; the tissue came yesterday and lies there. */
+function results(one: Living, days: Days): void {
+  const idOf = (label: string) =>
+    one.chart.entries.find(({ kind, body }) => kind === 'specimen' && (body as { label: string }).label === label)?.id
+  const subject = one.ear('LEFT')
+  const laboratory = { kind: 'import', from: 'contact-laboratory' } as const
+  const culture = one.chart.write(
+    'specimen-result',
+    { at: `${days.ago(6)} 11:20`, by: laboratory, subject },
+    {
+      specimen: idOf('B-1') ?? '',
+      status: 'final',
+      growth: 'growth',
+      isolates: [{ organism: 'Staphylococcus pseudintermedius', results: [{ drug: 'cefalexin', raw: '<=2 mg/L' }] }],
+      text: null,
+    },
+  )
+  one.chart.write(
+    'result-read',
+    { at: `${days.ago(6)} 16:40`, by: staff.holm, subject },
+    { result: culture, decision: 'no-change', text: 'The wound is quiet; no tablets.' },
+  )
+  one.chart.write(
+    'told',
+    { at: `${days.ago(6)} 16:50`, by: staff.holm, subject },
+    { about: culture, who: 'referring-vet', contact: 'contact-oyelaran', by: 'email', text: null },
+  )
+  one.chart.write(
+    'specimen-result',
+    { at: `${days.ago(1)} 15:40`, by: laboratory, subject },
+    {
+      specimen: idOf('B-2') ?? '',
+      status: 'final',
+      growth: 'not-a-culture',
+      isolates: [],
+      text: 'Chronic inflammation with gland hyperplasia and bone; no tumour seen.',
+    },
+  )
+}
+
+/** Typed wrongly at the counter, and put right on two screens that did not know of each other. */
+function weighedTwice(one: Living, day: string, corrected: string): void {
+  const wrong = weigh(one, `${day} 09:10`, '41.6', 6)
+  const right = (at: string, by: string, device: string, kilograms: string, reason: string) =>
+    one.chart.write(
+      'weight',
+      { at, by, device, subject: one.animal, supersedes: [wrong], reason },
+      { weight: { value: kilograms, unit: 'kg' }, typed: null, how: 'scale', bodyCondition: 6 },
+    )
+  right(`${corrected} 09:20`, staff.lindqvist, 'ward-1', '14.6', 'Two digits swapped when typing.')
+  right(`${corrected} 09:25`, staff.castellane, 'theatre-1', '14.1', 'The slip from the scale says so.')
+}
