@@ -3,6 +3,8 @@ export const keptInEnglish = {
   title: 'Kept on this device',
   lead: 'Entries written here that the server does not have yet. They are sent by themselves, in the order of writing.',
   none: 'Nothing waits here: the server has every entry written on this device.',
+  back: 'To what is owed',
+  of: '{kind}: {name}',
   states: {
     waiting: 'will be sent',
     'sign-in': 'will be sent after signing in',

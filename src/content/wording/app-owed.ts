@@ -14,4 +14,5 @@ export const owedOrderInEnglish = {
     'by-role': 'for your role',
     'as-deputy': 'you stand in for {name}',
   } satisfies Record<Extract<Mine, { because: string }>['because'], string>,
+  deputy: 'away; {name} stands in',
 } as const

@@ -25,7 +25,7 @@ const gapPart = 0.2
 const gapWidth = 56
 const gapsAtMost = 0.6
 /** No stretch is narrower: its name and its first date have to fit. */
-const leastStretch = 112
+const leastStretch = 108
 /** Room at both ends of a stretch, so that marks do not touch its border. */
 const margin = 14
 

@@ -95,7 +95,7 @@ describe('the lanes of any case', () => {
   it('are wider than asked when the chapters would not fit', () => {
     const lanes = lay(tansy().entries, 320)
     expect(lanes.width).toBeGreaterThan(320)
-    expect(lanes.width).toBe(8 * 112)
+    expect(lanes.width).toBe(8 * 108)
     expect(lanes.ticks.filter(({ is }) => is === 'date').length).toBeGreaterThanOrEqual(8)
     expect(lay([make()], 320).width).toBe(320)
   })

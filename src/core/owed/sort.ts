@@ -66,6 +66,22 @@ export type Mine =
   | { readonly kind: 'others' }
 
 /**
+ * Who stands in, on that day, for the person a row names; null where the row names a role, or nobody is away.
+ *
+ * @example deputyOf({ who: 'person-holm' }, people, leaves, '2026-12-24') // 'person-adeyemi'
+ */
+export function deputyOf(
+  row: Pick<OwedLine, 'who'>,
+  people: readonly Worker[],
+  leaves: readonly Leave[],
+  day: string,
+): string | null {
+  if (!people.some(({ id }) => id === row.who)) return null
+  const doer = standsFor(row.who, day, leaves)
+  return doer === row.who ? null : doer
+}
+
+/**
  * Whether a row is this person's: by name, by role, or because they stand in for somebody who is away that day. What
  * is owed by a person on leave is no longer theirs; deputies in a ring leave it with them.
  *

@@ -6,11 +6,13 @@ import styles from './page.module.css'
 export function Page(props: {
   readonly title: string
   readonly lead?: ReactNode
+  /** Whose page it is: stays in sight however far the page is moved. */
+  readonly whose?: ReactNode
   readonly actions?: ReactNode
   readonly wide?: boolean
   readonly children: ReactNode
 }) {
-  const { title, lead, actions, wide = false, children } = props
+  const { title, lead, whose, actions, wide = false, children } = props
   const heading = useRef<HTMLHeadingElement>(null)
   useEffect(() => {
     document.title = `${title} · ${words.product}`
@@ -18,6 +20,7 @@ export function Page(props: {
   }, [title])
   return (
     <article className={wide ? styles.wide : styles.page}>
+      {whose && <div className={styles.whose}>{whose}</div>}
       <header className={styles.head}>
         <div>
           <h1 ref={heading} tabIndex={-1} className={styles.title}>

@@ -16,6 +16,7 @@ import { sayAmount } from '#core/why/why.ts'
 import { whyCeiling, whyDose } from '#core/why/why-dose.ts'
 import { Caution } from '../../design/caution.tsx'
 import { Notice } from '../../design/notice.tsx'
+import { ScrollBox } from '../../design/scroll-box.tsx'
 import { Why } from '../../design/why.tsx'
 import { library, useCaseView } from './case-view.ts'
 import { dosesOf } from './dosing.ts'
@@ -44,9 +45,9 @@ export function Doses({ operation }: { readonly operation: OperationOnFile }) {
           <>
             <p className="soft">{words.worked}</p>
             <FindingList findings={doses.findings} />
-            <div className={styles.scrolls}>
+            <ScrollBox label={fill(words.title, { operation: about })}>
               <PlanTable doses={doses} planned={inPlanOrder(planned, file.house)} />
-            </div>
+            </ScrollBox>
             <Ceilings doses={doses} />
           </>
         ) : (
@@ -95,11 +96,15 @@ function PlanRows({ line, entry }: { readonly line: DoseLine; readonly entry: Pl
           <a href={`#entry-${id}`}>{drug}</a>
           <span className={styles.use}>{uses[line.use] ?? line.use}</span>
         </th>
-        <td>{line.dose ? sayAmount(line.dose) : caseInEnglish.pair.notKnown}</td>
-        <td className={styles.draw}>{sayDraw(line)}</td>
+        <td className={line.dose ? styles.amount : undefined}>
+          {line.dose ? sayAmount(line.dose) : caseInEnglish.pair.notKnown}
+        </td>
+        <td className={styles.draw}>
+          <span className={isDrawn(line) ? styles.amount : undefined}>{sayDraw(line)}</span>
+        </td>
         <td>
           {words.verdicts[line.verdict]}
-          <span data-screen-only>
+          <span className={styles.why} data-screen-only>
             <WhyLine line={line} entry={entry} />
           </span>
         </td>
@@ -168,6 +173,12 @@ function sayDraw(line: DoseLine): string {
   if (tablets) return sayAmount(tablets.each)
   const shown = drawn ?? volume
   return shown ? sayAmount(shown) : words.notDrawn
+}
+
+/** Whether there is an amount in what is said to draw up, rather than words alone. */
+function isDrawn(line: DoseLine): boolean {
+  if (line.verdict === 'refused') return false
+  return Boolean(line.dilution ?? line.rate ?? line.tablets ?? line.drawn ?? line.volume)
 }
 
 function Ceilings({ doses }: { readonly doses: DoseResult }) {

@@ -1,8 +1,10 @@
+import { Link } from 'wouter'
 import { keptInEnglish as words } from '#content/wording/app-kept.ts'
 import { kindsInEnglish } from '#content/wording/app-kinds.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { Page } from '../../design/page.tsx'
 import { sayWhen } from '../../design/say-when.ts'
+import { useLists } from '../../journal/cases.ts'
 import type { Waiting, WaitingRow } from '../../journal/database.ts'
 import { dropRefused, dropRefusedRow, outbox, sendNow, waitingRows } from '../../journal/outbox.ts'
 import { useSignal } from '../../journal/signal.ts'
@@ -23,7 +25,14 @@ export function KeptScreen() {
   )
   return (
     <Page title={words.title} lead={words.lead} actions={count > 0 && again}>
-      {count === 0 ? <p>{words.none}</p> : null}
+      {count === 0 && (
+        <>
+          <p>{words.none}</p>
+          <p>
+            <Link href="/">{words.back}</Link>
+          </p>
+        </>
+      )}
       <ol className={`bare ${styles.entries}`}>
         {rows.map((row) => (
           <KeptRow key={row.id} row={row} />
@@ -39,10 +48,12 @@ export function KeptScreen() {
 function KeptEntry({ waiting: { entry, state, because } }: { readonly waiting: Waiting }) {
   const { people, pen } = useWho()
   const { author } = entry
+  const animal = useAnimalNamed(entry.stream)
+  const kind = names[entry.kind] ?? entry.kind
   const who = author.kind === 'person' ? (people.find(({ id }) => id === author.person)?.name ?? author.person) : ''
   return (
     <li className={styles.entry}>
-      <h2>{names[entry.kind] ?? entry.kind}</h2>
+      <h2>{animal === null ? kind : fill(words.of, { kind, name: animal })}</h2>
       <p>{fill(words.written, { when: sayWhen(entry.writtenAt, pen.zone), who })}</p>
       <p>
         <strong>{words.states[state]}</strong>
@@ -61,6 +72,13 @@ function KeptEntry({ waiting: { entry, state, because } }: { readonly waiting: W
       )}
     </li>
   )
+}
+
+/** The animal whose case a stream is; null for the clinic's own streams and for a case that no list has yet. */
+function useAnimalNamed(stream: string): string | null {
+  const reading = useLists()
+  if (reading.kind !== 'read') return null
+  return reading.value.cases.find((row) => row.stream === stream)?.name ?? null
 }
 
 /** A new owner or vet: the entries that name them may arrive first, the name follows. */

@@ -5,7 +5,7 @@ import { owedScreen as words } from '#content/wording/app-lists.ts'
 import { owedOrderInEnglish } from '#content/wording/app-owed.ts'
 import { shellInEnglish as shell } from '#content/wording/app-shell.ts'
 import { fill } from '#core/outcome/finding.ts'
-import { ownership, riskOf, sortOwed } from '#core/owed/sort.ts'
+import { deputyOf, ownership, riskOf, sortOwed } from '#core/owed/sort.ts'
 import { type Standing, standingOf } from '#core/owed/standing.ts'
 import { dayOf } from '#core/time/calendar-day.ts'
 import { Page } from '../../design/page.tsx'
@@ -65,6 +65,21 @@ function Nothing() {
   )
 }
 
+/** Nothing to do is an answer too, with the two ways on. */
+function NothingOwed({ mine }: { readonly mine: boolean }) {
+  return (
+    <div className="stack">
+      <p role="status">{mine ? words.noneMine : words.none}</p>
+      {!mine && (
+        <p className="row">
+          <Link href="/find">{words.find}</Link>
+          <Link href="/new">{words.newReferral}</Link>
+        </p>
+      )}
+    </div>
+  )
+}
+
 function OwedBands({ rows, mine }: { readonly rows: readonly Row[]; readonly mine: boolean }) {
   const now = useMinute()
   const { me, pen } = useWho()
@@ -73,7 +88,7 @@ function OwedBands({ rows, mine }: { readonly rows: readonly Row[]; readonly min
     const isMine = (row: Row) => ownership(row, me, people, leaves, dayOf({ at: now, zone: pen.zone })).kind === 'mine'
     return sortOwed(mine ? rows.filter(isMine) : rows, now, owedRisks)
   }, [rows, mine, me, people, leaves, now, pen.zone])
-  if (wanted.length === 0) return <p role="status">{mine ? words.noneMine : words.none}</p>
+  if (wanted.length === 0) return <NothingOwed mine={mine} />
   return bands.map((band) => {
     const group = wanted.filter((row) => bandOf(row, now) === band)
     return group.length === 0 ? null : <OwedBand key={band} band={band} rows={group} now={now} />
@@ -115,7 +130,9 @@ function OwedLine({ row, now }: { readonly row: Row; readonly now: string }) {
   const { me, pen } = useWho()
   const { people, leaves, nameOf } = usePeople()
   const roles: Readonly<Record<string, string>> = shell.roles
-  const mine = ownership(row, me, people, leaves, dayOf({ at: now, zone: pen.zone }))
+  const day = dayOf({ at: now, zone: pen.zone })
+  const mine = ownership(row, me, people, leaves, day)
+  const deputy = mine.kind === 'mine' ? null : deputyOf(row, people, leaves, day)
   const { class: risk } = riskOf(row.id, owedRisks)
   return (
     <li className={styles.line}>
@@ -133,6 +150,7 @@ function OwedLine({ row, now }: { readonly row: Row; readonly now: string }) {
           {mine.kind === 'mine' && mine.because === 'as-deputy' && (
             <span>{fill(owedOrderInEnglish.mine['as-deputy'], { name: nameOf(mine.of) })}</span>
           )}
+          {deputy !== null && <span>{fill(owedOrderInEnglish.deputy, { name: nameOf(deputy) })}</span>}
           <span>{sayStanding(standingOf(row, now), row, pen.zone)}</span>
         </p>
       </div>

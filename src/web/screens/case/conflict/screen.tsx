@@ -42,7 +42,7 @@ function Found() {
   return (
     <Page
       title={fill(words.title, { kind: kindName(file.theCase.line(entry)?.header.kind ?? '') })}
-      lead={<CaseLine />}
+      whose={<CaseLine />}
     >
       <p role="status">{words.gone}</p>
       <p>
@@ -77,12 +77,8 @@ function Settle({ conflict }: { readonly conflict: Conflict }) {
   return (
     <Page
       title={fill(words.title, { kind: kindName(conflict.kind) })}
-      lead={
-        <>
-          <CaseLine />
-          <p>{conflict.because === 'cycle' ? words.cycle : words.lead}</p>
-        </>
-      }
+      whose={<CaseLine about={first?.header.subject ?? null} />}
+      lead={conflict.because === 'cycle' ? words.cycle : words.lead}
       wide
     >
       <section className="stack" aria-labelledby="differ">

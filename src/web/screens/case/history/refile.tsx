@@ -79,12 +79,8 @@ function Refile({ line }: { readonly line: Line }) {
   return (
     <Page
       title={fill(words.title, { kind: kindName(line.header.kind) })}
-      lead={
-        <>
-          <CaseLine />
-          <p>{words.lead}</p>
-        </>
-      }
+      whose={<CaseLine about={line.header.subject} />}
+      lead={words.lead}
     >
       <div className={styles['what-goes']}>
         <EntryContent line={line} />

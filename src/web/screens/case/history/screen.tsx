@@ -35,12 +35,8 @@ function History({ line }: { readonly line: Line }) {
   return (
     <Page
       title={fill(words.title, { kind: kindName(line.header.kind) })}
-      lead={
-        <>
-          <CaseLine />
-          <p>{steps.length === 1 ? words.onlyOnce : words.lead}</p>
-        </>
-      }
+      whose={<CaseLine about={line.header.subject} />}
+      lead={steps.length === 1 ? words.onlyOnce : words.lead}
     >
       <ol className={styles.steps}>
         {steps.map((step) => (

@@ -58,12 +58,8 @@ function Withdraw({ line }: { readonly line: Line }) {
   return (
     <Page
       title={fill(words.title, { kind: kindName(kind) })}
-      lead={
-        <>
-          <CaseLine />
-          <p>{words.lead}</p>
-        </>
-      }
+      whose={<CaseLine about={line.header.subject} />}
+      lead={words.lead}
     >
       <div className={styles['what-goes']}>
         <EntryContent line={line} />

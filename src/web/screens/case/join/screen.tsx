@@ -55,15 +55,7 @@ function Join() {
   const { file, id } = useCaseView()
   const { me } = useWho()
   return (
-    <Page
-      title={words.title}
-      lead={
-        <>
-          <CaseLine />
-          <p>{words.lead}</p>
-        </>
-      }
-    >
+    <Page title={words.title} whose={<CaseLine />} lead={words.lead}>
       {writersOf('merge').includes(me.role) ? (
         <JoinForm stream={file.stream} />
       ) : (

@@ -44,16 +44,7 @@ function PlatePage({ side }: { readonly side: Side }) {
   const mayDraw = writersOf('plate-drawing').includes(me.role)
   const nameOf = (one: string) => (file.people.has(one) ? personNamed(file, one) : contactNamed(file, one))
   return (
-    <Page
-      title={fill(words.title, { side, name })}
-      lead={
-        <>
-          <CaseLine />
-          <p>{words.lead}</p>
-        </>
-      }
-      wide
-    >
+    <Page title={fill(words.title, { side, name })} whose={<CaseLine />} lead={words.lead} wide>
       <EarPlate
         theCase={file.theCase}
         side={side}

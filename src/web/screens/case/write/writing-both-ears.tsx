@@ -14,19 +14,19 @@ import { fill } from '#core/outcome/finding.ts'
 import { sayMoment } from '#core/time/moment.ts'
 import { Notice } from '../../../design/notice.tsx'
 import { Page } from '../../../design/page.tsx'
-import { formFor } from '../../../forms/forms.ts'
+import { formFor, wordsFor } from '../../../forms/forms.ts'
 import { PairedEntryForm } from '../../../forms/paired-entry-form.tsx'
 import { useDraft } from '../../../journal/drafts.ts'
 import { keepEntries } from '../../../journal/outbox.ts'
 import { makeEntry } from '../../../journal/write-entry.ts'
 import { useWho } from '../../../session/use-who.ts'
 import { casePageHref, keptHref } from '../case-hrefs.ts'
+import { CaseLine } from '../case-line.tsx'
 import { useCaseView } from '../case-view.ts'
 import { formChoices } from './form-choices.ts'
 import { placeOf } from './use-writing.ts'
 import { readWhen, type When, WhenPart } from './when-part.tsx'
 import styles from './write.module.css'
-import { WriteLead } from './write-lead.tsx'
 
 const words = caseInEnglish.write
 type Ears<Of> = Readonly<Record<Side, Of>>
@@ -70,7 +70,12 @@ export function WritingBothEars({ kind }: { readonly kind: KindName }) {
 
   if (!ready) return null
   return (
-    <Page title={fill(words.title, { kind: kindsInEnglish[kind] })} lead={<WriteLead kind={kind} />} wide>
+    <Page
+      title={fill(words.title, { kind: kindsInEnglish[kind] })}
+      whose={<CaseLine />}
+      lead={wordsFor(kind).purpose}
+      wide
+    >
       <form className={styles.writing} onSubmit={(event) => void submit(event)} noValidate>
         <WhenPart
           legend={words.when}

@@ -13,7 +13,9 @@ import { Notice } from '../../../design/notice.tsx'
 import { Page } from '../../../design/page.tsx'
 import { sayWhen } from '../../../design/say-when.ts'
 import { EntryForm } from '../../../forms/entry-form.tsx'
+import { wordsFor } from '../../../forms/forms.ts'
 import { casePageHref, historyHref } from '../case-hrefs.ts'
+import { CaseLine } from '../case-line.tsx'
 import { useCaseView } from '../case-view.ts'
 import { useFaultFocus } from '../use-fault-focus.ts'
 import { Compare } from './compare.tsx'
@@ -23,7 +25,6 @@ import { SubjectChoice } from './subject-choice.tsx'
 import { useWriting } from './use-writing.ts'
 import { WhenPart, whenOf } from './when-part.tsx'
 import styles from './write.module.css'
-import { WriteLead } from './write-lead.tsx'
 
 const words = caseInEnglish.write
 
@@ -57,7 +58,11 @@ export function Writing(props: {
   if (!writing.ready) return null
   const title = writing.settling ? words.settleTitle : corrects ? words.amendTitle : words.title
   return (
-    <Page title={fill(title, { kind: kindsInEnglish[kind] })} lead={<WriteLead kind={kind} />}>
+    <Page
+      title={fill(title, { kind: kindsInEnglish[kind] })}
+      whose={<CaseLine about={subject} />}
+      lead={wordsFor(kind).purpose}
+    >
       <Settles id={query.get('owed')} />
       {corrects && corrects.state !== 'live' && <Meanwhile line={corrects} />}
       {writing.found !== null && <Found at={writing.found} startAnew={() => void writing.startAnew()} />}
