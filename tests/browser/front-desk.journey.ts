@@ -179,7 +179,8 @@ test('a booking is on the theatre list with its side and what is missing, each w
 }) => {
   await openInvented(program, page)
   await page.goto(`${program.url}/theatre`)
-  await expect(page.getByText('No operation is booked.')).toBeVisible()
+  await expect(page.getByRole('listitem').filter({ hasText: 'Juniper' }).first()).toBeVisible()
+  await expect(page.getByRole('listitem').filter({ hasText: 'Tansy' })).toHaveCount(0)
   await bookTansy(page, program)
   const line = page.getByRole('listitem').filter({ hasText: 'Tansy' }).first()
   await expect(line).toContainText('RIGHT')

@@ -17,7 +17,7 @@ import { ErrorSummary } from './error-summary.tsx'
 import { FieldPart } from './field-part.tsx'
 import styles from './forms.module.css'
 import { formFor, wordsFor } from './forms.ts'
-import { Opener } from './group-parts.tsx'
+import { AskedOpener } from './group-parts.tsx'
 import { Otis3Running } from './otis-3-running.tsx'
 import { type FormChoices, type FormScope, ScopeContext, useScope } from './scope.ts'
 
@@ -102,7 +102,7 @@ function PairOfGroups({ fields }: { readonly fields: readonly Field[] }) {
 function rowsOf(field: Field, fields: readonly Field[], side: Side, { draft }: FormScope): ReactNode[] {
   const group = draftAt(draft, side)
   const part = { field, path: side, group: draft, draft: group }
-  const opener = field.nullable ? [<Opener key="opener" part={part} fields={fields} />] : []
+  const opener = field.nullable ? [<AskedOpener key="opener" part={part} fields={fields} />] : []
   if (field.nullable && (group === null || group === '' || group === undefined)) return opener
   const asked = fields.map((one) =>
     isRelevant(one, group) ? (

@@ -74,7 +74,7 @@ export function GroupPart(part: Part & { readonly fields: readonly Field[]; read
 }
 
 /** Opens a group that may be missing: a button where silence is fine, two answers where a person must choose. */
-export function Opener(props: { readonly part: Part; readonly fields: readonly Field[]; onOpen?: () => void }) {
+function Opener(props: { readonly part: Part; readonly fields: readonly Field[]; onOpen?: () => void }) {
   const { part, fields, onOpen } = props
   const { field, path, draft } = part
   const { set } = useScope()
@@ -113,6 +113,16 @@ export function Opener(props: { readonly part: Part; readonly fields: readonly F
         onChoose={() => set(path, null)}
       />
     </div>
+  )
+}
+
+/** The same with its question and its fault, where nothing around it says them. */
+export function AskedOpener({ part, fields }: { readonly part: Part; readonly fields: readonly Field[] }) {
+  const told = useTold(part)
+  return (
+    <ChoiceFrame field={part.field} told={told} role="radiogroup">
+      <Opener part={part} fields={fields} />
+    </ChoiceFrame>
   )
 }
 

@@ -72,12 +72,12 @@ export function DoseChoice(props: {
             value={draft.route}
             onChange={(route) => onChange({ ...draft, route })}
           />
-          <section aria-label={words.range} className={styles.range}>
+          <div className={styles.range}>
             <Ranges row={row} />
             <p>
               <Link href={`/sources/formulary/${drug.id}`}>{fill(words.page, { drug: drug.name })}</Link>
             </p>
-          </section>
+          </div>
           <Field label={words.dose} help={words.doseHelp} error={errorAt('dose')}>
             {(control) => (
               <input
