@@ -111,6 +111,30 @@ export async function openInvented(program: Program, page: Page): Promise<void> 
   })
 }
 
+/** Opens an empty clinic of that name without the screens. */
+export async function openEmpty(program: Program, page: Page, name: string): Promise<void> {
+  await act(page.context(), program.url, 'open-clinic', {
+    code: program.code,
+    choice: 'empty-clinic',
+    clinic: {
+      name,
+      address: [],
+      phone: '01632 960200',
+      outOfHoursPhone: null,
+      email: null,
+      zone: 'Europe/London',
+      language: 'en',
+      decimalMark: '.',
+      currency: 'GBP',
+      closedWeekdays: [7],
+    },
+    person: { name: surgeon.name, role: surgeon.role, letters: null },
+    login: surgeon.login,
+    password,
+    device: await beDevice(page.context(), 'device-of-the-tests'),
+  })
+}
+
 /** Gives a person an account and a PIN, and signs them in beside whoever is signed in at that browser. */
 export async function enrol(program: Program, keeper: Page, person: Person, pin: string, at: Page): Promise<string> {
   const { url } = program
@@ -137,6 +161,7 @@ type StoredLine = {
   readonly header: {
     readonly id: string
     readonly kind: string
+    readonly subject: { readonly kind: string; readonly side?: string }
     readonly author: { readonly person?: string }
     readonly supersedes: readonly string[]
     readonly reason: string | null
