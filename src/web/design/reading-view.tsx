@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react'
 import { shellInEnglish as words } from '#content/wording/app-shell.ts'
 import { fill } from '#core/outcome/finding.ts'
-import type { Reading } from '../journal/cases.ts'
+import type { Reading } from '../journal/source.ts'
 import { useWho } from '../session/use-who.ts'
 import { Notice } from './notice.tsx'
 import styles from './reading-view.module.css'

@@ -9,91 +9,15 @@ import { fold } from '#core/journal/fold.ts'
 import type { Row } from '#core/journal/journal-file.ts'
 import type { ClinicRow, PersonRow } from '#core/journal/registers.ts'
 import { type Tray, trayOf, trayStream } from '#core/tray/tray.ts'
-import { call, Refused, Unreachable } from './api.ts'
-import { database, type KeptCase, type KeptTray, keep, type Lists, putKept, type WaitingRow } from './database.ts'
+import { call } from './api.ts'
+import { database, type KeptCase, type KeptTray, keep, type Lists, type WaitingRow } from './database.ts'
 import { onChange } from './live.ts'
 import { onAcknowledged, outbox, waitingRows } from './outbox.ts'
-import { Signal, useSignal } from './signal.ts'
-
-/** What a screen knows of something it reads: nothing yet, a copy of before, or as the server has it. */
-export type Reading<Value> =
-  | { readonly kind: 'loading' }
-  | { readonly kind: 'read'; readonly value: Value; readonly from: 'server' | 'device'; readonly asOf: string }
-  | { readonly kind: 'failed'; readonly because: string; readonly code: string }
-
-/** A thing read from the server, kept on this device, and read again whenever it changed. */
-export class Source<Value extends { readonly asOf: string }> {
-  readonly reading = new Signal<Reading<Value>>({ kind: 'loading' })
-  #running = false
-  #again = false
-  #started = false
-  readonly #kept: () => Promise<Value | undefined>
-  readonly #fetch: (before: Value | undefined) => Promise<Value>
-  readonly #put: (value: Value) => Promise<void>
-
-  constructor(parts: {
-    readonly kept: () => Promise<Value | undefined>
-    readonly fetch: (before: Value | undefined) => Promise<Value>
-    readonly put: (value: Value) => Promise<void>
-  }) {
-    this.#kept = parts.kept
-    this.#fetch = parts.fetch
-    this.#put = parts.put
-  }
-
-  /** Shows the copy of this device, if any, then asks the server. */
-  async start(): Promise<void> {
-    if (!this.#started) {
-      this.#started = true
-      const kept = await this.#kept()
-      if (kept && this.reading.get().kind === 'loading') {
-        this.reading.set({ kind: 'read', value: kept, from: 'device', asOf: kept.asOf })
-      }
-    }
-    await this.refresh()
-  }
-
-  async refresh(): Promise<void> {
-    if (this.#running) {
-      this.#again = true
-      return
-    }
-    this.#running = true
-    try {
-      do {
-        this.#again = false
-        await this.#once()
-      } while (this.#again)
-    } finally {
-      this.#running = false
-    }
-  }
-
-  async #once(): Promise<void> {
-    const now = this.reading.get()
-    const before = now.kind === 'read' ? now.value : undefined
-    try {
-      const value = await this.#fetch(before)
-      this.reading.set({ kind: 'read', value, from: 'server', asOf: value.asOf })
-      await this.#put(value)
-    } catch (error) {
-      if (!(error instanceof Unreachable || error instanceof Refused)) throw error
-      if (before) this.reading.set({ kind: 'read', value: before, from: 'device', asOf: before.asOf })
-      else this.reading.set({ kind: 'failed', because: error.message, code: codeOf(error) })
-    }
-  }
-}
-
-function codeOf(error: Refused | Unreachable): string {
-  return error instanceof Refused ? error.code : 'unreachable'
-}
+import { useSignal } from './signal.ts'
+import { failed, forgetKeptSources, keptSource, type Reading, Source, useSource } from './source.ts'
 
 /** Everything owed and every case, as lists. */
-export const lists = new Source<Lists>({
-  kept: () => keep<Lists>('lists'),
-  fetch: readLists,
-  put: (value) => putKept('lists', value),
-})
+export const lists = keptSource<Lists>('lists', readLists)
 
 /** Only the rows of cases that changed since the copy at hand are sent; they take the place of all their old rows. */
 async function readLists(before: Lists | undefined): Promise<Lists> {
@@ -113,21 +37,12 @@ async function readLists(before: Lists | undefined): Promise<Lists> {
 type ListsAnswer = Lists & { readonly changed: readonly string[] | null }
 
 /** What came in and waits for a person to file it. */
-export const tray = new Source<KeptTray>({
-  kept: () => keep<KeptTray>('tray'),
-  fetch: () => call<KeptTray>('read-tray', {}),
-  put: (value) => putKept('tray', value),
-})
+export const tray = keptSource<KeptTray>('tray', () => call('read-tray', {}))
 
 /** Every operation that is booked, from two weeks back, so that one that was passed over is not lost from sight. */
-export const theatreList = new Source<TheatreListAnswer>({
-  kept: () => keep<TheatreListAnswer>('theatre-list'),
-  fetch: () => call<TheatreListAnswer>('read-theatre-list', { from: dayFromNow(-14), until: dayFromNow(366) }),
-  put: (value) => putKept('theatre-list', value),
-})
-
-/** It is worked out anew for every reader, so only where it stands on the screen. */
-let theatreShown = 0
+export const theatreList = keptSource<TheatreListAnswer>('theatre-list', () =>
+  call('read-theatre-list', { from: dayFromNow(-14), until: dayFromNow(366) }),
+)
 
 function dayFromNow(days: number): string {
   return new Date(Date.now() + days * 86_400_000).toISOString().slice(0, 10)
@@ -191,7 +106,8 @@ export function startReading(): void {
   onChange.add((streams) => {
     void lists.refresh()
     if (streams === null || streams.includes(trayStream)) refreshTray()
-    if (theatreShown > 0) void theatreList.refresh()
+    // It is worked out anew for every reader, so only where it stands on the screen.
+    theatreList.refreshWhereShown()
     for (const [stream, source] of caseSources) {
       if (streams === null || streams.includes(stream) || streams.includes('clinic')) void source.refresh()
       // A change of a linked stream shows in this one too.
@@ -202,7 +118,7 @@ export function startReading(): void {
     for (const stream of new Set(entries.map((entry) => entry.stream))) void caseSources.get(stream)?.refresh()
     void lists.refresh()
     if (entries.some(({ stream }) => stream === trayStream)) refreshTray()
-    if (theatreShown > 0) void theatreList.refresh()
+    theatreList.refreshWhereShown()
   })
 }
 
@@ -219,9 +135,7 @@ function linkedTo(source: Source<KeptCase>, streams: readonly string[]): boolean
 /** Nothing of a person who left may stand on the screen of the next. */
 export function forgetSources(): void {
   caseSources.clear()
-  lists.reading.set({ kind: 'loading' })
-  tray.reading.set({ kind: 'loading' })
-  theatreList.reading.set({ kind: 'loading' })
+  forgetKeptSources()
 }
 
 export type OpenCase = {
@@ -235,11 +149,8 @@ export type OpenCase = {
 /** One case: the server's entries and this device's unsent ones, folded by the same code the server runs. */
 export function useCase(stream: string): Reading<OpenCase> {
   const source = caseSource(stream)
-  const reading = useSignal(source.reading)
+  const reading = useSource(source)
   const waiting = useSignal(outbox)
-  useEffect(() => {
-    void source.start()
-  }, [source])
   const unsent = useMemo(
     () => waiting.map(({ entry }) => entry).filter((entry) => entry.stream === stream || entry.stream === 'clinic'),
     [waiting, stream],
@@ -267,12 +178,9 @@ function openCase(
 
 /** The lists as the server has them, with the cases that only this device knows yet. */
 export function useLists(): Reading<Lists> {
-  const reading = useSignal(lists.reading)
+  const reading = useSource(lists)
   const waiting = useSignal(outbox)
   const names = useSignal(waitingRows)
-  useEffect(() => {
-    void lists.start()
-  }, [])
   return useMemo(() => {
     if (reading.kind !== 'read' || waiting.length === 0) return reading
     const { cases } = reading.value
@@ -292,11 +200,8 @@ export function useLists(): Reading<Lists> {
 
 /** The holding tray: what the server has of it, and what only this device has. */
 export function useTray(): Reading<Tray> & { readonly unsent: ReadonlySet<string> } {
-  const reading = useSignal(tray.reading)
+  const reading = useSource(tray)
   const waiting = useSignal(outbox)
-  useEffect(() => {
-    void tray.start()
-  }, [])
   return useMemo(() => {
     const here = waiting.map(({ entry }) => entry).filter(({ stream }) => stream === trayStream)
     const unsent = new Set(here.map(({ id }) => id))
@@ -306,15 +211,7 @@ export function useTray(): Reading<Tray> & { readonly unsent: ReadonlySet<string
 }
 
 export function useTheatreList(): Reading<TheatreListAnswer> {
-  const reading = useSignal(theatreList.reading)
-  useEffect(() => {
-    theatreShown += 1
-    void theatreList.start()
-    return () => {
-      theatreShown -= 1
-    }
-  }, [])
-  return reading
+  return useSource(theatreList)
 }
 
 /** A value read when it is shown, for pages that need no copy on the device. */
@@ -327,12 +224,7 @@ export function useAction<Value>(action: string, input: unknown): Reading<Value>
     void turn
     call<Value>(action, JSON.parse(text)).then(
       (value) => gone || setReading({ kind: 'read', value, from: 'server', asOf: new Date().toISOString() }),
-      (error: unknown) => {
-        if (gone) return
-        if (error instanceof Refused || error instanceof Unreachable) {
-          setReading({ kind: 'failed', because: error.message, code: codeOf(error) })
-        } else throw error
-      },
+      (error: unknown) => gone || setReading(failed(error)),
     )
     return () => {
       gone = true

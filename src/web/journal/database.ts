@@ -85,9 +85,5 @@ export async function putKept(name: string, value: unknown): Promise<void> {
 export async function forgetReadings(): Promise<void> {
   const db = await database()
   await db.clear('cases')
-  await db.delete('keep', 'lists')
-  await db.delete('keep', 'tray')
-  await db.delete('keep', 'vets')
-  await db.delete('keep', 'theatre-list')
-  await db.delete('keep', 'who')
+  await db.clear('keep')
 }

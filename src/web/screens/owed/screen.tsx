@@ -83,7 +83,8 @@ function NothingOwed({ mine }: { readonly mine: boolean }) {
 function OwedBands({ rows, mine }: { readonly rows: readonly Row[]; readonly mine: boolean }) {
   const now = useMinute()
   const { me, pen } = useWho()
-  const { people, leaves } = usePeople()
+  const staff = usePeople()
+  const { people, leaves } = staff
   const wanted = useMemo(() => {
     const isMine = (row: Row) => ownership(row, me, people, leaves, dayOf({ at: now, zone: pen.zone })).kind === 'mine'
     return sortOwed(mine ? rows.filter(isMine) : rows, now, owedRisks)
@@ -91,7 +92,7 @@ function OwedBands({ rows, mine }: { readonly rows: readonly Row[]; readonly min
   if (wanted.length === 0) return <NothingOwed mine={mine} />
   return bands.map((band) => {
     const group = wanted.filter((row) => bandOf(row, now) === band)
-    return group.length === 0 ? null : <OwedBand key={band} band={band} rows={group} now={now} />
+    return group.length === 0 ? null : <OwedBand key={band} band={band} rows={group} now={now} staff={staff} />
   })
 }
 
@@ -101,7 +102,10 @@ function bandOf(row: Row, now: string): Band {
   return kind !== 'later' && riskOf(row.id, owedRisks).class === 'harm' ? 'first' : kind
 }
 
-function OwedBand({ band, rows, now }: { readonly band: Band; readonly rows: readonly Row[]; readonly now: string }) {
+type Shown = { readonly now: string; readonly staff: ReturnType<typeof usePeople> }
+
+function OwedBand(props: Shown & { readonly band: Band; readonly rows: readonly Row[] }) {
+  const { band, rows, now, staff } = props
   const [shown, setShown] = useState(shownAtOnce)
   return (
     <section aria-labelledby={`owed-${band}`} className={styles.group}>
@@ -112,7 +116,7 @@ function OwedBand({ band, rows, now }: { readonly band: Band; readonly rows: rea
       {band === 'first' && <p className="soft">{words.firstHelp}</p>}
       <ul className="bare">
         {rows.slice(0, shown).map((row) => (
-          <OwedLine key={`${row.stream} ${row.id}`} row={row} now={now} />
+          <OwedLine key={`${row.stream} ${row.id}`} row={row} now={now} staff={staff} />
         ))}
       </ul>
       {rows.length > shown && (
@@ -126,9 +130,9 @@ function OwedBand({ band, rows, now }: { readonly band: Band; readonly rows: rea
   )
 }
 
-function OwedLine({ row, now }: { readonly row: Row; readonly now: string }) {
+function OwedLine({ row, now, staff }: Shown & { readonly row: Row }) {
   const { me, pen } = useWho()
-  const { people, leaves, nameOf } = usePeople()
+  const { people, leaves, nameOf } = staff
   const roles: Readonly<Record<string, string>> = shell.roles
   const day = dayOf({ at: now, zone: pen.zone })
   const mine = ownership(row, me, people, leaves, day)
