@@ -1,4 +1,5 @@
 import { sealAll } from '#core/journal/chain.ts'
+import { compareText } from '#core/journal/compare-text.ts'
 import type { Entry } from '#core/journal/entry.ts'
 import { type JournalLine, JournalWriter, type Row, rowsInOrder } from '#core/journal/journal-file.ts'
 import { dayOf } from '#core/time/calendar-day.ts'
@@ -54,6 +55,5 @@ function fileOf(cases: readonly Chart[], rows: readonly Row[]): string {
 }
 
 function byWriting(a: Entry, b: Entry): number {
-  if (a.writtenAt !== b.writtenAt) return a.writtenAt < b.writtenAt ? -1 : 1
-  return a.id < b.id ? -1 : a.id > b.id ? 1 : 0
+  return compareText(a.writtenAt, b.writtenAt) || compareText(a.id, b.id)
 }

@@ -1,5 +1,6 @@
 import { type Kysely, type Selectable, sql } from 'kysely'
 import type { CaseInList, CaseRow, ListTexts, OwedInList, OwedRow } from '#actions/store.ts'
+import { compareText } from '#core/journal/compare-text.ts'
 import { inPieces } from './entry-rows.ts'
 import type { Tables } from './tables.ts'
 
@@ -125,10 +126,9 @@ export function caseOf(row: Selectable<Tables['cases']>): CaseRow {
 /** By code unit, as both stores and every machine order texts. */
 export function byDueDate(a: OwedRow, b: OwedRow): number {
   return (
-    compared(a.dueBy, b.dueBy) || compared(a.dueFrom, b.dueFrom) || compared(a.stream, b.stream) || compared(a.id, b.id)
+    compareText(a.dueBy, b.dueBy) ||
+    compareText(a.dueFrom, b.dueFrom) ||
+    compareText(a.stream, b.stream) ||
+    compareText(a.id, b.id)
   )
-}
-
-function compared(a: string, b: string): number {
-  return a < b ? -1 : a > b ? 1 : 0
 }

@@ -10,6 +10,7 @@ import {
   type RegisterRow,
   StoreError,
 } from '#actions/store.ts'
+import { compareText } from '#core/journal/compare-text.ts'
 import type { StoredEntry } from '#core/journal/entry.ts'
 import { fold } from '#core/journal/fold.ts'
 import { inPieces, storedOf } from './entry-rows.ts'
@@ -205,7 +206,7 @@ export async function registersIn(
     .map(({ register, id, revision, body, written_by, written_at }): RegisterRow => {
       return { register, id, revision, body: body === null ? null : JSON.parse(body), by: written_by, at: written_at }
     })
-    .sort((a, b) => (key(a) < key(b) ? -1 : key(a) > key(b) ? 1 : 0))
+    .sort((a, b) => compareText(key(a), key(b)))
 }
 
 /** The given streams and all that live merges join to them, in either direction and over any number of steps. */

@@ -4,14 +4,8 @@ import type { StoredEntry } from '#core/journal/entry.ts'
 import { defineAction } from '../action.ts'
 import { callerIn } from '../caller.ts'
 import { type RegisterRow, registers, type Store } from '../store.ts'
+import { storedEntrySchema } from './stored-entry.ts'
 
-const stored = z.object({
-  header: z.record(z.string(), z.unknown()),
-  body: z.unknown(),
-  bodyHash: z.string(),
-  envelope: z.record(z.string(), z.unknown()),
-  erased: z.object({ on: z.string(), by: z.string() }).nullable(),
-}) as unknown as z.ZodType<StoredEntry>
 const row = z.object({
   register: z.enum(registers),
   id: z.string(),
@@ -36,8 +30,8 @@ export const readCase = defineAction({
   output: z.object({
     clinic: z.string(),
     stream: z.string(),
-    entries: z.array(stored),
-    house: z.array(stored),
+    entries: z.array(storedEntrySchema),
+    house: z.array(storedEntrySchema),
     rows: z.array(row),
     keptAside: z.array(z.object({ id: z.string(), receivedAt: z.string(), text: z.string() })),
   }),

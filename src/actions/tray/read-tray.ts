@@ -4,24 +4,17 @@ import { fold } from '#core/journal/fold.ts'
 import { trayOf, trayStream } from '#core/tray/tray.ts'
 import { defineAction } from '../action.ts'
 import { callerIn } from '../caller.ts'
+import { storedEntrySchema } from '../journal/stored-entry.ts'
 
 /** So many filed papers are still shown, so that a wrong filing is found and taken back; all stand in their cases. */
 const filedShown = 50
-
-const stored = z.object({
-  header: z.record(z.string(), z.unknown()),
-  body: z.unknown(),
-  bodyHash: z.string(),
-  envelope: z.record(z.string(), z.unknown()),
-  erased: z.object({ on: z.string(), by: z.string() }).nullable(),
-}) as unknown as z.ZodType<StoredEntry>
 
 /** The holding tray: the entries of everything that waits, and of what was filed last. */
 export const readTray = defineAction({
   name: 'read-tray',
   summary: 'What waits in the holding tray, and what was filed from it last.',
   input: z.strictObject({}),
-  output: z.object({ asOf: z.string(), entries: z.array(stored) }),
+  output: z.object({ asOf: z.string(), entries: z.array(storedEntrySchema) }),
   may: 'signed-in',
   run: async (_, world) => {
     const { clinic } = callerIn(world)

@@ -1,3 +1,4 @@
+import { procedureIds } from '#core/animal/procedure.ts'
 import { type Side, sides } from '#core/animal/species.ts'
 import type { BodyOf, Case } from '#core/journal/fold.ts'
 import { isOfEar, operationsOf } from '#core/owed/operations.ts'
@@ -10,14 +11,7 @@ export function animalOf(theCase: Case): string | null {
   return null
 }
 
-const surgical: ReadonlySet<string> = new Set([
-  'lateral-wall-resection',
-  'vertical-canal-ablation',
-  'teca-lbo',
-  'subtotal-ablation',
-  'ventral-bulla-osteotomy',
-  'traction',
-])
+const surgical: ReadonlySet<string> = new Set(procedureIds)
 
 /** Whether an option of the choice is an operation. */
 export function isOperation(option: BodyOf<'choice'>['options'][number]['option']): boolean {

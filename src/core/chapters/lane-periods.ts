@@ -1,3 +1,4 @@
+import { compareText } from '#core/journal/compare-text.ts'
 import type { Case, KindName, Line } from '#core/journal/fold.ts'
 import { type Chapter, chapterRank } from './chapter.ts'
 import type { Period } from './lane-scale.ts'
@@ -22,7 +23,7 @@ const opens: readonly (readonly [Chapter, readonly KindName[]])[] = [
 export function periodsOf(theCase: Case, lines: readonly Line[]): Period[] {
   const milestones = opens
     .flatMap(([chapter, kinds]) => kinds.flatMap((kind) => theCase.live(kind).map((line) => milestone(line, chapter))))
-    .sort((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : chapterRank(a.chapter) - chapterRank(b.chapter)))
+    .sort((a, b) => compareText(a.at, b.at) || chapterRank(a.chapter) - chapterRank(b.chapter))
   const starts: Milestone[] = []
   for (const one of milestones) {
     const last = starts.at(-1)

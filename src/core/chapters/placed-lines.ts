@@ -1,3 +1,4 @@
+import { compareText } from '#core/journal/compare-text.ts'
 import type { BodyOf, Case, KindName, Line } from '#core/journal/fold.ts'
 import type { Chapter } from './chapter.ts'
 import { chapterOfKind } from './chapter-of-kind.ts'
@@ -103,7 +104,7 @@ export function courseOf(theCase: Case): Course {
     ),
   ]
   return {
-    milestones: milestones.sort((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : 0)),
+    milestones: milestones.sort((a, b) => compareText(a.at, b.at)),
     operated: [...operated, ...stamped.map((line) => line.at)].sort(),
     wentHome: [...wentHome].sort(),
   }

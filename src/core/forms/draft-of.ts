@@ -1,6 +1,7 @@
 import { type AgreedPlan, fingerprintOf } from '#core/agreement/fingerprint.ts'
 import { canonical, type Json } from '#core/journal/canonical.ts'
 import type { BodyOf, KindName } from '#core/journal/fold.ts'
+import { sayStoredDay } from '#core/time/calendar-day.ts'
 import { sayMoment } from '#core/time/moment.ts'
 import type { Unit } from '#core/units/unit.ts'
 import { unitWord } from '#core/units/unit-words.ts'
@@ -86,7 +87,7 @@ function textOf(control: Control, value: Json, body: Members, place: Place): str
     case 'moment':
       return sayMoment(value as Parameters<typeof sayMoment>[0])
     case 'day':
-      return sayDay(String(value))
+      return sayStoredDay(String(value))
     case 'lines':
       return (value as string[]).join('\n')
     case 'times':
@@ -103,11 +104,6 @@ function sayMoney({ amount, currency }: Members, place: Place): string {
 }
 
 /** A day of the journal that the calendar does not have (30 February) is shown as it stands. */
-function sayDay(day: string): string {
-  const at = `${day}T00:00:00.000Z`
-  const there = !Number.isNaN(Date.parse(at)) && new Date(at).toISOString().startsWith(day)
-  return there ? sayMoment({ at, zone: 'UTC', precision: 'day', by: 'person' }) : day
-}
 
 function draftOfRows(control: Extract<Control, { kind: 'rows' }>, list: readonly Members[]): Draft {
   const empty = Object.fromEntries(control.rows.map((row) => [row, '']))

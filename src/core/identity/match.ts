@@ -100,21 +100,14 @@ function doubtsOf(described: Described, row: KnownAnimal): MatchDoubt[] {
   ]
 }
 
-const strong: readonly MatchReason[] = [
-  'same-chip',
-  'chip-two-swapped',
-  'chip-one-digit',
-  'same-name-in-household',
-  'surname-changed',
-  'same-name-and-phone',
-  'same-name-and-owner',
-]
+/** What other animals of the household share too. */
+const weak: readonly MatchReason[] = ['same-phone', 'same-birth']
 
 /** Another animal of the household has the same phone: likely only where chip or name point to it too. */
 function strengthOf(reasons: readonly MatchReason[], doubts: readonly MatchDoubt[]): Match['strength'] {
   if (reasons.includes('same-chip')) return 'likely'
   const against = doubts.includes('other-chip') || doubts.includes('other-species') || doubts.includes('other-birth')
-  return reasons.some((reason) => strong.includes(reason)) && !against ? 'likely' : 'possible'
+  return reasons.some((reason) => !weak.includes(reason)) && !against ? 'likely' : 'possible'
 }
 
 function rankOf({ reasons, doubts, strength }: Match): number {

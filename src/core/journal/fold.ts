@@ -1,5 +1,6 @@
 import type { z } from 'zod'
 import type { Json } from './canonical.ts'
+import { compareText } from './compare-text.ts'
 import { correctedInstant, type Entry, type Envelope, type Header, headerOf, type StoredEntry } from './entry.ts'
 import { readableBody } from './kind.ts'
 import { kinds } from './kinds/index.ts'
@@ -109,10 +110,6 @@ function arrange(entries: readonly Foldable[]): Node[] {
     if (!before || (before.envelope === null && node.envelope !== null)) unique.set(node.header.id, node)
   }
   return [...unique.values()].sort((a, b) => compareText(a.at, b.at) || compareText(a.header.id, b.header.id))
-}
-
-function compareText(a: string, b: string): number {
-  return a < b ? -1 : a > b ? 1 : 0
 }
 
 /** When each operation's summary arrived: what arrives later about that operation is marked late. */

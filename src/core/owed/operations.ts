@@ -1,6 +1,7 @@
 import type { ProcedureId } from '#core/animal/procedure.ts'
 import type { Side } from '#core/animal/species.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
+import { compareText } from '#core/journal/compare-text.ts'
 import type { BodyOf, Case, KindName, Line } from '#core/journal/fold.ts'
 import type { Moment } from '#core/time/moment.ts'
 
@@ -56,11 +57,7 @@ export function operationsOf(file: Pick<CaseFile, 'theCase'>): OperationOnFile[]
     const { side, procedure, surgeon, anaesthetist } = plan
     return [{ id, side, procedure, surgeon, anaesthetist, booking, done, moment, written }]
   })
-  return found.sort((a, b) => compare(a.moment.at, b.moment.at) || compare(a.id, b.id))
-}
-
-function compare(a: string, b: string): number {
-  return a < b ? -1 : a > b ? 1 : 0
+  return found.sort((a, b) => compareText(a.moment.at, b.moment.at) || compareText(a.id, b.id))
 }
 
 function operationId(line: OfOperation): string[] {

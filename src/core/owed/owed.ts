@@ -1,4 +1,5 @@
 import type { CaseFile } from '#core/journal/clinic.ts'
+import { compareText } from '#core/journal/compare-text.ts'
 import type { Procedure } from '#core/procedures/procedure.ts'
 import { dayOf } from '#core/time/calendar-day.ts'
 import { owedBefore } from './before-operation.ts'
@@ -37,11 +38,7 @@ export function owedOf(file: CaseFile, procedures: readonly Procedure[], options
 }
 
 function byLimit(a: OwedItem, b: OwedItem): number {
-  return compare(a.dueBy, b.dueBy) || compare(a.dueFrom, b.dueFrom) || compare(a.id, b.id)
-}
-
-function compare(a: string, b: string): number {
-  return a < b ? -1 : a > b ? 1 : 0
+  return compareText(a.dueBy, b.dueBy) || compareText(a.dueFrom, b.dueFrom) || compareText(a.id, b.id)
 }
 
 function ofOperation(operation: OperationOnFile, setting: Setting): Draft[] {

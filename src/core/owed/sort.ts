@@ -1,4 +1,5 @@
 import type { Sourced } from '#core/evidence/sourced.ts'
+import { compareText } from '#core/journal/compare-text.ts'
 import { type Leave, standsFor } from '#core/people/leave.ts'
 import { owedCodeOf } from './owed-code-of.ts'
 import type { OwedCode } from './owed-item.ts'
@@ -46,15 +47,11 @@ export function sortOwed<Row extends OwedLine>(rows: readonly Row[], now: string
       (a, b) =>
         a.band - b.band ||
         a.risk - b.risk ||
-        compare(a.row.dueBy, b.row.dueBy) ||
-        compare(a.row.dueFrom, b.row.dueFrom) ||
-        compare(a.row.id, b.row.id),
+        compareText(a.row.dueBy, b.row.dueBy) ||
+        compareText(a.row.dueFrom, b.row.dueFrom) ||
+        compareText(a.row.id, b.row.id),
     )
     .map(({ row }) => row)
-}
-
-function compare(a: string, b: string): number {
-  return a < b ? -1 : a > b ? 1 : 0
 }
 
 export type Worker = { readonly id: string; readonly role: string }

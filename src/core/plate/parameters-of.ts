@@ -1,3 +1,4 @@
+import { compareText } from '#core/journal/compare-text.ts'
 import type { Side } from '../animal/species.ts'
 import type { BodyOf, Case, Line } from '../journal/fold.ts'
 import { answer, type Outcome, refuse } from '../outcome/outcome.ts'
@@ -95,7 +96,7 @@ function stampsOf(theCase: Case, side: Side, operation: string | null): Stamp[] 
 
 /** The later of what a scan and what the surgeon said, told by when it happened. */
 function latest<Said extends string>(said: readonly { readonly at: string; readonly is: Said }[]): Said | undefined {
-  return [...said].sort((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : 0)).at(-1)?.is
+  return [...said].sort((a, b) => compareText(a.at, b.at)).at(-1)?.is
 }
 
 function detailOf(stamps: readonly Stamp[], checkpoint: string, detail: string) {
@@ -134,7 +135,7 @@ function massOf(
   const said = [
     ...looks.map(({ at, body }) => ({ at, mass: body.mass, place: body.massPlace, size: body.massSize })),
     ...scans.map(({ at, said: scan }) => ({ at, mass: scan.mass, place: scan.massPlace, size: scan.massSize })),
-  ].sort((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : 0))
+  ].sort((a, b) => compareText(a.at, b.at))
   const seen = said.filter(({ mass }) => mass === 'yes')
   if (seen.length === 0) return { kind: said.some(({ mass }) => mass === 'no') ? 'none' : 'not-assessed' }
   const place = lastThat(seen.map((one) => one.place))

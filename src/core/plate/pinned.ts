@@ -1,3 +1,4 @@
+import { compareText } from '#core/journal/compare-text.ts'
 import type { ProcedureId } from '../animal/procedure.ts'
 import { procedureIds } from '../animal/procedure.ts'
 import type { Side } from '../animal/species.ts'
@@ -93,7 +94,7 @@ function saidOf(
       // A missing blink within the time of the block is not a finding of the nerve.
       return { at: line.at, line, said: possibleBlockEffect ? { wound } : { wound, blink, lipOrEarDroop } }
     }),
-  ].sort((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : 0))
+  ].sort((a, b) => compareText(a.at, b.at))
 }
 
 const signs = [

@@ -1,4 +1,5 @@
 import { canonical, type Json } from '#core/journal/canonical.ts'
+import { compareText } from '#core/journal/compare-text.ts'
 import type { Author } from '#core/journal/entry.ts'
 import type { Case, Conflict, Line } from '#core/journal/fold.ts'
 import type { Moment } from '#core/time/moment.ts'
@@ -54,7 +55,7 @@ export type Change = { readonly path: string; readonly before: Json | undefined;
  * @example changesBetween({ a: 1, b: { c: 2 } }, { a: 1, b: { c: 3 } }) // [{ path: 'b.c', before: 2, after: 3 }]
  */
 export function changesBetween(before: Json, after: Json): Change[] {
-  return within('', before, after).sort((a, b) => (a.path < b.path ? -1 : a.path > b.path ? 1 : 0))
+  return within('', before, after).sort((a, b) => compareText(a.path, b.path))
 }
 
 function within(path: string, before: Json | undefined, after: Json | undefined): Change[] {

@@ -1,3 +1,4 @@
+import { compareText } from '#core/journal/compare-text.ts'
 import type { Case, Line } from '#core/journal/fold.ts'
 
 /** One step in the life of an entry: written, corrected, taken back, or filed elsewhere. */
@@ -26,7 +27,7 @@ export function historyOf(theCase: Case, id: string): Step[] {
   }
   return [...found]
     .flatMap((one) => theCase.line(one) ?? [])
-    .sort((a, b) => compare(a.header.writtenAt, b.header.writtenAt) || compare(a.header.id, b.header.id))
+    .sort((a, b) => compareText(a.header.writtenAt, b.header.writtenAt) || compareText(a.header.id, b.header.id))
     .map((line) => stepOf(line, theCase))
 }
 
@@ -37,8 +38,4 @@ function stepOf(line: Line, theCase: Case): Step {
   if (kind === 'refile') return { line, is: 'refiling', of }
   if (withdraws !== null) return { line, is: 'withdrawal', of }
   return { line, is: supersedes.length > 1 ? 'settlement' : supersedes.length === 1 ? 'correction' : 'first', of }
-}
-
-function compare(a: string, b: string): number {
-  return a < b ? -1 : a > b ? 1 : 0
 }

@@ -3,6 +3,7 @@ import type { Field } from '#core/forms/field.ts'
 import type { Form } from '#core/forms/form.ts'
 import type { Json } from '#core/journal/canonical.ts'
 import { fromStored, type StoredQuantity } from '#core/journal/stored.ts'
+import { sayStoredDay } from '#core/time/calendar-day.ts'
 import { type Moment, sayMoment } from '#core/time/moment.ts'
 import { inBothUnits } from '#core/units/show-weight.ts'
 import type { Unit } from '#core/units/unit.ts'
@@ -101,7 +102,7 @@ function sayValue(field: Field, value: Json, around: Around, reading: Reading): 
     case 'moment':
       return text(sayMoment(value as unknown as Moment))
     case 'day':
-      return text(sayDay(String(value)))
+      return text(sayStoredDay(String(value)))
     case 'times':
       return text((value as string[]).join(', '))
     case 'quantity': {
@@ -165,11 +166,6 @@ function blank({ at, blank: kind }: Field, words: BodyWords): Said {
 }
 
 /** A day of the journal that the calendar does not have (30 February) is said as it stands. */
-function sayDay(day: string): string {
-  const at = `${day}T00:00:00.000Z`
-  const there = !Number.isNaN(Date.parse(at)) && new Date(at).toISOString().startsWith(day)
-  return there ? sayMoment({ at, zone: 'UTC', precision: 'day', by: 'person' }) : day
-}
 
 /** As it was typed, with the other unit beside it. */
 function sayWeight(value: Json, group: Body): string {

@@ -1,5 +1,5 @@
 import { Temporal } from 'temporal-polyfill'
-import { instantText, wallClock } from './moment.ts'
+import { instantText, sayMoment, wallClock } from './moment.ts'
 
 /** A length of time as the trade says it. Hours are real time; days, weeks and months are counted on the calendar. */
 export type Period = { readonly count: number; readonly unit: 'hours' | 'days' | 'weeks' | 'months' }
@@ -51,4 +51,20 @@ export function endOfDay(day: string, zone: string): string {
 export function instantAfter(moment: { readonly at: string; readonly zone: string }, period: Period): string {
   const start = wallClock(moment)
   return instantText(start.add({ [period.unit]: period.count }).toInstant())
+}
+
+/**
+ * A calendar day in words. Throws for a day that does not exist.
+ *
+ * @example sayCalendarDay('2026-02-12') // '12 February 2026'
+ */
+export function sayCalendarDay(day: string): string {
+  return sayMoment({ at: `${day}T00:00:00.000Z`, zone: 'UTC', precision: 'day', by: 'person' })
+}
+
+/** The same for a day as somebody once stored it: one that does not exist stands as it was written. */
+export function sayStoredDay(day: string): string {
+  const at = `${day}T00:00:00.000Z`
+  const there = !Number.isNaN(Date.parse(at)) && new Date(at).toISOString().startsWith(day)
+  return there ? sayCalendarDay(day) : day
 }

@@ -1,6 +1,6 @@
 import type { Known, Provenance } from '#core/evidence/sourced.ts'
 import { type Finding, fill } from '#core/outcome/finding.ts'
-import { sayMoment } from '#core/time/moment.ts'
+import { sayCalendarDay } from '#core/time/calendar-day.ts'
 import { type Decimal, plain } from '#core/units/quantity.ts'
 import type { Unit } from '#core/units/unit.ts'
 import { unitWord } from '#core/units/unit-words.ts'
@@ -131,8 +131,4 @@ export function sayWhy(
     notes: one.notes.map(say),
     policy: policy && fill(wording.policy, { ...policy, by: nameOf(policy.by), on: sayCalendarDay(policy.on) }),
   }
-}
-
-function sayCalendarDay(day: string): string {
-  return sayMoment({ at: `${day}T00:00:00.000Z`, zone: 'UTC', precision: 'day', by: 'person' })
 }

@@ -3,6 +3,7 @@ import { calendarInEnglish } from '#content/wording/owed-calendar.ts'
 import type { HomeMedicine } from '#core/home/medicine-times.ts'
 import { hashText } from '#core/journal/canonical.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
+import { compareText } from '#core/journal/compare-text.ts'
 import { fill } from '#core/outcome/finding.ts'
 import type { ClosedItem, Owed, OwedItem } from '#core/owed/owed-item.ts'
 import { sayOwed } from '#core/owed/owed-wording.ts'
@@ -57,11 +58,7 @@ function uidOf({ clinicId, stream }: Pick<CaseFile, 'clinicId' | 'stream'>, key:
 }
 
 function byTime(a: CalendarEvent, b: CalendarEvent): number {
-  return compare(a.time.from, b.time.from) || compare(a.uid, b.uid)
-}
-
-function compare(a: string, b: string): number {
-  return a < b ? -1 : a > b ? 1 : 0
+  return compareText(a.time.from, b.time.from) || compareText(a.uid, b.uid)
 }
 
 const calls = new Set(['first-call', 'twelve-months', 'unknown-may-be-recorded'])

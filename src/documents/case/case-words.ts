@@ -5,6 +5,7 @@ import type { CaseFile } from '#core/journal/clinic.ts'
 import type { BodyOf, Line } from '#core/journal/fold.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { type OperationOnFile, operationsOf as operationsOnFile } from '#core/owed/operations.ts'
+import { sayCalendarDay } from '#core/time/calendar-day.ts'
 import { type Moment, sayMoment } from '#core/time/moment.ts'
 import { type Block, checked, type Paper } from '../render/model.ts'
 import type { PaperInput } from './paper-input.ts'
@@ -113,11 +114,6 @@ export function sayDay(moment: Moment): string {
     ...moment,
     precision: moment.precision === 'year' ? 'year' : moment.precision === 'month' ? 'month' : 'day',
   })
-}
-
-/** A calendar day in words, `12 February 2026`. */
-export function sayCalendarDay(day: string): string {
-  return sayMoment({ at: `${day}T00:00:00.000Z`, zone: 'UTC', precision: 'day', by: 'person' })
 }
 
 /** The same without its year, for a course of a few weeks: `12 February`. */

@@ -2,9 +2,10 @@ import { homeInEnglish as words } from '#content/wording/home.ts'
 import { papersInEnglish } from '#content/wording/papers.ts'
 import { clockChanges, type HomeMedicine, medicineTimes, tabletsNeeded } from '#core/home/medicine-times.ts'
 import { fill } from '#core/outcome/finding.ts'
+import { sayCalendarDay } from '#core/time/calendar-day.ts'
 import type { WallTime } from '#core/time/wall-times.ts'
 import { Decimal, plain } from '#core/units/quantity.ts'
-import { sayCalendarDay, sayDayOfYear } from '../case/case-words.ts'
+import { sayDayOfYear } from '../case/case-words.ts'
 import { type Block, paragraph, type Run, small, type Table, text } from '../render/model.ts'
 
 /** One medicine with every dose of its course on the wall clock, and how much that is in all. */

@@ -2,7 +2,7 @@ import { useEffect, useRef } from 'react'
 import { formsInEnglish } from '#content/wording/app-form-words.ts'
 import type { FieldRefusal } from '#core/forms/refusal.ts'
 import type { FormWords } from '#core/forms/words.ts'
-import { fill } from '#core/outcome/finding.ts'
+import { sayCount } from '#core/outcome/say-count.ts'
 import styles from './forms.module.css'
 import { lineOfRefusal, summed } from './say-refusal.ts'
 import { idOf } from './scope.ts'
@@ -31,7 +31,7 @@ export function ErrorSummary({ refused }: { readonly refused: readonly Refused[]
   const heading = `${refused[0]?.prefix ?? ''}-errors`
   return (
     <section className={styles.summary} aria-labelledby={heading} tabIndex={-1} ref={box}>
-      <h2 id={heading}>{count === 1 ? title.one : fill(title.many, { count: String(count) })}</h2>
+      <h2 id={heading}>{sayCount(title, count)}</h2>
       <ul>
         {refused.flatMap(({ prefix, words, side, refusals }) =>
           summed(refusals).map((refusal) => (

@@ -1,6 +1,6 @@
 import { Link } from 'wouter'
 import { shellInEnglish as words } from '#content/wording/app-shell.ts'
-import { fill } from '#core/outcome/finding.ts'
+import { sayCount } from '#core/outcome/say-count.ts'
 import { connection } from '../journal/live.ts'
 import { outbox, waitingRows } from '../journal/outbox.ts'
 import { useSignal } from '../journal/signal.ts'
@@ -17,9 +17,7 @@ export function Line() {
       {line === 'lost' ? <p>{words.connection.lost}</p> : <p className="said">{words.connection[line]}</p>}
       {count > 0 && (
         <p>
-          <Link href="/kept">
-            {count === 1 ? words.waiting.one : fill(words.waiting.many, { count: String(count) })}
-          </Link>
+          <Link href="/kept">{sayCount(words.waiting, count)}</Link>
           {refused && ` · ${words.waiting.refused}`}
           {waiting.some(({ state }) => state === 'sign-in') && ` · ${words.waiting.signIn}`}
         </p>

@@ -7,6 +7,7 @@ import type { ChapterView } from '#core/chapters/chapters-of.ts'
 import type { Missing } from '#core/chapters/missing.ts'
 import { sayMissing } from '#core/chapters/say-missing.ts'
 import { fill } from '#core/outcome/finding.ts'
+import { sayCount } from '#core/outcome/say-count.ts'
 import { type DayOfLines, daysOf, type Run } from '#core/reading/days-of.ts'
 import { writeHref } from './case-hrefs.ts'
 import { useCaseView } from './case-view.ts'
@@ -39,9 +40,7 @@ export function ChapterPart({ view, children }: { readonly view: ChapterView; re
           {there.length === 0 ? <p className="soft">{words.nothing}</p> : <Days days={daysOf(there)} />}
           {before.length > 0 && (
             <details className={styles.before}>
-              <summary>
-                {before.length === 1 ? words.before.one : fill(words.before.many, { count: String(before.length) })}
-              </summary>
+              <summary>{sayCount(words.before, before.length)}</summary>
               <Days days={daysOf(before)} />
             </details>
           )}

@@ -1,6 +1,7 @@
 import { Link } from 'wouter'
 import { caseInEnglish } from '#content/wording/app-case.ts'
 import { fill } from '#core/outcome/finding.ts'
+import { sayCount } from '#core/outcome/say-count.ts'
 import { Notice } from '../../design/notice.tsx'
 import { conflictHref } from './case-hrefs.ts'
 import { useCaseView } from './case-view.ts'
@@ -13,7 +14,7 @@ export function Conflicts() {
   const { id, file } = useCaseView()
   const { conflicts } = file.theCase
   if (conflicts.length === 0) return null
-  const said = conflicts.length === 1 ? words.one : fill(words.many, { count: String(conflicts.length) })
+  const said = sayCount(words, conflicts.length)
   return (
     <Notice tone="warn" title={said}>
       <ul>

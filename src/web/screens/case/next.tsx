@@ -4,6 +4,7 @@ import { owedScreen } from '#content/wording/app-lists.ts'
 import { owedInEnglish } from '#content/wording/owed.ts'
 import { subjectOfOwed } from '#core/chapters/subjects-for.ts'
 import { fill } from '#core/outcome/finding.ts'
+import { sayCount } from '#core/outcome/say-count.ts'
 import { settledBy } from '#core/owed/owed-code-of.ts'
 import type { OwedItem } from '#core/owed/owed-item.ts'
 import { sayOwed } from '#core/owed/owed-wording.ts'
@@ -85,7 +86,6 @@ function sayStanding(standing: Standing, { dueFrom, dueBy, zone, precision }: Ow
   if (standing.kind === 'now') return fill(words.due, { day: say(dueBy, zone) })
   if (standing.kind === 'later') return fill(words.from, { day: say(dueFrom, zone) })
   const { days } = standing
-  const length =
-    days === 0 ? owedScreen.days.today : days === 1 ? words.days.one : fill(words.days.many, { count: String(days) })
+  const length = days === 0 ? owedScreen.days.today : sayCount(words.days, days)
   return fill(words.late, { days: length })
 }

@@ -4,6 +4,7 @@ import { caseInEnglish } from '#content/wording/app-case.ts'
 import { shellInEnglish } from '#content/wording/app-shell.ts'
 import { type Side, sides } from '#core/animal/species.ts'
 import { fill } from '#core/outcome/finding.ts'
+import { sayCount } from '#core/outcome/say-count.ts'
 import { drawingsOf } from '#core/plate/drawings-of.ts'
 import { lazyPart } from '../../ahead.ts'
 import { SideWord } from '../../design/side-word.tsx'
@@ -49,9 +50,7 @@ function OnePlate({ side, wanted }: { readonly side: Side; readonly wanted: bool
       )}
       <p data-screen-only>
         <Link href={plateHref(id, side)}>{fill(words.draw, { side })}</Link>
-        {kept > 0 && (
-          <span className="soft"> {kept === 1 ? words.kept.one : fill(words.kept.many, { count: String(kept) })}</span>
-        )}
+        {kept > 0 && <span className="soft"> {sayCount(words.kept, kept)}</span>}
       </p>
     </details>
   )

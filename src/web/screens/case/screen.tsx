@@ -4,6 +4,7 @@ import { chaptersInEnglish } from '#content/wording/app-chapters.ts'
 import type { Chapter } from '#core/chapters/chapter.ts'
 import type { ChapterState } from '#core/chapters/chapters-of.ts'
 import { fill } from '#core/outcome/finding.ts'
+import { sayCount } from '#core/outcome/say-count.ts'
 import { isLate, type OwedItem } from '#core/owed/owed-item.ts'
 import { Page } from '../../design/page.tsx'
 import { useMinute } from '../../journal/use-minute.ts'
@@ -102,11 +103,10 @@ function Contents() {
 /** "open, 3 owed, 1 late". */
 function sayState(state: ChapterState, next: readonly OwedItem[], now: string): string {
   const late = next.filter((item) => isLate(item, now)).length
-  const { one, many, late: lateWords } = words.owed
   return [
     chaptersInEnglish.states[state],
-    ...(next.length === 0 ? [] : [next.length === 1 ? one : fill(many, { count: String(next.length) })]),
-    ...(late === 0 ? [] : [fill(lateWords, { count: String(late) })]),
+    ...(next.length === 0 ? [] : [sayCount(words.owed, next.length)]),
+    ...(late === 0 ? [] : [fill(words.owed.late, { count: String(late) })]),
   ].join(', ')
 }
 

@@ -3,6 +3,7 @@ import { Link } from 'wouter'
 import { owedScreen, findScreen as words } from '#content/wording/app-lists.ts'
 import { fits } from '#core/identity/search.ts'
 import { fill } from '#core/outcome/finding.ts'
+import { sayCount } from '#core/outcome/say-count.ts'
 import { Field } from '../../design/field.tsx'
 import { Page } from '../../design/page.tsx'
 import { ReadingView } from '../../design/reading-view.tsx'
@@ -44,7 +45,7 @@ export function FindScreen() {
 function Found({ cases, text, all }: { readonly cases: readonly Row[]; readonly text: string; readonly all: number }) {
   if (all === 0) return <NoCase said={words.empty} />
   if (cases.length === 0) return <NoCase said={fill(words.found.none, { text })} help={words.noneHelp} />
-  const count = cases.length === 1 ? words.found.one : fill(words.found.many, { count: String(cases.length) })
+  const count = sayCount(words.found, cases.length)
   return (
     <section aria-label={words.title} className="stack">
       <p role="status" className="soft">
@@ -63,11 +64,7 @@ function Found({ cases, text, all }: { readonly cases: readonly Row[]; readonly 
             <span className="soft">{row.chip ? fill(words.chip, { chip: row.chip }) : words.noChip}</span>
             <span className="soft">{fill(words.chapter, { chapter: row.chapter })}</span>
             {row.conflicts > 0 && (
-              <strong className={styles.conflict}>
-                {row.conflicts === 1
-                  ? words.conflicts.one
-                  : fill(words.conflicts.many, { count: String(row.conflicts) })}
-              </strong>
+              <strong className={styles.conflict}>{sayCount(words.conflicts, row.conflicts)}</strong>
             )}
           </li>
         ))}

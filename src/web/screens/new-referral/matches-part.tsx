@@ -2,6 +2,7 @@ import { owedScreen } from '#content/wording/app-lists.ts'
 import { matchInEnglish } from '#content/wording/app-match.ts'
 import { referralInEnglish } from '#content/wording/app-referral.ts'
 import { fill } from '#core/outcome/finding.ts'
+import { sayCount } from '#core/outcome/say-count.ts'
 import type { MatchAnswer } from '#core/referral/first-call.ts'
 import { Choices } from '../../design/choices.tsx'
 import { Field } from '../../design/field.tsx'
@@ -28,11 +29,7 @@ export function MatchesPart({ call, put, matches }: PartProps & { readonly match
   }
   return (
     <div aria-live="polite" className={styles.matches}>
-      {shown.length > 0 && (
-        <h2 className={styles.heading}>
-          {shown.length === 1 ? words.title.one : fill(words.title.many, { count: String(shown.length) })}
-        </h2>
-      )}
+      {shown.length > 0 && <h2 className={styles.heading}>{sayCount(words.title, shown.length)}</h2>}
       {shown.map((match) => (
         <OneMatch key={match.row.stream} match={match} said={call.matches[match.row.stream]} say={say} />
       ))}

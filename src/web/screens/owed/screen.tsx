@@ -5,6 +5,7 @@ import { owedScreen as words } from '#content/wording/app-lists.ts'
 import { owedOrderInEnglish } from '#content/wording/app-owed.ts'
 import { shellInEnglish as shell } from '#content/wording/app-shell.ts'
 import { fill } from '#core/outcome/finding.ts'
+import { sayCount } from '#core/outcome/say-count.ts'
 import { deputyOf, ownership, riskOf, sortOwed } from '#core/owed/sort.ts'
 import { type Standing, standingOf } from '#core/owed/standing.ts'
 import { dayOf } from '#core/time/calendar-day.ts'
@@ -175,6 +176,5 @@ function sayStanding(standing: Standing, row: Row, zone: string): string {
 }
 
 function sayDays(days: number): string {
-  if (days === 0) return words.days.today
-  return days === 1 ? words.days.one : fill(words.days.many, { count: String(days) })
+  return days === 0 ? words.days.today : sayCount(words.days, days)
 }

@@ -7,6 +7,7 @@ import { speciesList } from '#core/animal/species.ts'
 import { type LineDraft, type PlanDraft, type PlanRefusal, planDraftOf, readPlan } from '#core/dosing/read-plan.ts'
 import type { Case, Line } from '#core/journal/fold.ts'
 import { fill } from '#core/outcome/finding.ts'
+import { sayCount } from '#core/outcome/say-count.ts'
 import { mayWrite } from '#core/people/may-write.ts'
 import { Caution } from '../../design/caution.tsx'
 import { Field } from '../../design/field.tsx'
@@ -199,7 +200,7 @@ function Refusals({ refusals, also }: { readonly refusals: readonly PlanRefusal[
   if (count === 0) return null
   return (
     <p ref={box} tabIndex={-1} role="alert">
-      <strong>{count === 1 ? words.refused.one : fill(words.refused.many, { count: String(count) })}</strong>
+      <strong>{sayCount(words.refused, count)}</strong>
     </p>
   )
 }

@@ -1,6 +1,7 @@
 import { Link } from 'wouter'
 import { plansInEnglish as words } from '#content/wording/app-settings-doses.ts'
 import { fill } from '#core/outcome/finding.ts'
+import { sayCount } from '#core/outcome/say-count.ts'
 import { mayWrite } from '#core/people/may-write.ts'
 import { ReadingView } from '../../design/reading-view.tsx'
 import { useHouse } from '../../journal/cases.ts'
@@ -32,8 +33,7 @@ export function PlansScreen() {
             <ul className={`bare ${styles.lines}`}>
               {plans.map((line) => {
                 const { plan, species, lines } = line.body
-                const count =
-                  lines.length === 1 ? words.lines.one : fill(words.lines.many, { count: String(lines.length) })
+                const count = sayCount(words.lines, lines.length)
                 return (
                   <li key={line.header.id} className={styles.line}>
                     <div>

@@ -2,7 +2,7 @@ import { Link, useParams } from 'wouter'
 import { provenanceInEnglish } from '#content/wording/app-provenance.ts'
 import { protocolPage, sourcesInEnglish, referencePage as words } from '#content/wording/app-sources.ts'
 import type { Source } from '#core/evidence/sourced.ts'
-import { fill } from '#core/outcome/finding.ts'
+import { sayCount } from '#core/outcome/say-count.ts'
 import styles from './drug.module.css'
 import { FactTable, linesOf } from './facts.tsx'
 import { NoSuchPage, SourcesPage } from './frame.tsx'
@@ -45,7 +45,7 @@ function Use({ entry, source }: { readonly entry: Entry; readonly source: Source
   const lines = linesOf(entry.value, protocolPage.restsOn).filter(({ fact }) =>
     [fact].flat().some(({ sources }) => sources.includes(source.id)),
   )
-  const count = lines.length === 1 ? words.factCount.one : fill(words.factCount.many, { count: String(lines.length) })
+  const count = sayCount(words.factCount, lines.length)
   return (
     <article className={styles.row}>
       <h3>

@@ -3,6 +3,7 @@ import { trayInEnglish } from '#content/wording/app-tray.ts'
 import { attachmentRefusals } from '#content/wording/attachments.ts'
 import { waysOfArrival } from '#core/journal/kinds/arrived-paper.ts'
 import { fill } from '#core/outcome/finding.ts'
+import { sayCount } from '#core/outcome/say-count.ts'
 import { trayStream } from '#core/tray/tray.ts'
 import { Attached } from '../../design/attached.tsx'
 import { Choices } from '../../design/choices.tsx'
@@ -232,10 +233,6 @@ function AboutThem(props: {
       </p>
     </form>
   )
-}
-
-function sayCount(of: { readonly one: string; readonly many: string }, count: number): string {
-  return count === 1 ? of.one : fill(of.many, { count: String(count) })
 }
 
 function sayRefusal(refusal: FileRefusal): string {
