@@ -6,52 +6,35 @@ import { withSource } from './load-source.mjs'
 const out = fileURLToPath(new URL('../out/plate/', import.meta.url))
 mkdirSync(out, { recursive: true })
 
-const well = {
-  carriage: 'erect',
-  narrowing: { vertical: 'none', horizontal: 'none', recorded: 'by-part' },
-  mineral: 'no',
-  drum: 'intact',
-  bullaContent: 'air',
-  bullaWall: 'normal',
-  mass: { kind: 'none' },
-  surgery: { kind: 'none' },
-}
-const ill = {
-  carriage: 'drop',
-  narrowing: { vertical: 'severe', horizontal: 'closed', recorded: 'by-part' },
-  mineral: 'yes',
-  drum: 'ruptured',
-  bullaContent: 'filled',
-  bullaWall: 'thick',
-  mass: { kind: 'none' },
-  surgery: { kind: 'none' },
-}
-const unknown = {
-  carriage: 'not-recorded',
-  narrowing: { vertical: 'could-not-see', horizontal: 'could-not-see', recorded: 'whole' },
-  mineral: 'not-assessed',
-  drum: 'could-not-see',
-  bullaContent: 'not-assessed',
-  bullaWall: 'not-assessed',
-  mass: { kind: 'not-assessed' },
-  surgery: { kind: 'none' },
-}
-const operation = (kind, incision) => ({ kind, incision, canal: 'taken-away', bulla: 'opened' })
-const ears = {
-  well,
-  ill,
-  unknown,
-  planned: { ...ill, surgery: operation('planned', 'T-shaped') },
-  'planned-circle': { ...ill, carriage: 'erect', surgery: operation('planned', 'circular') },
-  left: { ...ill, surgery: operation('done', 'T-shaped') },
-  eaten: {
+/** What is drawn: an ear without a finding, one with many, and what is planned and done to it. */
+function earsOf({ wellEar: well, unknownEar }) {
+  const ill = {
     ...well,
     carriage: 'drop',
+    narrowing: { vertical: 'severe', horizontal: 'closed', recorded: 'by-part' },
+    mineral: 'yes',
+    drum: 'ruptured',
     bullaContent: 'filled',
-    bullaWall: 'eaten-away',
-    narrowing: { vertical: 'mild', horizontal: 'moderate', recorded: 'by-part' },
-    mass: { kind: 'placed', place: 'horizontal', size: 'medium' },
-  },
+    bullaWall: 'thick',
+  }
+  const unseen = { vertical: 'could-not-see', horizontal: 'could-not-see', recorded: 'whole' }
+  const operation = (kind, incision) => ({ kind, incision, canal: 'taken-away', bulla: 'opened' })
+  return {
+    well,
+    ill,
+    unknown: { ...unknownEar, narrowing: unseen, drum: 'could-not-see' },
+    planned: { ...ill, surgery: operation('planned', 'T-shaped') },
+    'planned-circle': { ...ill, carriage: 'erect', surgery: operation('planned', 'circular') },
+    left: { ...ill, surgery: operation('done', 'T-shaped') },
+    eaten: {
+      ...well,
+      carriage: 'drop',
+      bullaContent: 'filled',
+      bullaWall: 'eaten-away',
+      narrowing: { vertical: 'mild', horizontal: 'moderate', recorded: 'by-part' },
+      mass: { kind: 'placed', place: 'horizontal', size: 'medium' },
+    },
+  }
 }
 const wanted = process.argv.slice(2)
 
@@ -59,7 +42,7 @@ await withSource(async (load) => {
   const { drawPlate } = await load('core/plate/draw-plate.ts')
   const { describePlate } = await load('core/plate/describe.ts')
   const { sceneToSvg } = await load('core/plate/svg.ts')
-  const { layers } = await load('core/plate/parameters.ts')
+  const ears = earsOf(await load('core/plate/plates-for-tests.ts'))
   const { plateFacts } = await load('content/plate/plate-facts.ts')
   const { plateInEnglish } = await load('content/wording/plate.ts')
   let count = 0
@@ -76,7 +59,7 @@ await withSource(async (load) => {
           ]) {
             const name = `${species}-${view}-${ear}-${side}-${width}-${theme}`
             if (wanted.length > 0 && !wanted.some((part) => name.includes(part))) continue
-            const scene = drawPlate({ species, view, side, layers, ...parameters }, plateFacts, plateInEnglish)
+            const scene = drawPlate({ ...parameters, species, view, side }, plateFacts, plateInEnglish)
             const description = describePlate(scene, plateInEnglish)
             writeFileSync(`${out}${name}.svg`, sceneToSvg(scene, { width, theme, description }))
             count += 1

@@ -23,7 +23,6 @@ export const owedScreen = {
   why: 'Why',
   sources: 'Sources: {list}',
   open: 'Open the case of {name}',
-  write: 'Write it',
   more: 'Show {count} more',
   dog: 'dog',
   cat: 'cat',

@@ -9,7 +9,7 @@ import { fileOf } from './files-for-tests.ts'
 import { owedOf } from './owed.ts'
 import { owedCodeOf, settledBy } from './owed-code-of.ts'
 import { owedCodes } from './owed-item.ts'
-import { type OwedLine, ownership, riskOf, sortOwed } from './sort.ts'
+import { deputyOf, type OwedLine, ownership, riskOf, sortOwed } from './sort.ts'
 
 const now = '2026-03-20T12:00:00.000Z'
 const row = (id: string, dueFrom: string, dueBy: string, who = 'nurse'): OwedLine => ({
@@ -95,5 +95,28 @@ describe('mine and everyone’s', () => {
     expect(mine('surgeon', adeyemi)).toEqual({ kind: 'mine', because: 'as-deputy', of: 'holm' })
     expect(mine('holm', holm, '2026-03-26')).toEqual({ kind: 'mine', because: 'by-name' })
     expect(mine('surgeon', adeyemi, '2026-03-26')).toEqual({ kind: 'others' })
+  })
+})
+
+describe('who stands in for the person a row names', () => {
+  const people = [
+    { id: 'person-a', role: 'surgeon' },
+    { id: 'person-b', role: 'nurse' },
+  ]
+  const leaves = [{ person: 'person-a', from: '2026-03-20', until: '2026-03-22', deputy: 'person-b' }]
+
+  it('is the deputy on a day of leave, the last one too, and nobody on any other', () => {
+    const on = (day: string) => deputyOf({ who: 'person-a' }, people, leaves, day)
+    expect(['2026-03-19', '2026-03-20', '2026-03-22', '2026-03-23'].map(on)).toEqual([
+      null,
+      'person-b',
+      'person-b',
+      null,
+    ])
+  })
+
+  it('is nobody for a role, for somebody who is here, and for somebody unknown', () => {
+    const who = ['surgeon', 'person-b', 'person-c']
+    expect(who.map((one) => deputyOf({ who: one }, people, leaves, '2026-03-21'))).toEqual([null, null, null])
   })
 })

@@ -25,6 +25,15 @@ export function Option(props: {
   )
 }
 
+/** "None" where it is an answer of its own; it takes every other away. */
+export function NoneOption({ part, word }: { readonly part: Part; readonly word: string | undefined }) {
+  const { field, path, draft } = part
+  const { set } = useScope()
+  if (field.blank !== 'none' || !word) return null
+  const none = draft === null
+  return <Option kind="checkbox" word={word} quiet chosen={none} onChoose={() => set(path, none ? '' : null)} />
+}
+
 /** The answers that say that nobody looked stand back a little, so that they are never taken by mistake. */
 const standsBack = ['not-assessed', 'not-asked', 'not-reported', 'not-stated']
 
@@ -95,15 +104,7 @@ export function ManyPart(
             onChoose={() => toggle(id)}
           />
         ))}
-        {field.blank === 'none' && told.words.none && (
-          <Option
-            kind="checkbox"
-            word={told.words.none}
-            quiet
-            chosen={draft === null}
-            onChoose={() => set(path, draft === null ? '' : null)}
-          />
-        )}
+        <NoneOption part={part} word={told.words.none} />
       </div>
     </ChoiceFrame>
   )

@@ -4,7 +4,7 @@ import { isRecord } from '#core/forms/draft.ts'
 import { emptyGroup } from '#core/forms/empty-draft.ts'
 import type { Field } from '#core/forms/field.ts'
 import { fill } from '#core/outcome/finding.ts'
-import { Option } from './choice-parts.tsx'
+import { NoneOption, Option } from './choice-parts.tsx'
 import { ChoiceFrame, ErrorLine, Help, LabelText, type Part, useTold } from './field-frame.tsx'
 import styles from './forms.module.css'
 import { useScope } from './scope.ts'
@@ -183,15 +183,7 @@ export function ListPart(part: Part & { readonly fields: readonly Field[]; reado
         >
           {told.words.add}
         </button>
-        {field.blank === 'none' && items.length === 0 && told.words.none && (
-          <Option
-            kind="checkbox"
-            word={told.words.none}
-            quiet
-            chosen={draft === null}
-            onChoose={() => set(path, draft === null ? '' : null)}
-          />
-        )}
+        {items.length === 0 && <NoneOption part={part} word={told.words.none} />}
       </div>
       <ErrorLine told={told} />
     </fieldset>

@@ -3,6 +3,7 @@ import { sessionInEnglish } from '#content/wording/app-session.ts'
 import { shellInEnglish as shell } from '#content/wording/app-shell.ts'
 import { Field } from '../design/field.tsx'
 import { Notice } from '../design/notice.tsx'
+import { TextField } from '../design/text-field.tsx'
 import { Refused, Unreachable } from '../journal/api.ts'
 import { useDraft } from '../journal/drafts.ts'
 import { Door } from './door.tsx'
@@ -116,18 +117,16 @@ export function FirstRun({ door }: { readonly door: FrontDoor }) {
               error={errorAt('login')}
               onText={(login) => set({ login })}
             />
-            <Field label={words.password} help={words.passwordHelp} error={errorAt('password')}>
-              {(control) => (
-                <input
-                  {...control}
-                  type="password"
-                  autoComplete="new-password"
-                  required
-                  value={password}
-                  onChange={(event) => setPassword(event.target.value)}
-                />
-              )}
-            </Field>
+            <TextField
+              label={words.password}
+              help={words.passwordHelp}
+              error={errorAt('password')}
+              type="password"
+              autoComplete="new-password"
+              required
+              value={password}
+              onText={setPassword}
+            />
             <Text label={words.code} help={words.codeHelp} value={code} error={errorAt('code')} onText={setCode} />
             {refusal && (
               <Notice tone="warn" live>
@@ -263,11 +262,5 @@ function Text(props: {
   readonly onText: (text: string) => void
 }) {
   const { label, help, value, optional = false, error, onText } = props
-  return (
-    <Field label={label} help={help} error={error}>
-      {(control) => (
-        <input {...control} required={!optional} value={value} onChange={(event) => onText(event.target.value)} />
-      )}
-    </Field>
-  )
+  return <TextField label={label} help={help} error={error} required={!optional} value={value} onText={onText} />
 }

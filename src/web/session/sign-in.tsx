@@ -1,7 +1,7 @@
 import { type FormEvent, useState } from 'react'
 import { sessionInEnglish } from '#content/wording/app-session.ts'
-import { Field } from '../design/field.tsx'
 import { Notice } from '../design/notice.tsx'
+import { TextField } from '../design/text-field.tsx'
 import { Refused, Unreachable } from '../journal/api.ts'
 import { outbox } from '../journal/outbox.ts'
 import { useSignal } from '../journal/signal.ts'
@@ -52,31 +52,23 @@ export function SignInForm({ done }: { readonly done?: () => void }) {
   }
   return (
     <form onSubmit={submit} className="stack">
-      <Field label={words.login}>
-        {(control) => (
-          <input
-            {...control}
-            autoComplete="username"
-            autoCapitalize="none"
-            spellCheck={false}
-            required
-            value={login}
-            onChange={(event) => setLogin(event.target.value)}
-          />
-        )}
-      </Field>
-      <Field label={words.password}>
-        {(control) => (
-          <input
-            {...control}
-            type="password"
-            autoComplete="current-password"
-            required
-            value={password}
-            onChange={(event) => setPassword(event.target.value)}
-          />
-        )}
-      </Field>
+      <TextField
+        label={words.login}
+        autoComplete="username"
+        autoCapitalize="none"
+        spellCheck={false}
+        required
+        value={login}
+        onText={setLogin}
+      />
+      <TextField
+        label={words.password}
+        type="password"
+        autoComplete="current-password"
+        required
+        value={password}
+        onText={setPassword}
+      />
       {error && (
         <Notice tone="warn" live>
           {error}

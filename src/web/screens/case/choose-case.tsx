@@ -1,8 +1,8 @@
 import { caseInEnglish } from '#content/wording/app-case.ts'
 import { owedScreen } from '#content/wording/app-lists.ts'
 import { fits } from '#core/identity/search.ts'
-import { Field } from '../../design/field.tsx'
 import { ReadingView } from '../../design/reading-view.tsx'
+import { TextField } from '../../design/text-field.tsx'
 import { useLists } from '../../journal/cases.ts'
 import type { Lists } from '../../journal/database.ts'
 import styles from './choose-case.module.css'
@@ -27,18 +27,15 @@ export function ChooseCase(props: {
   return (
     <fieldset className={styles.found}>
       <legend className="said">{label}</legend>
-      <Field label={label} error={error}>
-        {(control) => (
-          <input
-            {...control}
-            type="search"
-            autoComplete="off"
-            spellCheck={false}
-            value={find}
-            onChange={(event) => onFind(event.target.value)}
-          />
-        )}
-      </Field>
+      <TextField
+        label={label}
+        error={error}
+        type="search"
+        autoComplete="off"
+        spellCheck={false}
+        value={find}
+        onText={onFind}
+      />
       <ReadingView reading={reading}>
         {({ cases }) => {
           const found = cases.filter(

@@ -4,9 +4,9 @@ import { owedScreen, findScreen as words } from '#content/wording/app-lists.ts'
 import { fits } from '#core/identity/search.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { sayCount } from '#core/outcome/say-count.ts'
-import { Field } from '../../design/field.tsx'
 import { Page } from '../../design/page.tsx'
 import { ReadingView } from '../../design/reading-view.tsx'
+import { TextField } from '../../design/text-field.tsx'
 import { lists, useLists } from '../../journal/cases.ts'
 import type { Lists } from '../../journal/database.ts'
 import { caseHref } from '../../journal/hrefs.ts'
@@ -22,18 +22,14 @@ export function FindScreen() {
   return (
     <Page title={words.title} lead={words.lead}>
       <search>
-        <Field label={words.label}>
-          {(control) => (
-            <input
-              {...control}
-              type="search"
-              autoComplete="off"
-              spellCheck={false}
-              value={text}
-              onChange={(event) => setText(event.target.value)}
-            />
-          )}
-        </Field>
+        <TextField
+          label={words.label}
+          type="search"
+          autoComplete="off"
+          spellCheck={false}
+          value={text}
+          onText={setText}
+        />
       </search>
       <ReadingView reading={reading} again={() => void lists.refresh()}>
         {({ cases }) => <Found cases={cases.filter((row) => fits(row, wanted))} text={wanted} all={cases.length} />}

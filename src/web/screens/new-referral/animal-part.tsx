@@ -5,8 +5,8 @@ import { chipDigits } from '#core/identity/chips.ts'
 import { fill } from '#core/outcome/finding.ts'
 import type { CallFault } from '#core/referral/first-call.ts'
 import { Choices } from '../../design/choices.tsx'
-import { Field } from '../../design/field.tsx'
 import { Notice } from '../../design/notice.tsx'
+import { TextField } from '../../design/text-field.tsx'
 import { Part, type PartProps } from './part.tsx'
 import styles from './screen.module.css'
 import type { CaseMatch } from './write-call.ts'
@@ -28,17 +28,13 @@ export function AnimalPart(
     <Part title={words.title}>
       {same && <Notice>{fill(matchWords.added, { name: same.row.name })}</Notice>}
       <div className={styles.pair}>
-        <Field label={words.name}>
-          {(control) => (
-            <input
-              {...control}
-              autoComplete="off"
-              maxLength={300}
-              value={call.name}
-              onChange={(event) => put({ name: event.target.value })}
-            />
-          )}
-        </Field>
+        <TextField
+          label={words.name}
+          autoComplete="off"
+          maxLength={300}
+          value={call.name}
+          onText={(text) => put({ name: text })}
+        />
         <Choices
           legend={words.species}
           value={call.species}
@@ -48,48 +44,36 @@ export function AnimalPart(
         />
       </div>
       <div className={styles.pair}>
-        <Field label={words.chip} help={words.chipHelp} error={typing === 'chip' ? null : chipFault(faults, digits)}>
-          {(control) => (
-            <input
-              {...control}
-              inputMode="numeric"
-              autoComplete="off"
-              onFocus={() => setTyping('chip')}
-              onBlur={() => setTyping(null)}
-              value={call.chip}
-              onChange={(event) => put({ chip: event.target.value })}
-            />
-          )}
-        </Field>
-        <Field
+        <TextField
+          label={words.chip}
+          help={words.chipHelp}
+          error={typing === 'chip' ? null : chipFault(faults, digits)}
+          inputMode="numeric"
+          autoComplete="off"
+          onFocus={() => setTyping('chip')}
+          onBlur={() => setTyping(null)}
+          value={call.chip}
+          onText={(text) => put({ chip: text })}
+        />
+        <TextField
           label={words.born}
           help={words.bornHelp}
           error={typing === 'born' ? null : bornFault && faultWords[bornFault]}
-        >
-          {(control) => (
-            <input
-              {...control}
-              autoComplete="off"
-              onFocus={() => setTyping('born')}
-              onBlur={() => setTyping(null)}
-              value={call.born}
-              onChange={(event) => put({ born: event.target.value })}
-            />
-          )}
-        </Field>
+          autoComplete="off"
+          onFocus={() => setTyping('born')}
+          onBlur={() => setTyping(null)}
+          value={call.born}
+          onText={(text) => put({ born: text })}
+        />
       </div>
       <div className={styles.pair}>
-        <Field label={words.breed}>
-          {(control) => (
-            <input
-              {...control}
-              autoComplete="off"
-              maxLength={300}
-              value={call.breed}
-              onChange={(event) => put({ breed: event.target.value })}
-            />
-          )}
-        </Field>
+        <TextField
+          label={words.breed}
+          autoComplete="off"
+          maxLength={300}
+          value={call.breed}
+          onText={(text) => put({ breed: text })}
+        />
         <Choices
           legend={words.flatFace}
           value={call.flatFace}

@@ -3,6 +3,7 @@ import { type CallFault, type DurationUnit, durationUnits } from '#core/referral
 import { Choices } from '../../design/choices.tsx'
 import { Field } from '../../design/field.tsx'
 import { SideWord } from '../../design/side-word.tsx'
+import { TextField } from '../../design/text-field.tsx'
 import { Part, type PartProps } from './part.tsx'
 import styles from './screen.module.css'
 
@@ -33,17 +34,14 @@ export function EarPart({ call, put, faults }: PartProps & { readonly faults: re
         )}
       </Field>
       <div className={styles.duration}>
-        <Field label={words.signsFor} error={fault}>
-          {(control) => (
-            <input
-              {...control}
-              inputMode="numeric"
-              autoComplete="off"
-              value={call.signsFor}
-              onChange={(event) => put({ signsFor: event.target.value })}
-            />
-          )}
-        </Field>
+        <TextField
+          label={words.signsFor}
+          error={fault}
+          inputMode="numeric"
+          autoComplete="off"
+          value={call.signsFor}
+          onText={(text) => put({ signsFor: text })}
+        />
         <Field label={words.unit}>
           {(control) => (
             <select

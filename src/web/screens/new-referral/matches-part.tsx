@@ -5,7 +5,7 @@ import { fill } from '#core/outcome/finding.ts'
 import { sayCount } from '#core/outcome/say-count.ts'
 import type { MatchAnswer } from '#core/referral/first-call.ts'
 import { Choices } from '../../design/choices.tsx'
-import { Field } from '../../design/field.tsx'
+import { TextField } from '../../design/text-field.tsx'
 import { caseHref } from '../../journal/hrefs.ts'
 import type { PartProps } from './part.tsx'
 import styles from './screen.module.css'
@@ -73,17 +73,14 @@ function OneMatch(props: {
         onChoose={(answer) => say(row.stream, { answer, because: said?.because ?? '' })}
       />
       {said?.answer === 'another' && (
-        <Field label={words.how} help={words.howHelp}>
-          {(control) => (
-            <input
-              {...control}
-              autoComplete="off"
-              maxLength={1000}
-              value={said.because}
-              onChange={(event) => say(row.stream, { ...said, because: event.target.value })}
-            />
-          )}
-        </Field>
+        <TextField
+          label={words.how}
+          help={words.howHelp}
+          autoComplete="off"
+          maxLength={1000}
+          value={said.because}
+          onText={(text) => say(row.stream, { ...said, because: text })}
+        />
       )}
     </div>
   )

@@ -3,7 +3,7 @@ import { referralInEnglish } from '#content/wording/app-referral.ts'
 import { fill } from '#core/outcome/finding.ts'
 import type { CallFault } from '#core/referral/first-call.ts'
 import { type KnownOwner, knownOwners } from '#core/referral/known-owners.ts'
-import { Field } from '../../design/field.tsx'
+import { TextField } from '../../design/text-field.tsx'
 import type { Lists } from '../../journal/database.ts'
 import { Part, type PartProps } from './part.tsx'
 import styles from './screen.module.css'
@@ -41,46 +41,32 @@ export function OwnerPart(
   return (
     <Part title={words.title}>
       <div className={styles.pair}>
-        <Field label={words.name}>
-          {(control) => (
-            <input
-              {...control}
-              autoComplete="off"
-              maxLength={300}
-              value={call.ownerName}
-              onChange={(event) => put({ ownerName: event.target.value })}
-            />
-          )}
-        </Field>
-        <Field label={words.phone}>
-          {(control) => (
-            <input
-              {...control}
-              type="tel"
-              autoComplete="off"
-              maxLength={300}
-              value={call.ownerPhone}
-              onChange={(event) => put({ ownerPhone: event.target.value })}
-            />
-          )}
-        </Field>
+        <TextField
+          label={words.name}
+          autoComplete="off"
+          maxLength={300}
+          value={call.ownerName}
+          onText={(text) => put({ ownerName: text })}
+        />
+        <TextField
+          label={words.phone}
+          type="tel"
+          autoComplete="off"
+          maxLength={300}
+          value={call.ownerPhone}
+          onText={(text) => put({ ownerPhone: text })}
+        />
       </div>
       <Known owners={owners.slice(0, mostShown)} use={use} />
-      <Field
+      <TextField
         label={words.language}
         help={words.languageHelp}
         error={faults.includes('no-language') ? referralInEnglish.faults['no-language'] : null}
-      >
-        {(control) => (
-          <input
-            {...control}
-            className={styles.short}
-            autoComplete="off"
-            value={call.language}
-            onChange={(event) => put({ language: event.target.value.trim() })}
-          />
-        )}
-      </Field>
+        className={styles.short}
+        autoComplete="off"
+        value={call.language}
+        onText={(text) => put({ language: text.trim() })}
+      />
     </Part>
   )
 }

@@ -2,7 +2,7 @@ import { referralInEnglish } from '#content/wording/app-referral.ts'
 import { triageInEnglish } from '#content/wording/app-triage.ts'
 import { redFlags } from '#core/journal/kinds/referral.ts'
 import { Choices } from '../../design/choices.tsx'
-import { Field } from '../../design/field.tsx'
+import { TextField } from '../../design/text-field.tsx'
 import { Part, type PartProps } from './part.tsx'
 import styles from './screen.module.css'
 
@@ -48,17 +48,13 @@ export function RedFlagsPart({ call, put }: PartProps) {
             onChoose={(allergy) => put({ allergy })}
           />
           {call.allergy === 'yes' && (
-            <Field label={safety.to}>
-              {(control) => (
-                <input
-                  {...control}
-                  autoComplete="off"
-                  maxLength={300}
-                  value={call.allergyTo}
-                  onChange={(event) => put({ allergyTo: event.target.value })}
-                />
-              )}
-            </Field>
+            <TextField
+              label={safety.to}
+              autoComplete="off"
+              maxLength={300}
+              value={call.allergyTo}
+              onText={(text) => put({ allergyTo: text })}
+            />
           )}
           <Choices
             inline

@@ -1,6 +1,7 @@
 import { referralInEnglish } from '#content/wording/app-referral.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { Field } from '../../design/field.tsx'
+import { TextField } from '../../design/text-field.tsx'
 import { Part, type PartProps } from './part.tsx'
 import styles from './screen.module.css'
 import { useVets } from './use-vets.ts'
@@ -26,40 +27,28 @@ export function VetPart({ call, put }: PartProps) {
       </Field>
       {call.vet === 'new' && (
         <div className={styles.triple}>
-          <Field label={words.name}>
-            {(control) => (
-              <input
-                {...control}
-                autoComplete="off"
-                maxLength={300}
-                value={call.vetName}
-                onChange={(event) => put({ vetName: event.target.value })}
-              />
-            )}
-          </Field>
-          <Field label={words.practice}>
-            {(control) => (
-              <input
-                {...control}
-                autoComplete="off"
-                maxLength={300}
-                value={call.vetPractice}
-                onChange={(event) => put({ vetPractice: event.target.value })}
-              />
-            )}
-          </Field>
-          <Field label={words.phone}>
-            {(control) => (
-              <input
-                {...control}
-                type="tel"
-                autoComplete="off"
-                maxLength={300}
-                value={call.vetPhone}
-                onChange={(event) => put({ vetPhone: event.target.value })}
-              />
-            )}
-          </Field>
+          <TextField
+            label={words.name}
+            autoComplete="off"
+            maxLength={300}
+            value={call.vetName}
+            onText={(text) => put({ vetName: text })}
+          />
+          <TextField
+            label={words.practice}
+            autoComplete="off"
+            maxLength={300}
+            value={call.vetPractice}
+            onText={(text) => put({ vetPractice: text })}
+          />
+          <TextField
+            label={words.phone}
+            type="tel"
+            autoComplete="off"
+            maxLength={300}
+            value={call.vetPhone}
+            onText={(text) => put({ vetPhone: text })}
+          />
         </div>
       )}
     </Part>

@@ -9,6 +9,7 @@ import { sayCount } from '#core/outcome/say-count.ts'
 import { deputyOf, ownership, riskOf, sortOwed } from '#core/owed/sort.ts'
 import { type Standing, standingOf } from '#core/owed/standing.ts'
 import { dayOf } from '#core/time/calendar-day.ts'
+import { ListGroup } from '../../design/list-group.tsx'
 import { Page } from '../../design/page.tsx'
 import { ReadingView } from '../../design/reading-view.tsx'
 import { sayDay } from '../../design/say-when.ts'
@@ -109,11 +110,7 @@ function OwedBand(props: Shown & { readonly band: Band; readonly rows: readonly 
   const { band, rows, now, staff } = props
   const [shown, setShown] = useState(shownAtOnce)
   return (
-    <section aria-labelledby={`owed-${band}`} className={styles.group}>
-      <h2 id={`owed-${band}`} className={styles.standing} data-band={band}>
-        {words[band]}
-        <span className={styles.count}>{rows.length}</span>
-      </h2>
+    <ListGroup id={`owed-${band}`} title={words[band]} beside={rows.length} quiet={band === 'later'}>
       {band === 'first' && <p className="soft">{words.firstHelp}</p>}
       <ul className="bare">
         {rows.slice(0, shown).map((row) => (
@@ -127,7 +124,7 @@ function OwedBand(props: Shown & { readonly band: Band; readonly rows: readonly 
           </button>
         </p>
       )}
-    </section>
+    </ListGroup>
   )
 }
 

@@ -2,8 +2,8 @@ import { type FormEvent, useState } from 'react'
 import { settingsInEnglish } from '#content/wording/app-settings.ts'
 import { peopleInEnglish as words } from '#content/wording/app-settings-people.ts'
 import { fill } from '#core/outcome/finding.ts'
-import { Field } from '../../design/field.tsx'
 import { Modal } from '../../design/modal.tsx'
+import { TextField } from '../../design/text-field.tsx'
 import { call } from '../../journal/api.ts'
 import { useWho } from '../../session/use-who.ts'
 import { DoingNote, useDoing } from './doing.tsx'
@@ -30,35 +30,26 @@ export function AccountForm({ person, onClose }: { readonly person: Person; read
   return (
     <Modal title={fill(words.accountTitle, { name: person.name })} close={settingsInEnglish.cancel} onClose={onClose}>
       <form onSubmit={submit} className="stack">
-        <Field label={words.login} help={words.loginHelp}>
-          {(control) => (
-            <input
-              {...control}
-              required
-              maxLength={80}
-              autoCapitalize="none"
-              autoComplete="off"
-              spellCheck={false}
-              value={login}
-              onChange={(event) => setLogin(event.target.value)}
-            />
-          )}
-        </Field>
-        <Field
+        <TextField
+          label={words.login}
+          help={words.loginHelp}
+          required
+          maxLength={80}
+          autoCapitalize="none"
+          autoComplete="off"
+          spellCheck={false}
+          value={login}
+          onText={setLogin}
+        />
+        <TextField
           label={isNew ? words.firstPassword : words.newPassword}
           help={isNew ? words.passwordHelp : `${words.keepPassword} ${words.passwordHelp}`}
-        >
-          {(control) => (
-            <input
-              {...control}
-              type="password"
-              autoComplete="new-password"
-              required={isNew}
-              value={password}
-              onChange={(event) => setPassword(event.target.value)}
-            />
-          )}
-        </Field>
+          type="password"
+          autoComplete="new-password"
+          required={isNew}
+          value={password}
+          onText={setPassword}
+        />
         <DoingNote doing={doing} />
         <div className="row">
           <button type="submit" data-weight="main" disabled={working}>

@@ -3,6 +3,7 @@ import { settingsInEnglish, registersInEnglish as words } from '#content/wording
 import type { ClinicRow } from '#core/journal/registers.ts'
 import { Field } from '../../design/field.tsx'
 import { ReadingView } from '../../design/reading-view.tsx'
+import { TextField } from '../../design/text-field.tsx'
 import { useHouse } from '../../journal/cases.ts'
 import { useDraft } from '../../journal/drafts.ts'
 import { lookWho } from '../../session/session.ts'
@@ -84,23 +85,17 @@ function ClinicForm(props: { readonly clinic: Standing<ClinicRow>; readonly refu
       <fieldset disabled={refusal !== null} className="stack">
         <legend className="said">{settingsInEnglish.parts.clinic.title}</legend>
         {texts.map((field) => (
-          <Field
+          <TextField
             key={field}
             label={mayBeEmpty.has(field) ? `${labels[field]} (${settingsInEnglish.optional})` : labels[field]}
             help={helps[field]}
-          >
-            {(control) => (
-              <input
-                {...control}
-                required={!mayBeEmpty.has(field)}
-                maxLength={300}
-                autoComplete="off"
-                list={field === 'zone' ? 'zones' : undefined}
-                value={draft[field]}
-                onChange={(event) => change({ ...draft, [field]: event.target.value })}
-              />
-            )}
-          </Field>
+            required={!mayBeEmpty.has(field)}
+            maxLength={300}
+            autoComplete="off"
+            list={field === 'zone' ? 'zones' : undefined}
+            value={draft[field]}
+            onText={(text) => change({ ...draft, [field]: text })}
+          />
         ))}
         <datalist id="zones">
           {zones.map((zone) => (

@@ -3,9 +3,9 @@ import { formRefusals } from '#content/wording/app-form-refusals.ts'
 import { settingsInEnglish, registersInEnglish as words } from '#content/wording/app-settings.ts'
 import { readDay, readText } from '#core/forms/read-leaf.ts'
 import { fill } from '#core/outcome/finding.ts'
-import { Field } from '../../design/field.tsx'
 import { ReadingView } from '../../design/reading-view.tsx'
 import { sayDay } from '../../design/say-when.ts'
+import { TextField } from '../../design/text-field.tsx'
 import { useHouse } from '../../journal/cases.ts'
 import { useDraft } from '../../journal/drafts.ts'
 import { useWho } from '../../session/use-who.ts'
@@ -93,26 +93,22 @@ function AddDay() {
   return (
     <form onSubmit={submit} className="stack" noValidate aria-label={words.closed.add}>
       <div className={styles.two}>
-        <Field label={words.closed.day} help={words.closed.dayHelp} error={errorOf(day)}>
-          {(control) => (
-            <input
-              {...control}
-              autoComplete="off"
-              value={draft.day}
-              onChange={(event) => change({ ...draft, day: event.target.value })}
-            />
-          )}
-        </Field>
-        <Field label={words.closed.because} help={words.closed.becauseHelp} error={errorOf(because)}>
-          {(control) => (
-            <input
-              {...control}
-              autoComplete="off"
-              value={draft.because}
-              onChange={(event) => change({ ...draft, because: event.target.value })}
-            />
-          )}
-        </Field>
+        <TextField
+          label={words.closed.day}
+          help={words.closed.dayHelp}
+          error={errorOf(day)}
+          autoComplete="off"
+          value={draft.day}
+          onText={(text) => change({ ...draft, day: text })}
+        />
+        <TextField
+          label={words.closed.because}
+          help={words.closed.becauseHelp}
+          error={errorOf(because)}
+          autoComplete="off"
+          value={draft.because}
+          onText={(text) => change({ ...draft, because: text })}
+        />
       </div>
       <DoingNote doing={doing} />
       <p>

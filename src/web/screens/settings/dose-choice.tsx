@@ -11,6 +11,7 @@ import { fill } from '#core/outcome/finding.ts'
 import { sayUnit } from '#documents/case/say-quantity.ts'
 import { sayRow } from '#documents/sources/say-drug.ts'
 import { Field } from '../../design/field.tsx'
+import { TextField } from '../../design/text-field.tsx'
 import { useWho } from '../../session/use-who.ts'
 import { Ranges } from '../sources/ranges.tsx'
 import styles from './dose-choice.module.css'
@@ -78,16 +79,14 @@ export function DoseChoice(props: {
               <Link href={`/sources/formulary/${drug.id}`}>{fill(words.page, { drug: drug.name })}</Link>
             </p>
           </div>
-          <Field label={words.dose} help={words.doseHelp} error={errorAt('dose')}>
-            {(control) => (
-              <input
-                {...control}
-                autoComplete="off"
-                value={draft.dose}
-                onChange={(event) => onChange({ ...draft, dose: event.target.value })}
-              />
-            )}
-          </Field>
+          <TextField
+            label={words.dose}
+            help={words.doseHelp}
+            error={errorAt('dose')}
+            autoComplete="off"
+            value={draft.dose}
+            onText={(text) => onChange({ ...draft, dose: text })}
+          />
           <Heard drug={drug} row={row} text={draft.dose} />
         </>
       )}

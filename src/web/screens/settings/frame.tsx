@@ -1,9 +1,9 @@
 import type { ReactNode } from 'react'
-import { Link } from 'wouter'
 import { settingsInEnglish as words } from '#content/wording/app-settings.ts'
+import { Crumbs } from '../../design/crumbs.tsx'
 import { Page } from '../../design/page.tsx'
-import styles from './frame.module.css'
 
+const home = ['/settings', words.title] as const
 export type Part = keyof typeof words.parts
 
 /** A page of the settings: the way back, its title, what it holds. */
@@ -18,10 +18,7 @@ export function SettingsPage(props: {
   const { part, title, lead = words.parts[part].lead, actions, children } = props
   return (
     <>
-      <nav aria-label={words.crumbs} className={styles.crumbs}>
-        <Link href="/settings">{words.title}</Link>
-        {title && <Link href={`/settings/${part}`}>{words.parts[part].title}</Link>}
-      </nav>
+      <Crumbs label={words.crumbs} steps={title ? [home, [`/settings/${part}`, words.parts[part].title]] : [home]} />
       <Page title={title ?? words.parts[part].title} lead={lead} actions={actions}>
         {children}
       </Page>

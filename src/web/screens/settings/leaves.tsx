@@ -7,6 +7,7 @@ import { fill } from '#core/outcome/finding.ts'
 import { Field } from '../../design/field.tsx'
 import { Modal } from '../../design/modal.tsx'
 import { sayDay } from '../../design/say-when.ts'
+import { TextField } from '../../design/text-field.tsx'
 import { call } from '../../journal/api.ts'
 import { useDraft } from '../../journal/drafts.ts'
 import { useWho } from '../../session/use-who.ts'
@@ -51,16 +52,15 @@ export function LeaveForm(props: { readonly person: Person; readonly staff: Staf
       <form onSubmit={submit} className="stack" noValidate>
         <p className="soft">{fill(words.leaveHelp, { name: person.name })}</p>
         {(['from', 'until'] as const).map((day) => (
-          <Field key={day} label={words[day]} help={words.dayHelp} error={errorOf(day)}>
-            {(control) => (
-              <input
-                {...control}
-                autoComplete="off"
-                value={draft[day]}
-                onChange={(event) => change({ ...draft, [day]: event.target.value })}
-              />
-            )}
-          </Field>
+          <TextField
+            key={day}
+            label={words[day]}
+            help={words.dayHelp}
+            error={errorOf(day)}
+            autoComplete="off"
+            value={draft[day]}
+            onText={(text) => change({ ...draft, [day]: text })}
+          />
         ))}
         <Field label={words.deputy} error={tried && draft.deputy === '' ? formRefusals['not-chosen'] : null}>
           {(control) => (

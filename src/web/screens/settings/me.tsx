@@ -3,7 +3,7 @@ import { settingsInEnglish, meInEnglish as words } from '#content/wording/app-se
 import { shellInEnglish as shell } from '#content/wording/app-shell.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { pinSchema } from '#core/people/pin.ts'
-import { Field } from '../../design/field.tsx'
+import { TextField } from '../../design/text-field.tsx'
 import { call } from '../../journal/api.ts'
 import { lookWho } from '../../session/session.ts'
 import { useWho } from '../../session/use-who.ts'
@@ -112,18 +112,15 @@ function Secret(props: {
 }) {
   const { label, help, value, onChange, complete, digits = false } = props
   return (
-    <Field label={label} help={help}>
-      {(control) => (
-        <input
-          {...control}
-          type="password"
-          autoComplete={complete}
-          inputMode={digits ? 'numeric' : 'text'}
-          required
-          value={value}
-          onChange={(event) => onChange(event.target.value)}
-        />
-      )}
-    </Field>
+    <TextField
+      label={label}
+      help={help}
+      type="password"
+      autoComplete={complete}
+      inputMode={digits ? 'numeric' : 'text'}
+      required
+      value={value}
+      onText={onChange}
+    />
   )
 }

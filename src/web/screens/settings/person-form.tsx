@@ -6,6 +6,7 @@ import { personRow } from '#core/journal/registers.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { Field } from '../../design/field.tsx'
 import { Modal } from '../../design/modal.tsx'
+import { TextField } from '../../design/text-field.tsx'
 import { call } from '../../journal/api.ts'
 import { useWho } from '../../session/use-who.ts'
 import { DoingNote, useDoing } from './doing.tsx'
@@ -37,17 +38,7 @@ export function PersonForm({ person, onClose }: { readonly person: Person | null
       onClose={onClose}
     >
       <form onSubmit={submit} className="stack">
-        <Field label={words.name}>
-          {(control) => (
-            <input
-              {...control}
-              required
-              maxLength={300}
-              value={name}
-              onChange={(event) => setName(event.target.value)}
-            />
-          )}
-        </Field>
+        <TextField label={words.name} required maxLength={300} value={name} onText={setName} />
         <Field label={words.role} help={own ? words.ownRole : undefined}>
           {(control) => (
             <select {...control} required disabled={own} value={role} onChange={(event) => setRole(event.target.value)}>
@@ -60,11 +51,12 @@ export function PersonForm({ person, onClose }: { readonly person: Person | null
             </select>
           )}
         </Field>
-        <Field label={`${words.letters} (${settingsInEnglish.optional})`}>
-          {(control) => (
-            <input {...control} maxLength={300} value={letters} onChange={(event) => setLetters(event.target.value)} />
-          )}
-        </Field>
+        <TextField
+          label={`${words.letters} (${settingsInEnglish.optional})`}
+          maxLength={300}
+          value={letters}
+          onText={setLetters}
+        />
         <DoingNote doing={doing} />
         <p>
           <button type="submit" data-weight="main" disabled={working}>

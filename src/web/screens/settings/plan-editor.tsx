@@ -10,10 +10,10 @@ import { fill } from '#core/outcome/finding.ts'
 import { sayCount } from '#core/outcome/say-count.ts'
 import { mayWrite } from '#core/people/may-write.ts'
 import { Caution } from '../../design/caution.tsx'
-import { Field } from '../../design/field.tsx'
 import { Notice } from '../../design/notice.tsx'
 import { ReadingView } from '../../design/reading-view.tsx'
 import { sayWhen } from '../../design/say-when.ts'
+import { TextField } from '../../design/text-field.tsx'
 import { useHouse } from '../../journal/cases.ts'
 import { newId } from '../../journal/device.ts'
 import { useDraft } from '../../journal/drafts.ts'
@@ -116,17 +116,15 @@ function Editor({ house, line }: { readonly house: Case; readonly line: Line<Pla
         </Notice>
       )}
       <Refusals refusals={refusals} also={tried && reasonMissing ? 1 : 0} />
-      <Field label={words.name} help={words.nameHelp} error={sayPlace(at('plan'))}>
-        {(control) => (
-          <input
-            {...control}
-            maxLength={300}
-            autoComplete="off"
-            value={draft.plan}
-            onChange={(event) => change({ ...draft, plan: event.target.value })}
-          />
-        )}
-      </Field>
+      <TextField
+        label={words.name}
+        help={words.nameHelp}
+        error={sayPlace(at('plan'))}
+        maxLength={300}
+        autoComplete="off"
+        value={draft.plan}
+        onText={(text) => change({ ...draft, plan: text })}
+      />
       <Options
         legend={words.species}
         error={sayPlace(at('species'))}
@@ -157,16 +155,14 @@ function Editor({ house, line }: { readonly house: Case; readonly line: Line<Pla
         </p>
       )}
       {line && (
-        <Field label={words.reason} help={words.reasonHelp} error={tried && reasonMissing ? words.notWritten : null}>
-          {(control) => (
-            <input
-              {...control}
-              autoComplete="off"
-              value={draft.reason}
-              onChange={(event) => change({ ...draft, reason: event.target.value })}
-            />
-          )}
-        </Field>
+        <TextField
+          label={words.reason}
+          help={words.reasonHelp}
+          error={tried && reasonMissing ? words.notWritten : null}
+          autoComplete="off"
+          value={draft.reason}
+          onText={(text) => change({ ...draft, reason: text })}
+        />
       )}
       <p>
         <button type="submit" data-weight="main">

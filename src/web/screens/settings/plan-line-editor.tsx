@@ -4,6 +4,7 @@ import type { LineDraft, PlanRefusal } from '#core/dosing/read-plan.ts'
 import type { Case } from '#core/journal/fold.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { Field } from '../../design/field.tsx'
+import { TextField } from '../../design/text-field.tsx'
 import { DoseChoice } from './dose-choice.tsx'
 import styles from './plan.module.css'
 
@@ -25,21 +26,15 @@ export function PlanLineEditor(props: {
   return (
     <fieldset className={styles.editing}>
       <legend>{fill(words.line, { number: String(number) })}</legend>
-      <Field
+      <TextField
         label={words.lineName}
         help={words.lineNameHelp}
         error={name ? (name.because === 'twice' ? words.lineTwice : words.notWritten) : null}
-      >
-        {(control) => (
-          <input
-            {...control}
-            maxLength={80}
-            autoComplete="off"
-            value={draft.line}
-            onChange={(event) => onChange({ ...draft, line: event.target.value })}
-          />
-        )}
-      </Field>
+        maxLength={80}
+        autoComplete="off"
+        value={draft.line}
+        onText={(text) => onChange({ ...draft, line: text })}
+      />
       <DoseChoice
         draft={draft}
         species={species}

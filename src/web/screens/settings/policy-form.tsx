@@ -10,6 +10,7 @@ import { sayContent } from '#documents/sources/say-content.ts'
 import { Field } from '../../design/field.tsx'
 import { Modal } from '../../design/modal.tsx'
 import { Provenance } from '../../design/provenance.tsx'
+import { TextField } from '../../design/text-field.tsx'
 import { useDraft } from '../../journal/drafts.ts'
 import { writeEntry } from '../../journal/write-entry.ts'
 import { useWho } from '../../session/use-who.ts'
@@ -144,16 +145,14 @@ function Text(props: {
 }) {
   const { label, help, error, value, disabled = false, onChange } = props
   return (
-    <Field label={label} help={help} error={error}>
-      {(control) => (
-        <input
-          {...control}
-          autoComplete="off"
-          disabled={disabled}
-          value={value}
-          onChange={(event) => onChange(event.target.value)}
-        />
-      )}
-    </Field>
+    <TextField
+      label={label}
+      help={help}
+      error={error}
+      autoComplete="off"
+      disabled={disabled}
+      value={value}
+      onText={onChange}
+    />
   )
 }

@@ -4,9 +4,9 @@ import { settingsInEnglish, registersInEnglish as words } from '#content/wording
 import { readDecimal, readText } from '#core/forms/read-leaf.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { Decimal } from '#core/units/quantity.ts'
-import { Field } from '../../design/field.tsx'
 import { Modal } from '../../design/modal.tsx'
 import { ReadingView } from '../../design/reading-view.tsx'
+import { TextField } from '../../design/text-field.tsx'
 import { useHouse } from '../../journal/cases.ts'
 import { newId } from '../../journal/device.ts'
 import { useDraft } from '../../journal/drafts.ts'
@@ -111,17 +111,15 @@ function PriceForm({ price, onClose }: { readonly price: Standing<Price> | null;
       <form onSubmit={submit} className="stack" noValidate>
         <p className="soft">{fill(words.price.currency, { currency: price?.body.currency ?? currency })}</p>
         {(['label', 'low', 'high'] as const).map((field) => (
-          <Field key={field} label={words.price[field]} error={errorOf(field)}>
-            {(control) => (
-              <input
-                {...control}
-                inputMode={field === 'label' ? 'text' : 'decimal'}
-                autoComplete="off"
-                value={draft[field]}
-                onChange={(event) => change({ ...draft, [field]: event.target.value })}
-              />
-            )}
-          </Field>
+          <TextField
+            key={field}
+            label={words.price[field]}
+            error={errorOf(field)}
+            inputMode={field === 'label' ? 'text' : 'decimal'}
+            autoComplete="off"
+            value={draft[field]}
+            onText={(text) => change({ ...draft, [field]: text })}
+          />
         ))}
         <DoingNote doing={doing} />
         <div className="row">

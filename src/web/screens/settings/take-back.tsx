@@ -1,8 +1,5 @@
-import { type FormEvent, useState } from 'react'
 import { settingsInEnglish } from '#content/wording/app-settings.ts'
-import { Field } from '../../design/field.tsx'
-import { Modal } from '../../design/modal.tsx'
-import { keepEntries } from '../../journal/outbox.ts'
+import { WithReason } from '../../design/with-reason.tsx'
 import { makeEntry } from '../../journal/write-entry.ts'
 import { useWho } from '../../session/use-who.ts'
 
@@ -15,46 +12,18 @@ export function TakeBack(props: {
   readonly verb: string
   readonly onClose: () => void
 }) {
-  const { ids, title, help, because, verb, onClose } = props
+  const { ids, ...said } = props
   const { pen } = useWho()
-  const [reason, setReason] = useState('')
-  const keep = async (event: FormEvent) => {
-    event.preventDefault()
-    const withdrawals = ids.map((withdraws) =>
+  const withdrawals = (reason: string) =>
+    ids.map((withdraws) =>
       makeEntry(pen, {
         kind: 'withdrawal',
         stream: 'clinic',
         subject: { kind: 'clinic' },
         body: { because: 'other' },
         withdraws,
-        reason: reason.trim(),
+        reason,
       }),
     )
-    await keepEntries(withdrawals)
-    onClose()
-  }
-  return (
-    <Modal title={title} close={settingsInEnglish.cancel} onClose={onClose}>
-      <form className="stack" onSubmit={keep}>
-        <p>{help}</p>
-        <Field label={because}>
-          {(control) => (
-            <input
-              {...control}
-              required
-              pattern=".*\S.*"
-              autoComplete="off"
-              value={reason}
-              onChange={(event) => setReason(event.target.value)}
-            />
-          )}
-        </Field>
-        <p>
-          <button type="submit" data-weight="main">
-            {verb}
-          </button>
-        </p>
-      </form>
-    </Modal>
-  )
+  return <WithReason {...said} close={settingsInEnglish.cancel} entries={withdrawals} />
 }

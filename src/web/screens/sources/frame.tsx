@@ -7,10 +7,12 @@ import type { SourceId } from '#core/evidence/sourced.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { Caution } from '../../design/caution.tsx'
 import { CitedNumbers } from '../../design/cited.ts'
+import { Crumbs } from '../../design/crumbs.tsx'
 import { Page } from '../../design/page.tsx'
 import styles from './frame.module.css'
 import { hrefOf, sourceNamed } from './library.ts'
 
+const home = ['/sources', words.title] as const
 type Part = keyof typeof words.parts
 
 /** A page of the sources: the way back, its title, its facts, the list of what they rest on, and the caution. */
@@ -31,10 +33,7 @@ export function SourcesPage(props: {
   return (
     <CitedNumbers value={numbers}>
       {part && (
-        <nav aria-label={words.crumbs} className={styles.crumbs}>
-          <Link href="/sources">{words.title}</Link>
-          {!isList && <Link href={`/sources/${part}`}>{words.parts[part].title}</Link>}
-        </nav>
+        <Crumbs label={words.crumbs} steps={isList ? [home] : [home, [`/sources/${part}`, words.parts[part].title]]} />
       )}
       <Page title={title} lead={lead} wide>
         {children}

@@ -1,7 +1,7 @@
 import { type ReactNode, useDeferredValue, useState } from 'react'
 import { sourcesInEnglish as words } from '#content/wording/app-sources.ts'
 import { fill } from '#core/outcome/finding.ts'
-import { Field } from '../../design/field.tsx'
+import { TextField } from '../../design/text-field.tsx'
 
 /** A list that a person narrows by typing: every word typed must stand somewhere in the text of a row. */
 export function Searched<Row>(props: {
@@ -20,18 +20,15 @@ export function Searched<Row>(props: {
   return (
     <>
       <search data-screen-only>
-        <Field label={words.search.label} help={help}>
-          {(control) => (
-            <input
-              {...control}
-              type="search"
-              autoComplete="off"
-              spellCheck={false}
-              value={text}
-              onChange={(event) => setText(event.target.value)}
-            />
-          )}
-        </Field>
+        <TextField
+          label={words.search.label}
+          help={help}
+          type="search"
+          autoComplete="off"
+          spellCheck={false}
+          value={text}
+          onText={setText}
+        />
       </search>
       <p role="status" className="soft">
         {found.length === 0

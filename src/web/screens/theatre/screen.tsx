@@ -4,6 +4,7 @@ import { theatreListInEnglish as words } from '#content/wording/app-theatre-list
 import { fill } from '#core/outcome/finding.ts'
 import { dayOf, startOfDay } from '#core/time/calendar-day.ts'
 import { Caution } from '../../design/caution.tsx'
+import { ListGroup } from '../../design/list-group.tsx'
 import { Page } from '../../design/page.tsx'
 import { ReadingView } from '../../design/reading-view.tsx'
 import { sayDay, sayWhen } from '../../design/say-when.ts'
@@ -61,16 +62,17 @@ function Days({ days, today }: { readonly days: TheatreListAnswer['days']; reado
     )
   }
   return days.map(({ day, lines }) => (
-    <section key={day} aria-labelledby={`theatre-${day}`} className={styles.day}>
-      <h2 id={`theatre-${day}`} className={styles.heading}>
-        {sayDay(startOfDay(day, pen.zone), pen.zone)}
-        {day <= today && <span className={styles.standing}>{day === today ? words.today : words.passed}</span>}
-      </h2>
+    <ListGroup
+      key={day}
+      id={`theatre-${day}`}
+      title={sayDay(startOfDay(day, pen.zone), pen.zone)}
+      beside={day > today ? undefined : day === today ? words.today : words.passed}
+    >
       <ul className="bare">
         {lines.map((line) => (
           <OperationLine key={`${line.stream} ${line.operation}`} line={line} day={day} />
         ))}
       </ul>
-    </section>
+    </ListGroup>
   ))
 }

@@ -13,6 +13,7 @@ import { Field } from '../../design/field.tsx'
 import { Modal } from '../../design/modal.tsx'
 import { Notice } from '../../design/notice.tsx'
 import { SideWord } from '../../design/side-word.tsx'
+import { TextField } from '../../design/text-field.tsx'
 import { useLists } from '../../journal/cases.ts'
 import type { Lists } from '../../journal/database.ts'
 import { useDraft } from '../../journal/drafts.ts'
@@ -123,18 +124,14 @@ function Whose(props: {
   return (
     <fieldset className="stack">
       <legend className={styles.legend}>{words.whose}</legend>
-      <Field label={words.find}>
-        {(control) => (
-          <input
-            {...control}
-            type="search"
-            autoComplete="off"
-            spellCheck={false}
-            value={find}
-            onChange={(event) => put({ find: event.target.value })}
-          />
-        )}
-      </Field>
+      <TextField
+        label={words.find}
+        type="search"
+        autoComplete="off"
+        spellCheck={false}
+        value={find}
+        onText={(text) => put({ find: text })}
+      />
       {find.trim() !== '' && found.length === 0 && <p role="status">{words.noneFound}</p>}
       <div className={styles.found}>
         {few.map((row) => (
@@ -188,41 +185,32 @@ function WhatItIs(props: {
           </select>
         )}
       </Field>
-      <Field label={words.titleOf} help={words.titleHelp}>
-        {(control) => (
-          <input
-            {...control}
-            maxLength={300}
-            autoComplete="off"
-            value={draft.title}
-            onChange={(event) => put({ title: event.target.value })}
-          />
-        )}
-      </Field>
+      <TextField
+        label={words.titleOf}
+        help={words.titleHelp}
+        maxLength={300}
+        autoComplete="off"
+        value={draft.title}
+        onText={(text) => put({ title: text })}
+      />
       {!picture && (
-        <Field label={words.dated} help={words.datedHelp} error={dateError}>
-          {(control) => (
-            <input
-              {...control}
-              autoComplete="off"
-              value={draft.dated}
-              onChange={(event) => put({ dated: event.target.value })}
-            />
-          )}
-        </Field>
+        <TextField
+          label={words.dated}
+          help={words.datedHelp}
+          error={dateError}
+          autoComplete="off"
+          value={draft.dated}
+          onText={(text) => put({ dated: text })}
+        />
       )}
       {!picture && (
-        <Field label={words.takeIn.from}>
-          {(control) => (
-            <input
-              {...control}
-              maxLength={300}
-              autoComplete="off"
-              value={draft.from}
-              onChange={(event) => put({ from: event.target.value })}
-            />
-          )}
-        </Field>
+        <TextField
+          label={words.takeIn.from}
+          maxLength={300}
+          autoComplete="off"
+          value={draft.from}
+          onText={(text) => put({ from: text })}
+        />
       )}
       <Choices
         legend={picture ? words.sideInPicture : words.sideOnPaper}

@@ -4,6 +4,7 @@ import { trayInEnglish as words } from '#content/wording/app-tray.ts'
 import type { Subject } from '#core/journal/entry.ts'
 import { fill } from '#core/outcome/finding.ts'
 import type { Filed } from '#core/tray/tray.ts'
+import { ListGroup } from '../../design/list-group.tsx'
 import { sayWhen } from '../../design/say-when.ts'
 import { useLists } from '../../journal/cases.ts'
 import { caseHref } from '../../journal/hrefs.ts'
@@ -21,17 +22,14 @@ export function FiledList({ filed }: { readonly filed: readonly Filed[] }) {
       : undefined) ?? refile.body.toStream
   if (filed.length === 0) return null
   return (
-    <section aria-labelledby="tray-filed" className={styles.group}>
-      <h2 id="tray-filed" className={styles.heading}>
-        {words.filed}
-      </h2>
+    <ListGroup id="tray-filed" title={words.filed}>
       <ul className="bare">
         {filed.map((one) => (
           <FiledLine key={one.refile.header.id} filed={one} name={nameOf(one)} onTakeBack={() => setTaking(one)} />
         ))}
       </ul>
       {taking && <TakeBack filed={taking} name={nameOf(taking)} onClose={() => setTaking(null)} />}
-    </section>
+    </ListGroup>
   )
 }
 

@@ -4,6 +4,7 @@ import { trayInEnglish as words } from '#content/wording/app-tray.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { ageOf, type Tray } from '#core/tray/tray.ts'
 import { Attached } from '../../design/attached.tsx'
+import { ListGroup } from '../../design/list-group.tsx'
 import { Page } from '../../design/page.tsx'
 import { ReadingView } from '../../design/reading-view.tsx'
 import { sayWhen } from '../../design/say-when.ts'
@@ -42,11 +43,7 @@ function Waiting({ waiting, unsent }: { readonly waiting: Tray['waiting']; reado
   const setFiling = (id: string | null) => setQuery(id === null ? {} : { file: id }, { replace: true })
   const [throwing, setThrowing] = useState<Arrived | null>(null)
   return (
-    <section aria-labelledby="tray-waiting" className={styles.group}>
-      <h2 id="tray-waiting" className={styles.heading}>
-        {words.waiting}
-        <span className={styles.count}>{waiting.length}</span>
-      </h2>
+    <ListGroup id="tray-waiting" title={words.waiting} beside={waiting.length}>
       {waiting.length === 0 && <p>{words.none}</p>}
       <ul className="bare">
         {waiting.map((one) => (
@@ -61,7 +58,7 @@ function Waiting({ waiting, unsent }: { readonly waiting: Tray['waiting']; reado
       </ul>
       {filing && <FileIt key={filing.header.id} arrived={filing} onClose={() => setFiling(null)} />}
       {throwing && <ThrowAway arrived={throwing} onClose={() => setThrowing(null)} />}
-    </section>
+    </ListGroup>
   )
 }
 

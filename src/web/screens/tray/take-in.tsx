@@ -1,6 +1,5 @@
 import { type DragEvent, useId, useRef, useState } from 'react'
 import { trayInEnglish } from '#content/wording/app-tray.ts'
-import { attachmentRefusals } from '#content/wording/attachments.ts'
 import { waysOfArrival } from '#core/journal/kinds/arrived-paper.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { sayCount } from '#core/outcome/say-count.ts'
@@ -9,9 +8,11 @@ import { Attached } from '../../design/attached.tsx'
 import { Choices } from '../../design/choices.tsx'
 import { Field } from '../../design/field.tsx'
 import { Notice } from '../../design/notice.tsx'
+import { sayFileRefusal } from '../../design/say-file-refusal.ts'
+import { TextField } from '../../design/text-field.tsx'
 import { useDraft } from '../../journal/drafts.ts'
 import { keepEntries } from '../../journal/outbox.ts'
-import { type Attachment, type FileRefusal, letFileGo, takeInFile } from '../../journal/take-in.ts'
+import { type Attachment, letFileGo, takeInFile } from '../../journal/take-in.ts'
 import { makeEntry } from '../../journal/write-entry.ts'
 import { useWho } from '../../session/use-who.ts'
 import styles from './take-in.module.css'
@@ -53,7 +54,7 @@ export function TakeIn() {
       setReading(file.name)
       const taken = await takeInFile(file)
       if (taken.kind === 'refusal') {
-        setRefused((before) => [...before, { name: file.name, because: sayRefusal(taken.refusal) }])
+        setRefused((before) => [...before, { name: file.name, because: sayFileRefusal(taken.refusal) }])
       } else if (!latest.current.files.some(({ hash }) => hash === taken.answer.hash)) {
         put({ files: [...latest.current.files, taken.answer] })
       }
@@ -192,17 +193,14 @@ function AboutThem(props: {
         onChoose={(one) => put({ came: one })}
       />
       <div className={styles.pair}>
-        <Field label={words.from} help={words.fromHelp}>
-          {(control) => (
-            <input
-              {...control}
-              maxLength={300}
-              autoComplete="off"
-              value={from}
-              onChange={(event) => put({ from: event.target.value })}
-            />
-          )}
-        </Field>
+        <TextField
+          label={words.from}
+          help={words.fromHelp}
+          maxLength={300}
+          autoComplete="off"
+          value={from}
+          onText={(text) => put({ from: text })}
+        />
         <Field label={words.seems}>
           {(control) => (
             <select {...control} value={seems} onChange={(event) => put({ seems: event.target.value as Seems })}>
@@ -215,17 +213,13 @@ function AboutThem(props: {
           )}
         </Field>
       </div>
-      <Field label={words.says}>
-        {(control) => (
-          <input
-            {...control}
-            maxLength={300}
-            autoComplete="off"
-            value={says}
-            onChange={(event) => put({ says: event.target.value })}
-          />
-        )}
-      </Field>
+      <TextField
+        label={words.says}
+        maxLength={300}
+        autoComplete="off"
+        value={says}
+        onText={(text) => put({ says: text })}
+      />
       <p>
         <button type="submit" data-weight="main" disabled={came === null}>
           {sayCount(words.put, papers)}
@@ -233,11 +227,4 @@ function AboutThem(props: {
       </p>
     </form>
   )
-}
-
-function sayRefusal(refusal: FileRefusal): string {
-  const { because, mediaType } = refusal
-  if (because === 'too-large') return words.tooLarge
-  if (because === 'empty') return words.empty
-  return fill(attachmentRefusals[because], { mediaType })
 }

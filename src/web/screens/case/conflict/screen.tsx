@@ -7,7 +7,6 @@ import { fill } from '#core/outcome/finding.ts'
 import { differences } from '#core/reading/compare.ts'
 import { saySubject } from '#core/reading/names-of.ts'
 import { sayMoment } from '#core/time/moment.ts'
-import { Field } from '../../../design/field.tsx'
 import { Page } from '../../../design/page.tsx'
 import { useDraft } from '../../../journal/drafts.ts'
 import { writeEntry } from '../../../journal/write-entry.ts'
@@ -17,6 +16,7 @@ import { CaseLine } from '../case-line.tsx'
 import { library, useCaseView } from '../case-view.ts'
 import { EntryContent, kindName } from '../entry.tsx'
 import { MayNotCorrect, mayCorrect } from '../may-correct.tsx'
+import { ReasonField } from '../reason-field.tsx'
 import { useFaultFocus } from '../use-fault-focus.ts'
 import { WithCase } from '../with-case.tsx'
 import { Differences } from '../write/compare.tsx'
@@ -164,19 +164,11 @@ function Choose(props: {
         ))}
       </fieldset>
       {tried && draft.chosen === null && <p className={styles.error}>{words.chooseMissing}</p>}
-      <Field
-        label={caseInEnglish.write.reason}
-        help={caseInEnglish.write.reasonHelp}
+      <ReasonField
         error={tried && reason === '' ? caseInEnglish.withdraw.reasonMissing : null}
-      >
-        {(control) => (
-          <textarea
-            {...control}
-            value={draft.reason}
-            onChange={(event) => change({ ...draft, reason: event.target.value })}
-          />
-        )}
-      </Field>
+        value={draft.reason}
+        onText={(text) => change({ ...draft, reason: text })}
+      />
       <div className={styles.buttons}>
         <button type="submit" data-weight="main" disabled={conflict.because === 'cycle'}>
           {words.keep}

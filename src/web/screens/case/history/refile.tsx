@@ -9,7 +9,6 @@ import { type KindName, kindNamed, type Line } from '#core/journal/fold.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { saySubject } from '#core/reading/names-of.ts'
 import { Choices } from '../../../design/choices.tsx'
-import { Field } from '../../../design/field.tsx'
 import { Page } from '../../../design/page.tsx'
 import { ReadingView } from '../../../design/reading-view.tsx'
 import { useCase } from '../../../journal/cases.ts'
@@ -25,6 +24,7 @@ import { library, useCaseView } from '../case-view.ts'
 import { ChooseCase } from '../choose-case.tsx'
 import { EntryContent, kindName } from '../entry.tsx'
 import { MayNotCorrect, mayCorrect } from '../may-correct.tsx'
+import { ReasonField } from '../reason-field.tsx'
 import { useFaultFocus } from '../use-fault-focus.ts'
 import { WithCase } from '../with-case.tsx'
 import { WithLine } from '../with-line.tsx'
@@ -105,15 +105,11 @@ function Refile({ line }: { readonly line: Line }) {
               onChoose={(subject) => put({ subject })}
             />
           )}
-          <Field
-            label={caseInEnglish.write.reason}
-            help={caseInEnglish.write.reasonHelp}
+          <ReasonField
             error={tried && reason === '' ? caseInEnglish.withdraw.reasonMissing : null}
-          >
-            {(control) => (
-              <textarea {...control} value={draft.reason} onChange={(event) => put({ reason: event.target.value })} />
-            )}
-          </Field>
+            value={draft.reason}
+            onText={(text) => put({ reason: text })}
+          />
           <p>
             <button type="submit" data-weight="main">
               {words.keep}

@@ -4,7 +4,6 @@ import { caseInEnglish } from '#content/wording/app-case.ts'
 import type { BodyOf, Line } from '#core/journal/fold.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { Choices } from '../../../design/choices.tsx'
-import { Field } from '../../../design/field.tsx'
 import { Page } from '../../../design/page.tsx'
 import { useDraft } from '../../../journal/drafts.ts'
 import { writeEntry } from '../../../journal/write-entry.ts'
@@ -14,6 +13,7 @@ import { CaseLine } from '../case-line.tsx'
 import { useCaseView } from '../case-view.ts'
 import { EntryContent, kindName } from '../entry.tsx'
 import { MayNotCorrect, mayCorrect } from '../may-correct.tsx'
+import { ReasonField } from '../reason-field.tsx'
 import { useFaultFocus } from '../use-fault-focus.ts'
 import { WithCase } from '../with-case.tsx'
 import { WithLine } from '../with-line.tsx'
@@ -74,19 +74,11 @@ function Withdraw({ line }: { readonly line: Line }) {
             error={tried && draft.because === null ? words.becauseMissing : null}
             onChoose={(because) => change({ ...draft, because })}
           />
-          <Field
-            label={caseInEnglish.write.reason}
-            help={caseInEnglish.write.reasonHelp}
+          <ReasonField
             error={tried && reason === '' ? words.reasonMissing : null}
-          >
-            {(control) => (
-              <textarea
-                {...control}
-                value={draft.reason}
-                onChange={(event) => change({ ...draft, reason: event.target.value })}
-              />
-            )}
-          </Field>
+            value={draft.reason}
+            onText={(text) => change({ ...draft, reason: text })}
+          />
           <p>
             <button type="submit" data-weight="main">
               {words.keep}

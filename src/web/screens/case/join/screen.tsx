@@ -17,6 +17,7 @@ import { CaseLine } from '../case-line.tsx'
 import { useCaseView } from '../case-view.ts'
 import { ChooseCase } from '../choose-case.tsx'
 import styles from '../history/history.module.css'
+import { ReasonField } from '../reason-field.tsx'
 import { useFaultFocus } from '../use-fault-focus.ts'
 import { WithCase } from '../with-case.tsx'
 
@@ -146,15 +147,12 @@ function JoinForm({ stream: here }: { readonly stream: string }) {
           </select>
         )}
       </Field>
-      <Field
-        label={caseInEnglish.write.reason}
+      <ReasonField
         help={words.reasonHelp}
         error={tried && reason === '' ? caseInEnglish.withdraw.reasonMissing : null}
-      >
-        {(control) => (
-          <textarea {...control} value={draft.reason} onChange={(event) => put({ reason: event.target.value })} />
-        )}
-      </Field>
+        value={draft.reason}
+        onText={(text) => put({ reason: text })}
+      />
       <p>
         <button type="submit" data-weight="main">
           {words.keep}

@@ -9,9 +9,9 @@ import { fill } from '#core/outcome/finding.ts'
 import { writersOf } from '#core/people/may-write.ts'
 import { emptyHand } from '#core/plate/hand.ts'
 import { Choices } from '../../../design/choices.tsx'
-import { Field } from '../../../design/field.tsx'
 import { Modal } from '../../../design/modal.tsx'
 import { Page } from '../../../design/page.tsx'
+import { TextField } from '../../../design/text-field.tsx'
 import { useDraft } from '../../../journal/drafts.ts'
 import { writeEntry } from '../../../journal/write-entry.ts'
 import { EarPlate } from '../../../plate/ear-plate.tsx'
@@ -129,17 +129,7 @@ function KeepDrawing(props: {
           error={tried && drawnFor === null ? words.drawingMissing : null}
           onChoose={setDrawnFor}
         />
-        <Field label={words.drawingTitle}>
-          {(control) => (
-            <input
-              {...control}
-              maxLength={300}
-              autoComplete="off"
-              value={title}
-              onChange={(event) => setTitle(event.target.value)}
-            />
-          )}
-        </Field>
+        <TextField label={words.drawingTitle} maxLength={300} autoComplete="off" value={title} onText={setTitle} />
         {contacts.length > 0 && (
           <fieldset>
             <legend className={styles.legend}>{words.watched}</legend>

@@ -1,11 +1,10 @@
 import { useId, useState } from 'react'
 import { caseInEnglish } from '#content/wording/app-case.ts'
-import { trayInEnglish } from '#content/wording/app-tray.ts'
-import { attachmentRefusals } from '#content/wording/attachments.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { Attached } from '../../../design/attached.tsx'
 import { Notice } from '../../../design/notice.tsx'
-import { type Attachment, type FileRefusal, letFileGo, takeInFile } from '../../../journal/take-in.ts'
+import { sayFileRefusal } from '../../../design/say-file-refusal.ts'
+import { type Attachment, letFileGo, takeInFile } from '../../../journal/take-in.ts'
 import styles from './write.module.css'
 
 const words = caseInEnglish.write
@@ -27,7 +26,11 @@ export function FilesPart(props: {
       read.kind === 'answer' && !known.has(read.answer.hash) ? [read.answer] : [],
     )
     setRefused(
-      taken.flatMap(({ file, read }) => (read.kind === 'refusal' ? [sayRefusal(file.name, read.refusal)] : [])),
+      taken.flatMap(({ file, read }) =>
+        read.kind === 'refusal'
+          ? [fill(words.fileRefused, { name: file.name, said: sayFileRefusal(read.refusal) })]
+          : [],
+      ),
     )
     onFiles([...files, ...added])
   }
@@ -73,11 +76,4 @@ export function FilesPart(props: {
       </ul>
     </section>
   )
-}
-
-function sayRefusal(name: string, { because, mediaType }: FileRefusal): string {
-  const { tooLarge, empty } = trayInEnglish.takeIn
-  const said =
-    because === 'too-large' ? tooLarge : because === 'empty' ? empty : fill(attachmentRefusals[because], { mediaType })
-  return fill(words.fileRefused, { name, said })
 }

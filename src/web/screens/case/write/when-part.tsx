@@ -3,7 +3,7 @@ import type { KindName } from '#core/journal/fold.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { type Moment, readMoment, sayMoment } from '#core/time/moment.ts'
 import { Choices } from '../../../design/choices.tsx'
-import { Field } from '../../../design/field.tsx'
+import { TextField } from '../../../design/text-field.tsx'
 
 const words = caseInEnglish.write
 
@@ -32,16 +32,14 @@ export function WhenPart(props: {
         onChoose={(how) => onWhen({ ...when, how })}
       />
       {when.how === 'other' && (
-        <Field label={words.whenText} help={words.whenHelp} error={error}>
-          {(control) => (
-            <input
-              {...control}
-              autoComplete="off"
-              value={when.text}
-              onChange={(event) => onWhen({ ...when, text: event.target.value })}
-            />
-          )}
-        </Field>
+        <TextField
+          label={words.whenText}
+          help={words.whenHelp}
+          error={error}
+          autoComplete="off"
+          value={when.text}
+          onText={(text) => onWhen({ ...when, text })}
+        />
       )}
     </div>
   )

@@ -8,7 +8,6 @@ import type { KindName, Line } from '#core/journal/fold.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { sayOwed } from '#core/owed/owed-wording.ts'
 import { sayMoment } from '#core/time/moment.ts'
-import { Field } from '../../../design/field.tsx'
 import { Notice } from '../../../design/notice.tsx'
 import { Page } from '../../../design/page.tsx'
 import { sayWhen } from '../../../design/say-when.ts'
@@ -17,6 +16,7 @@ import { wordsFor } from '../../../forms/forms.ts'
 import { casePageHref, historyHref } from '../case-hrefs.ts'
 import { CaseLine } from '../case-line.tsx'
 import { useCaseView } from '../case-view.ts'
+import { ReasonField } from '../reason-field.tsx'
 import { useFaultFocus } from '../use-fault-focus.ts'
 import { Compare } from './compare.tsx'
 import { FilesPart } from './files-part.tsx'
@@ -93,11 +93,7 @@ export function Writing(props: {
           <FilesPart files={draft.files} error={wrong.files} onFiles={(files) => put({ files })} />
         )}
         {writing.needsReason && (
-          <Field label={words.reason} help={words.reasonHelp} error={wrong.reason}>
-            {(control) => (
-              <textarea {...control} value={draft.reason} onChange={(event) => put({ reason: event.target.value })} />
-            )}
-          </Field>
+          <ReasonField error={wrong.reason} value={draft.reason} onText={(reason) => put({ reason })} />
         )}
         {corrects && <Compare old={corrects} now={writing.now} error={wrong.same} />}
         <div className={styles.buttons}>
