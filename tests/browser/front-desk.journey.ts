@@ -123,7 +123,7 @@ test('while the server is away a new owner is kept too, and the case can be open
   await page.getByRole('link', { name: 'Open the case of Bryony' }).click()
   await expect(page.getByRole('heading', { level: 1 })).toHaveText('Bryony')
   await expect(page.getByText('Maud Ferris').first()).toBeVisible()
-  await page.getByRole('link', { name: 'Find' }).click()
+  await page.getByRole('link', { name: 'Find', exact: true }).click()
   await page.getByLabel('Name, chip, owner or phone').fill('ferris')
   await expect(page.getByRole('link', { name: 'Bryony' })).toBeVisible()
   await program.start()
