@@ -18,6 +18,8 @@ const record = { value: 'record', ...house } as const
 
 /** What is lost while an owed thing waits. The classes and their order are a house judgement where nobody else speaks. */
 export const owedRisks = {
+  'urgent-referral': { value: 'harm', ...house },
+  'referral-waiting': followUp,
   'baseline-before-premedication': before,
   'weight-before-operation': before,
   'consent-before-operation': before,

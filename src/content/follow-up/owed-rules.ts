@@ -23,6 +23,11 @@ const blockHouse = {
   where: 'the facial nerve was stained three times in the cadavers; the hours are the house’s',
 } as const
 
+const seenHouse = {
+  ...houseJudgementOnly,
+  where: 'counted from the first call, also at night; no source gives the hours of “today” and “this week”',
+} as const
+
 const practiceFasting = {
   sources: ['fasting-practice-page'],
   known: 'read',
@@ -33,6 +38,15 @@ const practiceFasting = {
 
 /** When things fall due that belong to every procedure: eyes at risk, results, the day before, late events. */
 export const owedRules = {
+  referral: {
+    today: { value: { from: hours(0), until: hours(12) }, ...seenHouse },
+    'this-week': { value: { from: days(0), until: days(7) }, ...seenHouse },
+    routine: {
+      value: { from: days(7), until: days(14) },
+      ...houseJudgementOnly,
+      where: 'nobody is forgotten after a first call; a week or two is the house’s',
+    },
+  },
   face: {
     thenEvery: { value: months(1), ...commonPractice, where: 'monthly until normal' },
     atRiskAgain: { value: days(7), ...eyeTeaching, where: 'no blink or tear test below 10: weekly after the ward' },

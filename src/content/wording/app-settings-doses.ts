@@ -124,6 +124,9 @@ export const policyInEnglish = {
     'owed.culture': 'Culture: when the result is expected',
     'owed.histology': 'Histology: when the result is expected',
     'owed.admission-before': 'Admission before the operation',
+    'owed.referral.today': 'First call, today: until when it is seen',
+    'owed.referral.this-week': 'First call, this week: until when it is seen',
+    'owed.referral.routine': 'First call, routine: when it is rung while nothing follows',
     'lasting-deficit-days': 'Days until a weak face counts as lasting',
   } satisfies Record<(typeof owedPolicies)[number] | 'lasting-deficit-days', string>,
 } as const

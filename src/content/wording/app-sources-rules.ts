@@ -15,7 +15,7 @@ export const rulesInEnglish = {
   'label-bands': { title: 'Tablets by weight', lead: 'Weight bands that a label prints for its own tablets.' },
   'missing-reasons': { title: 'Why a missing thing matters', lead: 'The reason beside everything a case asks for.' },
   'otis-3': { title: 'OTIS-3', lead: 'The two lines of the pilot study of the score. There is none for cats.' },
-  owed: { title: 'What falls due', lead: 'Eyes at risk, results, the day before, late events.' },
+  owed: { title: 'What falls due', lead: 'First calls, eyes at risk, results, the day before, late events.' },
   'patch-sizes': { title: 'Patch sizes', lead: 'Fentanyl patches by weight, in microgram/h.' },
   plate: {
     title: 'Size of the parts',

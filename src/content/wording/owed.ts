@@ -3,6 +3,8 @@ import type { OwedWording } from '#core/owed/owed-wording.ts'
 /** What is owed, in English, for the people of the clinic. */
 export const owedInEnglish = {
   what: {
+    'urgent-referral': 'See this animal {urgency}: urgent by its first call',
+    'referral-waiting': 'Ring: nothing has followed the first call',
     'baseline-before-premedication': 'Face, eye and balance before any sedative, {side} ear above all',
     'weight-before-operation': 'Weight on the scale',
     'consent-before-operation': 'Consent for this side, procedure and surgeon ({side})',
@@ -41,6 +43,12 @@ export const owedInEnglish = {
     'policy-unreadable': 'House policy “{policy}” cannot be read',
   },
   why: {
+    'urgent-by-first-call':
+      'First call on {when}: {urgency}. {because} Side as reported: {reported}. A call alone does not settle this; a look at the animal does.',
+    'spoken-not-seen': 'Spoken with on {when}; nobody has written down that the animal was seen.',
+    'nothing-after-first-call':
+      'First call on {when}, routine. Neither a look, a choice nor a booking is on record since.',
+    'spoken-nothing-since': 'Spoken with on {when}; counted again from there.',
     'days-after-operation': 'Counted from the operation: {from} to {until} {unit}.',
     'on-day': 'Counted from the operation: day {day}.',
     'asked-every-time': 'Asked before every operation.',
@@ -125,6 +133,7 @@ export const owedInEnglish = {
     'tumour-again': 'tumour again',
     'referring-vet': 'referring vet',
     us: 'us',
+    'this-week': 'this week',
     'no-change': 'no change',
     'sample-again': 'sample again',
   },

@@ -13,6 +13,9 @@ import { courseOf, placeOf } from './placed-lines.ts'
  */
 export function chapterOfOwed(item: OwedItem, file: CaseFile): Chapter | 'clinic' {
   switch (item.what) {
+    case 'urgent-referral':
+    case 'referral-waiting':
+      return 'Referral'
     case 'baseline-before-premedication':
       return 'Work-up'
     case 'consent-before-operation':

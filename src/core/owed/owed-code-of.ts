@@ -30,6 +30,8 @@ export function owedCodeOf(id: string): OwedCode | undefined {
  * entries kept aside), by time, or by what arrives.
  */
 export const settledBy = {
+  'urgent-referral': 'ear-findings',
+  'referral-waiting': 'call',
   'baseline-before-premedication': 'baseline',
   'weight-before-operation': 'weight',
   'consent-before-operation': 'agreement',

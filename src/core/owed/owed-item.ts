@@ -2,6 +2,8 @@ import type { Side } from '#core/animal/species.ts'
 import type { Provenance } from '#core/evidence/sourced.ts'
 
 export const owedCodes = [
+  'urgent-referral',
+  'referral-waiting',
   'baseline-before-premedication',
   'weight-before-operation',
   'consent-before-operation',
@@ -42,6 +44,10 @@ export const owedCodes = [
 export type OwedCode = (typeof owedCodes)[number]
 
 export const whyCodes = [
+  'urgent-by-first-call',
+  'spoken-not-seen',
+  'nothing-after-first-call',
+  'spoken-nothing-since',
   'days-after-operation',
   'on-day',
   'asked-every-time',

@@ -10,6 +10,7 @@ import { owedAfterLateEvents } from './late-events.ts'
 import type { OperationOnFile } from './operations.ts'
 import type { ClosedItem, Draft, Owed, OwedItem } from './owed-item.ts'
 import { owedPlanReviews } from './plan-reviews.ts'
+import { owedAfterReferrals } from './referrals.ts'
 import { owedResults } from './results.ts'
 import { type OwedOptions, type Setting, settingOf } from './setting.ts'
 import { owedAtTwelveMonths } from './twelve-months.ts'
@@ -25,6 +26,7 @@ import { owedInWard } from './ward.ts'
 export function owedOf(file: CaseFile, procedures: readonly Procedure[], options: OwedOptions): Owed {
   const setting = settingOf(file, procedures, options)
   const drafts = [
+    ...owedAfterReferrals(setting),
     ...setting.operations.flatMap((operation) => ofOperation(operation, setting)),
     ...owedResults(setting),
     ...owedAfterLateEvents(setting),

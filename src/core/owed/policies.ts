@@ -13,6 +13,9 @@ export const owedPolicies = [
   'owed.culture',
   'owed.histology',
   'owed.admission-before',
+  'owed.referral.today',
+  'owed.referral.this-week',
+  'owed.referral.routine',
 ] as const
 
 export type OwedPolicy = { readonly span: Span; readonly fact: Provenance; readonly why: Why }

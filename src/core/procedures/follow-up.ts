@@ -1,6 +1,7 @@
 import type { Species } from '#core/animal/species.ts'
 import type { Sourced } from '#core/evidence/sourced.ts'
 import type { Level } from '#core/outcome/finding.ts'
+import type { Urgency } from '#core/referral/triage.ts'
 import type { Period, Span } from '#core/time/calendar-day.ts'
 import type { Quantity } from '#core/units/quantity.ts'
 import type { PainScales } from '#core/ward/pain-scale.ts'
@@ -44,6 +45,8 @@ export type FollowUp = {
 
 /** The rules of asking again that belong to every procedure. */
 export type OwedRules = {
+  /** After a first call: until when an urgent animal is seen, and when a routine one that nothing follows is rung. */
+  readonly referral: Readonly<Record<Urgency, Sourced<Span>>>
   readonly face: {
     /** After the last planned look, until the face and eye are normal. */
     readonly thenEvery: Sourced<Period>

@@ -24,7 +24,7 @@ const owedNow: Readonly<Record<string, readonly string[]>> = {
   'case:juniper': [],
   'case:rowan': ['late-event-decision', 'late-event-look'],
   'case:sorrel': ['eye-lubricated', 'first-call', 'result-expected'],
-  'case:teasel': [],
+  'case:teasel': ['urgent-referral'],
 }
 /** Visits: on a day on which the clinic is closed they may still lie ahead. */
 const visits = ['face-and-eye-look', 'suture-check']
@@ -39,6 +39,7 @@ const lateAtMost: Readonly<Record<string, readonly string[]>> = {
   'case:barley': ['owner-to-tell', 'result-to-read', 'conflict-to-settle', 'face-and-eye-look', 'suture-check'],
   'case:rowan': ['recheck'],
   'case:sorrel': ['result-expected'],
+  'case:teasel': ['urgent-referral'],
 }
 
 function fileFor(stream: string, entries: Parameters<typeof fold>[0]): CaseFile {

@@ -10,6 +10,9 @@ export function ownSpan(policy: string): Sourced<unknown> | undefined {
     'owed.face.then-every': owedRules.face.thenEvery,
     'owed.culture': owedRules.results.culture,
     'owed.histology': owedRules.results.histology,
+    'owed.referral.today': owedRules.referral.today,
+    'owed.referral.this-week': owedRules.referral['this-week'],
+    'owed.referral.routine': owedRules.referral.routine,
   }
   return look?.window ?? step?.window ?? others[policy]
 }
