@@ -2,7 +2,16 @@
  * Bundles the command line to dist/cli.js and the web app to dist/web when they are missing or older than any source.
  * `--force` builds anyway.
  */
-import { existsSync, readdirSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs'
+import {
+  copyFileSync,
+  existsSync,
+  readdirSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from 'node:fs'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { brotliCompressSync, constants, gzipSync } from 'node:zlib'
@@ -45,6 +54,7 @@ export async function build() {
     },
   })
   await buildWeb(bundle, join(beside, 'web'))
+  keepFormer(join(root, 'dist/web'), join(beside, 'web'))
   const old = join(root, `.cache/dist-old-${process.pid}`)
   if (existsSync(join(root, 'dist'))) renameSync(join(root, 'dist'), old)
   renameSync(beside, join(root, 'dist'))
@@ -69,6 +79,24 @@ async function buildWeb(bundle, outDir) {
     writeFileSync(`${path}.gz`, gzipSync(plain, { level: 9 }))
     const params = { [constants.BROTLI_PARAM_QUALITY]: 9, [constants.BROTLI_PARAM_SIZE_HINT]: plain.length }
     writeFileSync(`${path}.br`, brotliCompressSync(plain, { params }))
+  }
+}
+
+/**
+ * A page that was opened before loads its later parts by the names of its own build: those of the build before stay,
+ * one build back. What a page does not find any more, it says (src/web/shell/fault.tsx).
+ */
+export function keepFormer(former, next) {
+  const manifest = join(former, '.vite/manifest.json')
+  if (!existsSync(manifest)) return
+  const parts = Object.values(JSON.parse(readFileSync(manifest, 'utf8')))
+  const names = new Set(parts.flatMap(({ file, css = [], assets = [] }) => [file, ...css, ...assets]))
+  for (const name of names) {
+    for (const path of [name, `${name}.gz`, `${name}.br`]) {
+      if (existsSync(join(former, path)) && !existsSync(join(next, path))) {
+        copyFileSync(join(former, path), join(next, path))
+      }
+    }
   }
 }
 

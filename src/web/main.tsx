@@ -7,12 +7,15 @@ import { createRoot } from 'react-dom/client'
 import { App } from './app.tsx'
 import { keepOwnFiles } from './journal/own-files.ts'
 import { startSession } from './session/session.ts'
+import { Fault } from './shell/fault.tsx'
 
 const root = document.getElementById('root')
 if (!root) throw new Error('The page has no root.')
 createRoot(root).render(
   <StrictMode>
-    <App />
+    <Fault page>
+      <App />
+    </Fault>
   </StrictMode>,
 )
 void startSession()

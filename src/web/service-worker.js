@@ -15,8 +15,10 @@ self.addEventListener('install', (event) => {
 })
 
 self.addEventListener('activate', (event) => {
+  // The version before stays: a page of it may still stand open, and load a part only now.
   const dropOld = async () => {
-    for (const name of await caches.keys()) if (name !== version) await caches.delete(name)
+    const others = (await caches.keys()).filter((name) => name !== version)
+    for (const name of others.slice(0, -1)) await caches.delete(name)
     await self.clients.claim()
   }
   event.waitUntil(dropOld())
@@ -27,7 +29,7 @@ self.addEventListener('fetch', (event) => {
   const { origin, pathname } = new URL(request.url)
   if (request.method !== 'GET' || origin !== self.location.origin || /^\/(api|connect)\b/.test(pathname)) return
   if (request.mode === 'navigate') {
-    event.respondWith(fetch(request).catch(() => caches.match('/index.html')))
+    event.respondWith(fetch(request).catch(() => caches.open(version).then((cache) => cache.match('/index.html'))))
     return
   }
   event.respondWith(caches.match(request).then((kept) => kept ?? fetch(request)))

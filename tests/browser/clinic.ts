@@ -14,6 +14,11 @@ export class Program {
   #port = 0
   /** Printed at the first start only. */
   code = ''
+  readonly #cli: string
+
+  constructor(bundle = cli) {
+    this.#cli = bundle
+  }
 
   get url(): string {
     return `http://127.0.0.1:${this.#port}`
@@ -21,7 +26,7 @@ export class Program {
 
   /** Starts, or starts again at the same address. */
   async start(): Promise<void> {
-    const child = spawn(process.execPath, [cli, 'start', '--data', this.folder, '--port', String(this.#port)], {
+    const child = spawn(process.execPath, [this.#cli, 'start', '--data', this.folder, '--port', String(this.#port)], {
       env: { ...process.env, DATABASE_URL: '', QUIET_EAR_DATA: '' },
       stdio: ['ignore', 'pipe', 'pipe'],
     })

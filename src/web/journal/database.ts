@@ -68,8 +68,20 @@ export function database(): Promise<IDBPDatabase<Kept>> {
         for (const name of ['outbox', 'cases', 'drafts', 'files', 'keep'] as const) db.createObjectStore(name)
       if (before < 2) db.createObjectStore('rows')
     },
+    // A newer version of the app waits in another page until this one lets go: drafts are on the disk by then.
+    blocking(_, __, event) {
+      const held = event.target as IDBDatabase
+      held.close()
+      location.reload()
+    },
+    terminated: forgetOpened,
   })
+  opened.catch(forgetOpened)
   return opened
+}
+
+function forgetOpened(): void {
+  opened = undefined
 }
 
 /** Small things by name: who is signed in here, the lists, the device's own id. */

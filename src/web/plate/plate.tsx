@@ -10,7 +10,8 @@ import { type Layer, type PlateParameters, plateVersion, type View, views } from
 import type { StructureId } from '#core/plate/scene.ts'
 import { sheetOf } from '#core/plate/sheet.ts'
 import type { Theme } from '#core/plate/theme.ts'
-import { lazyPart } from '../ahead.ts'
+import { lazyPart } from '../ahead.tsx'
+import { Fault } from '../shell/fault.tsx'
 import { DrawingSurface } from './drawing-surface.tsx'
 import { DrawingTools, type Tool } from './drawing-tools.tsx'
 import { InWords } from './in-words.tsx'
@@ -144,9 +145,11 @@ export function Plate(props: PlateProps) {
               {words.panel.close}
             </button>
           </header>
-          <Suspense fallback={<p role="status">{words.panel.reading}</p>}>
-            <PartPanel theCase={theCase} side={parameters.side} structure={chosen} level={level} onEntry={onEntry} />
-          </Suspense>
+          <Fault>
+            <Suspense fallback={<p role="status">{words.panel.reading}</p>}>
+              <PartPanel theCase={theCase} side={parameters.side} structure={chosen} level={level} onEntry={onEntry} />
+            </Suspense>
+          </Fault>
         </section>
       )}
       <LayerSwitches parameters={parameters} onLayers={setOn} />

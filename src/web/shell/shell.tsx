@@ -2,7 +2,7 @@ import { useEffect, useState } from 'react'
 import { Link, useLocation } from 'wouter'
 import { shellInEnglish as words } from '#content/wording/app-shell.ts'
 import { fill } from '#core/outcome/finding.ts'
-import { loadAhead } from '../ahead.ts'
+import { loadAhead } from '../ahead.tsx'
 import { Mark } from '../design/mark.tsx'
 import { connection } from '../journal/live.ts'
 import { useSignal } from '../journal/signal.ts'
@@ -82,7 +82,7 @@ export function Shell() {
       </header>
       <main id="page" className={styles.main}>
         <Line />
-        <Fault key={location}>
+        <Fault page key={location}>
           <Routes />
         </Fault>
       </main>

@@ -6,8 +6,9 @@ import { type Side, sides } from '#core/animal/species.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { sayCount } from '#core/outcome/say-count.ts'
 import { drawingsOf } from '#core/plate/drawings-of.ts'
-import { lazyPart } from '../../ahead.ts'
+import { lazyPart } from '../../ahead.tsx'
 import { SideWord } from '../../design/side-word.tsx'
+import { Fault } from '../../shell/fault.tsx'
 import { entryHref, plateHref } from './case-hrefs.ts'
 import { useCaseView } from './case-view.ts'
 import styles from './panels.module.css'
@@ -44,9 +45,11 @@ function OnePlate({ side, wanted }: { readonly side: Side; readonly wanted: bool
         </span>
       </summary>
       {open && (
-        <Suspense fallback={<p role="status">{shellInEnglish.loading}</p>}>
-          <EarPlate theCase={file.theCase} side={side} onEntry={(entry) => navigate(entryHref(id, entry))} />
-        </Suspense>
+        <Fault>
+          <Suspense fallback={<p role="status">{shellInEnglish.loading}</p>}>
+            <EarPlate theCase={file.theCase} side={side} onEntry={(entry) => navigate(entryHref(id, entry))} />
+          </Suspense>
+        </Fault>
       )}
       <p data-screen-only>
         <Link href={plateHref(id, side)}>{fill(words.draw, { side })}</Link>

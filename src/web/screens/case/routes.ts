@@ -1,5 +1,5 @@
 import type { ComponentType } from 'react'
-import { lazyPart } from '../../ahead.ts'
+import { lazyPart } from '../../ahead.tsx'
 
 /** The pages of one case; they bring the formulary and the procedures and are loaded when a case is opened. */
 export const caseRoutes: readonly (readonly [path: string, screen: ComponentType])[] = [

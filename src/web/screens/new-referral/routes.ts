@@ -1,5 +1,5 @@
 import type { ComponentType } from 'react'
-import { lazyPart } from '../../ahead.ts'
+import { lazyPart } from '../../ahead.tsx'
 
 const NewReferralScreen = lazyPart(async () => ({ default: (await import('./screen.tsx')).NewReferralScreen }))
 

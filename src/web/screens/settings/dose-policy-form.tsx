@@ -9,6 +9,7 @@ import { rowKey } from '#core/formulary/drug.ts'
 import type { BodyOf, Case, Line } from '#core/journal/fold.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { unitWord } from '#core/units/unit-words.ts'
+import { DraftAwaited } from '../../design/draft-awaited.tsx'
 import { Modal } from '../../design/modal.tsx'
 import { useDraft } from '../../journal/drafts.ts'
 import { writeEntry } from '../../journal/write-entry.ts'
@@ -63,7 +64,7 @@ export function DosePolicyForm(props: {
     await clear()
     onClose()
   }
-  if (!ready) return null
+  if (!ready) return <DraftAwaited />
   return (
     <Modal
       wide

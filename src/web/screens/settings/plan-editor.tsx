@@ -10,6 +10,7 @@ import { fill } from '#core/outcome/finding.ts'
 import { sayCount } from '#core/outcome/say-count.ts'
 import { mayWrite } from '#core/people/may-write.ts'
 import { Caution } from '../../design/caution.tsx'
+import { DraftAwaited } from '../../design/draft-awaited.tsx'
 import { Notice } from '../../design/notice.tsx'
 import { ReadingView } from '../../design/reading-view.tsx'
 import { sayWhen } from '../../design/say-when.ts'
@@ -98,7 +99,7 @@ function Editor({ house, line }: { readonly house: Case; readonly line: Line<Pla
     await clear()
     navigate(planHref(read.answer.plan))
   }
-  if (!ready) return null
+  if (!ready) return <DraftAwaited />
   const at = (place: 'plan' | 'species' | 'lines') => refusals.find((one) => one.at === place)
   const setLine = (key: string, next: LineDraft) =>
     change({ ...draft, lines: draft.lines.map((one) => (one.key === key ? next : one)) })

@@ -7,6 +7,7 @@ import type { BodyOf, Case, Line } from '#core/journal/fold.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { owedPolicies, readSpan } from '#core/owed/policies.ts'
 import { sayContent } from '#documents/sources/say-content.ts'
+import { DraftAwaited } from '../../design/draft-awaited.tsx'
 import { Field } from '../../design/field.tsx'
 import { Modal } from '../../design/modal.tsx'
 import { Provenance } from '../../design/provenance.tsx'
@@ -68,7 +69,7 @@ export function PolicyForm(props: {
     await clear()
     onClose()
   }
-  if (!ready) return null
+  if (!ready) return <DraftAwaited />
   return (
     <Modal
       title={policy ? fill(words.changeTitle, { policy: policyName(policy.body.policy) }) : words.addTitle}

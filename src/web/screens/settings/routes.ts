@@ -1,5 +1,5 @@
 import type { ComponentType } from 'react'
-import { lazyPart } from '../../ahead.ts'
+import { lazyPart } from '../../ahead.tsx'
 
 const backup = lazyPart(async () => ({ default: (await import('./backup.tsx')).BackupScreen }))
 const clinic = lazyPart(async () => ({ default: (await import('./clinic.tsx')).ClinicScreen }))

@@ -8,6 +8,7 @@ import { readDraft } from '#core/forms/read-draft.ts'
 import type { FieldRefusal, Place } from '#core/forms/refusal.ts'
 import type { BodyOf, Case, Line } from '#core/journal/fold.ts'
 import { fill } from '#core/outcome/finding.ts'
+import { DraftAwaited } from '../../design/draft-awaited.tsx'
 import { Modal } from '../../design/modal.tsx'
 import { EntryForm } from '../../forms/entry-form.tsx'
 import { formFor } from '../../forms/forms.ts'
@@ -52,7 +53,7 @@ export function ShelfForm(props: {
     await clear()
     onClose()
   }
-  if (!ready) return null
+  if (!ready) return <DraftAwaited />
   return (
     <Modal
       title={item ? fill(words.changeTitle, { label: item.body.label }) : words.addTitle}

@@ -1,5 +1,5 @@
 import type { ComponentType } from 'react'
-import { lazyPart } from '../../ahead.ts'
+import { lazyPart } from '../../ahead.tsx'
 
 const drug = lazyPart(async () => ({ default: (await import('./drug.tsx')).DrugScreen }))
 const formulary = lazyPart(async () => ({ default: (await import('./formulary.tsx')).FormularyScreen }))

@@ -7,6 +7,7 @@ import { fill } from '#core/outcome/finding.ts'
 import { differences } from '#core/reading/compare.ts'
 import { saySubject } from '#core/reading/names-of.ts'
 import { sayMoment } from '#core/time/moment.ts'
+import { DraftAwaited } from '../../../design/draft-awaited.tsx'
 import { Page } from '../../../design/page.tsx'
 import { useDraft } from '../../../journal/drafts.ts'
 import { writeEntry } from '../../../journal/write-entry.ts'
@@ -136,7 +137,7 @@ function Choose(props: {
     await clear()
     navigate(keptHref(id, entry.id))
   }
-  if (!ready) return null
+  if (!ready) return <DraftAwaited />
   return (
     <form ref={form} className={styles.form} onSubmit={(event) => void keep(event)} noValidate>
       <fieldset className={styles.sides} aria-invalid={tried && draft.chosen === null ? true : undefined}>

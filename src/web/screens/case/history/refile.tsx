@@ -9,6 +9,7 @@ import { type KindName, kindNamed, type Line } from '#core/journal/fold.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { saySubject } from '#core/reading/names-of.ts'
 import { Choices } from '../../../design/choices.tsx'
+import { DraftAwaited } from '../../../design/draft-awaited.tsx'
 import { Page } from '../../../design/page.tsx'
 import { ReadingView } from '../../../design/reading-view.tsx'
 import { useCase } from '../../../journal/cases.ts'
@@ -75,7 +76,7 @@ function Refile({ line }: { readonly line: Line }) {
     await clear()
     navigate(caseHref(stream))
   }
-  if (!ready) return null
+  if (!ready) return <DraftAwaited />
   return (
     <Page
       title={fill(words.title, { kind: kindName(line.header.kind) })}

@@ -4,6 +4,7 @@ import { caseInEnglish } from '#content/wording/app-case.ts'
 import type { BodyOf, Line } from '#core/journal/fold.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { Choices } from '../../../design/choices.tsx'
+import { DraftAwaited } from '../../../design/draft-awaited.tsx'
 import { Page } from '../../../design/page.tsx'
 import { useDraft } from '../../../journal/drafts.ts'
 import { writeEntry } from '../../../journal/write-entry.ts'
@@ -54,7 +55,7 @@ function Withdraw({ line }: { readonly line: Line }) {
     await clear()
     navigate(historyHref(id, line.header.id))
   }
-  if (!ready) return null
+  if (!ready) return <DraftAwaited />
   return (
     <Page
       title={fill(words.title, { kind: kindName(kind) })}

@@ -6,6 +6,7 @@ import { animalIn } from '#core/chapters/subjects-for.ts'
 import type { BodyOf } from '#core/journal/fold.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { writersOf } from '#core/people/may-write.ts'
+import { DraftAwaited } from '../../../design/draft-awaited.tsx'
 import { Field } from '../../../design/field.tsx'
 import { Notice } from '../../../design/notice.tsx'
 import { Page } from '../../../design/page.tsx'
@@ -112,7 +113,7 @@ function JoinForm({ stream: here }: { readonly stream: string }) {
     await clear()
     navigate(keptHref(id, entry.id))
   }
-  if (!ready) return null
+  if (!ready) return <DraftAwaited />
   return (
     <form ref={form} className={styles.form} onSubmit={(event) => void keep(event)} noValidate>
       <ChooseCase

@@ -12,6 +12,7 @@ import { isUntouched } from '#core/forms/relevant.ts'
 import type { KindName } from '#core/journal/fold.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { sayMoment } from '#core/time/moment.ts'
+import { DraftAwaited } from '../../../design/draft-awaited.tsx'
 import { Notice } from '../../../design/notice.tsx'
 import { Page } from '../../../design/page.tsx'
 import { formFor, wordsFor } from '../../../forms/forms.ts'
@@ -68,7 +69,7 @@ export function WritingBothEars({ kind }: { readonly kind: KindName }) {
     navigate(keptHref(id, entries[0]?.id ?? ''))
   }
 
-  if (!ready) return null
+  if (!ready) return <DraftAwaited />
   return (
     <Page
       title={fill(words.title, { kind: kindsInEnglish[kind] })}
