@@ -230,6 +230,11 @@ export const caseInEnglish = {
     title: 'Write: {kind}',
     amendTitle: 'Correct: {kind}',
     settleTitle: 'Settle: {kind}',
+    insteadTitle: 'Correct what was not accepted: {kind}',
+    instead: 'The server did not accept it: {because}',
+    insteadAside:
+      'The server has other words under the number of this entry. What you keep here gets a number of its own.',
+    insteadHelp: 'What you keep now is sent as a new entry, and takes the place of the one that waits on this device.',
     about: 'What it is about',
     chooseSide: 'LEFT or RIGHT is chosen by whoever writes; it is never filled in.',
     newOperation: 'A new operation',

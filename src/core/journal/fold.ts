@@ -79,6 +79,15 @@ export function fold(entries: readonly Foldable[]): Case {
   return new FoldedCase(lines, pending, [...cycles(nodes), ...conflictsOf(nodes, byId, lines)])
 }
 
+/**
+ * One entry by itself, for reading its own words whatever else is known under its id.
+ *
+ * @example lineOfOne(entry).body // as the entry says it
+ */
+export function lineOfOne(entry: Foldable): Line {
+  return lineOf(nodeOf(entry), new Map())
+}
+
 function nodeOf(entry: Foldable): Node {
   const stored = 'envelope' in entry
   const header = stored ? entry.header : headerOf(entry)

@@ -37,9 +37,13 @@ async function refresh(): Promise<void> {
 
 /**
  * Keeps entries on this device, and rows of registers that they name, all or none; then sends them. Resolves when they
- * are on this device's disk.
+ * are on this device's disk. A refused entry that they are written instead of goes in the same stroke.
  */
-export async function keepEntries(entries: readonly Entry[], rows: readonly WaitingRow[] = []): Promise<void> {
+export async function keepEntries(
+  entries: readonly Entry[],
+  rows: readonly WaitingRow[] = [],
+  insteadOf: string | null = null,
+): Promise<void> {
   const tx = (await database()).transaction(['outbox', 'rows'], 'readwrite', { durability: 'strict' })
   const begin = Date.now()
   for (const row of rows) await tx.objectStore('rows').put(row, row.id)
@@ -47,9 +51,21 @@ export async function keepEntries(entries: readonly Entry[], rows: readonly Wait
     const waiting = { entry, state: 'waiting', because: null, order: begin + index / 1_000 } as const
     await tx.objectStore('outbox').put(waiting, entry.id)
   }
+  if (insteadOf !== null) await tx.objectStore('outbox').delete(insteadOf)
   await tx.done
   await refresh()
   void sendNow()
+}
+
+/** A person wants the server asked again, because something was put right there. */
+export async function sendRefused(id: string): Promise<void> {
+  const db = await database()
+  const entry = await db.get('outbox', id)
+  if (entry) await db.put('outbox', { ...entry, state: 'waiting', because: null }, id)
+  const row = await db.get('rows', id)
+  if (row) await db.put('rows', { ...row, state: 'waiting', because: null }, id)
+  await refresh()
+  await sendNow()
 }
 
 /** A person looked at a refused entry and lets it go; its text was offered to them before. */

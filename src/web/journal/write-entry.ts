@@ -17,6 +17,8 @@ export type Writing<Name extends KindName> = {
   readonly withdraws?: string
   readonly reason?: string | null
   readonly attachments?: Entry['attachments']
+  /** The entry on this device that the server refused and that this one is written instead of. */
+  readonly insteadOf?: string | null
 }
 
 export type Pen = { readonly clinic: string; readonly person: string; readonly zone: string }
@@ -24,7 +26,7 @@ export type Pen = { readonly clinic: string; readonly person: string; readonly z
 /** Makes the entry and keeps it on this device; it is sent by itself. Resolves with the entry once it is on disk here. */
 export async function writeEntry<Name extends KindName>(pen: Pen, writing: Writing<Name>): Promise<Entry> {
   const entry = makeEntry(pen, writing)
-  await keepEntries([entry])
+  await keepEntries([entry], [], writing.insteadOf ?? null)
   return entry
 }
 

@@ -2,12 +2,14 @@ import { Link, useParams, useSearchParams } from 'wouter'
 import { caseInEnglish } from '#content/wording/app-case.ts'
 import { kindsInEnglish } from '#content/wording/app-kinds.ts'
 import { shellInEnglish as shell } from '#content/wording/app-shell.ts'
-import { type KindName, kindNamed, type Line } from '#core/journal/fold.ts'
+import { type KindName, kindNamed, type Line, lineOfOne } from '#core/journal/fold.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { writersOf } from '#core/people/may-write.ts'
 import { Notice } from '../../../design/notice.tsx'
 import { Page } from '../../../design/page.tsx'
 import { entryKind } from '../../../forms/forms.ts'
+import { outbox } from '../../../journal/outbox.ts'
+import { useSignal } from '../../../journal/signal.ts'
 import { useWho } from '../../../session/use-who.ts'
 import { casePageHref, writeHref } from '../case-hrefs.ts'
 import { useCaseView } from '../case-view.ts'
@@ -32,17 +34,19 @@ function Write() {
   const [query] = useSearchParams()
   const { file } = useCaseView()
   const { me } = useWho()
+  const waiting = useSignal(outbox)
   if (!kindNamed(kind) || entryKind(kind as KindName).place !== 'case') {
     return <NotHere said={fill(words.notHere, { kind: kindName(kind) })} />
   }
   const name = kind as KindName
   const base = query.get('amend')
-  const amended = base === null ? null : (file.theCase.line(base) ?? null)
+  const refused = waiting.find(({ entry, state }) => entry.id === base && state === 'refused') ?? null
+  const amended = base === null ? null : ((refused ? lineOfOne(refused.entry) : file.theCase.line(base)) ?? null)
   if (base !== null && !isReadable(amended, kind)) return <NotHere said={words.entryNotHere} />
   if (amended && !entryKind(name).amendable) return <NotHere said={words.notAmendable} />
   if (!writersOf(name).includes(me.role)) return <MayNot kind={name} />
   if (query.get('side') === 'BOTH' && entryKind(name).subjects.includes('ear')) return <WritingBothEars kind={name} />
-  return <Writing key={query.toString()} kind={name} amended={amended} query={query} />
+  return <Writing key={query.toString()} kind={name} amended={amended} refused={refused} query={query} />
 }
 
 function isReadable(line: Line | null, kind: string): line is Line {

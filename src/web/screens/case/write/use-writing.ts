@@ -11,6 +11,7 @@ import type { CaseFile } from '#core/journal/clinic.ts'
 import type { Subject } from '#core/journal/entry.ts'
 import type { BodyOf, KindName, Line } from '#core/journal/fold.ts'
 import { formFor } from '../../../forms/forms.ts'
+import type { Waiting } from '../../../journal/database.ts'
 import { newId } from '../../../journal/device.ts'
 import { useDraft } from '../../../journal/drafts.ts'
 import type { Attachment } from '../../../journal/take-in.ts'
@@ -46,33 +47,47 @@ export function placeOf({ clinic: { zone, decimalMark, currency } }: CaseFile): 
   return { zone, decimalMark, currency }
 }
 
-function beginWith(kind: KindName, amended: Line | null, place: Place): Typed {
+function beginWith(kind: KindName, { amended, refused }: Before, place: Place): Typed {
   const form = formFor(kind)
-  const operation = `operation-${newId()}`
+  // A booking that was refused is written again for the operation that it opened.
+  const opened = refused?.entry.subject.kind === 'operation' ? refused.entry.subject.operation : null
+  const operation = opened ?? `operation-${newId()}`
   if (!amended) {
     const when = { how: 'now', text: '' } as const
     return { body: emptyDraft(form), subject: null, when, reason: '', files: [], operation }
   }
   const { subject, attachments } = amended.header
   const body = draftOf(form, amended.body as unknown as BodyOf<KindName>, place)
-  return { body, subject, when: { how: 'kept', text: '' }, reason: '', files: attachments, operation }
+  const reason = refused?.entry.reason ?? ''
+  return { body, subject, when: { how: 'kept', text: '' }, reason, files: attachments, operation }
 }
+
+/** What the entry begins with: one that is corrected, and the same where only this device has it, because it was refused. */
+type Before = { readonly amended: Line | null; readonly refused: Waiting | null }
 
 /**
  * The writing of one entry: what was typed so far, what of it can be read, what stands in its way, and keeping it. An
  * entry that corrects or settles others takes their place, with a reason.
  */
-export function useWriting(kind: KindName, amended: Line | null, query: URLSearchParams) {
+export function useWriting(kind: KindName, from: Before, query: URLSearchParams) {
+  const { amended, refused } = from
   const view = useCaseView()
   const { file, id } = view
   const { me, pen } = useWho()
   const [, navigate] = useLocation()
   const settles = query.get('settle')?.split(',') ?? []
-  const replaces = settles.length > 0 ? settles : amended ? [amended.header.id] : []
-  const corrects = settles.length === 0 ? amended : null
+  // Nobody but this device ever had a refused entry: what is written instead of it stands where that one would have.
+  const replaces = refused
+    ? refused.entry.supersedes
+    : settles.length > 0
+      ? settles
+      : amended
+        ? [amended.header.id]
+        : []
+  const corrects = settles.length === 0 && !refused ? amended : null
   const place = placeOf(file)
   const key = `${file.stream} ${kind} ${query}`
-  const { draft, change, clear, ready, found } = useDraft<Typed>(key, me.id, () => beginWith(kind, amended, place))
+  const { draft, change, clear, ready, found } = useDraft<Typed>(key, me.id, () => beginWith(kind, from, place))
   const [refusals, setRefusals] = useState<readonly FieldRefusal[]>([])
   const [keeping, setKeeping] = useState(false)
   const [tries, setTries] = useState(0)
@@ -113,6 +128,7 @@ export function useWriting(kind: KindName, amended: Line | null, query: URLSearc
       supersedes: replaces,
       reason: reason === '' ? null : reason,
       attachments: [...draft.files],
+      insteadOf: refused?.entry.id ?? null,
     })
     await clear()
     navigate(keptHref(id, entry.id))
@@ -123,7 +139,7 @@ export function useWriting(kind: KindName, amended: Line | null, query: URLSearc
     put: (part: Partial<Typed>) => change({ ...draft, ...part }),
     startAnew: async () => {
       await clear()
-      change(beginWith(kind, amended, place))
+      change(beginWith(kind, from, place))
     },
     ready,
     found,

@@ -8,11 +8,13 @@ import type { KindName, Line } from '#core/journal/fold.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { sayOwed } from '#core/owed/owed-wording.ts'
 import { sayMoment } from '#core/time/moment.ts'
+import { DraftAwaited } from '../../../design/draft-awaited.tsx'
 import { Notice } from '../../../design/notice.tsx'
 import { Page } from '../../../design/page.tsx'
 import { sayWhen } from '../../../design/say-when.ts'
 import { EntryForm } from '../../../forms/entry-form.tsx'
 import { wordsFor } from '../../../forms/forms.ts'
+import type { Waiting } from '../../../journal/database.ts'
 import { casePageHref, historyHref } from '../case-hrefs.ts'
 import { CaseLine } from '../case-line.tsx'
 import { useCaseView } from '../case-view.ts'
@@ -41,11 +43,13 @@ const withFiles: ReadonlySet<KindName> = new Set<KindName>([
 export function Writing(props: {
   readonly kind: KindName
   readonly amended: Line | null
+  /** The same entry, where the server did not accept it and only this device has it. */
+  readonly refused: Waiting | null
   readonly query: URLSearchParams
 }) {
-  const { kind, amended, query } = props
+  const { kind, amended, refused, query } = props
   const view = useCaseView()
-  const writing = useWriting(kind, amended, query)
+  const writing = useWriting(kind, { amended, refused }, query)
   const { draft, put, subject, wrong, place, corrects } = writing
   const choices = useMemo(() => formChoices(view, subject), [view, subject])
   // The form's own summary takes the focus, unless something above it is open.
@@ -55,8 +59,14 @@ export function Writing(props: {
     event.preventDefault()
     void writing.keep()
   }
-  if (!writing.ready) return null
-  const title = writing.settling ? words.settleTitle : corrects ? words.amendTitle : words.title
+  if (!writing.ready) return <DraftAwaited />
+  const title = refused
+    ? words.insteadTitle
+    : writing.settling
+      ? words.settleTitle
+      : corrects
+        ? words.amendTitle
+        : words.title
   return (
     <Page
       title={fill(title, { kind: kindsInEnglish[kind] })}
@@ -64,6 +74,13 @@ export function Writing(props: {
       lead={wordsFor(kind).purpose}
     >
       <Settles id={query.get('owed')} />
+      {refused && (
+        <Notice
+          title={refused.because === null ? words.insteadAside : fill(words.instead, { because: refused.because })}
+        >
+          <p>{words.insteadHelp}</p>
+        </Notice>
+      )}
       {corrects && corrects.state !== 'live' && <Meanwhile line={corrects} />}
       {writing.found !== null && <Found at={writing.found} startAnew={() => void writing.startAnew()} />}
       <form ref={form} className={styles.writing} onSubmit={submit} noValidate>
