@@ -9,7 +9,12 @@ export const pauseItem = {
   amendable: true,
   sections: [{ id: 'item', fields: ['pause', 'item', 'answer', 'because', 'spokenBy'] }],
   fields: {
-    item: { register: 'pause-item' },
+    pause: { empties: 'item' },
+    item: {
+      register: 'pause-item',
+      free: true,
+      shownWhen: { field: 'pause', is: ['before-anaesthesia', 'before-incision', 'before-leaving'] },
+    },
     because: { shownWhen: { field: 'answer', is: ['no', 'unknown'] } },
     spokenBy: { register: 'person' },
   },

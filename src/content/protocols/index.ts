@@ -18,6 +18,7 @@ import { emergencySlowRhythm } from './emergency-slow-rhythm.ts'
 import { emergencyUndo } from './emergency-undo.ts'
 import { labelBands } from './label-bands.ts'
 import { patchSizes } from './patch-sizes.ts'
+import { spokenPauses } from './spoken-pauses.ts'
 
 export const protocols = [
   bloodInSwabs,
@@ -38,4 +39,5 @@ export const protocols = [
   emergencyUndo,
   labelBands,
   patchSizes,
+  spokenPauses,
 ] as const

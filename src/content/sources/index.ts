@@ -181,6 +181,7 @@ import { vnj2026Fluids } from './vnj-2026-fluids.ts'
 import { vssoEarTumours } from './vsso-ear-tumours.ts'
 import { wainberg2019 } from './wainberg-2019.ts'
 import { white1990 } from './white-1990.ts'
+import { who2008SurgicalChecklist } from './who-2008-surgical-checklist.ts'
 import { williams1992 } from './williams-1992.ts'
 import { wingfieldCriCsu } from './wingfield-cri-csu.ts'
 import { woundSurveillanceFramework } from './wound-surveillance-framework.ts'
@@ -371,6 +372,7 @@ export const sources = [
   vssoEarTumours,
   wainberg2019,
   white1990,
+  who2008SurgicalChecklist,
   williams1992,
   wingfieldCriCsu,
   woundSurveillanceFramework,

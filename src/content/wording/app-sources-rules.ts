@@ -21,6 +21,10 @@ export const rulesInEnglish = {
     title: 'Size of the parts',
     lead: 'What is published of the parts of the ear. The drawing keeps the proportions; none is a measure of a patient.',
   },
+  'spoken-pauses': {
+    title: 'The three spoken pauses',
+    lead: 'What is read aloud before anaesthesia, before the incision and before leaving theatre, and why.',
+  },
   year: { title: 'The year', lead: 'The calls, visits and the status after a year.' },
 } as const
 

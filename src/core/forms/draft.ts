@@ -61,12 +61,13 @@ export function withDraftAt(draft: Draft | undefined, path: string, part: Draft)
 }
 
 /**
- * The same draft with another answer of a group, and without the details that belonged to the answer before.
+ * The same draft with another answer of a group, and without what belonged to the answer before.
  *
  * @example withAnswer({ checkpoint: 'k1', detail: { cut: 't-shaped' } }, 'checkpoint', 'k2', 'detail')
  */
 export function withAnswer(draft: Draft, path: string, part: Draft, empties: string | null): Draft {
   const answered = withDraftAt(draft, path, part)
   if (empties === null || draftAt(draft, path) === part) return answered
-  return withDraftAt(answered, [...path.split('.').slice(0, -1), empties].join('.'), {})
+  const other = [...path.split('.').slice(0, -1), empties].join('.')
+  return withDraftAt(answered, other, isRecord(draftAt(draft, other)) ? {} : '')
 }

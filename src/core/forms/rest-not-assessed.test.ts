@@ -85,6 +85,16 @@ describe('an answer with details of its own', () => {
     })
   })
 
+  it('takes the item of another spoken pause away', () => {
+    const field = formFor('pause-item').fields.find(({ name }) => name === 'pause')
+    const spoken = { pause: 'before-incision', item: 'side-spoken-and-pointed', answer: 'yes' }
+    expect(withAnswer(spoken, 'pause', 'before-leaving', field?.empties ?? null)).toEqual({
+      pause: 'before-leaving',
+      item: '',
+      answer: 'yes',
+    })
+  })
+
   it('keeps them when it is given again, and when another field changes', () => {
     expect(withAnswer(stamp, 'checkpoint', 'k3-facial-nerve', 'detail')).toEqual(stamp)
     expect(withAnswer(stamp, 'text', 'Seen at once.', null)).toEqual({ ...stamp, text: 'Seen at once.' })

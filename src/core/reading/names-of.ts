@@ -9,6 +9,7 @@ import { fill } from '#core/outcome/finding.ts'
 import { operationsOf } from '#core/owed/operations.ts'
 import { type Checkpoint, type Procedure, procedureNamed } from '#core/procedures/procedure.ts'
 import { type StampAnswer, stampSentences } from '#core/procedures/stamp-sentences.ts'
+import { type SpokenPause, statedItem } from '#core/theatre/spoken-pause.ts'
 import { type Precision, sayMoment } from '#core/time/moment.ts'
 import type { Body, Names } from './say-body.ts'
 
@@ -29,14 +30,15 @@ export type NamesWording = {
 export type Library = {
   readonly drugs: readonly Drug[]
   readonly procedures: readonly Procedure[]
+  readonly pauses: readonly SpokenPause[]
   readonly words: NamesWording
 }
 
-/** What the ids of one line mean: people, drugs, operations, checkpoints of its own operation. */
+/** What the ids of one line mean: people, drugs, operations, checkpoints of its own operation, items of its own pause. */
 export function namesOf(line: Pick<Line, 'header'>, file: CaseFile, library: Library): Names {
-  const { drugs, procedures, words } = library
+  const { drugs, procedures, pauses, words } = library
   const checkpoint = (id: string) => checkpointOf(line, id, file, procedures)
-  const registered = (register: Register, id: string): string => {
+  const registered = (register: Register, id: string, body: Body): string => {
     switch (register) {
       case 'person':
         return personNamed(file, id)
@@ -60,7 +62,7 @@ export function namesOf(line: Pick<Line, 'header'>, file: CaseFile, library: Lib
       case 'case':
         return nameOfAnimal(id, file)
       case 'pause-item':
-        return spoken(id)
+        return statedItem(pauses, String(body.pause), id) ?? spoken(id)
     }
   }
   return {

@@ -56,7 +56,7 @@ export function ChoicePart(part: Part & { readonly options: readonly string[] })
             word={optionWord(told.words, formsInEnglish.options, option) ?? option}
             chosen={text === option}
             quiet={standsBack.includes(option)}
-            onChoose={() => set(path, option)}
+            onChoose={() => set(path, option, field.empties)}
           />
         ))}
         {none && (

@@ -2,6 +2,7 @@ import { createContext, useContext } from 'react'
 import { owedRules } from '#content/follow-up/owed-rules.ts'
 import { formulary } from '#content/formulary/index.ts'
 import { procedures } from '#content/procedures/index.ts'
+import { spokenPauses } from '#content/protocols/spoken-pauses.ts'
 import { namesInEnglish } from '#content/wording/app-case.ts'
 import { type Chapters, chaptersOf } from '#core/chapters/chapters-of.ts'
 import { type Sides, sidesOf } from '#core/chapters/sides.ts'
@@ -17,7 +18,7 @@ import { sayBody } from '#core/reading/say-body.ts'
 import type { OpenCase } from '../../journal/cases.ts'
 import { formNamed, wordsOfKind } from './entry-words.ts'
 
-export const library: Library = { drugs: formulary, procedures, words: namesInEnglish }
+export const library: Library = { drugs: formulary, procedures, pauses: spokenPauses, words: namesInEnglish }
 
 /** One open case and what every part of its page asks of it, worked out once. */
 export type CaseView = {

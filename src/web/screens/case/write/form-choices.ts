@@ -1,9 +1,11 @@
 import { formulary } from '#content/formulary/index.ts'
 import { procedures } from '#content/procedures/index.ts'
+import { spokenPauses } from '#content/protocols/spoken-pauses.ts'
 import { caseInEnglish, namesInEnglish } from '#content/wording/app-case.ts'
 import { shellInEnglish } from '#content/wording/app-shell.ts'
 import { householdsIn } from '#core/chapters/subjects-for.ts'
 import type { Register } from '#core/forms/arrangement.ts'
+import { type Draft, draftAt } from '#core/forms/draft.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
 import type { Subject } from '#core/journal/entry.ts'
 import { operationsOf } from '#core/owed/operations.ts'
@@ -12,17 +14,19 @@ import { namesOf } from '#core/reading/names-of.ts'
 import type { Choosable, FormChoices } from '../../../forms/scope.ts'
 import { type CaseView, library } from '../case-view.ts'
 
-/** What the ids of a form may point to in this case and this clinic. */
-export function formChoices(view: CaseView, subject: Subject | null): FormChoices {
+/** What the ids of a form may point to in this case and this clinic, as far as its draft has come. */
+export function formChoices(view: CaseView, subject: Subject | null, draft: Draft): FormChoices {
   const { file } = view
   const operation = operationsOf(file).find(({ id }) => subject?.kind === 'operation' && subject.operation === id)
   const checkpoints = operation ? procedureNamed(operation.procedure, procedures).checkpoints : []
+  const pause = spokenPauses.find((one) => one.pause === draftAt(draft, 'pause'))
   const marks = Object.entries(namesInEnglish.clockMarks).map(([id, label]) => ({ id, label }))
   return {
     checkpoints,
     registers: {
       ...registersOf(file),
       checkpoint: [...marks, ...checkpoints.map(({ id, title }) => ({ id, label: title }))],
+      'pause-item': pause?.items.map(({ id, states }) => ({ id, label: states })) ?? [],
     },
     entries: (kinds) =>
       [...view.file.theCase.lines]

@@ -91,7 +91,7 @@ export function WritingBothEars({ kind }: { readonly kind: KindName }) {
           onDrafts={(bodies) => change({ ...draft, bodies })}
           refusals={refusals}
           place={place}
-          choices={formChoices(view, null)}
+          choices={formChoices(view, null, draft.bodies.LEFT)}
           now={() => sayMoment({ at: new Date().toISOString(), zone, precision: 'minute', by: 'clock' })}
         />
         {wrong?.empty && (

@@ -51,7 +51,7 @@ export function Writing(props: {
   const view = useCaseView()
   const writing = useWriting(kind, { amended, refused }, query)
   const { draft, put, subject, wrong, place, corrects } = writing
-  const choices = useMemo(() => formChoices(view, subject), [view, subject])
+  const choices = useMemo(() => formChoices(view, subject, draft.body), [view, subject, draft.body])
   // The form's own summary takes the focus, unless something above it is open.
   const above = wrong.subject !== null || wrong.when !== null
   const form = useFaultFocus(writing.tries, writing.refusals.length > 0 && !above)
