@@ -100,7 +100,7 @@ export const owedInEnglish = {
     'fasting-unknown': 'Not on record: {missing}. Without it the hours are not guessed.',
     'water-free': 'Water stays free.',
     'admission-time-not-set':
-      'No source says how long before; the house policy owed.admission-before would give the clock time.',
+      'No source says how long before; the house policy “Admission before the operation” would give the clock time.',
     'score-asks-for-relief':
       'The score is {score} of {outOf}; this scale asks for more from {actAt} on, and no action was written.',
     'score-again-set': 'The round before set this time.',

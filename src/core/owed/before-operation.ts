@@ -145,7 +145,7 @@ function secondCheckOwed(operation: OperationOnFile, setting: Setting): Draft[] 
   const disagreed = lines.filter(({ header }) => verdictOf(header.id)?.body.verdict === 'disagrees')
   const unchecked = lines.filter(({ header }) => verdictOf(header.id) === undefined)
   const open = [...disagreed, ...unchecked]
-  const names = (some: typeof lines) => ({ lines: some.map(({ body }) => body.line).join(', ') })
+  const names = (some: typeof lines) => ({ lines: [...new Set(some.map(({ body }) => body.drug))].join(', ') })
   const why: Why[] = [
     ...(disagreed.length > 0 ? [{ code: 'lines-disagree' as const, about: names(disagreed) }] : []),
     ...(unchecked.length > 0 ? [{ code: 'lines-unchecked' as const, about: names(unchecked) }] : []),

@@ -95,9 +95,10 @@ function shortly(said: Said, nameOfEntry: (id: string) => string): string {
   return said.groups.map((group) => ofGroup(group, nameOfEntry)).join(', ')
 }
 
-/** Only the first two answers of each group: what, and how much; and what is ticked, because it doubts them. */
+/** The first two answers of each group: what, and how much in which unit; and what is ticked, because it doubts them. */
 function ofGroup(group: readonly SaidRow[], nameOfEntry: (id: string) => string): string {
-  const first = group.filter(({ said }) => said.kind !== 'blank').slice(0, 2)
+  const said = group.filter((row) => row.said.kind !== 'blank')
+  const first = said.filter(({ at }, place) => place < 2 || at.endsWith('.unit'))
   const marks = group.filter(({ said }) => said.kind === 'text' && said.mark).map(({ label }) => `(${label})`)
   return [...first.map(({ said }) => plainSaid(said, nameOfEntry)), ...marks].join(' ')
 }

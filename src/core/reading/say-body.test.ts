@@ -91,6 +91,11 @@ describe('an entry read out', () => {
 })
 
 describe('the gist of an entry', () => {
+  it('tells no result of a report without the unit that is printed beside it', () => {
+    const body = example('blood-test')
+    expect(gistOf('blood-test', rowsOf('blood-test', body), nameOfEntry)).toContain('PCV 44 %, Platelets 312 10^9/L')
+  })
+
   it('tells no value that was an artefact without saying so', () => {
     const body = example('observation')
     const values = (body.values as { artefact: boolean }[]).map((value) => ({ ...value, artefact: true }))

@@ -20,6 +20,7 @@ export const household = {
     language: {
       label: 'Language we speak with them',
       help: 'As a tag: en for English, pt-BR for Portuguese of Brazil.',
+      options: { en: 'English' },
       wrong: 'Write the language as a tag, for example en or pt-BR.',
     },
     otherAnimals: { label: 'Other animals at home', help: 'Leave empty when there are none or nobody asked.' },
