@@ -1,5 +1,6 @@
+import { boundPlanOf } from '#core/dosing/second-check.ts'
 import type { Subject } from '#core/journal/entry.ts'
-import type { BodyOf } from '#core/journal/fold.ts'
+import { type BodyOf, fold } from '#core/journal/fold.ts'
 import type { Chart } from './chart.ts'
 import { writePlannedLines } from './planned-lines.ts'
 import { staff } from './practice.ts'
@@ -24,11 +25,19 @@ export function stamp(
 
 /** The named plan worked out by the engine, every line checked by a second person ten minutes later. */
 export function planAndCheck(chart: Chart, operation: Subject, plan: string, at: string, checkedAt: string): void {
-  const planned = writePlannedLines(chart, { operation, by: staff.adeyemi, at, plan })
+  const planned = [...writePlannedLines(chart, { operation, by: staff.adeyemi, at, plan }).values()]
   chart.write(
     'second-check',
     { at: checkedAt, by: staff.castellane, subject: operation },
-    { of: [...planned.values()], verdict: 'agrees', text: null },
+    { of: planned, verdict: 'agrees', text: null, plan: boundPlan(chart, planned) },
+  )
+}
+
+function boundPlan(chart: Chart, planned: readonly string[]) {
+  const theCase = fold(chart.entries)
+  return boundPlanOf(
+    theCase,
+    theCase.live('planned-line').filter(({ header }) => planned.includes(header.id)),
   )
 }
 

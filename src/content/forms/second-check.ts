@@ -7,6 +7,9 @@ export const secondCheck = {
   chapters: ['Theatre'],
   writtenBy: ['anaesthetist', 'nurse', 'surgeon'],
   amendable: true,
-  sections: [{ id: 'check', fields: ['of', 'verdict', 'text'] }],
-  fields: { of: { entries: ['planned-line', 'count', 'drug-given'] } },
+  sections: [{ id: 'check', fields: ['of', 'verdict', 'text', 'plan'] }],
+  fields: {
+    of: { entries: ['planned-line', 'count', 'drug-given'] },
+    plan: { control: 'carried', blank: 'optional' },
+  },
 } as const satisfies FormArrangement

@@ -93,6 +93,8 @@ export const owedInEnglish = {
     'agreement-other-plan': 'The agreement is for another side, procedure or surgeon.',
     'lines-unchecked': 'Nobody checked: {lines}.',
     'lines-disagree': 'The second person does not agree: {lines}.',
+    'lines-voided': 'Checked for another weight, species or dose, so the check no longer counts: {lines}.',
+    'lines-own-check': 'Checked by the person who planned it, which is no second person: {lines}.',
     'fasting-grown': 'A grown animal goes {from} to {until} hours without food before anaesthesia.',
     'fasting-young-or-small': 'Under 8 weeks or 2 kg: {from} to {until} hours without food at most.',
     'fasting-advice-differs': 'Advice that differs: {advice}',

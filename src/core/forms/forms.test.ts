@@ -62,6 +62,7 @@ describe('a form of every kind', () => {
       'plate-drawing.parameters',
       'plate-drawing.strokes',
       'plate-drawing.marks',
+      'second-check.plan',
     ])
   })
 })

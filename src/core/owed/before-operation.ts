@@ -1,4 +1,5 @@
 import { Temporal } from 'temporal-polyfill'
+import { type CheckState, checkStates } from '#core/dosing/second-check.ts'
 import type { BodyOf, Line } from '#core/journal/fold.ts'
 import { fromStored } from '#core/journal/stored.ts'
 import { dayOf, instantAfter, startOfDay } from '#core/time/calendar-day.ts'
@@ -140,17 +141,23 @@ function secondCheckOwed(operation: OperationOnFile, setting: Setting): Draft[] 
     .filter(({ header }) => header.subject.kind === 'operation' && header.subject.operation === operation.id)
   const first = lines[0]
   if (!first) return []
-  const checks = theCase.live('second-check')
-  const verdictOf = (id: string) => checks.filter(({ body }) => body.of.includes(id)).at(-1)
-  const disagreed = lines.filter(({ header }) => verdictOf(header.id)?.body.verdict === 'disagrees')
-  const unchecked = lines.filter(({ header }) => verdictOf(header.id) === undefined)
-  const open = [...disagreed, ...unchecked]
+  const states = checkStates(theCase, lines, operation.done?.moment.at ?? null)
+  const standing = (...kinds: readonly CheckState['kind'][]) =>
+    lines.filter(({ header }) => kinds.includes(states.get(header.id)?.kind ?? 'none'))
+  const disagreed = standing('disagrees')
+  const voided = standing('void')
+  const own = standing('same-person')
+  const unchecked = standing('none')
+  const isOpen = lines.length > standing('agrees', 'nobody-available').length
   const names = (some: typeof lines) => ({ lines: [...new Set(some.map(({ body }) => body.drug))].join(', ') })
   const why: Why[] = [
     ...(disagreed.length > 0 ? [{ code: 'lines-disagree' as const, about: names(disagreed) }] : []),
+    ...(voided.length > 0 ? [{ code: 'lines-voided' as const, about: names(voided) }] : []),
+    ...(own.length > 0 ? [{ code: 'lines-own-check' as const, about: names(own) }] : []),
     ...(unchecked.length > 0 ? [{ code: 'lines-unchecked' as const, about: names(unchecked) }] : []),
   ]
-  const settledBy = open.length === 0 ? (verdictOf(first.header.id)?.header.id ?? null) : null
+  const state = states.get(first.header.id)
+  const settledBy = isOpen || !state || state.kind === 'none' ? null : state.check.header.id
   const wanted = {
     what: 'second-check-of-lines',
     who: 'anaesthetist',

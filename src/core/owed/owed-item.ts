@@ -85,6 +85,8 @@ export const whyCodes = [
   'agreement-other-plan',
   'lines-unchecked',
   'lines-disagree',
+  'lines-voided',
+  'lines-own-check',
   'fasting-grown',
   'fasting-young-or-small',
   'fasting-advice-differs',

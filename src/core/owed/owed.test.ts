@@ -550,8 +550,9 @@ describe('planned doses', () => {
   const make = entryMaker()
   const [booking] = operated(make)
   const line = make({ kind: 'planned-line', at: '2026-03-03T10:00:00.000Z' })
+  const other = { kind: 'person', person: 'person-nurse' } as const
   const check = (verdict: 'agrees' | 'disagrees' | 'nobody-available') =>
-    make({ kind: 'second-check', body: { of: [line.id], verdict, text: null } })
+    make({ kind: 'second-check', author: other, body: { of: [line.id], verdict, text: null, plan: null } })
 
   it('owe a second person, also when that person disagrees', () => {
     const id = 'second-check-of-lines:operation-1'

@@ -10,6 +10,8 @@ import { anaestheticAssessment } from '#core/journal/kinds/anaesthetic-assessmen
 import { bloodTest } from '#core/journal/kinds/blood-test.ts'
 import { booking } from '#core/journal/kinds/booking.ts'
 import { identity } from '#core/journal/kinds/identity.ts'
+import { plannedLine } from '#core/journal/kinds/planned-line.ts'
+import { weight } from '#core/journal/kinds/weight.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { fileOf } from '#core/owed/files-for-tests.ts'
 import { owedOf } from '#core/owed/owed.ts'
@@ -47,7 +49,8 @@ function ready(change: { readonly plan?: object; readonly side?: 'RIGHT' } = {})
     kind: 'agreement',
     body: { ...agreement.example, plan: { ...plan, ...change.plan }, fingerprint: fingerprintOf(plan) },
   })
-  const line = make({ kind: 'planned-line', at: '2026-03-09T17:00:00.000Z' })
+  const planned = { ...plannedLine.example, weight: weight.example.weight }
+  const line = make({ kind: 'planned-line', body: planned, at: '2026-03-09T17:00:00.000Z' })
   return [
     make({ kind: 'identity' }),
     agreed,
@@ -59,7 +62,11 @@ function ready(change: { readonly plan?: object; readonly side?: 'RIGHT' } = {})
     ...assessed(make),
     make({ kind: 'weight', at: '2026-03-10T07:30:00.000Z' }),
     line,
-    make({ kind: 'second-check', body: { of: [line.id], verdict: 'agrees', text: null } }),
+    make({
+      kind: 'second-check',
+      author: { kind: 'person', person: 'person-nurse' },
+      body: { of: [line.id], verdict: 'agrees', text: null, plan: null },
+    }),
   ]
 }
 
@@ -169,7 +176,11 @@ describe('the theatre list', () => {
         body: { weight: { value, unit: 'kg' }, typed: null, how: 'scale', bodyCondition: null },
       })
     const [day] = listOf([[...entries, other('8.2'), other('12.8')]])
-    expect(day?.lines[0]?.missing).toMatchObject([{ code: 'conflicts', level: 'block', about: { kinds: 'weight' } }])
+    expect(day?.lines[0]?.missing).toMatchObject([
+      { code: 'conflicts', level: 'block', about: { kinds: 'weight' } },
+      // The doses were checked for neither of the two.
+      { code: 'second-check', level: 'confirm' },
+    ])
   })
 
   it('stands in the order of days and hours, leaves out the dead and the days not asked for', () => {

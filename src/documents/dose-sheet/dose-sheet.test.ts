@@ -65,16 +65,26 @@ test('Lines worked out for another weight than the last one are called old', () 
 })
 
 test('Without a second check the sheet says that it is missing; "nobody available" is printed as such', () => {
-  const entries = exampleEntries()
+  const entries = weighing('8.2')
   expect(sheetOf(entries)).toContain('Not checked by a second person yet: bupivacaine.')
   const planned = entries.find(({ kind }) => kind === 'planned-line')
   if (!planned) throw new Error('The course has a planned line.')
   const make = entryMaker({ subject: operation, author: { kind: 'person', person: 'person-nurse' } }, 4)
   const check = (verdict: 'agrees' | 'nobody-available' | 'disagrees') =>
-    make({ kind: 'second-check', body: { of: [planned.id], verdict, text: null } })
+    make({ kind: 'second-check', body: { of: [planned.id], verdict, text: null, plan: null } })
   expect(sheetOf([...entries, check('nobody-available')])).toContain('Nobody available to check')
   expect(sheetOf([...entries, check('agrees')])).toContain('Cleo Nurse worked it out again and agrees')
   expect(sheetOf([...entries, check('disagrees')])).toContain('Cleo Nurse does NOT agree')
+})
+
+test('A check for another weight is said not to count, with the two weights', () => {
+  const entries = weighing('2.8')
+  const planned = entries.find(({ kind }) => kind === 'planned-line')
+  const make = entryMaker({ subject: operation, author: { kind: 'person', person: 'person-nurse' } }, 4)
+  const body = { of: [planned?.id ?? ''], verdict: 'agrees', text: null, plan: null } as const
+  expect(sheetOf([...entries, make({ kind: 'second-check', body })])).toContain(
+    'it no longer counts: bupivacaine. The weight was 8.2 kg and is 2.8 kg now.',
+  )
 })
 
 test('A line that today’s check refuses shows no volume to draw', () => {

@@ -48,7 +48,7 @@ export const doseSheet: PaperDefinition = {
         ...ceilingBlocks(doses),
         ...aboutTheAnimal(doses),
         heading(1, words.second),
-        ...secondCheckBlocks(file, planned),
+        ...secondCheckBlocks(file, planned, operation.done?.moment.at ?? null),
         { kind: 'signatures', lines: Object.values(words.signatures) },
         { kind: 'page-break' },
         heading(1, words.why),

@@ -1,38 +1,52 @@
 import { doseSheetWords as words } from '#content/wording/papers-dose.ts'
+import { type CheckState, checkStates, sayVoided } from '#core/dosing/second-check.ts'
 import { type CaseFile, personNamed } from '#core/journal/clinic.ts'
-import type { BodyOf, Line } from '#core/journal/fold.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { whenOf } from '../case/case-words.ts'
 import { drugName } from '../case/drug-name.ts'
 import { type Block, paragraph } from '../render/model.ts'
 import type { PlannedEntry } from './plan-tables.ts'
 
-/** Who worked it out again; "nobody available" and "not yet" are printed as loudly as a name. */
-export function secondCheckBlocks(file: CaseFile, planned: readonly PlannedEntry[]): Block[] {
-  const ids = new Map(planned.map((line) => [line.header.id, drugName(line.body.drug)]))
-  const checks = file.theCase.live('second-check').filter(({ body }) => body.of.some((id) => ids.has(id)))
-  const checked = new Set(checks.flatMap(({ body }) => body.of))
-  const missing = planned.filter(({ header }) => !checked.has(header.id)).map(({ body }) => drugName(body.drug))
-  return [
-    ...checks.map((line) => checkBlock(file, line, named(line.body.of.flatMap((id) => ids.get(id) ?? [])))),
-    ...(missing.length === 0
-      ? []
-      : [stop('attention', words.secondWords.missing, fill(words.secondMissing, { lines: named(missing) }))]),
-  ]
+/**
+ * Who worked it out again; "nobody available", "not yet" and "it no longer counts" are printed as loudly as a name.
+ * `asOf` is the cut of an operation that is over.
+ */
+export function secondCheckBlocks(file: CaseFile, planned: readonly PlannedEntry[], asOf: string | null): Block[] {
+  const states = checkStates(file.theCase, planned, asOf)
+  const groups = new Map<string, { readonly state: CheckState; readonly drugs: string[] }>()
+  for (const line of planned) {
+    const state = states.get(line.header.id) ?? { kind: 'none' }
+    const key =
+      state.kind === 'none' ? state.kind : JSON.stringify([state.kind, state.check.header.id, becauseOf(state)])
+    const group = groups.get(key) ?? { state, drugs: [] }
+    group.drugs.push(drugName(line.body.drug))
+    groups.set(key, group)
+  }
+  return [...groups.values()].map(({ state, drugs }) => stateBlock(file, state, named(drugs)))
 }
 
-function checkBlock(file: CaseFile, line: Line<BodyOf<'second-check'>>, lines: string): Block {
-  const { author } = line.header
+function stateBlock(file: CaseFile, state: CheckState, lines: string): Block {
+  if (state.kind === 'none') return stop('attention', words.secondWords.missing, fill(words.secondMissing, { lines }))
+  const { check } = state
+  const { author } = check.header
   const person = author.kind === 'person' ? personNamed(file, author.person) : author.kind
-  const about = { person, when: whenOf(line), lines, text: line.body.text ?? '' }
-  switch (line.body.verdict) {
+  const about = { person, when: whenOf(check), lines, text: check.body.text ?? '', because: becauseOf(state) }
+  switch (state.kind) {
     case 'agrees':
       return paragraph(fill(words.secondAgrees, about))
     case 'disagrees':
       return stop('stop', words.secondWords.disagrees, fill(words.secondDisagrees, about))
     case 'nobody-available':
       return stop('attention', words.secondWords.agrees, fill(words.secondNobody, about))
+    case 'same-person':
+      return stop('attention', words.secondWords.missing, fill(words.secondOwn, about))
+    case 'void':
+      return stop('stop', words.secondWords.void, fill(words.secondVoid, about))
   }
+}
+
+function becauseOf(state: CheckState): string {
+  return state.kind === 'void' ? sayVoided(state.because, words.secondVoidBecause) : ''
 }
 
 function stop(tone: 'stop' | 'attention', word: string, line: string): Block {

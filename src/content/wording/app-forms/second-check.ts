@@ -12,5 +12,9 @@ export const secondCheck = {
       options: { agrees: 'agrees', disagrees: 'does not agree', 'nobody-available': 'nobody available' },
     },
     text: { label: 'In words' },
+    plan: {
+      label: 'Bound to',
+      help: 'Lines of a dose plan are checked on its own page, which binds the name to weight, species and every line.',
+    },
   },
 } as const satisfies FormWords
