@@ -26,7 +26,7 @@ function checked() {
 }
 
 function weigh(make: ReturnType<typeof entryMaker>, value: string): Entry {
-  return make({ kind: 'weight', body: { weight: kg(value), typed: kg(value), how: 'scale', bodyCondition: null } })
+  return make({ kind: 'weight', body: { weight: kg(value), typed: null, how: 'scale', bodyCondition: null } })
 }
 
 function statesOf(entries: readonly Entry[], asOf: string | null = null): CheckState[] {

@@ -81,8 +81,9 @@ test('A check for another weight is said not to count, with the two weights', ()
   const entries = weighing('2.8')
   const planned = entries.find(({ kind }) => kind === 'planned-line')
   const make = entryMaker({ subject: operation, author: { kind: 'person', person: 'person-nurse' } }, 4)
-  const body = { of: [planned?.id ?? ''], verdict: 'agrees', text: null, plan: null } as const
-  expect(sheetOf([...entries, make({ kind: 'second-check', body })])).toContain(
+  const of = [planned?.id ?? '']
+  const check = make({ kind: 'second-check', body: { of, verdict: 'agrees', text: null, plan: null } })
+  expect(sheetOf([...entries, check])).toContain(
     'it no longer counts: bupivacaine. The weight was 8.2 kg and is 2.8 kg now.',
   )
 })
