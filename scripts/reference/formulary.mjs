@@ -38,7 +38,7 @@ function drugSection(drug, words) {
       ['species', 'use', 'no dose', 'because', 'how known', 'source'],
       drug.none.map((one) => [
         one.species,
-        one.use ? inWords(one.use) : 'every use',
+        `${one.formulation ? `${one.formulation}, ` : ''}${one.use ? inWords(one.use) : 'every use'}`,
         one.why === 'never' ? '**never**' : 'none found',
         plainText(one.because),
         howKnown(one),
@@ -51,7 +51,7 @@ function drugSection(drug, words) {
 
 function localAnaesthetic({ localAnaesthetic }, words) {
   if (!localAnaesthetic) return []
-  const { limits, otherLimits = [], washout } = localAnaesthetic
+  const { limits, otherLimits = [], washout, formulations = [] } = localAnaesthetic
   const fact = (what, one) => [what, words(one.value), howKnown(one), whereFrom(one)]
   return [
     'As a local anaesthetic it counts toward the one limit of the animal:',
@@ -62,6 +62,10 @@ function localAnaesthetic({ localAnaesthetic }, words) {
         ...Object.entries(limits).map(([species, one]) => fact(`limit, ${species}`, one)),
         ...otherLimits.map((one) => fact(`limit, ${one.species}, another source (not used)`, one)),
         fact('still counts for', washout),
+        ...formulations.flatMap((own) => [
+          ...Object.entries(own.limits).map(([species, one]) => fact(`${own.formulation}: limit, ${species}`, one)),
+          fact(`${own.formulation}: still counts for`, own.washout),
+        ]),
       ],
     ),
   ]
@@ -81,6 +85,9 @@ function rowSection(row, words) {
         fact('dose range', row.range),
         ...(row.otherRanges ?? []).map((one) => fact('another source (not used)', one)),
         fact('interval', row.interval, plainText(row.interval.value.words)),
+        ...(row.otherIntervals ?? []).map((one) =>
+          fact('interval, another source (not used)', one, plainText(one.value.words)),
+        ),
         ...optional('most at once', row.maxSingle, (value) => withWords(words(value.limit), value.words)),
         ...optional('most in all', row.maxCumulative, (value) =>
           withWords(value.limit ? `${words(value.limit)} per ${value.per}` : `per ${value.per}`, value.words),

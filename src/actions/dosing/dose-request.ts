@@ -18,16 +18,18 @@ const instant = z.string().transform((text, context) => {
   }
 })
 
-/** Spellings of a route that mean one of the list. */
+/** Spellings of a route that mean one of the list, some with the words of the row's key. */
 const routeSpellings: Readonly<Record<string, string>> = {
   'topical eye': 'topical-eye',
   'wound catheter': 'wound-catheter',
+  'IV slow': 'IV (slow)',
+  'infiltration at closure': 'infiltration (at closure)',
 }
 
 /** `SC` or, with the words of the row's key, `SC (EU label)`. */
 const routeWords = z.string().transform((text, context) => {
-  const [, plain = text, qualifier] = /^(.*?)(?: \((.*)\))?$/.exec(text.trim()) ?? []
-  const name = routeSpellings[plain] ?? plain
+  const spelled = routeSpellings[text.trim()] ?? text.trim()
+  const [, name = spelled, qualifier] = /^(.*?)(?: \((.*)\))?$/.exec(spelled) ?? []
   const route = routes.find((entry) => entry === name)
   if (!route) {
     const message = `${JSON.stringify(text)} is not a route; write one of ${routes.join(', ')}.`
@@ -92,8 +94,16 @@ const lineFields = z.strictObject({
   plan: z.string().min(1).optional(),
 })
 
-const line = lineFields.transform(({ route, qualifier, ...rest }) => ({
+/** `buprenorphine` or, with the formulation behind it, `buprenorphine (high concentration)`. */
+function named(text: string) {
+  const [, drug = text, formulation] = /^(.*?) \((.*)\)$/.exec(text.trim()) ?? []
+  return { drug, formulation }
+}
+
+const line = lineFields.transform(({ route, qualifier, drug, formulation, ...rest }) => ({
   ...rest,
+  drug: named(drug).drug,
+  formulation: formulation ?? named(drug).formulation,
   route: route?.route,
   qualifier: qualifier ?? route?.qualifier,
 }))

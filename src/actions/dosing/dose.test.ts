@@ -624,6 +624,24 @@ describe('a dose that somebody chose before', () => {
   })
 })
 
+describe('the brackets of a key', () => {
+  it.each([
+    ['buprenorphine (high concentration)', cat, { use: 'analgesia_bolus', route: 'SC' }],
+    ['bupivacaine (liposomal)', dog, { use: 'local_block', route: 'infiltration at closure' }],
+    ['bupivacaine (liposomal)', cat, { use: 'local_block', route: 'perineural' }],
+    ['dexmedetomidine', dog, { use: 'analgesia_bolus', route: 'IV slow' }],
+    ['atipamezole', dog, { use: 'reversal', route: 'IM (agonist was IM)' }],
+  ])('lead to one row for %s', (drug, animal, words) => {
+    const [line] = ask([{ id: 'l1', drug, ...words }], {}, animal).lines
+    expect(codes(line?.findings)).toContain('dose-not-chosen')
+  })
+
+  it('are not passed over: a formulation that the drug does not have leads to no row', () => {
+    const [line] = ask([{ id: 'l1', drug: 'buprenorphine (depot)', use: 'analgesia_bolus', route: 'IM' }]).lines
+    expect(codes(line?.findings)).toContain('route-not-listed')
+  })
+})
+
 describe('wrong input', () => {
   it('names the field and what would be right', () => {
     const bare = errorOf(() => ask([{ ...block('l1', 1), dose: 1 }]))

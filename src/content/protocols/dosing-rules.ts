@@ -92,7 +92,7 @@ export const dosingRules: DosingRules = {
     where: 'opioids by infusion are remembered',
   },
   secondPersonGroups: {
-    value: ['aminoglycoside', 'full-opioid', 'local-anaesthetic', 'partial-opioid', 'vasopressor'],
+    value: ['aminoglycoside', 'full-opioid', 'local-anaesthetic', 'partial-opioid', 'potassium', 'vasopressor'],
     ...house,
   },
   localAnaestheticInfusion: {

@@ -64,6 +64,7 @@ export const groupsInEnglish = {
   'ocular-lubricant': 'eye lubricant',
   'opioid-antagonist': 'opioid antagonist',
   phenothiazine: 'phenothiazine',
+  potassium: 'potassium',
   serotonergic: 'serotonergic',
   steroid: 'steroid',
   sulfonamide: 'sulfonamide',

@@ -68,6 +68,7 @@ export const drugPage = {
   others: 'Other sources, not used ({count})',
   disagree: 'The sources disagree. They stand side by side and are not averaged.',
   interval: 'Again',
+  otherInterval: 'Again: another source, not used',
   maxSingle: 'Most at once',
   maxCumulative: 'Most in all',
   stocks: 'Strengths',

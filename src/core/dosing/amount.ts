@@ -24,7 +24,9 @@ export function kindOf(dose: Dose): DoseKind {
     case 'mg/kg/h':
     case 'ug/kg/min':
     case 'ug/kg/h':
+    case 'mL/kg/min':
     case 'mL/kg/h':
+    case 'mmol/kg/h':
       return 'infusion-per-weight'
     case 'ug/h':
       return 'infusion-flat'
@@ -72,8 +74,12 @@ export function amountOf(dose: Dose, body: Body): AnyQuantity {
       return new Quantity(dose.value.times(weight.value).times(60), 'ug/h')
     case 'ug/kg/h':
       return new Quantity(dose.value.times(weight.value), 'ug/h')
+    case 'mL/kg/min':
+      return new Quantity(dose.value.times(weight.value).times(60), 'mL/h')
     case 'mL/kg/h':
       return new Quantity(dose.value.times(weight.value), 'mL/h')
+    case 'mmol/kg/h':
+      return new Quantity(dose.value.times(weight.value), 'mmol/h')
     case 'ug/h':
     case 'cm/{eye}':
     case '[drp]/{eye}':

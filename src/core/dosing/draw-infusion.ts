@@ -31,6 +31,7 @@ function massPerHour(rate: AnyQuantity): AnyQuantity | undefined {
   if (rate.unit === 'mg/h') return new Quantity(rate.value, 'mg')
   if (rate.unit === 'ug/h') return new Quantity(rate.value, 'ug')
   if (rate.unit === 'mL/h') return new Quantity(rate.value, 'mL')
+  if (rate.unit === 'mmol/h') return new Quantity(rate.value, 'mmol')
   return undefined
 }
 

@@ -81,7 +81,8 @@ function tooSmall(
 
 function large(volume: Quantity<'mL'>, body: Body, row: DoseRow, drug: Drug, rules: DosingRules): DoseFinding[] {
   const injected = row.routes.some((route) => route === 'IV' || route === 'IM' || route === 'SC')
-  if (!injected || drug.groups.includes('induction-agent')) return []
+  // A dose in millilitres (fluid, blood, lipid) has no strength that could be mistaken.
+  if (!injected || drug.groups.includes('induction-agent') || row.range.value.low.unit === 'mL/kg') return []
   const perWeight = volume.value.div(body.weight.value)
   if (perWeight.lte(rules.largeBolus.value.value)) return []
   const about = { drug: drug.name, volume: volume.toString(), most: rules.largeBolus.value.toString() }

@@ -1,4 +1,4 @@
-import type { Dose, DoseRow, Drug, Stock } from '#core/formulary/drug.ts'
+import type { Dose, DoseRow, Drug } from '#core/formulary/drug.ts'
 import type { Level } from '#core/outcome/finding.ts'
 import { type AnyQuantity, convert, Decimal, plain } from '#core/units/quantity.ts'
 import type { Body } from './amount.ts'
@@ -6,6 +6,7 @@ import { type DoseFinding, found } from './findings.ts'
 import type { Measured, PlannedLine } from './request.ts'
 import type { DosingRules } from './rules.ts'
 import type { Syringe } from './syringe.ts'
+import { listsStrength } from './volume.ts'
 
 /** One amount that is to be drawn up, counted out or run in. */
 export type Drawing = {
@@ -35,12 +36,14 @@ export function strengthMissing({ drug, row }: Drawing): DoseFinding {
  * point, and a hundredfold off another unit.
  */
 export function strengthUnusual({ drug, row, line, rules }: Drawing): DoseFinding[] {
-  const inHand = line.stock && convert(line.stock, 'mg/mL')
-  const usual = row.stocks.value.flatMap(({ strength }) => (strength ? [strength] : []))
-  if (!line.stock || !inHand || usual.length === 0) return []
-  if (usual.some((strength) => convert(strength, 'mg/mL')?.value.eq(inHand.value))) return []
-  const about = { drug: drug.name, stock: line.stock.toString(), known: usual.join('; ') }
-  const off = Decimal.min(...usual.map((strength) => timesOff(inHand.value, convert(strength, 'mg/mL')?.value)))
+  const { stock } = line
+  if (!stock) return []
+  const usual = row.stocks.value.flatMap(({ strength }) =>
+    strength && convert(strength, stock.unit) ? [strength] : [],
+  )
+  if (usual.length === 0 || listsStrength(row, stock)) return []
+  const about = { drug: drug.name, stock: stock.toString(), known: usual.join('; ') }
+  const off = Decimal.min(...usual.map((strength) => timesOff(stock.value, convert(strength, stock.unit)?.value)))
   const { confirm, block } = rules.strengthOff.value
   if (off.gte(block)) return [found('block', 'strength-unit-suspected', about, [row.stocks, rules.strengthOff])]
   return [found(off.gte(confirm) ? 'confirm' : 'note', 'strength-not-listed', about, [row.stocks])]
@@ -59,8 +62,8 @@ function timesOff(inHand: Decimal, listed: Decimal | undefined): Decimal {
 export function strengthOfOther({ drug, row, line }: Drawing): DoseFinding[] {
   const { stock } = line
   const others = drug.doses.filter(({ formulation }) => formulation !== row.formulation)
-  const other = others.find((entry) => stock && lists(entry, stock))
-  if (!stock || !other || lists(row, stock)) return []
+  const other = others.find((entry) => stock && listsStrength(entry, stock))
+  if (!stock || !other || listsStrength(row, stock)) return []
   const about = {
     drug: drug.name,
     stock: stock.toString(),
@@ -68,14 +71,6 @@ export function strengthOfOther({ drug, row, line }: Drawing): DoseFinding[] {
     known: row.stocks.value.map(({ strength, words }) => strength?.toString() ?? words ?? '').join('; '),
   }
   return [found('block', 'strength-of-other-formulation', about, [other.stocks, other.range])]
-}
-
-function lists({ stocks }: DoseRow, stock: Stock): boolean {
-  const inHand = convert(stock, 'mg/mL')?.value
-  return stocks.value.some(({ strength }) => {
-    const listed = strength && convert(strength, 'mg/mL')?.value
-    return listed !== undefined && inHand?.eq(listed) === true
-  })
 }
 
 /** The strength in hand is of a kind that cannot hold this amount. */

@@ -1,4 +1,4 @@
-import type { DoseRow, Drug } from '#core/formulary/drug.ts'
+import { type DoseRow, type Drug, localLimit } from '#core/formulary/drug.ts'
 import { type AnyQuantity, convert, Decimal, plain, Quantity } from '#core/units/quantity.ts'
 import { saidOf } from './exclusions.ts'
 import { type DoseFinding, found } from './findings.ts'
@@ -64,7 +64,7 @@ export function judgeCeiling(
   const granted = before.plus(sumOf(parts, (part) => part.kind === 'planned' && part.counted))
   if (infusion.gt(0)) for (const { draft } of asked) note(draft, withInfusion(infusion, granted, knowledge))
   const used = before.plus(sumOf(parts, (part) => part.kind === 'planned'))
-  const sources = mine.flatMap(({ drug }) => limitsOf(drug, request))
+  const sources = mine.flatMap(({ drug, row }) => limitsOf(drug, row, request))
   const ceiling = {
     group: 'local-anaesthetic',
     used,
@@ -80,7 +80,7 @@ export function judgeCeiling(
 function askedOf(draft: MeasuredDraft, request: DoseRequest, weight: Quantity<'kg'>): Asked[] {
   const { drug, amount, line } = draft
   const mass = convert(amount, 'mg') ?? massOfInfusion(drug, amount, line.over)
-  const share = mass && shareOf(drug, request.animal.species, mass, weight)
+  const share = mass && shareOf(drug, request.animal.species, mass, weight, draft.row.formulation)
   if (!mass || !share) return []
   const kind = isInfusionIntoVein(line.use) ? 'infusion' : 'planned'
   return [{ draft, part: { kind, drug: drug.id, line: line.id, mass, ...share, counted: true } }]
@@ -113,7 +113,7 @@ function tooMuch(draft: MeasuredDraft, part: CeilingPart, sum: Decimal): DoseFin
     limit: `${plain(part.limit.value.toSignificantDigits(4, Decimal.ROUND_DOWN))} mg`,
   }
   const level = draft.line.use === 'emergency' ? 'note' : 'block'
-  const facts = draft.drug.localAnaesthetic
+  const facts = localLimit(draft.drug, draft.row.formulation)
   return found(level, 'local-anaesthetic-ceiling', about, facts ? [facts.limits[draft.row.species], facts.washout] : [])
 }
 
@@ -131,8 +131,9 @@ function withInfusion(infusion: Decimal, others: Decimal, { rules }: DosingKnowl
   return found('confirm', 'local-anaesthetic-infusion', about, [rules.localAnaestheticInfusion])
 }
 
-function limitsOf(drug: Drug, request: DoseRequest) {
-  return drug.localAnaesthetic ? [drug.localAnaesthetic.limits[request.animal.species]] : []
+function limitsOf(drug: Drug, row: DoseRow, request: DoseRequest) {
+  const limit = localLimit(drug, row.formulation)
+  return limit ? [limit.limits[request.animal.species]] : []
 }
 
 /** When the nearest marks together would pass the limit, every syringe of the group is rounded down. */
@@ -151,7 +152,7 @@ function roundDown(
     if (!volume || isTooSmall(volume)) return sum
     const drawn = drawnFrom(volume, syringes ? { syringes } : {})
     const mass = new Quantity(part.mass.value.times(drawn.value).div(volume.value), 'mg')
-    const share = shareOf(draft.drug, request.animal.species, mass, weight)
+    const share = shareOf(draft.drug, request.animal.species, mass, weight, draft.row.formulation)
     return sum.plus(share?.fraction ?? 0).minus(part.fraction)
   }, new Decimal(0))
   const exact = before.plus(sumOf(parts, (part) => part.kind === 'planned' && part.counted))

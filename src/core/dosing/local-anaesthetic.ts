@@ -1,12 +1,13 @@
 import type { Species } from '#core/animal/species.ts'
 import type { Provenance } from '#core/evidence/sourced.ts'
-import type { Drug } from '#core/formulary/drug.ts'
+import { type Drug, localLimit } from '#core/formulary/drug.ts'
 import type { Use } from '#core/formulary/words.ts'
 import { type AnyQuantity, convert, Decimal, Quantity } from '#core/units/quantity.ts'
 import { stillCounts } from './elapsed.ts'
 import { massGiven } from './exclusions.ts'
 import { drugsGiven } from './given-drug.ts'
 import type { DoseRequest, Given } from './request.ts'
+import { listsStrength } from './volume.ts'
 
 /** One site, splash, catheter or infusion, as a share of the animal's one limit. */
 export type CeilingPart = {
@@ -46,8 +47,9 @@ export function shareOf(
   species: Species,
   mass: Quantity<'mg'>,
   weight: Quantity<'kg'>,
+  formulation?: string,
 ): { readonly limit: Quantity<'mg'>; readonly fraction: Decimal } | undefined {
-  const limit = drug.localAnaesthetic?.limits[species].value
+  const limit = localLimit(drug, formulation)?.limits[species].value
   if (!limit) return undefined
   const most = new Quantity(limit.value.times(weight.value), 'mg')
   return { limit: most, fraction: mass.value.div(most.value) }
@@ -85,7 +87,7 @@ export function givenParts(
     if (!drug) continue
     // How a mixture divides between two local anaesthetics is not known, so it is not counted by guess.
     const mass = named.length === 1 ? massGiven(given) : undefined
-    const share = mass && shareOf(drug, request.animal.species, mass, weight)
+    const share = mass && shareOf(drug, request.animal.species, mass, weight, formulationGiven(drug, given))
     if (!mass || !share) {
       uncounted.push(given)
       continue
@@ -96,8 +98,14 @@ export function givenParts(
   return { parts, uncounted }
 }
 
-function countsStill({ localAnaesthetic }: Drug, { at }: Given, request: DoseRequest): boolean {
-  return localAnaesthetic !== undefined && stillCounts(at, request.at, localAnaesthetic.washout.value)
+function countsStill(drug: Drug, given: Given, request: DoseRequest): boolean {
+  const limit = localLimit(drug, formulationGiven(drug, given))
+  return limit !== undefined && stillCounts(given.at, request.at, limit.washout.value)
+}
+
+/** A formulation of its own is known by its strength; without one the usual product is counted, whose limit is lower. */
+function formulationGiven(drug: Drug, { stock }: Given): string | undefined {
+  return stock && drug.doses.find((row) => row.formulation !== undefined && listsStrength(row, stock))?.formulation
 }
 
 export function sumOf(parts: readonly CeilingPart[], keep: (part: CeilingPart) => boolean): Decimal {

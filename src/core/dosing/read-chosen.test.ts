@@ -59,7 +59,7 @@ describe('a dose that the house chooses', () => {
   })
 
   it('has no row for an animal that the formulary gives none', () => {
-    expect(rowsFor(bupivacaine, 'cat').map(({ use }) => use)).toEqual(['local_block'])
+    expect(new Set(rowsFor(bupivacaine, 'cat').map(({ use }) => use))).toEqual(new Set(['local_block']))
     expect(rowsFor(undefined, 'dog')).toEqual([])
   })
 })

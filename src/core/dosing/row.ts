@@ -27,8 +27,13 @@ export function findRow(
     refuse({ finding: found('block', code, { ...about, rows: rows.join('; ') || 'none', ...words }, from), rows })
 
   const ofUse = ofSpecies.filter((row) => row.use === line.use)
-  const none = drug.none.find((entry) => entry.species === species && (!entry.use || entry.use === line.use))
-  if (none && ofUse.length === 0) {
+  const none = drug.none.find(
+    (entry) =>
+      entry.species === species &&
+      (!entry.use || entry.use === line.use) &&
+      (!entry.formulation || isFormulation(entry.formulation, line.formulation)),
+  )
+  if (none && (ofUse.length === 0 || none.formulation)) {
     const code = none.why === 'never' ? 'forbidden-for-species' : 'no-dose-for-species'
     return no(code, keys, { because: none.because }, [none])
   }
@@ -49,8 +54,13 @@ function fitsWords(row: DoseRow, line: PlannedLine): boolean {
     (line.route === undefined || row.routes.includes(line.route)) &&
     (line.qualifier === undefined || row.qualifier === line.qualifier) &&
     // A formulation of its own is never reached by accident: it has to be named.
-    row.formulation === line.formulation
+    isFormulation(row.formulation, line.formulation)
   )
+}
+
+/** Named in full ("liposomal, 13.3 mg/mL") or by its first words alone ("liposomal"). */
+function isFormulation(listed: string | undefined, asked: string | undefined): boolean {
+  return listed === asked || (asked !== undefined && listed?.split(',')[0] === asked)
 }
 
 function sameDimension(row: DoseRow, dose: Dose): boolean {

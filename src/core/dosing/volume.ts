@@ -1,4 +1,4 @@
-import type { Stock } from '#core/formulary/drug.ts'
+import type { DoseRow, Stock } from '#core/formulary/drug.ts'
 import { never } from '#core/outcome/outcome.ts'
 import { type AnyQuantity, convert, divide, Quantity, scale, times } from '#core/units/quantity.ts'
 import type { Dilution } from './request.ts'
@@ -25,6 +25,11 @@ export function volumeOf(amount: AnyQuantity, stock: Stock): Quantity<'mL'> | un
     default:
       return never(stock)
   }
+}
+
+/** Whether a strength is one of the row's usual products. */
+export function listsStrength({ stocks }: DoseRow, stock: Stock): boolean {
+  return stocks.value.some(({ strength }) => strength && convert(stock, strength.unit)?.value.eq(strength.value))
 }
 
 /** The amount a drawn volume holds, in the unit of the planned amount. */

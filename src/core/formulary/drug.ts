@@ -58,6 +58,8 @@ export type DoseRow = {
   /** Ranges of sources that disagree, kept and not averaged. */
   readonly otherRanges?: readonly Sourced<DoseRange & { readonly words?: string }>[]
   readonly interval: Sourced<Interval>
+  /** Intervals of sources that disagree, kept beside the one that is used. */
+  readonly otherIntervals?: readonly Sourced<Interval>[]
   readonly maxSingle?: Sourced<Maximum>
   readonly maxCumulative?: Sourced<Cumulative>
   readonly stocks: Sourced<readonly StockProduct[]>
@@ -73,16 +75,29 @@ export type NoDose = Provenance & {
   readonly species: Species
   /** Absent: for every use. */
   readonly use?: Use
+  /** Only this formulation, which has doses of its own elsewhere. */
+  readonly formulation?: string
   /** `never`: forbidden. `no-dose-found`: nobody here knows a dose. */
   readonly why: 'never' | 'no-dose-found'
   readonly because: string
 }
 
-/** A local anaesthetic's share of the one ceiling that belongs to the animal. */
-export type LocalAnaesthetic = {
+/** The most of one local anaesthetic, and how long a dose counts. */
+export type LocalLimit = {
   readonly limits: Readonly<Record<Species, Sourced<Quantity<'mg/kg'>>>>
-  readonly otherLimits?: readonly (Sourced<Quantity<'mg/kg'>> & { readonly species: Species })[]
   readonly washout: Sourced<Quantity<'h'>>
+}
+/** A local anaesthetic's share of the one ceiling that belongs to the animal. */
+export type LocalAnaesthetic = LocalLimit & {
+  readonly otherLimits?: readonly (Sourced<Quantity<'mg/kg'>> & { readonly species: Species })[]
+  /** Formulations that are counted against a limit of their own. */
+  readonly formulations?: readonly (LocalLimit & { readonly formulation: string })[]
+}
+
+/** The limit that counts for this formulation: its own, or that of the usual product. */
+export function localLimit(drug: Drug, formulation: string | undefined): LocalLimit | undefined {
+  const local = drug.localAnaesthetic
+  return local?.formulations?.find((own) => own.formulation === formulation) ?? local
 }
 
 export type Drug<Id extends string = string> = {
@@ -119,10 +134,15 @@ export function rowKey(row: DoseRow): string {
   return `${row.use}, ${row.routes.join(' or ')}${bracket}${form}, in ${row.range.value.low.unit}`
 }
 
-/** The drug with this id or alias, or undefined. */
+/** The drug with this id, name or alias, or undefined. */
 export function drugById(drugs: readonly Drug[], name: string): Drug | undefined {
   const wanted = name.trim().toLowerCase()
-  return drugs.find((drug) => drug.id === wanted || drug.aliases.some((alias) => alias.toLowerCase() === wanted))
+  const names = ({ id, name, aliases }: Drug) => [
+    id,
+    name.toLowerCase(),
+    ...aliases.map((alias) => alias.toLowerCase()),
+  ]
+  return drugs.find((drug) => names(drug).includes(wanted))
 }
 
 /** A quantity that may be any dose; undefined when its unit is no dose unit. */

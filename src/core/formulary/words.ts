@@ -68,7 +68,9 @@ export const doseUnits = [
   'mg/kg/h',
   'ug/kg/min',
   'ug/kg/h',
+  'mL/kg/min',
   'mL/kg/h',
+  'mmol/kg/h',
   'ug/h',
 ] as const
 export type DoseUnit = (typeof doseUnits)[number]
@@ -104,6 +106,7 @@ export const groups = [
   'ocular-lubricant',
   'opioid-antagonist',
   'phenothiazine',
+  'potassium',
   'serotonergic',
   'steroid',
   'sulfonamide',

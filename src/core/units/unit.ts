@@ -37,6 +37,7 @@ export const units = {
   'ug/kg/h': { dimension: 'mass/body/time', per: '0.001' },
   'mg/h': { dimension: 'mass/time', per: '1' },
   'ug/h': { dimension: 'mass/time', per: '0.001' },
+  'mmol/h': { dimension: 'substance/time', per: '1' },
   'mL/min': { dimension: 'volume/time', per: '60' },
   'mL/h': { dimension: 'volume/time', per: '1' },
   'mL/kg/min': { dimension: 'volume/body/time', per: '60' },

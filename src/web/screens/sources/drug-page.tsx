@@ -53,7 +53,8 @@ function WithoutDose({ none }: { readonly none: readonly NoDose[] }) {
           <li key={`${one.species} ${one.use ?? ''} ${one.because}`} className={styles.none} data-why={one.why}>
             <p>
               <strong className={styles.why}>{one.why === 'never' ? words.never : words.noDose}</strong>{' '}
-              {speciesInEnglish[one.species]}, {one.use ? usesInEnglish[one.use] : words.everyUse}: {one.because}
+              {speciesInEnglish[one.species]}, {one.formulation && `${one.formulation}, `}
+              {one.use ? usesInEnglish[one.use] : words.everyUse}: {one.because}
             </p>
             <Provenance fact={one} />
           </li>
@@ -65,7 +66,7 @@ function WithoutDose({ none }: { readonly none: readonly NoDose[] }) {
 
 function Ceiling({ drug: { localAnaesthetic } }: { readonly drug: Drug }) {
   if (!localAnaesthetic) return null
-  const { limits, otherLimits = [], washout } = localAnaesthetic
+  const { limits, otherLimits = [], washout, formulations = [] } = localAnaesthetic
   const animal = (species: Species) => ({ animal: speciesInEnglish[species].toLowerCase() })
   const lines: FactLine[] = [
     ...speciesList.map((species) => ({
@@ -81,6 +82,20 @@ function Ceiling({ drug: { localAnaesthetic } }: { readonly drug: Drug }) {
       fact: one,
     })),
     { key: 'washout', what: words.washout, value: sayQuantity(washout.value), fact: washout },
+    ...formulations.flatMap((own) => [
+      ...speciesList.map((species) => ({
+        key: `${own.formulation} ${species}`,
+        what: `${own.formulation}: ${fill(words.limit, animal(species))}`,
+        value: <strong>{sayQuantity(own.limits[species].value)}</strong>,
+        fact: own.limits[species],
+      })),
+      {
+        key: `${own.formulation} washout`,
+        what: `${own.formulation}: ${words.washout}`,
+        value: sayQuantity(own.washout.value),
+        fact: own.washout,
+      },
+    ]),
   ]
   return (
     <section aria-labelledby="limit" className={styles.species}>
@@ -123,7 +138,7 @@ function Row({ row }: { readonly row: DoseRow }) {
 }
 
 function linesOfRow(row: DoseRow): FactLine[] {
-  const { interval, maxSingle, maxCumulative, stocks, tablets, cautions, exclusions } = row
+  const { interval, otherIntervals = [], maxSingle, maxCumulative, stocks, tablets, cautions, exclusions } = row
   const line = (what: string, fact: FactLine['fact'], value: FactLine['value']): FactLine => ({
     key: what,
     what,
@@ -134,6 +149,10 @@ function linesOfRow(row: DoseRow): FactLine[] {
     [one.words ?? one.because, one.when && `(${sayWhen(one.when)})`].filter(Boolean).join(' ')
   return [
     line(words.interval, interval, interval.value.words),
+    ...otherIntervals.map((other) => ({
+      ...line(words.otherInterval, other, other.value.words),
+      key: `${words.otherInterval} ${other.sources.join()}`,
+    })),
     ...(maxSingle ? [line(words.maxSingle, maxSingle, sayMaximum(maxSingle.value))] : []),
     ...(maxCumulative ? [line(words.maxCumulative, maxCumulative, sayCumulative(maxCumulative.value))] : []),
     line(words.stocks, stocks, <Sentences list={stocks.value.map(sayStock)} none={words.unknown} />),
