@@ -87,7 +87,13 @@ export const atipamezole = drug({
       interval: { value: { words: 'once' }, ...us },
       stocks: { value: [{ strength: quantity('5', 'mg/mL') }], ...products },
       cautions: {
-        value: [{ words: 'takes the pain relief away too' }, { words: 'older label: the same volume as the agonist' }],
+        value: [
+          { words: 'takes the pain relief away too' },
+          {
+            words:
+              'older label: the same volume as the agonist, that is ten times the mass of dexmedetomidine or five times that of medetomidine',
+          },
+        ],
         ...texts,
       },
       exclusions: {
@@ -113,7 +119,13 @@ export const atipamezole = drug({
       interval: { value: { words: 'once' }, ...us },
       stocks: { value: [{ strength: quantity('5', 'mg/mL') }], ...products },
       cautions: {
-        value: [{ words: 'takes the pain relief away too' }, { words: 'older label: the same volume as the agonist' }],
+        value: [
+          { words: 'takes the pain relief away too' },
+          {
+            words:
+              'older label: the same volume as the agonist, that is ten times the mass of dexmedetomidine or five times that of medetomidine',
+          },
+        ],
         ...texts,
       },
       exclusions: {
@@ -138,7 +150,10 @@ export const atipamezole = drug({
       interval: { value: { words: 'once' }, ...catAmount },
       stocks: { value: [{ strength: quantity('5', 'mg/mL') }], ...products },
       cautions: {
-        value: [{ words: 'usually half the dexmedetomidine volume' }, { words: 'not licensed for cats in the US' }],
+        value: [
+          { words: 'usually half the dexmedetomidine volume, that is five times its mass' },
+          { words: 'not licensed for cats in the US' },
+        ],
         ...texts,
       },
       exclusions: {

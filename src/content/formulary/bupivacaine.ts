@@ -62,6 +62,36 @@ const house = {
   checked: '2026-11-25',
 } as const
 
+const liposomal = {
+  sources: ['cfr-21-522-224'],
+  where: 'dog 5.3 mg/kg (0.4 mL/kg) once for stifle surgery; cat 5.3 mg/kg for each forelimb, distal nerve block',
+  known: 'read',
+  strength: 'label',
+  confidence: 'high',
+  checked: '2026-11-29',
+} as const
+
+/** The cat's label knows one nerve block of the forelimb only. */
+const liposomalCat = { ...liposomal, confidence: 'medium' } as const
+
+const liposomalTexts = {
+  sources: ['anaesthesia-texts'],
+  where: 'expanding and mixing',
+  known: 'remembered',
+  strength: 'textbook',
+  confidence: 'medium',
+  checked: '2026-11-29',
+} as const
+
+const liposomalHouse = {
+  sources: ['house-judgement', 'cfr-21-522-224'],
+  where: 'counted for as long as the label lets it act, 72 h',
+  known: 'house',
+  strength: 'practice',
+  confidence: 'low',
+  checked: '2026-11-29',
+} as const
+
 export const bupivacaine = drug({
   id: 'bupivacaine',
   name: 'bupivacaine',
@@ -75,6 +105,16 @@ export const bupivacaine = drug({
     },
     otherLimits: [{ species: 'cat', value: quantity('2', 'mg/kg'), ...vasg }],
     washout: { value: quantity('8', 'h'), ...house },
+    formulations: [
+      {
+        formulation: 'liposomal, 13.3 mg/mL',
+        limits: {
+          dog: { value: quantity('5.3', 'mg/kg'), ...liposomal },
+          cat: { value: quantity('5.3', 'mg/kg'), ...liposomalCat },
+        },
+        washout: { value: quantity('72', 'h'), ...liposomalHouse },
+      },
+    ],
   },
   doses: [
     {
@@ -173,6 +213,54 @@ export const bupivacaine = drug({
         ...texts,
       },
       neverByHand: ['through a contaminated wound catheter'],
+    },
+    {
+      species: 'dog',
+      use: 'local_block',
+      routes: ['infiltration'],
+      qualifier: 'at closure',
+      formulation: 'liposomal, 13.3 mg/mL',
+      range: { value: range('5.3', '5.3', 'mg/kg'), ...liposomal },
+      interval: { value: { words: 'once, acts for up to 72 h' }, ...liposomal },
+      stocks: { value: [{ strength: quantity('13.3', 'mg/mL') }], ...products },
+      cautions: {
+        value: [
+          { words: 'licensed for stifle surgery: in the ear it is off the label' },
+          { words: 'may be expanded with saline or lactated Ringer up to one to one; it must reach every layer' },
+          { words: 'it fills the limit of the animal alone: no other local anaesthetic beside it' },
+          { words: 'may block the facial nerve: lubricate the eye, and do not read a lost blink as a palsy yet' },
+        ],
+        ...liposomalTexts,
+      },
+      exclusions: { value: [], ...liposomalTexts },
+      neverByHand: [
+        'mixed with lidocaine or another local anaesthetic, water or an antiseptic',
+        'into a joint or around a nerve without a specialist',
+        'into a vein',
+      ],
+    },
+    {
+      species: 'cat',
+      use: 'local_block',
+      routes: ['perineural'],
+      qualifier: '4-point distal nerve block, label only',
+      formulation: 'liposomal, 13.3 mg/mL',
+      range: { value: range('5.3', '5.3', 'mg/kg'), ...liposomalCat },
+      interval: { value: { words: 'once' }, ...liposomalCat },
+      maxCumulative: {
+        value: { per: 'animal', words: '10.6 mg/kg on the label, both forelimbs together; elsewhere once 5.3 mg/kg' },
+        ...liposomalCat,
+      },
+      stocks: { value: [{ strength: quantity('13.3', 'mg/mL') }], ...products },
+      cautions: {
+        value: [
+          { words: 'the label knows the nerve block of the forelimb only; an ear wound is off the label' },
+          { words: 'it fills the limit of the animal alone: no other local anaesthetic beside it' },
+        ],
+        ...liposomalTexts,
+      },
+      exclusions: { value: [], ...liposomalTexts },
+      neverByHand: ['mixed with another local anaesthetic, water or an antiseptic', 'into a vein'],
     },
   ],
   none: [

@@ -78,7 +78,11 @@ export const buprenorphine = drug({
       interval: { value: { words: 'every 6 to 8 h', hours: ['6', '8'] }, ...noah },
       stocks: { value: [{ strength: quantity('0.3', 'mg/mL') }], ...products },
       cautions: {
-        value: [{ words: 'not enough alone for an ear canal ablation' }, { words: 'hard to reverse' }],
+        value: [
+          { words: 'not enough alone for an ear canal ablation' },
+          { words: 'hard to reverse' },
+          { words: 'label: again after 3 to 4 h at 10 ug/kg, after 5 to 6 h at 20' },
+        ],
         ...texts,
       },
       exclusions: {
@@ -98,7 +102,11 @@ export const buprenorphine = drug({
       interval: { value: { words: 'every 6 to 8 h', hours: ['6', '8'] }, ...noah },
       stocks: { value: [{ strength: quantity('0.3', 'mg/mL') }], ...products },
       cautions: {
-        value: [{ words: 'not enough alone for an ear canal ablation' }, { words: 'hard to reverse' }],
+        value: [
+          { words: 'not enough alone for an ear canal ablation' },
+          { words: 'hard to reverse' },
+          { words: 'label: may be repeated once after 1 to 2 h' },
+        ],
         ...texts,
       },
       exclusions: {
@@ -137,7 +145,7 @@ export const buprenorphine = drug({
       stocks: { value: [{ strength: quantity('1.8', 'mg/mL') }], ...products },
       cautions: {
         value: [
-          { words: 'six times as concentrated as the 0.3 mg/mL product' },
+          { words: 'six times as concentrated as the 0.3 mg/mL product: a mix-up is more than a tenfold dose' },
           { words: 'first dose 1 h before surgery' },
         ],
         ...texts,
@@ -171,6 +179,20 @@ export const buprenorphine = drug({
     },
   ],
   none: [
+    {
+      species: 'dog',
+      formulation: 'high concentration, 1.8 mg/mL',
+      why: 'never',
+      because: 'the 1.8 mg/mL product is labelled for cats under the skin only; a mix-up is more than a tenfold dose',
+      ...high,
+    },
+    {
+      species: 'dog',
+      formulation: 'transdermal, 20 mg/mL',
+      why: 'never',
+      because: 'the 20 mg/mL product is labelled for the skin of cats only',
+      ...skin,
+    },
     {
       species: 'dog',
       use: 'analgesia_oral',

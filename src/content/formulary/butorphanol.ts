@@ -64,6 +64,7 @@ export const butorphanol = drug({
         value: [],
         ...wsu,
       },
+      neverByHand: ['while a full mu opioid is planned within its duration: it takes part of that effect away'],
     },
     {
       species: 'cat',
@@ -80,6 +81,7 @@ export const butorphanol = drug({
         value: [],
         ...texts,
       },
+      neverByHand: ['while a full mu opioid is planned within its duration: it takes part of that effect away'],
     },
   ],
   none: [],

@@ -44,6 +44,15 @@ const timing = {
   checked: '2026-11-25',
 } as const
 
+const audit = {
+  sources: ['javma-cruciate-audit'],
+  where: 'abstract: repeats counted every 120 min',
+  known: 'read',
+  strength: 'study',
+  confidence: 'medium',
+  checked: '2026-11-29',
+} as const
+
 export const cefazolin = drug({
   id: 'cefazolin',
   name: 'cefazolin',
@@ -57,9 +66,10 @@ export const cefazolin = drug({
       routes: ['IV'],
       range: { value: range('22', '22', 'mg/kg'), ...surgery },
       interval: {
-        value: { words: 'every 90 min during surgery (an audit used 120 min)', hours: ['1.5', '1.5'] },
+        value: { words: 'every 90 min during surgery', hours: ['1.5', '1.5'] },
         ...surgery,
       },
+      otherIntervals: [{ value: { words: 'every 120 min during surgery', hours: ['2', '2'] }, ...audit }],
       maxSingle: { value: { limit: quantity('2000', 'mg'), words: 'per dose' }, ...surgery },
       stocks: {
         value: [
@@ -92,9 +102,10 @@ export const cefazolin = drug({
       routes: ['IV'],
       range: { value: range('22', '22', 'mg/kg'), ...surgeryCat },
       interval: {
-        value: { words: 'every 90 min during surgery (an audit used 120 min)', hours: ['1.5', '1.5'] },
+        value: { words: 'every 90 min during surgery', hours: ['1.5', '1.5'] },
         ...surgeryCat,
       },
+      otherIntervals: [{ value: { words: 'every 120 min during surgery', hours: ['2', '2'] }, ...audit }],
       stocks: { value: [{ strength: quantity('100', 'mg/mL'), words: 'reconstituted' }], ...products },
       cautions: {
         value: [

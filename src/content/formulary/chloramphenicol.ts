@@ -86,6 +86,7 @@ export const chloramphenicol = drug({
         ],
         ...texts,
       },
+      neverByHand: ['for an owner who cannot handle it safely', 'crushed'],
     },
     {
       species: 'cat',

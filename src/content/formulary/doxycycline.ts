@@ -71,6 +71,7 @@ export const doxycycline = drug({
         value: [
           { words: 'with food and water' },
           { words: 'once a day at 10 mg/kg' },
+          { words: 'listed by some for ABCB1', when: { kind: 'any-of', words: ['abcb1-carrier', 'abcb1-mutant'] } },
           { words: 'growing teeth (relative)', when: { kind: 'younger-than', months: 6 } },
         ],
         ...texts,

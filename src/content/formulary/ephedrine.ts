@@ -48,7 +48,7 @@ export const ephedrine = drug({
         ...products,
       },
       cautions: {
-        value: [{ words: 'acts for minutes' }],
+        value: [{ words: 'acts for minutes; in the dog trial under 5, and a second dose added nothing' }],
         ...texts,
       },
       exclusions: {

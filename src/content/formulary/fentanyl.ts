@@ -233,6 +233,7 @@ export const fentanyl = drug({
           { words: 'keep it away from the ear bandage' },
           { words: 'usual size: under 2.5 kg 12.5, above 25 ug/h' },
           { words: 'uptake is slower and differs much between cats' },
+          { words: 'may overheat a cat: watch the temperature' },
         ],
         ...texts,
       },

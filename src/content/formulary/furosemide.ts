@@ -40,7 +40,7 @@ export const furosemide = drug({
       interval: { value: { words: 'every 1 to 6 h', hours: ['1', '6'] }, ...emergency },
       stocks: { value: [{ strength: quantity('50', 'mg/mL') }, { strength: quantity('10', 'mg/mL') }], ...products },
       cautions: {
-        value: [{ words: 'for too much fluid' }],
+        value: [{ words: 'for too much fluid' }, { words: 'with an aminoglycoside it takes the hearing' }],
         ...texts,
       },
       exclusions: {
@@ -61,7 +61,7 @@ export const furosemide = drug({
       interval: { value: { words: 'every 1 to 6 h', hours: ['1', '6'] }, ...emergency },
       stocks: { value: [{ strength: quantity('50', 'mg/mL') }, { strength: quantity('10', 'mg/mL') }], ...products },
       cautions: {
-        value: [{ words: 'for too much fluid' }],
+        value: [{ words: 'for too much fluid' }, { words: 'with an aminoglycoside it takes the hearing' }],
         ...texts,
       },
       exclusions: {

@@ -38,6 +38,7 @@ export const hydromorphone = drug({
       use: 'analgesia_bolus',
       routes: ['IM', 'SC'],
       range: { value: range('0.05', '0.2', 'mg/kg'), ...merck },
+      otherRanges: [{ value: { ...range('0.02', '0.1', 'mg/kg'), words: 'into a vein, every 2 to 4 h' }, ...merck }],
       interval: { value: { words: 'every 2 to 6 h', hours: ['2', '6'] }, ...merck },
       stocks: { value: [{ strength: quantity('2', 'mg/mL') }, { strength: quantity('10', 'mg/mL') }], ...products },
       cautions: {
@@ -58,6 +59,7 @@ export const hydromorphone = drug({
       use: 'analgesia_bolus',
       routes: ['IM', 'SC'],
       range: { value: range('0.05', '0.1', 'mg/kg'), ...merck },
+      otherRanges: [{ value: { ...range('0.02', '0.05', 'mg/kg'), words: 'into a vein' }, ...merck }],
       interval: { value: { words: 'every 2 to 6 h', hours: ['2', '6'] }, ...merck },
       stocks: { value: [{ strength: quantity('2', 'mg/mL') }, { strength: quantity('10', 'mg/mL') }], ...products },
       cautions: {

@@ -1,17 +1,21 @@
 // Written by scripts/write-indexes.mjs: sorted, one line per file.
 // biome-ignore-all assist/source/organizeImports: sorted by file name, character by character.
 import { acepromazine } from './acepromazine.ts'
+import { afoxolaner } from './afoxolaner.ts'
 import { alfaxalone } from './alfaxalone.ts'
 import { amantadine } from './amantadine.ts'
 import { amikacin } from './amikacin.ts'
+import { amiodarone } from './amiodarone.ts'
 import { amoxicillinClavulanate } from './amoxicillin-clavulanate.ts'
 import { ampicillinSulbactam } from './ampicillin-sulbactam.ts'
 import { aspirin } from './aspirin.ts'
 import { atipamezole } from './atipamezole.ts'
 import { atropine } from './atropine.ts'
+import { balancedCrystalloid } from './balanced-crystalloid.ts'
 import { bupivacaine } from './bupivacaine.ts'
 import { buprenorphine } from './buprenorphine.ts'
 import { butorphanol } from './butorphanol.ts'
+import { calciumGluconate } from './calcium-gluconate.ts'
 import { carbomer } from './carbomer.ts'
 import { carprofen } from './carprofen.ts'
 import { cefadroxil } from './cefadroxil.ts'
@@ -22,6 +26,7 @@ import { cefpodoxime } from './cefpodoxime.ts'
 import { ceftazidime } from './ceftazidime.ts'
 import { cefuroxime } from './cefuroxime.ts'
 import { chloramphenicol } from './chloramphenicol.ts'
+import { ciclosporin } from './ciclosporin.ts'
 import { clindamycin } from './clindamycin.ts'
 import { dexamethasone } from './dexamethasone.ts'
 import { dexmedetomidine } from './dexmedetomidine.ts'
@@ -31,20 +36,32 @@ import { dopamine } from './dopamine.ts'
 import { doxycycline } from './doxycycline.ts'
 import { enrofloxacin } from './enrofloxacin.ts'
 import { ephedrine } from './ephedrine.ts'
+import { epinephrine } from './epinephrine.ts'
+import { esmolol } from './esmolol.ts'
 import { fentanyl } from './fentanyl.ts'
 import { firocoxib } from './firocoxib.ts'
 import { flumazenil } from './flumazenil.ts'
+import { fluralaner } from './fluralaner.ts'
+import { fluralanerMoxidectin } from './fluralaner-moxidectin.ts'
+import { freshFrozenPlasma } from './fresh-frozen-plasma.ts'
 import { furosemide } from './furosemide.ts'
 import { gabapentin } from './gabapentin.ts'
 import { gentamicin } from './gentamicin.ts'
+import { glucose } from './glucose.ts'
 import { glycopyrronium } from './glycopyrronium.ts'
 import { grapiprant } from './grapiprant.ts'
 import { hydromorphone } from './hydromorphone.ts'
+import { hydroxyethylStarch } from './hydroxyethyl-starch.ts'
+import { hypertonicSaline } from './hypertonic-saline.ts'
+import { imidaclopridMoxidectin } from './imidacloprid-moxidectin.ts'
 import { isoflurane } from './isoflurane.ts'
 import { ketamine } from './ketamine.ts'
 import { lidocaine } from './lidocaine.ts'
+import { lipidEmulsion } from './lipid-emulsion.ts'
+import { lotilaner } from './lotilaner.ts'
 import { marbofloxacin } from './marbofloxacin.ts'
 import { maropitant } from './maropitant.ts'
+import { meclozine } from './meclozine.ts'
 import { medetomidine } from './medetomidine.ts'
 import { meloxicam } from './meloxicam.ts'
 import { mepivacaine } from './mepivacaine.ts'
@@ -60,9 +77,12 @@ import { norepinephrine } from './norepinephrine.ts'
 import { omeprazole } from './omeprazole.ts'
 import { ondansetron } from './ondansetron.ts'
 import { orbifloxacin } from './orbifloxacin.ts'
+import { packedRedCells } from './packed-red-cells.ts'
 import { paracetamol } from './paracetamol.ts'
 import { paraffinEyeOintment } from './paraffin-eye-ointment.ts'
+import { permethrin } from './permethrin.ts'
 import { phenylephrine } from './phenylephrine.ts'
+import { potassiumChloride } from './potassium-chloride.ts'
 import { pradofloxacin } from './pradofloxacin.ts'
 import { prednisolone } from './prednisolone.ts'
 import { propofol } from './propofol.ts'
@@ -70,26 +90,35 @@ import { remifentanil } from './remifentanil.ts'
 import { rifampicin } from './rifampicin.ts'
 import { robenacoxib } from './robenacoxib.ts'
 import { ropivacaine } from './ropivacaine.ts'
+import { sarolaner } from './sarolaner.ts'
+import { sarolanerSelamectin } from './sarolaner-selamectin.ts'
+import { selamectin } from './selamectin.ts'
 import { sevoflurane } from './sevoflurane.ts'
+import { sodiumBicarbonate } from './sodium-bicarbonate.ts'
 import { sodiumHyaluronate } from './sodium-hyaluronate.ts'
 import { tramadol } from './tramadol.ts'
 import { tranexamicAcid } from './tranexamic-acid.ts'
 import { trazodone } from './trazodone.ts'
 import { trimethoprimSulfonamide } from './trimethoprim-sulfonamide.ts'
+import { vasopressin } from './vasopressin.ts'
 
 export const formulary = [
   acepromazine,
+  afoxolaner,
   alfaxalone,
   amantadine,
   amikacin,
+  amiodarone,
   amoxicillinClavulanate,
   ampicillinSulbactam,
   aspirin,
   atipamezole,
   atropine,
+  balancedCrystalloid,
   bupivacaine,
   buprenorphine,
   butorphanol,
+  calciumGluconate,
   carbomer,
   carprofen,
   cefadroxil,
@@ -100,6 +129,7 @@ export const formulary = [
   ceftazidime,
   cefuroxime,
   chloramphenicol,
+  ciclosporin,
   clindamycin,
   dexamethasone,
   dexmedetomidine,
@@ -109,20 +139,32 @@ export const formulary = [
   doxycycline,
   enrofloxacin,
   ephedrine,
+  epinephrine,
+  esmolol,
   fentanyl,
   firocoxib,
   flumazenil,
+  fluralaner,
+  fluralanerMoxidectin,
+  freshFrozenPlasma,
   furosemide,
   gabapentin,
   gentamicin,
+  glucose,
   glycopyrronium,
   grapiprant,
   hydromorphone,
+  hydroxyethylStarch,
+  hypertonicSaline,
+  imidaclopridMoxidectin,
   isoflurane,
   ketamine,
   lidocaine,
+  lipidEmulsion,
+  lotilaner,
   marbofloxacin,
   maropitant,
+  meclozine,
   medetomidine,
   meloxicam,
   mepivacaine,
@@ -138,9 +180,12 @@ export const formulary = [
   omeprazole,
   ondansetron,
   orbifloxacin,
+  packedRedCells,
   paracetamol,
   paraffinEyeOintment,
+  permethrin,
   phenylephrine,
+  potassiumChloride,
   pradofloxacin,
   prednisolone,
   propofol,
@@ -148,10 +193,15 @@ export const formulary = [
   rifampicin,
   robenacoxib,
   ropivacaine,
+  sarolaner,
+  sarolanerSelamectin,
+  selamectin,
   sevoflurane,
+  sodiumBicarbonate,
   sodiumHyaluronate,
   tramadol,
   tranexamicAcid,
   trazodone,
   trimethoprimSulfonamide,
+  vasopressin,
 ] as const

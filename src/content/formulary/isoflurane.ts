@@ -51,8 +51,12 @@ export const isoflurane = drug({
       maxSingle: { value: { limit: quantity('5', '%{vol}'), words: 'vaporiser' }, ...macDog },
       stocks: { value: [{ words: 'liquid for the vaporiser' }], ...products },
       cautions: {
-        value: [{ words: 'pressure falls with depth: add pain relief instead' }, { words: 'scavenge' }],
-        ...texts,
+        value: [
+          { words: 'MAC about 1.28 (1.23 to 1.28 in the studies read)' },
+          { words: 'pressure falls with depth: add pain relief instead' },
+          { words: 'scavenge' },
+        ],
+        ...macDog,
       },
       exclusions: {
         value: [{ when: { kind: 'any-of', words: ['malignant-hyperthermia'] }, because: 'malignant hyperthermia' }],
@@ -68,8 +72,12 @@ export const isoflurane = drug({
       maxSingle: { value: { limit: quantity('5', '%{vol}'), words: 'vaporiser' }, ...macCat },
       stocks: { value: [{ words: 'liquid for the vaporiser' }], ...products },
       cautions: {
-        value: [{ words: 'pressure falls with depth: add pain relief instead' }, { words: 'scavenge' }],
-        ...texts,
+        value: [
+          { words: 'MAC 1.63; review mean 1.71 (1.20 to 2.22)' },
+          { words: 'pressure falls with depth: add pain relief instead' },
+          { words: 'scavenge' },
+        ],
+        ...macCat,
       },
       exclusions: {
         value: [{ when: { kind: 'any-of', words: ['malignant-hyperthermia'] }, because: 'malignant hyperthermia' }],

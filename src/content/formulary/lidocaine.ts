@@ -1,3 +1,5 @@
+import { emergencyFastWideRhythm } from '#content/protocols/emergency-fast-wide-rhythm.ts'
+import { asOnSheet } from '#core/formulary/as-on-sheet.ts'
 import { drug, range } from '#core/formulary/drug.ts'
 import { quantity } from '#core/units/quantity.ts'
 
@@ -96,6 +98,15 @@ const barred = {
   strength: 'web',
   confidence: 'high',
   checked: '2026-11-25',
+} as const
+
+const earlierTable = {
+  sources: ['msd-cpr-table-earlier'],
+  where: '2 to 4 mg/kg',
+  known: 'read',
+  strength: 'textbook',
+  confidence: 'high',
+  checked: '2026-11-29',
 } as const
 
 export const lidocaine = drug({
@@ -199,10 +210,8 @@ export const lidocaine = drug({
       },
     },
     {
-      species: 'dog',
-      use: 'emergency',
-      routes: ['IV', 'IO'],
-      range: { value: range('2', '2', 'mg/kg'), ...merckCpr },
+      ...asOnSheet(emergencyFastWideRhythm, 'lidocaine', 'dog'),
+      otherRanges: [{ value: { ...range('2', '4', 'mg/kg'), words: 'earlier table' }, ...earlierTable }],
       interval: {
         value: { words: 'once; may be repeated to 8 mg/kg in all, blocks included (the repeat is remembered)' },
         ...merckCpr,

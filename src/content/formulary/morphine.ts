@@ -56,6 +56,7 @@ export const morphine = drug({
       use: 'analgesia_bolus',
       routes: ['IM', 'SC'],
       range: { value: range('0.2', '1', 'mg/kg'), ...merck },
+      otherRanges: [{ value: { ...range('0.05', '0.4', 'mg/kg'), words: 'into a vein, slowly' }, ...merck }],
       interval: { value: { words: 'every 2 to 6 h', hours: ['2', '6'] }, ...merck },
       stocks: { value: [{ strength: quantity('10', 'mg/mL') }, { strength: quantity('15', 'mg/mL') }], ...products },
       cautions: {
@@ -63,6 +64,7 @@ export const morphine = drug({
           { words: 'slows breathing and heart; have naloxone ready' },
           { words: 'secure the airway before deep sedation', when: { kind: 'any-of', words: ['brachycephalic'] } },
           { words: 'vomiting' },
+          { words: 'given fast into a vein it releases histamine' },
           { words: 'relative: releases histamine', when: { kind: 'any-of', words: ['mast-cell-tumour'] } },
         ],
         ...texts,
@@ -71,6 +73,7 @@ export const morphine = drug({
         value: [],
         ...texts,
       },
+      neverByHand: ['with raised pressure in the skull: vomiting raises it more'],
     },
     {
       species: 'cat',

@@ -52,7 +52,7 @@ export const naloxone = drug({
       stocks: { value: [{ strength: quantity('0.4', 'mg/mL') }, { strength: quantity('1', 'mg/mL') }], ...products },
       cautions: {
         value: [
-          { words: 'takes all pain relief away: titrate unless in arrest' },
+          { words: 'takes all pain relief away: unless in arrest, titrate in steps of 1 to 5 ug/kg' },
           { words: 'the opioid may outlast it' },
         ],
         ...texts,
@@ -72,7 +72,7 @@ export const naloxone = drug({
       stocks: { value: [{ strength: quantity('0.4', 'mg/mL') }, { strength: quantity('1', 'mg/mL') }], ...products },
       cautions: {
         value: [
-          { words: 'takes all pain relief away: titrate unless in arrest' },
+          { words: 'takes all pain relief away: unless in arrest, titrate in steps of 1 to 5 ug/kg' },
           { words: 'the opioid may outlast it' },
         ],
         ...texts,

@@ -51,8 +51,12 @@ export const sevoflurane = drug({
       maxSingle: { value: { limit: quantity('8', '%{vol}'), words: 'vaporiser' }, ...macDog },
       stocks: { value: [{ words: 'liquid for the vaporiser' }], ...products },
       cautions: {
-        value: [{ words: 'pressure falls with depth: add pain relief instead' }, { words: 'scavenge' }],
-        ...texts,
+        value: [
+          { words: 'MAC about 2.1 to 2.4' },
+          { words: 'pressure falls with depth: add pain relief instead' },
+          { words: 'scavenge' },
+        ],
+        ...macDog,
       },
       exclusions: {
         value: [{ when: { kind: 'any-of', words: ['malignant-hyperthermia'] }, because: 'malignant hyperthermia' }],
@@ -68,8 +72,12 @@ export const sevoflurane = drug({
       maxSingle: { value: { limit: quantity('8', '%{vol}'), words: 'vaporiser' }, ...macCat },
       stocks: { value: [{ words: 'liquid for the vaporiser' }], ...products },
       cautions: {
-        value: [{ words: 'pressure falls with depth: add pain relief instead' }, { words: 'scavenge' }],
-        ...texts,
+        value: [
+          { words: 'MAC: review mean 3.08 (2.50 to 3.95); older texts give 2.6' },
+          { words: 'pressure falls with depth: add pain relief instead' },
+          { words: 'scavenge' },
+        ],
+        ...macCat,
       },
       exclusions: {
         value: [{ when: { kind: 'any-of', words: ['malignant-hyperthermia'] }, because: 'malignant hyperthermia' }],

@@ -1,4 +1,6 @@
-import { drug, range } from '#core/formulary/drug.ts'
+import { emergencyBleeding } from '#content/protocols/emergency-bleeding.ts'
+import { asOnSheet } from '#core/formulary/as-on-sheet.ts'
+import { drug } from '#core/formulary/drug.ts'
 import { quantity } from '#core/units/quantity.ts'
 
 const products = {
@@ -46,12 +48,13 @@ export const tranexamicAcid = drug({
       species: 'dog',
       use: 'antifibrinolytic',
       routes: ['IV'],
-      range: { value: range('10', '10', 'mg/kg'), ...dogs },
+      range: asOnSheet(emergencyBleeding, 'tranexamic-acid', 'dog').range,
       interval: { value: { words: 'slowly over 10 to 20 min, then 10 mg/kg/h for 3 h or every 8 h' }, ...dogs },
       stocks: { value: [{ strength: quantity('100', 'mg/mL') }, { strength: quantity('50', 'mg/mL') }], ...products },
       cautions: {
         value: [
           { words: 'given fast it makes dogs vomit' },
+          { words: 'seizures when much of it adds up' },
           { words: 'relative: a clot elsewhere', when: { kind: 'any-of', words: ['thromboembolism'] } },
         ],
         ...texts,
@@ -65,12 +68,12 @@ export const tranexamicAcid = drug({
       species: 'cat',
       use: 'antifibrinolytic',
       routes: ['IV'],
-      range: { value: range('10', '10', 'mg/kg'), ...cats },
+      range: asOnSheet(emergencyBleeding, 'tranexamic-acid', 'cat').range,
       interval: { value: { words: 'slowly, every 8 h' }, ...cats },
       stocks: { value: [{ strength: quantity('100', 'mg/mL') }, { strength: quantity('50', 'mg/mL') }], ...products },
       cautions: {
         value: [
-          { words: 'drooling' },
+          { words: 'drooling; one cat survived a tenfold dose' },
           { words: 'relative: a clot elsewhere', when: { kind: 'any-of', words: ['thromboembolism'] } },
         ],
         ...texts,

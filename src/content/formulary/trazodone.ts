@@ -60,6 +60,7 @@ export const trazodone = drug({
       cautions: {
         value: [
           { words: 'helps to keep a dog quiet after surgery' },
+          { words: 'never over 10 mg/kg in one dose' },
           { words: 'with dexmedetomidine or isoflurane the pressure falls more' },
         ],
         ...texts,

@@ -71,7 +71,7 @@ export const emergencyFastWideRhythm = {
       name: 'Amiodarone',
       species: ['dog'],
       routes: ['IV', 'IO'],
-      dose: { value: emergencyDose('5', 'mg/kg'), ...msd },
+      dose: { value: emergencyDose('5', 'mg/kg'), ...msd, confidence: 'medium' },
       edition: 'earlier table; the current one lists cats only',
       reason: 'Second choice behind lidocaine; no current number for dogs was found.',
       otherEditions: [{ value: emergencyDose('5', 'mg/kg'), edition: 'RECOVER 2012 chart', ...fletcher }],

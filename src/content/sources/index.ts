@@ -33,6 +33,7 @@ import { caulfield2022 } from './caulfield-2022.ts'
 import { cefalexinUkSpc } from './cefalexin-uk-spc.ts'
 import { cefovecinEuSpc } from './cefovecin-eu-spc.ts'
 import { cfr215201084 } from './cfr-21-520-1084.ts'
+import { cfr215201286 } from './cfr-21-520-1286.ts'
 import { cfr215201310 } from './cfr-21-520-1310.ts'
 import { cfr215201315 } from './cfr-21-520-1315.ts'
 import { cfr215201367 } from './cfr-21-520-1367.ts'
@@ -42,16 +43,22 @@ import { cfr21520370 } from './cfr-21-520-370.ts'
 import { cfr21520446 } from './cfr-21-520-446.ts'
 import { cfr21520812 } from './cfr-21-520-812.ts'
 import { cfr21520928 } from './cfr-21-520-928.ts'
+import { cfr21520998 } from './cfr-21-520-998.ts'
 import { cfr215221315 } from './cfr-21-522-1315.ts'
 import { cfr215221367 } from './cfr-21-522-1367.ts'
 import { cfr21522147 } from './cfr-21-522-147.ts'
 import { cfr215222005 } from './cfr-21-522-2005.ts'
 import { cfr215222075 } from './cfr-21-522-2075.ts'
+import { cfr21522224 } from './cfr-21-522-224.ts'
 import { cfr21522230 } from './cfr-21-522-230.ts'
 import { cfr21522304 } from './cfr-21-522-304.ts'
 import { cfr21522311 } from './cfr-21-522-311.ts'
 import { cfr2152252 } from './cfr-21-522-52.ts'
 import { cfr21522558 } from './cfr-21-522-558.ts'
+import { cfr215241001 } from './cfr-21-524-1001.ts'
+import { cfr215241146 } from './cfr-21-524-1146.ts'
+import { cfr215242098 } from './cfr-21-524-2098.ts'
+import { cfr215242099 } from './cfr-21-524-2099.ts'
 import { cfr21524230 } from './cfr-21-524-230.ts'
 import { chen2007 } from './chen-2007.ts'
 import { cliniciansBriefBilateralAblation } from './clinicians-brief-bilateral-ablation.ts'
@@ -120,6 +127,7 @@ import { methadoneUkSpc } from './methadone-uk-spc.ts'
 import { mlkBagTeachingBlog } from './mlk-bag-teaching-blog.ts'
 import { msdCprTableEarlier } from './msd-cpr-table-earlier.ts'
 import { ncbiTaxonomy } from './ncbi-taxonomy.ts'
+import { neurologyTexts } from './neurology-texts.ts'
 import { noahAmoxicillinClavulanateSuspension } from './noah-amoxicillin-clavulanate-suspension.ts'
 import { noahAtipamezole } from './noah-atipamezole.ts'
 import { noahBuprenorphine } from './noah-buprenorphine.ts'
@@ -164,6 +172,7 @@ import { trazodoneCatStudies } from './trazodone-cat-studies.ts'
 import { trevor1993 } from './trevor-1993.ts'
 import { tvp2018Fluids } from './tvp-2018-fluids.ts'
 import { ukSurgicalProphylaxis } from './uk-surgical-prophylaxis.ts'
+import { usIsoxazolineLabels } from './us-isoxazoline-labels.ts'
 import { usualProducts } from './usual-products.ts'
 import { vasgLocal2004 } from './vasg-local-2004.ts'
 import { vasgSecondPage } from './vasg-second-page.ts'
@@ -224,6 +233,7 @@ export const sources = [
   cefalexinUkSpc,
   cefovecinEuSpc,
   cfr215201084,
+  cfr215201286,
   cfr215201310,
   cfr215201315,
   cfr215201367,
@@ -233,16 +243,22 @@ export const sources = [
   cfr21520446,
   cfr21520812,
   cfr21520928,
+  cfr21520998,
   cfr215221315,
   cfr215221367,
   cfr21522147,
   cfr215222005,
   cfr215222075,
+  cfr21522224,
   cfr21522230,
   cfr21522304,
   cfr21522311,
   cfr2152252,
   cfr21522558,
+  cfr215241001,
+  cfr215241146,
+  cfr215242098,
+  cfr215242099,
   cfr21524230,
   chen2007,
   cliniciansBriefBilateralAblation,
@@ -311,6 +327,7 @@ export const sources = [
   mlkBagTeachingBlog,
   msdCprTableEarlier,
   ncbiTaxonomy,
+  neurologyTexts,
   noahAmoxicillinClavulanateSuspension,
   noahAtipamezole,
   noahBuprenorphine,
@@ -355,6 +372,7 @@ export const sources = [
   trevor1993,
   tvp2018Fluids,
   ukSurgicalProphylaxis,
+  usIsoxazolineLabels,
   usualProducts,
   vasgLocal2004,
   vasgSecondPage,
