@@ -4,12 +4,12 @@ import { formulary } from '#content/formulary/index.ts'
 import { dosingRules } from '#content/protocols/dosing-rules.ts'
 import { sources } from '#content/sources/index.ts'
 import { doseFindingWords } from '#content/wording/dosing-findings.ts'
-import { speciesList } from '#core/animal/species.ts'
+import { type Species, speciesList } from '#core/animal/species.ts'
 import { amountOf } from '#core/dosing/amount.ts'
 import { doseCodes } from '#core/dosing/findings.ts'
 import { mostOf } from '#core/dosing/limits.ts'
 import type { Provenance } from '#core/evidence/sourced.ts'
-import { type DoseRow, type Drug, drugById, rowKey } from '#core/formulary/drug.ts'
+import { type DoseRow, type Drug, drugById, localLimit, type NoDose, rowKey } from '#core/formulary/drug.ts'
 import { convert, quantity } from '#core/units/quantity.ts'
 
 const drugs: readonly Drug[] = formulary
@@ -22,6 +22,7 @@ function factsOf(row: DoseRow): Provenance[] {
     row.range,
     ...(row.otherRanges ?? []),
     row.interval,
+    ...(row.otherIntervals ?? []),
     ...(row.maxSingle ? [row.maxSingle] : []),
     ...(row.maxCumulative ? [row.maxCumulative] : []),
     row.stocks,
@@ -33,8 +34,22 @@ function factsOf(row: DoseRow): Provenance[] {
 
 function allFacts(drug: Drug): Provenance[] {
   const local = drug.localAnaesthetic
-  const limits = local ? [...Object.values(local.limits), ...(local.otherLimits ?? []), local.washout] : []
+  const own = [...(local ? [local] : []), ...(local?.formulations ?? [])]
+  const limits = [...own.flatMap((one) => [...Object.values(one.limits), one.washout]), ...(local?.otherLimits ?? [])]
   return [...drug.doses.flatMap(factsOf), ...drug.none, ...limits]
+}
+
+/** Whether a written "none" is about this row's use and formulation. */
+function isAbout(none: NoDose, row: DoseRow): boolean {
+  return (!none.use || none.use === row.use) && (!none.formulation || none.formulation === row.formulation)
+}
+
+function speaksOf(drug: Drug, species: Species, row: DoseRow): boolean {
+  const isSame = (one: DoseRow) => one.use === row.use && one.formulation === row.formulation
+  return (
+    drug.doses.some((one) => one.species === species && isSame(one)) ||
+    drug.none.some((none) => none.species === species && isAbout(none, row))
+  )
 }
 
 /** Every object with `sources` anywhere inside the rules. */
@@ -52,7 +67,10 @@ describe('the formulary', () => {
   })
 
   it('gives every active substance one id, and no other name twice', () => {
-    const names = drugs.flatMap(({ id, aliases }) => [id, ...aliases.map((alias) => alias.toLowerCase())])
+    const names = drugs.flatMap(({ id, name, aliases }) => {
+      const own = [id, ...aliases.map((alias) => alias.toLowerCase())]
+      return own.includes(name.toLowerCase()) ? own : [...own, name.toLowerCase()]
+    })
     expect(new Set(names).size).toBe(names.length)
     for (const { id } of drugs) expect(id).toMatch(/^[a-z0-9]+(-[a-z0-9]+)*$/)
   })
@@ -66,11 +84,33 @@ describe('the formulary', () => {
     expect(silent).toEqual([])
   })
 
+  it('says for every use and formulation of one species what the other has, a row or a written none', () => {
+    const silent = drugs.flatMap((drug) =>
+      drug.doses.flatMap((row) =>
+        speciesList
+          .filter((species) => !speaksOf(drug, species, row))
+          .map((species) => `${drug.id}, ${species}: ${row.use} ${row.formulation ?? ''}`),
+      ),
+    )
+    expect([...new Set(silent)]).toEqual([])
+  })
+
+  it('would miss a use that one species lost in silence', () => {
+    const drug = drugById(drugs, 'lidocaine')
+    const [block] = drug?.doses.filter((row) => row.use === 'cri') ?? []
+    if (!drug || !block) throw new Error('Lidocaine has an infusion for dogs.')
+    expect(speaksOf(drug, 'cat', block)).toBe(true)
+    expect(speaksOf({ ...drug, none: [] }, 'cat', block)).toBe(false)
+  })
+
+  it('gives every "none" a reason of its own words', () => {
+    const bare = drugs.flatMap((drug) => drug.none.filter(({ because }) => because.length < 20).map(() => drug.id))
+    expect(bare).toEqual([])
+  })
+
   it('never has a dose where it says there is none', () => {
     const both = drugs.flatMap((drug) =>
-      drug.none.filter((none) =>
-        drug.doses.some((row) => row.species === none.species && (none.use === undefined || row.use === none.use)),
-      ),
+      drug.none.filter((none) => drug.doses.some((row) => row.species === none.species && isAbout(none, row))),
     )
     expect(both).toEqual([])
   })
@@ -92,7 +132,7 @@ describe('the formulary', () => {
   it('never has a block dose above the local-anaesthetic limit of its species', () => {
     const over = drugs.flatMap((drug) =>
       drug.doses.filter((row) => {
-        const limit = drug.localAnaesthetic?.limits[row.species].value
+        const limit = localLimit(drug, row.formulation)?.limits[row.species].value
         const high = convert(row.range.value.high, 'mg/kg')
         return row.use === 'local_block' && (!limit || !high || high.value.gt(limit.value))
       }),
@@ -128,6 +168,7 @@ describe('the formulary', () => {
             i !== j &&
             other.species === row.species &&
             other.use === row.use &&
+            other.formulation === row.formulation &&
             other.range.value.low.unit === row.range.value.low.unit &&
             other.routes.some((route) => row.routes.includes(route)) &&
             (other.qualifier === row.qualifier || other.qualifier === undefined),
@@ -164,9 +205,15 @@ describe('the formulary', () => {
     const never = drugs.flatMap((drug) =>
       drug.none
         .filter(({ why }) => why === 'never')
-        .map(({ species, use }) => `${drug.id} ${species} ${use ?? 'ever'}`),
+        .map(({ species, use, formulation }) => `${drug.id} ${species} ${formulation ?? use ?? 'ever'}`),
     )
-    expect(never.sort()).toEqual(['lidocaine cat cri', 'paracetamol cat ever'])
+    expect(never.sort()).toEqual([
+      'buprenorphine dog high concentration, 1.8 mg/mL',
+      'buprenorphine dog transdermal, 20 mg/mL',
+      'lidocaine cat cri',
+      'paracetamol cat ever',
+      'permethrin cat ever',
+    ])
   })
 })
 
