@@ -154,6 +154,19 @@ export async function enrol(program: Program, keeper: Page, person: Person, pin:
   return id
 }
 
+/** Signs a person in at a browser that is that device, beside whoever is signed in there. */
+export async function signIn(program: Program, page: Page, person: Person, device: string): Promise<void> {
+  const name = await beDevice(page.context(), device)
+  await act(page.context(), program.url, 'sign-in', { login: person.login, password, device: name })
+}
+
+/** Sends entries that the server once gave out, as their author's of now. */
+export async function sendEntries(program: Program, page: Page, lines: readonly StoredLine[]): Promise<void> {
+  const me = await act<{ clinic: { id: string }; active: string }>(page.context(), program.url, 'who-am-i', {})
+  const entries = lines.map(({ header, body }) => ({ ...header, body, author: { kind: 'person', person: me.active } }))
+  await act(page.context(), program.url, 'accept-entries', { clinic: me.clinic.id, entries })
+}
+
 /** What the server has of a case. */
 export async function entriesOf(program: Program, page: Page, stream: string): Promise<readonly StoredLine[]> {
   const read = await act<{ entries: readonly StoredLine[] }>(page.context(), program.url, 'read-case', {

@@ -44,6 +44,7 @@ export const formsInEnglish = {
     title: { one: 'One answer is missing or cannot be read', many: '{count} answers are missing or cannot be read' },
     line: '{label} – {sentence}',
     lineAt: '{where}: {label} – {sentence}',
+    more: { one: 'And 1 more', many: 'And {count} more' },
     rowsOpen: { one: 'One row is still open.', many: '{count} rows are still open.' },
   },
 } as const

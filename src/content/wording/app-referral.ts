@@ -45,6 +45,10 @@ export const referralInEnglish = {
   },
   matches: {
     title: { one: '1 file looks like this animal', many: '{count} files look like this animal' },
+    likely: {
+      one: '1 file is likely this animal: look at it',
+      many: '{count} files are likely this animal: look at them',
+    },
     row: '{name}, {species}, owner {owner}, {phone}, chip {chip}',
     unknown: 'not on record',
     open: 'Open the case of {name}',

@@ -43,6 +43,9 @@ export const shellInEnglish = {
     'What was typed before stands there, and what you type now would not be safe. Close other pages of Quiet Ear on this device, then load this one again.',
   asOf: 'As this device last read it: {when}.',
   failed: 'This could not be read',
+  unreachable: 'The clinic’s server does not answer.',
+  serverFailed:
+    'The server could not do it (answer {status}). Nothing that was written is lost. If it says so again, tell whoever looks after the server.',
   tryAgain: 'Try again',
   notThere: 'There is no such page',
   notThereHelp: 'The address may be mistyped, or the page belongs to a newer version. Owed is the way back.',

@@ -78,7 +78,7 @@ export const trayInEnglish = {
   which: 'Which ear does it belong to?',
   what: 'What is it?',
   titleOf: 'Title',
-  titleHelp: 'As it should stand in the case: “Culture of the left ear canal”.',
+  titleHelp: 'As it should stand in the case: “Culture of the LEFT ear canal”.',
   dated: 'Date on the paper',
   datedHelp: '14 January 2026, January 2026, or 2026. Empty if it gives none.',
   datedWrong: 'This is not a date that can be read. Write it like 14 January 2026.',

@@ -17,6 +17,9 @@ export type Refused = {
   readonly asked: readonly FieldRefusal[]
 }
 
+/** A longer list than this would push the form itself off a phone: the rest is folded. */
+const mostAtOnce = 6
+
 /** What is missing, above the form, each line leading to its field. It takes the focus when the form was refused. */
 export function ErrorSummary({ refused }: { readonly refused: readonly Refused[] }) {
   const box = useRef<HTMLElement>(null)
@@ -28,28 +31,43 @@ export function ErrorSummary({ refused }: { readonly refused: readonly Refused[]
   }, lists)
   if (count === 0) return null
   const { title } = formsInEnglish.errors
+  const lines = refused.flatMap((one) => summed(one.refusals).map((refusal) => ({ ...one, refusal })))
+  const shown = lines.length > mostAtOnce ? lines.slice(0, mostAtOnce - 1) : lines
+  const folded = lines.slice(shown.length)
   const heading = `${refused[0]?.prefix ?? ''}-errors`
   return (
     <section className={styles.summary} aria-labelledby={heading} tabIndex={-1} ref={box}>
       <h2 id={heading}>{sayCount(title, count)}</h2>
-      <ul>
-        {refused.flatMap(({ prefix, words, side, refusals }) =>
-          summed(refusals).map((refusal) => (
-            <li key={`${prefix}-${refusal.path}`}>
-              <a
-                href={`#${idOf({ prefix }, refusal.path)}`}
-                onClick={(event) => {
-                  event.preventDefault()
-                  focusAt(prefix, refusal.path)
-                }}
-              >
-                {lineOfRefusal(refusal, words, side)}
-              </a>
-            </li>
-          )),
-        )}
-      </ul>
+      <Lines lines={shown} />
+      {folded.length > 0 && (
+        <details>
+          <summary>{sayCount(formsInEnglish.errors.more, folded.length)}</summary>
+          <Lines lines={folded} />
+        </details>
+      )}
     </section>
+  )
+}
+
+type RefusedLine = Pick<Refused, 'prefix' | 'words' | 'side'> & { readonly refusal: FieldRefusal }
+
+function Lines({ lines }: { readonly lines: readonly RefusedLine[] }) {
+  return (
+    <ul>
+      {lines.map(({ prefix, words, side, refusal }) => (
+        <li key={`${prefix}-${refusal.path}`}>
+          <a
+            href={`#${idOf({ prefix }, refusal.path)}`}
+            onClick={(event) => {
+              event.preventDefault()
+              focusAt(prefix, refusal.path)
+            }}
+          >
+            {lineOfRefusal(refusal, words, side)}
+          </a>
+        </li>
+      ))}
+    </ul>
   )
 }
 

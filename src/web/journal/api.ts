@@ -1,3 +1,5 @@
+import { shellInEnglish as words } from '#content/wording/app-shell.ts'
+import { fill } from '#core/outcome/finding.ts'
 import { measureClock } from './device.ts'
 
 /** The server said no, with its code, field and sentence. */
@@ -18,7 +20,7 @@ export class Refused extends Error {
 /** Nobody answered: the network or the server is away. Nothing is known about what became of the request. */
 export class Unreachable extends Error {
   constructor(cause?: unknown) {
-    super('The clinic’s server does not answer.', { cause })
+    super(words.unreachable, { cause })
     this.name = 'Unreachable'
   }
 }
@@ -95,5 +97,10 @@ function jsonOf(text: string): unknown {
 
 export function refusedBy(status: number, body: unknown): Refused {
   const { code, path, message } = (body as { error?: { code?: string; path?: string; message?: string } })?.error ?? {}
-  return new Refused(status, code ?? `status-${status}`, path ?? '', message ?? `The server answered ${status}.`)
+  return new Refused(
+    status,
+    code ?? `status-${status}`,
+    path ?? '',
+    message ?? fill(words.serverFailed, { status: String(status) }),
+  )
 }

@@ -3,10 +3,12 @@ import { referralInEnglish } from '#content/wording/app-referral.ts'
 import { speciesList } from '#core/animal/species.ts'
 import { chipDigits } from '#core/identity/chips.ts'
 import { fill } from '#core/outcome/finding.ts'
+import { sayCount } from '#core/outcome/say-count.ts'
 import type { CallFault } from '#core/referral/first-call.ts'
 import { Choices } from '../../design/choices.tsx'
 import { Notice } from '../../design/notice.tsx'
 import { TextField } from '../../design/text-field.tsx'
+import { matchesId } from './matches-part.tsx'
 import { Part, type PartProps } from './part.tsx'
 import styles from './screen.module.css'
 import type { CaseMatch } from './write-call.ts'
@@ -17,9 +19,14 @@ const sexes = ['female', 'male', 'unknown'] as const
 const yesNo = ['yes', 'no', 'unknown'] as const
 
 export function AnimalPart(
-  props: PartProps & { readonly faults: readonly CallFault[]; readonly same: CaseMatch | null },
+  props: PartProps & {
+    readonly faults: readonly CallFault[]
+    readonly matches: readonly CaseMatch[]
+    readonly same: CaseMatch | null
+  },
 ) {
-  const { call, put, faults, same } = props
+  const { call, put, faults, matches, same } = props
+  const open = matches.filter(({ strength, row }) => strength === 'likely' && !call.matches[row.stream])
   const bornFault = faults.find((fault) => fault === 'born-unreadable' || fault === 'born-day-or-month-first')
   const digits = chipDigits(call.chip)
   // While somebody is still typing, nothing is wrong yet.
@@ -66,6 +73,12 @@ export function AnimalPart(
           onText={(text) => put({ born: text })}
         />
       </div>
+      {open.length > 0 && (
+        // The files themselves stand below the owner, whose name and phone are compared too.
+        <p className={styles.likely}>
+          <a href={`#${matchesId}`}>{sayCount(matchWords.likely, open.length)}</a>
+        </p>
+      )}
       <div className={styles.pair}>
         <TextField
           label={words.breed}

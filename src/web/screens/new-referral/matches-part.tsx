@@ -14,6 +14,7 @@ import type { CaseMatch } from './write-call.ts'
 const words = referralInEnglish.matches
 const answers = ['same', 'another'] as const
 const mostShown = 4
+export const matchesId = 'matches'
 
 /** Files that may be this animal, with why and why not. Only a person says that one is. */
 export function MatchesPart({ call, put, matches }: PartProps & { readonly matches: readonly CaseMatch[] }) {
@@ -28,7 +29,7 @@ export function MatchesPart({ call, put, matches }: PartProps & { readonly match
     put({ matches: { ...kept, [stream]: answer } })
   }
   return (
-    <div aria-live="polite" className={styles.matches}>
+    <div id={matchesId} tabIndex={-1} aria-live="polite" className={styles.matches}>
       {shown.length > 0 && <h2 className={styles.heading}>{sayCount(words.title, shown.length)}</h2>}
       {shown.map((match) => (
         <OneMatch key={match.row.stream} match={match} said={call.matches[match.row.stream]} say={say} />

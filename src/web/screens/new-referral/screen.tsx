@@ -90,7 +90,7 @@ function CallForm({ onKept }: { readonly onKept: (written: WrittenCall) => void 
       {found && <Notice>{fill(words.found, { when: sayWhen(found, pen.zone) })}</Notice>}
       <form className={styles.form} onSubmit={keep} noValidate>
         <CallerPart call={call} put={put} />
-        <AnimalPart call={call} put={put} faults={faults} same={sameAs(call, matches)} />
+        <AnimalPart call={call} put={put} faults={faults} matches={matches} same={sameAs(call, matches)} />
         <OwnerPart call={call} put={put} faults={faults} cases={cases} same={sameAs(call, matches)} />
         <MatchesPart call={call} put={put} matches={matches} />
         <VetPart call={call} put={put} />

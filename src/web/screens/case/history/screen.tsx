@@ -9,7 +9,7 @@ import { saySubject } from '#core/reading/names-of.ts'
 import { sayMoment } from '#core/time/moment.ts'
 import { Page } from '../../../design/page.tsx'
 import { sayWhen } from '../../../design/say-when.ts'
-import { entryHref } from '../case-hrefs.ts'
+import { conflictHref, entryHref } from '../case-hrefs.ts'
 import { CaseLine } from '../case-line.tsx'
 import { library, useCaseView } from '../case-view.ts'
 import { EntryContent, kindName } from '../entry.tsx'
@@ -43,7 +43,7 @@ function History({ line }: { readonly line: Line }) {
           <StepPart key={step.line.header.id} step={step} />
         ))}
       </ol>
-      <p>
+      <p data-screen-only>
         <Link href={entryHref(id, steps.find((step) => step.line.state === 'live')?.line.header.id ?? line.header.id)}>
           {words.back}
         </Link>
@@ -63,7 +63,7 @@ function StepPart({ step }: { readonly step: Step }) {
       <h2 className={styles.what}>{words.steps[is]}</h2>
       <p>{fill(words.by, { when: sayWhen(header.writtenAt, zone), who: authorNamed(file, header.author) })}</p>
       {header.reason !== null && <p>{fill(caseInEnglish.entry.reason, { reason: header.reason })}</p>}
-      {stands && <p className={styles.counts}>{words.counts}</p>}
+      {stands && <Stands line={line} />}
       <Changes step={step} />
       <p className="soft">
         {fill(words.device, {
@@ -72,6 +72,21 @@ function StepPart({ step }: { readonly step: Step }) {
         })}
       </p>
     </li>
+  )
+}
+
+/** Whether it is the one that counts, or one of several between which nobody has chosen yet. */
+function Stands({ line: { header } }: { readonly line: Line }) {
+  const { file, id } = useCaseView()
+  const conflict = file.theCase.conflicts.find(({ between }) => between.includes(header.id))
+  if (!conflict) return <p className={styles.counts}>{words.counts}</p>
+  return (
+    <p className={styles.counts}>
+      {words.besideAnother}{' '}
+      <Link href={conflictHref(id, header.id)}>
+        {fill(caseInEnglish.conflicts.settle, { kind: kindName(conflict.kind) })}
+      </Link>
+    </p>
   )
 }
 

@@ -1,11 +1,4 @@
-/** Widths at which every screen is looked at and measured, smallest last. */
-export const sizes = [
-  ['desktop', 1280, 900],
-  ['tablet', 820, 1180],
-  ['phone', 320, 700],
-] as const
-
-/** Every screen of the app by name and path, in the invented practice. */
+/** Every screen of the app by name and path, in the invented practice, with a case at each chapter (see the stage). */
 export const screens = [
   ['owed', '/'],
   ['find', '/find'],
@@ -13,12 +6,22 @@ export const screens = [
   ['new-referral', '/new'],
   ['theatre-list', '/theatre'],
   ['tray', '/tray'],
-  ['case-dog', '/case/tansy'],
-  ['case-cat', '/case/moss'],
+  ['case-referral', '/case/teasel'],
+  ['case-work-up', '/case/bracken'],
+  ['case-choice', '/case/clover'],
+  ['case-agreement', '/case/juniper'],
+  ['case-theatre', '/case/fennel'],
+  ['case-ward', '/case/linden'],
+  ['case-home', '/case/barley'],
+  ['case-home-cat', '/case/sorrel'],
+  ['case-year', '/case/rowan'],
+  ['case-year-over', '/case/tansy'],
+  ['case-closed', '/case/moss'],
   ['write-weight', '/case/tansy/write/weight'],
   ['write-ear-findings', '/case/tansy/write/ear-findings'],
   ['write-baseline', '/case/tansy/write/baseline'],
   ['plate', '/case/tansy/plate/LEFT'],
+  ['join', '/case/teasel/join'],
   ['sources', '/sources'],
   ['formulary', '/sources/formulary/bupivacaine'],
   ['formulary-list', '/sources/formulary'],
@@ -43,3 +46,6 @@ export const screens = [
   ['settings-read-log', '/settings/read-log'],
   ['not-there', '/nowhere'],
 ] as const
+
+/** The screens that are lists, as they are in a clinic that has no case yet. */
+export const lists = ['owed', 'find', 'kept', 'theatre-list', 'tray', 'settings-shelf', 'settings-prices'] as const

@@ -1,0 +1,141 @@
+import type { Page } from '@playwright/test'
+import { EntryForm, fillWeight } from '../pages/entry-form.ts'
+import { at, open, type State } from './state.ts'
+
+/** Before anybody is signed in, and what a role may not do. */
+export const doors: readonly State[] = [
+  {
+    name: 'first-run-refused',
+    seat: 'first-run',
+    bring: async (page, url) => {
+      await open(page, url)
+      await page.getByRole('radio', { name: /An empty clinic/ }).check()
+      for (const [label, text] of [
+        ['One-time code', 'WRONG-CODE-1'],
+        ['Name of the clinic', 'Wend Hill'],
+        ['Phone of the clinic', '01632 960200'],
+        ['Currency', 'GBP'],
+        ['Your name', 'Runa Falk'],
+        ['Name for signing in', 'runa.falk'],
+        ['Password', 'a long word and a longer one'],
+      ] as const)
+        await page.getByLabel(label, { exact: true }).fill(text)
+      await page.getByLabel('Your role').selectOption('surgeon')
+      await page.locator('button[type=submit]').click()
+      await page.getByRole('alert').waitFor()
+    },
+  },
+  {
+    name: 'sign-in-refused',
+    seat: 'nobody',
+    bring: async (page, url) => {
+      await open(page, url)
+      await page.getByLabel('Name for signing in').fill('runa.falk')
+      await page.getByLabel('Password').fill('not the password of hers')
+      await page.getByRole('button', { name: 'Sign in', exact: true }).click()
+      await page.getByRole('alert').waitFor()
+    },
+  },
+  at('desk', 'forbidden-write', '/case/tansy/write/ear-findings'),
+  at('desk', 'forbidden-read-log', '/settings/read-log'),
+  at('desk', 'forbidden-doses', '/settings/doses'),
+  at('surgeon', 'no-such-case', '/case/nobody'),
+]
+
+/** What this device reads and writes without the server, with a slow one, or with one that fails. */
+export const lines: readonly State[] = [
+  {
+    name: 'reading',
+    seat: 'surgeon',
+    bring: async (page, url) => {
+      await forgetReadings(page, url)
+      await page.route('**/api/actions/read-lists', () => undefined)
+      await page.goto(url)
+      await page.getByText('Reading …').waitFor()
+    },
+    leave: (page) => page.unrouteAll(),
+  },
+  {
+    name: 'server-fault',
+    seat: 'surgeon',
+    bring: async (page, url) => {
+      await forgetReadings(page, url)
+      await page.route('**/api/actions/read-lists', (route) => route.fulfill({ status: 500, body: '{}' }))
+      await page.goto(url)
+      await page.getByRole('alert').waitFor()
+    },
+    leave: (page) => page.unrouteAll(),
+  },
+  {
+    name: 'page-fault',
+    seat: 'surgeon',
+    bring: async (page, url) => {
+      await page.route('**/api/actions/list-devices', (route) => route.fulfill({ status: 200, body: '{}' }))
+      await page.goto(`${url}/settings/devices`)
+      await page.getByRole('alert').waitFor()
+    },
+    leave: (page) => page.unrouteAll(),
+  },
+  {
+    name: 'owed-offline',
+    seat: 'surgeon',
+    bring: async (page, url) => {
+      await open(page, `${url}/case/tansy`)
+      await open(page, url)
+      await page.evaluate('navigator.serviceWorker.ready.then(() => null)')
+      await page.context().setOffline(true)
+      await open(page, url)
+      await page.getByText(/^No connection/).waitFor()
+    },
+  },
+  {
+    name: 'case-offline',
+    seat: 'surgeon',
+    bring: async (page, url) => {
+      const form = await EntryForm.open(page, url, 'tansy/write/weight')
+      await fillWeight(form, '18.8 kg')
+      await form.keep()
+      await page.getByText('only on this device yet').first().waitFor()
+    },
+  },
+  {
+    name: 'kept-waiting',
+    seat: 'surgeon',
+    bring: (page, url) => open(page, `${url}/kept`),
+  },
+  {
+    name: 'kept-refused',
+    seat: 'surgeon',
+    bring: async (page, url) => {
+      await page.evaluate(spoilFirstWaiting)
+      await page.context().setOffline(false)
+      await open(page, `${url}/kept`)
+      await page.getByText('not accepted').first().waitFor()
+    },
+  },
+]
+
+/** As if this device had never read a list. */
+async function forgetReadings(page: Page, url: string): Promise<void> {
+  await open(page, `${url}/nowhere`)
+  await page.evaluate(inDatabase(`tx.objectStore('keep').delete('lists')`))
+}
+
+/** As a newer program on this device might have written it: of a version that the server does not know. */
+const spoilFirstWaiting = inDatabase(`
+  tx.objectStore('outbox').openCursor().onsuccess = ({ target: { result: cursor } }) =>
+    cursor?.update({ ...cursor.value, entry: { ...cursor.value.entry, body: { weight: 'heavy' } } })`)
+
+/** What is done in the app's own database on this device. */
+function inDatabase(does: string): string {
+  return `new Promise((done, failed) => {
+    const opening = indexedDB.open('quiet-ear')
+    opening.onsuccess = () => {
+      const tx = opening.result.transaction(['keep', 'outbox'], 'readwrite')
+      ${does}
+      tx.oncomplete = () => { opening.result.close(); done(null) }
+      tx.onerror = failed
+    }
+    opening.onerror = failed
+  })`
+}

@@ -1,0 +1,190 @@
+import { readFileSync } from 'node:fs'
+import { fileURLToPath } from 'node:url'
+import type { Page } from '@playwright/test'
+import { entriesOf, nurse } from '../clinic.ts'
+import type { Stage } from './stage.ts'
+import { open, type State } from './state.ts'
+
+const photograph = fileURLToPath(new URL('../../../docs/plate/dog-transverse-planned-left.png', import.meta.url))
+
+/** Barley's weight of which two corrections stand side by side. */
+async function weightOfBarley(page: Page, stage: Stage): Promise<string> {
+  const weights = (await entriesOf(stage.invented, page, 'case:barley')).filter(
+    ({ header }) => header.kind === 'weight',
+  )
+  return weights.at(-1)?.header.id ?? ''
+}
+
+async function keep(page: Page): Promise<void> {
+  await page.getByRole('button', { name: /^Keep/ }).last().click()
+  await page.locator('[aria-invalid="true"]').first().waitFor()
+}
+
+/** Forms that were refused, and what is answered before they can be kept. */
+export const forms: readonly State[] = [
+  {
+    name: 'write-refused',
+    seat: 'surgeon',
+    bring: async (page, url) => {
+      await open(page, `${url}/case/teasel/write/baseline`)
+      await keep(page)
+    },
+  },
+  {
+    name: 'write-pair-refused',
+    seat: 'surgeon',
+    bring: async (page, url) => {
+      await open(page, `${url}/case/teasel/write/ear-findings?side=BOTH`)
+      for (const side of ['LEFT', 'RIGHT'])
+        await page
+          .getByRole('region', { name: side })
+          .or(page.getByRole('group', { name: side }))
+          .first()
+          .getByRole('radio')
+          .first()
+          .check()
+      await keep(page)
+    },
+  },
+  {
+    name: 'correct-refused',
+    seat: 'surgeon',
+    bring: async (page, url, stage) => {
+      await open(page, `${url}/case/barley/write/weight?amend=${await weightOfBarley(page, stage)}`)
+      await page.getByLabel('Weight with its unit').fill('14,4')
+      await keep(page)
+    },
+  },
+  {
+    name: 'withdraw-refused',
+    seat: 'surgeon',
+    bring: async (page, url, stage) => {
+      await open(page, `${url}/case/barley/entry/${await weightOfBarley(page, stage)}/withdraw`)
+      await page.locator('button[type=submit]').click()
+      await page
+        .getByText(/^Say why/)
+        .first()
+        .waitFor()
+    },
+  },
+  {
+    name: 'refile',
+    seat: 'surgeon',
+    bring: async (page, url, stage) =>
+      open(page, `${url}/case/barley/entry/${await weightOfBarley(page, stage)}/refile`),
+  },
+  {
+    name: 'conflict',
+    seat: 'surgeon',
+    bring: async (page, url) => {
+      await open(page, `${url}/case/barley`)
+      await page.getByRole('link', { name: 'Settle: Weight' }).first().click()
+      await page.getByRole('heading', { level: 1 }).filter({ hasText: 'Weight' }).waitFor()
+      await page.getByRole('button', { name: 'Settle it so' }).click()
+    },
+  },
+  {
+    name: 'history',
+    seat: 'surgeon',
+    printed: true,
+    bring: async (page, url, stage) => open(page, `${url}/case/barley/entry/${await weightOfBarley(page, stage)}`),
+  },
+  {
+    name: 'new-referral-match',
+    seat: 'surgeon',
+    bring: async (page, url) => {
+      await open(page, `${url}/new`)
+      await page.getByLabel('Chip').fill('000000000001710')
+      await page.getByLabel('Born').fill('03/04/2019')
+      await page.getByLabel('What is wrong, in their words').focus()
+      await page.getByText('the same chip but for two digits that changed places').waitFor()
+    },
+  },
+  {
+    name: 'find-nothing',
+    seat: 'surgeon',
+    bring: async (page, url) => {
+      await open(page, `${url}/find`)
+      await page.getByLabel('Name, chip, owner or phone').fill('zebra')
+      await page.getByText('Nothing fits').waitFor()
+    },
+  },
+  {
+    name: 'tray-taking-in',
+    seat: 'surgeon',
+    bring: async (page, url) => {
+      await open(page, `${url}/tray`)
+      await page.getByLabel('Choose files').setInputFiles([
+        { name: 'culture.png', mimeType: 'image/png', buffer: readFileSync(photograph) },
+        { name: 'IMG_1.HEIC', mimeType: 'image/heic', buffer: Buffer.from('\0\0\0\u0018ftypheic\0\0\0\0') },
+      ])
+      await page.getByText('IMG_1.HEIC was not taken in').waitFor()
+    },
+  },
+  {
+    name: 'tray-waiting',
+    seat: 'surgeon',
+    bring: async (page) => {
+      await page.getByLabel('by post').check()
+      await page.getByLabel('From whom').fill('Northfold Laboratory')
+      await page.getByRole('button', { name: 'Put it in the tray' }).click()
+      await page.getByRole('button', { name: 'File it' }).first().waitFor()
+    },
+  },
+]
+
+/** Pages with something open over them. */
+export const dialogs: readonly State[] = [
+  {
+    name: 'dialog-file-it',
+    seat: 'surgeon',
+    bring: async (page) => {
+      await page.getByRole('button', { name: 'File it' }).first().click()
+      const dialog = page.getByRole('dialog')
+      await dialog.getByLabel('Animal, chip, owner or phone').fill('tans')
+      await dialog.getByLabel(/Tansy, dog/).check()
+      await dialog.getByRole('group', { name: 'Which ear does it belong to?' }).getByLabel('RIGHT').check()
+      await dialog.getByRole('group', { name: 'Which side does it name itself?' }).getByLabel('LEFT').check()
+    },
+  },
+  {
+    name: 'dialog-why',
+    seat: 'surgeon',
+    bring: async (page, url) => {
+      await open(page, `${url}/case/juniper`)
+      await page.getByRole('button', { name: /^Why/ }).first().click()
+      await page.getByRole('dialog').waitFor()
+    },
+  },
+  {
+    name: 'dialog-shelf-refused',
+    seat: 'surgeon',
+    bring: async (page, url) => {
+      await open(page, `${url}/settings/shelf`)
+      await page.getByRole('button', { name: /^Add/ }).first().click()
+      await page.getByRole('dialog').getByRole('button', { name: 'Save' }).click()
+      await page.getByRole('dialog').locator('[aria-invalid="true"]').first().waitFor()
+    },
+  },
+  {
+    name: 'dialog-take-over',
+    seat: 'shared',
+    bring: async (page, url) => {
+      await open(page, url)
+      await page.getByRole('button', { name: 'Change person' }).click()
+      await page.getByRole('button', { name: `${nurse.name}, nurse` }).click()
+      await page.getByLabel(`PIN of ${nurse.name}`).fill('1111')
+      await page.getByRole('button', { name: 'Take over' }).click()
+      await page.getByText('That is not the PIN').waitFor()
+    },
+  },
+  {
+    name: 'menu-open',
+    seat: 'shared',
+    bring: async (page, url) => {
+      await page.setViewportSize({ width: 390, height: 844 })
+      await open(page, url)
+      await page.getByRole('button', { name: 'Menu' }).click()
+    },
+  },
+]
