@@ -50,7 +50,12 @@ const pressable = `[...document.querySelectorAll('nav, button, input, select, te
  * by itself, may be as high as the text; so says the guideline too.
  */
 export async function expectTouchable(page: Page, where = 'here'): Promise<void> {
+  const screen = await page.context().newCDPSession(page)
+  await screen.send('Emulation.setTouchEmulationEnabled', { enabled: true })
+  expect.soft(await page.evaluate<boolean>(`matchMedia('(pointer: coarse)').matches`), where).toBe(true)
   expect.soft(await page.evaluate<string[]>(smallTargets), where).toEqual([])
+  await screen.send('Emulation.setTouchEmulationEnabled', { enabled: false })
+  await screen.detach()
 }
 
 const smallTargets = `[...document.querySelectorAll('button, summary, select, input, textarea, label:has(input), [role=button]')]

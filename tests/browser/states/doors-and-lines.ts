@@ -48,8 +48,8 @@ export const lines: readonly State[] = [
     name: 'reading',
     seat: 'surgeon',
     bring: async (page, url) => {
-      await forgetReadings(page, url)
       await page.route('**/api/actions/read-lists', () => undefined)
+      await forgetReadings(page, url)
       await page.goto(url)
       await page.getByText('Reading …').waitFor()
     },
@@ -59,8 +59,8 @@ export const lines: readonly State[] = [
     name: 'server-fault',
     seat: 'surgeon',
     bring: async (page, url) => {
-      await forgetReadings(page, url)
       await page.route('**/api/actions/read-lists', (route) => route.fulfill({ status: 500, body: '{}' }))
+      await forgetReadings(page, url)
       await page.goto(url)
       await page.getByRole('alert').waitFor()
     },
@@ -72,7 +72,7 @@ export const lines: readonly State[] = [
     bring: async (page, url) => {
       await page.route('**/api/actions/list-devices', (route) => route.fulfill({ status: 200, body: '{}' }))
       await page.goto(`${url}/settings/devices`)
-      await page.getByRole('alert').waitFor()
+      await page.getByText('This page failed').first().waitFor()
     },
     leave: (page) => page.unrouteAll(),
   },
@@ -108,14 +108,16 @@ export const lines: readonly State[] = [
     seat: 'surgeon',
     bring: async (page, url) => {
       await page.evaluate(spoilFirstWaiting)
+      // What stands in this page's memory is still good, and would be sent.
+      await page.goto('about:blank')
       await page.context().setOffline(false)
       await open(page, `${url}/kept`)
-      await page.getByText('not accepted').first().waitFor()
+      await page.getByText('Not accepted').first().waitFor()
     },
   },
 ]
 
-/** As if this device had never read a list. */
+/** As if this device had never read a list; whatever answers for the lists now must stand before, or one is read again. */
 async function forgetReadings(page: Page, url: string): Promise<void> {
   await open(page, `${url}/nowhere`)
   await page.evaluate(inDatabase(`tx.objectStore('keep').delete('lists')`))
