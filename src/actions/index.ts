@@ -3,6 +3,7 @@ import { acceptEntries } from './journal/accept-entries.ts'
 import { readCase } from './journal/read-case.ts'
 import { readLists } from './journal/read-lists.ts'
 import { backupNow } from './machine/backup-now.ts'
+import { listPapers } from './papers/list-papers.ts'
 import { changePassword } from './people/change-password.ts'
 import { endSession } from './people/end-session.ts'
 import { listDevices } from './people/list-devices.ts'
@@ -30,6 +31,7 @@ export const actions: readonly Action[] = [
   changePassword,
   endSession,
   listDevices,
+  listPapers,
   listPeople,
   openClinic,
   putAccount,

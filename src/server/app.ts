@@ -6,6 +6,7 @@ import type { Live } from './live.ts'
 import { offerActions } from './offer-actions.ts'
 import { fileHeaders, offerFiles } from './offer-files.ts'
 import { offerLive } from './offer-live.ts'
+import { offerPapers } from './offer-papers.ts'
 import { offerWeb } from './offer-web.ts'
 import { openApi } from './openapi.ts'
 import { answerError, problem } from './problem.ts'
@@ -34,6 +35,7 @@ export function app({ world, about, log, names, live, web, connecting }: AppPart
   const { store, version } = world
   app.use(writtenDown(log))
   app.use('/api/files/*', fileHeaders)
+  app.use('/api/papers/*', fileHeaders)
   app.use(quietOverPlain)
   app.use(secureHeaders(headers))
   app.use(onlySameHouse(names))
@@ -46,6 +48,7 @@ export function app({ world, about, log, names, live, web, connecting }: AppPart
   app.get('/api/openapi.json', (c) => c.json(openApi(version)))
   offerActions(app, worldOf)
   offerFiles(app, worldOf)
+  offerPapers(app, worldOf)
   offerLive(app, worldOf, live)
   offerConnect(app, { ...connecting, modeOf: connectionOf, files: web })
   offerWeb(app, web)

@@ -9,9 +9,10 @@ import type { Owed } from '#core/owed/owed-item.ts'
 import { sayOwed } from '#core/owed/owed-wording.ts'
 import type { Moment } from '#core/time/moment.ts'
 import { calendarOf } from '#documents/calendar/calendar.ts'
-import { isPaper, type PaperDefinition, type PaperInput } from '#documents/case/paper-input.ts'
+import { isPaper, type NotYet, type PaperDefinition, type PaperInput } from '#documents/case/paper-input.ts'
 import { fhirBundle } from '#documents/fhir/bundle.ts'
 import { papers } from '#documents/index.ts'
+import type { Paper } from '#documents/render/model.ts'
 import type { PdfPress } from '#documents/render/pdf.ts'
 import { renderText } from '#documents/render/text.ts'
 import { judgeOperation } from '../dosing/judge-operation.ts'
@@ -35,24 +36,39 @@ export type Pack = {
  * FHIR bundle, what is owed, and all entries as a spreadsheet. `on` is the date the papers carry; nothing else is looked up.
  */
 export function packOf(file: CaseFile, on: Moment, press: PdfPress, form: { readonly text?: boolean } = {}): Pack {
-  const owed = owedOf(file, procedures, { rules: owedRules })
   const documents: Packed[] = []
   const notYet: { paper: string; because: string }[] = []
-  for (const definition of papers) {
-    for (const input of inputsFor(definition, file, on, owed)) {
-      const made = definition.of(input)
-      if (!isPaper(made)) {
-        notYet.push({ paper: definition.id, because: made.because })
-        continue
-      }
-      const name = input.operation === null ? definition.id : `${definition.id}-${input.operation}`
-      const about = { paper: definition.id, title: made.title }
-      documents.push({ file: `${name}.pdf`, ...about, mediaType: 'application/pdf', content: press(made) })
-      if (form.text)
-        documents.push({ file: `${name}.txt`, ...about, mediaType: 'text/plain', content: renderText(made) })
+  for (const { name, definition, made } of papersOf(file, on)) {
+    if (!isPaper(made)) {
+      notYet.push({ paper: definition.id, because: made.because })
+      continue
     }
+    const about = { paper: definition.id, title: made.title }
+    documents.push({ file: `${name}.pdf`, ...about, mediaType: 'application/pdf', content: press(made) })
+    if (form.text) documents.push({ file: `${name}.txt`, ...about, mediaType: 'text/plain', content: renderText(made) })
   }
-  return { documents: [...documents, ...dataOf(file, on, owed)], notYet }
+  const data = dataOf(file, on).map(({ make, ...about }): Packed => ({ ...about, content: make() }))
+  return { documents: [...documents, ...data], notYet }
+}
+
+/** One paper of a case under the name of its files, made or with the reason why not yet. */
+type PaperOfCase = {
+  readonly name: string
+  readonly definition: PaperDefinition
+  readonly operation: string | null
+  readonly made: Paper | NotYet
+}
+
+/** Every paper of the case, those it has not reached too. Nothing is printed here. */
+export function papersOf(file: CaseFile, on: Moment): PaperOfCase[] {
+  const owed = owedOf(file, procedures, { rules: owedRules })
+  return papers.flatMap((definition) =>
+    inputsFor(definition, file, on, owed).map((input) => {
+      const { operation } = input
+      const name = operation === null ? definition.id : `${definition.id}-${operation}`
+      return { name, definition, operation, made: definition.of(input) }
+    }),
+  )
 }
 
 /** One input for the case, or one for each of its operations. */
@@ -79,27 +95,33 @@ function operationsOf({ theCase }: CaseFile): string[] {
   return [...new Set(ids)]
 }
 
-function dataOf(file: CaseFile, on: Moment, owed: Owed): Packed[] {
-  const list = owed.owed.map((item) => {
-    const { id, dueFrom, dueBy, facts } = item
-    return { id, ...sayOwed(item, owedInEnglish), dueFrom, dueBy, sources: cite(facts, sources) }
-  })
-  const document = (name: string, title: string, mediaType: string, content: string): Packed => ({
+/** A file of the case for another program, written when it is asked for. */
+type DataFile = Omit<Packed, 'content'> & { readonly make: () => string }
+
+/** Calendar, FHIR bundle, what is owed and every entry. */
+export function dataOf(file: CaseFile, on: Moment): DataFile[] {
+  const owed = owedOf(file, procedures, { rules: owedRules })
+  const document = (name: string, title: string, mediaType: string, make: () => string): DataFile => ({
     file: name,
     paper: name.replace(/\.\w+$/, ''),
     title,
     mediaType,
-    content,
+    make,
   })
   return [
-    document('calendar.ics', 'Calendar for the owner', 'text/calendar', calendarOf(file, owed, on.at)),
-    document(
-      'fhir.json',
-      'The case as a FHIR R4 (4.0.1) bundle',
-      'application/fhir+json',
+    document('calendar.ics', 'Calendar for the owner', 'text/calendar', () => calendarOf(file, owed, on.at)),
+    document('fhir.json', 'The case as a FHIR R4 (4.0.1) bundle', 'application/fhir+json', () =>
       fhirBundle(file, owed, on.at),
     ),
-    document('owed.json', 'What is owed', 'application/json', `${JSON.stringify(list, null, 2)}\n`),
-    document('timeline.csv', 'Every entry, for a spreadsheet', 'text/csv', timeline(file.theCase)),
+    document('owed.json', 'What is owed', 'application/json', () => owedAsJson(owed)),
+    document('timeline.csv', 'Every entry, for a spreadsheet', 'text/csv', () => timeline(file.theCase)),
   ]
+}
+
+function owedAsJson({ owed }: Owed): string {
+  const list = owed.map((item) => {
+    const { id, dueFrom, dueBy, facts } = item
+    return { id, ...sayOwed(item, owedInEnglish), dueFrom, dueBy, sources: cite(facts, sources) }
+  })
+  return `${JSON.stringify(list, null, 2)}\n`
 }

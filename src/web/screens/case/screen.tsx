@@ -1,6 +1,7 @@
 import { Fragment, useEffect } from 'react'
 import { caseInEnglish as words } from '#content/wording/app-case.ts'
 import { chaptersInEnglish } from '#content/wording/app-chapters.ts'
+import { papersScreen } from '#content/wording/app-papers.ts'
 import type { Chapter } from '#core/chapters/chapter.ts'
 import type { ChapterState } from '#core/chapters/chapters-of.ts'
 import { fill } from '#core/outcome/finding.ts'
@@ -18,6 +19,7 @@ import { FindingsPair } from './findings-pair.tsx'
 import { CaseHead, sayAnimal } from './head.tsx'
 import { Lanes } from './lanes.tsx'
 import { Odds } from './odds.tsx'
+import { Papers, papersHref } from './papers.tsx'
 import { Plates } from './plates.tsx'
 import styles from './screen.module.css'
 import { SidesPart } from './sides-part.tsx'
@@ -48,6 +50,7 @@ export function CasePage() {
             <Panels chapter={view.chapter} state={view.state} />
           </ChapterPart>
         ))}
+        <Papers />
       </Page>
       <Arrive />
     </>
@@ -95,6 +98,9 @@ function Contents() {
             <span>{sayState(state, next, now)}</span>
           </li>
         ))}
+        <li>
+          <a href={papersHref}>{papersScreen.title}</a>
+        </li>
       </ol>
     </nav>
   )
