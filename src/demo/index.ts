@@ -5,7 +5,7 @@ import { type JournalLine, JournalWriter, type Row, rowsInOrder } from '#core/jo
 import { dayOf } from '#core/time/calendar-day.ts'
 import { moss } from './cat.ts'
 import type { Chart } from './chart.ts'
-import { liveCharts } from './living/index.ts'
+import { type LivingName, liveCharts, livingCases } from './living/index.ts'
 import { livingRows } from './living/people.ts'
 import { demoClinic, practiceChart, registerRows, zone } from './practice.ts'
 import { tansy } from './spaniel.ts'
@@ -19,7 +19,7 @@ export const demoCases = [
   },
   { name: 'cat', title: 'Moss, an old cat: a tumour in the right ear, and a death of another cause', chart: moss },
 ] as const
-export { demoClinic }
+export { demoClinic, livingCases }
 export type DemoName = (typeof demoCases)[number]['name']
 
 /** The journal file of invented cases: registers, the practice's own stream, then the cases in order of writing. */
@@ -34,8 +34,16 @@ export function demoFile(names: readonly DemoName[]): string {
  * @example practiceFile('2026-03-10')
  */
 export function practiceFile(today: string): string {
-  const rows = rowsInOrder([...registerRows(), ...livingRows()])
-  return fileOf([...demoCases.map((one) => one.chart()), ...liveCharts(today)], rows)
+  return fileOf([...demoCases.map((one) => one.chart()), ...liveCharts(today)], livingRegisters(today))
+}
+
+/** One case in the middle of its course on that day, with the practice around it. */
+export function livingFile(name: LivingName, today: string): string {
+  return fileOf(liveCharts(today, name), livingRegisters(today))
+}
+
+function livingRegisters(today: string): Row[] {
+  return rowsInOrder([...registerRows(), ...livingRows(today)])
 }
 
 /** The day on the wall of the invented practice. */

@@ -11,7 +11,8 @@ import { standingOf } from '#core/owed/standing.ts'
 import { theatreListOf } from '#core/theatre/theatre-list.ts'
 import { addDays, startOfDay } from '#core/time/calendar-day.ts'
 import { isOpen } from '#core/time/open-days.ts'
-import { closed, practiceChart, zone } from '../practice.ts'
+import { practiceChart, zone } from '../practice.ts'
+import { closedAround } from './closed-days.ts'
 import { liveCharts } from './index.ts'
 
 /** Four hundred days with four clock changes, Easter and Christmas among them. */
@@ -42,7 +43,8 @@ const lateAtMost: Readonly<Record<string, readonly string[]>> = {
   'case:teasel': ['urgent-referral'],
 }
 
-function fileFor(stream: string, entries: Parameters<typeof fold>[0]): CaseFile {
+function fileFor(day: string, stream: string, entries: Parameters<typeof fold>[0]): CaseFile {
+  const closed = closedAround(day)
   const house = fold(practiceChart().entries)
   const file = fileOf([])
   const clinic = { ...file.clinic, zone, closedWeekdays: [...closed.weekdays] }
@@ -64,12 +66,12 @@ describe('the living cases, on every one of 400 days', () => {
     for (const [day, cases] of charts) {
       const noon = `${day}T12:00:00.000Z`
       for (const { stream, entries } of cases) {
-        const file = fileFor(stream, entries)
+        const file = fileFor(day, stream, entries)
         expect([file.theCase.pending, file.theCase.unknown]).toEqual([[], []])
         const { owed } = owedOf(file, procedures, { rules: owedRules })
         const now = owed.filter((item) => standingOf(item, noon).kind !== 'later').map(({ what }) => what)
         const meant = owedNow[stream] ?? []
-        const wanted = isOpen(day, closed) ? meant : meant.filter((what) => !visits.includes(what))
+        const wanted = isOpen(day, closedAround(day)) ? meant : meant.filter((what) => !visits.includes(what))
         expect(now, `${day} ${stream}`).toEqual(expect.arrayContaining([...wanted]))
         const late = owed.filter((item) => standingOf(item, noon).kind === 'late').map(({ what }) => what)
         expect([...(lateAtMost[stream] ?? []), 'never'], `${day} ${stream}`).toEqual(expect.arrayContaining(late))
@@ -82,11 +84,11 @@ describe('the living cases, on every one of 400 days', () => {
   it('put Juniper on the theatre list of an open day ahead, her sides disagreeing', () => {
     for (const [day, cases] of charts) {
       const juniper = cases.find(({ stream }) => stream === 'case:juniper')
-      const file = fileFor('case:juniper', juniper?.entries ?? [])
+      const file = fileFor(day, 'case:juniper', juniper?.entries ?? [])
       const { owed } = owedOf(file, procedures, { rules: owedRules })
       const until = addDays(day, 14)
       const [list] = theatreListOf([{ file, owed }], owedRules.before, { from: addDays(day, 2), until })
-      expect(list && isOpen(list.day, closed), day).toBe(true)
+      expect(list && isOpen(list.day, closedAround(day)), day).toBe(true)
       const [line] = list?.lines ?? []
       expect(line).toMatchObject({ side: 'RIGHT', state: 'agreed' })
       const missing = line?.missing.filter(({ level }) => level !== 'note').map(({ code }) => code)

@@ -1,6 +1,7 @@
 import type { Row } from '#core/journal/journal-file.ts'
 import type { ContactRow, PersonRow } from '#core/journal/registers.ts'
 import { owner, since } from '../practice.ts'
+import { closedDaysAround } from './closed-days.ts'
 
 /** Invented owners, a second invented vet, and the two roles that the finished cases never needed. */
 const contacts: Record<string, ContactRow> = {
@@ -24,7 +25,8 @@ const people: Record<string, PersonRow> = {
   'person-achterberg': { name: 'Wim Achterberg', role: 'read-only', letters: null },
 }
 
-export function livingRows(): Row[] {
+/** What the living cases add to the registers: their people, and the days on which the practice is closed around today. */
+export function livingRows(today: string): Row[] {
   const row = (register: Row['register'], id: string, body: object): Row => ({
     register,
     id,
@@ -34,6 +36,7 @@ export function livingRows(): Row[] {
     at: since,
   })
   return [
+    ...closedDaysAround(today).map((closed) => row('closed-day', closed.day, closed)),
     ...Object.entries(contacts).map(([id, contact]) => row('contact', id, contact)),
     ...Object.entries(people).map(([id, person]) => row('person', id, person)),
   ]
