@@ -10,7 +10,12 @@ export default defineConfig({
       {
         test: {
           name: 'unit',
-          include: ['src/**/*.test.ts', 'tests/content/**/*.test.ts', 'tests/published/**/*.test.ts'],
+          include: [
+            'src/**/*.test.ts',
+            'tests/content/**/*.test.ts',
+            'tests/laws/**/*.test.ts',
+            'tests/published/**/*.test.ts',
+          ],
           exclude: ['src/storage/**', 'src/cli/**', 'src/server/**'],
           // A busy machine is no fault of the code: the limit only ends a test that hangs.
           testTimeout: 60_000,

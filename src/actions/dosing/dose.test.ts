@@ -233,6 +233,35 @@ describe('a planned dose', () => {
     expect(at(50)).toMatchObject({ verdict: 'refused', findings: [{ code: 'dose-unit-suspected', level: 'block' }] })
   })
 
+  it('holds a vaporiser setting against its most without a weight too', () => {
+    const line = { id: 'v', drug: 'sevoflurane', use: 'maintenance', dose: q(8.04, '%{vol}') }
+    expect(codes(ask([line], {}, { species: 'dog' }).lines[0]?.findings)).toContain('over-single-maximum')
+  })
+
+  // 2 mg/kg a day: two whole 5 mg tablets for 1.25 mg each pass it at 2.5 kg, though each by itself does not.
+  it('holds the day against what tablets really give, not against what was wanted', () => {
+    const line = (id: string) => ({
+      id,
+      drug: 'prednisolone',
+      use: 'steroid',
+      dose: q(0.5, 'mg/kg'),
+      tablet: { strength: q(5, 'mg') },
+    })
+    const light = { ...dog, weight: q(2.55, 'kg') }
+    expect(ask([line('a')], {}, light).lines[0]?.verdict).toBe('caution')
+    const { lines } = ask([line('a'), line('b')], {}, light)
+    expect(lines.map(({ verdict }) => verdict)).toEqual(['refused', 'refused'])
+    expect(codes(lines[0]?.findings)).toContain('over-daily-maximum')
+  })
+
+  it('makes no room for a line by refusing one before it', () => {
+    const { lines } = ask([block('LEFT', 1.8), block('RIGHT', 0.4), block('splash', 0.1)])
+    expect(lines.map(({ verdict }) => verdict === 'refused')).toEqual([false, true, true])
+    const given = [{ drug: 'bupivacaine', amount: q(2.5, 'mg'), at: '2026-03-02T09:00:00+01:00' }]
+    const after = ask([block('LEFT', 1.8), block('RIGHT', 0.4)], { given }).lines
+    expect(after.map(({ verdict }) => verdict)).toEqual(['refused', 'refused'])
+  })
+
   it('rounds down at a ceiling: 7.9 kg at 2 mg/kg is 3.16 mL and draws 3.0, not 3.2', () => {
     const [line] = ask([block('l1', 2)], {}, { ...dog, weight: q(7.9, 'kg') }).lines
     expect(line).toMatchObject({ volume: q(3.16, 'mL'), drawn: q(3, 'mL') })
@@ -428,6 +457,33 @@ describe('drugs that must not meet', () => {
   it('lets a course of one NSAID go on', () => {
     const given = [{ drug: 'carprofen', amount: q(36, 'mg'), at: '2026-03-01T09:00:00+01:00' }]
     expect(ask([nsaid], { given }).lines[0]?.verdict).toBe('ok')
+  })
+
+  // Labels of meloxicam, robenacoxib, firocoxib: one dose a day. Two lines of one row are one dose written twice.
+  it('refuses an NSAID written twice, and one that was given nobody knows when', () => {
+    const line = (id: string) => ({
+      id,
+      drug: 'meloxicam',
+      use: 'nsaid',
+      qualifier: 'from day 2',
+      dose: q(0.1, 'mg/kg'),
+      stock: q(1.5, 'mg/mL'),
+    })
+    expect(ask([line('a')]).lines[0]?.verdict).not.toBe('refused')
+    expect(codes(ask([line('a'), line('b')]).lines[1]?.findings)).toContain('over-daily-maximum')
+    const given = [{ drug: 'meloxicam', amount: q(0.8, 'mg') }]
+    expect(codes(ask([line('a')], { given }).lines[0]?.findings)).toContain('repeat-too-soon')
+  })
+
+  it('bars what may not follow the 0.3 mg/kg injection in the same plan already', () => {
+    const injection = { id: 'i', drug: 'meloxicam', use: 'nsaid', route: 'SC (US label)', dose: q(0.3, 'mg/kg') }
+    const oral = { id: 'o', drug: 'meloxicam', use: 'nsaid', route: 'PO', dose: q(0.05, 'mg/kg') }
+    const stock = { stock: q(5, 'mg/mL') }
+    const lines = [
+      { ...injection, ...stock },
+      { ...oral, stock: q(0.5, 'mg/mL') },
+    ]
+    expect(codes(ask(lines, {}, cat).lines[1]?.findings)).toContain('excluded-by-given')
   })
 
   it('gives a cat nothing more after the 0.3 mg/kg injection of meloxicam', () => {

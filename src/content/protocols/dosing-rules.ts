@@ -101,4 +101,5 @@ export const dosingRules: DosingRules = {
     ...house,
   },
   interactions: drugPairs,
+  withoutNumber: { ...house, where: 'what a plan must say before anything is worked out' },
 }

@@ -102,5 +102,5 @@ export function deliveredBy<U extends AnyQuantity['unit']>(given: Quantity<U>, p
 
 /** Body surface in m²: factor × kg^(2/3) (Meeh's form). Example: 8.2 kg, dog, 0.101 → 0.4107 m². */
 export function bodySurface(weight: Quantity<'kg'>, factor: Decimal | string): Quantity<'m2'> {
-  return new Quantity(new Decimal(factor).times(weight.value.pow(new Decimal(2).div(3))), 'm2')
+  return new Quantity(new Decimal(factor).times(weight.value.pow(2).cbrt()), 'm2')
 }

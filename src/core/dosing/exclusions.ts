@@ -1,11 +1,11 @@
 import type { Provenance } from '#core/evidence/sourced.ts'
 import type { DoseRow, Drug, When } from '#core/formulary/drug.ts'
 import { never } from '#core/outcome/outcome.ts'
-import { convert, Quantity } from '#core/units/quantity.ts'
+import { convert, plain, Quantity } from '#core/units/quantity.ts'
 import { stillCounts } from './elapsed.ts'
 import { type DoseFinding, found } from './findings.ts'
 import { isGivenDrug } from './given-drug.ts'
-import type { DoseRequest, Given } from './request.ts'
+import type { DoseRequest, Given, PlannedMass } from './request.ts'
 
 type Verdict = { readonly kind: 'no' } | { readonly kind: 'yes'; readonly why: string } | { readonly kind: 'unknown' }
 
@@ -52,6 +52,23 @@ function findingFor(
     default:
       return never(verdict)
   }
+}
+
+/** A dose of another line of the same plan that bars this row, as if it had been given. */
+export function barredByPlanned(
+  drug: Drug,
+  row: DoseRow,
+  others: readonly PlannedMass[],
+  weight: Quantity<'kg'>,
+): DoseFinding[] {
+  return row.exclusions.value.flatMap(({ when, because }) => {
+    if (when.kind !== 'given-at-least') return []
+    const most = when.dose.value.times(weight.value)
+    const other = others.find((entry) => entry.drug.id === when.drug && entry.mass.value.gte(most))
+    if (!other) return []
+    const why = `${plain(other.mass.value.toSignificantDigits(6))} mg of ${other.drug.name} in line ${other.line}`
+    return [found('block', 'excluded-by-given', { drug: drug.name, because, why }, [row.exclusions])]
+  })
 }
 
 function isAboutGiven(when: When): boolean {

@@ -11,7 +11,17 @@ export function drugsGiven(drugs: readonly Drug[], name: string): readonly Drug[
   const exact = drugById(drugs, name)
   if (exact) return [exact]
   const written = asWords(name)
-  return drugs.filter((drug) => [drug.id, drug.name, ...drug.aliases].some((word) => written.includes(asWords(word))))
+  const words = wordsOf(drugs)
+  return drugs.filter((_, place) => words[place]?.some((word) => written.includes(word)))
+}
+
+/** The names of each drug as whole words, worked out once for a list. */
+const known = new WeakMap<readonly Drug[], readonly (readonly string[])[]>()
+
+function wordsOf(drugs: readonly Drug[]): readonly (readonly string[])[] {
+  const words = known.get(drugs) ?? drugs.map((drug) => [drug.id, drug.name, ...drug.aliases].map(asWords))
+  known.set(drugs, words)
+  return words
 }
 
 /** Whether something given may have held this drug. */

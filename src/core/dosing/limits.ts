@@ -4,7 +4,7 @@ import { stillCounts } from './elapsed.ts'
 import { massGiven } from './exclusions.ts'
 import { type DoseFinding, found } from './findings.ts'
 import { isGivenDrug } from './given-drug.ts'
-import type { DoseRequest } from './request.ts'
+import type { DoseRequest, PlannedMass } from './request.ts'
 
 /**
  * The most of one dose, in the unit of its amount: the row's single maximum, whether it is written per kilogram
@@ -48,14 +48,6 @@ export function judgeSingle(drug: string, row: DoseRow, dose: Dose, amount: AnyQ
   return [found('block', 'over-single-maximum', about, [row.maxSingle])]
 }
 
-/** One planned dose of a drug, for the sum of the day. */
-export type PlannedMass = {
-  readonly line: string
-  readonly drug: Drug
-  readonly row: DoseRow
-  readonly mass: Quantity<'mg'>
-}
-
 /**
  * The sum of one day: what was given in the last 24 hours and what is planned, against the row's daily maximum.
  * A regular course counts as often as its interval says. With an interval of two ends the longest gap must fit, and
@@ -69,7 +61,7 @@ export function judgeDay(
   drugs: readonly Drug[],
 ): DoseFinding[] {
   const most = mine.row.maxCumulative
-  if (most?.value.per !== 'day' || !most.value.limit) return []
+  if (most?.value.per !== 'day' || !most.value.limit) return judgeOnePerInterval(mine, planned, weight)
   const limit = massLimit(most.value.limit, weight)
   const day = new Quantity(new Decimal(24), 'h')
   const given = request.given
@@ -99,6 +91,36 @@ export function judgeDay(
     sum: `${plain(highest.toSignificantDigits(6))} mg`,
   }
   return [found('confirm', 'over-daily-maximum-at-shortest', closest, [most, mine.row.interval])]
+}
+
+/** Whether the sum of the day cannot be judged without a weight, even for a dose counted per animal. */
+export function hasDailyLimitPerKilogram({ maxCumulative }: DoseRow): boolean {
+  const { per, limit } = maxCumulative?.value ?? {}
+  return per === 'day' && limit !== undefined && convert(limit, 'mg/kg') !== undefined
+}
+
+/**
+ * The label of an NSAID gives one dose in its interval: two lines of one row are one dose written twice, and together
+ * they may not pass its single maximum.
+ */
+function judgeOnePerInterval(
+  mine: PlannedMass,
+  planned: readonly PlannedMass[],
+  weight: Quantity<'kg'>,
+): DoseFinding[] {
+  const most = mine.row.maxSingle
+  const same = planned.filter((entry) => entry.row === mine.row)
+  if (!most || !mine.drug.groups.includes('nsaid') || same.length < 2) return []
+  const limit = massLimit(most.value.limit, weight)
+  const sum = same.reduce((total, entry) => total.plus(entry.mass.value), new Decimal(0))
+  if (sum.lte(limit.value)) return []
+  const about = {
+    drug: mine.drug.name,
+    sum: `${plain(sum.toSignificantDigits(6))} mg`,
+    most: `${plain(limit.value.toSignificantDigits(6))} mg`,
+    words: `one dose, ${mine.row.interval.value.words}`,
+  }
+  return [found('block', 'over-daily-maximum', about, [most, mine.row.interval])]
 }
 
 function massLimit(limit: AnyQuantity, weight: Quantity<'kg'>): Quantity<'mg'> {

@@ -18,12 +18,14 @@ import { volumeOf } from './volume.ts'
 
 export type { Ceiling } from './local-anaesthetic.ts'
 
-/** A line with an amount, not refused so far. */
+/** A line with an amount that is no doubt what was meant. */
 export type MeasuredDraft = {
   readonly line: PlannedLine
   readonly drug: Drug
   readonly row: DoseRow
   readonly amount: AnyQuantity
+  /** Refused because of the animal or another drug: still asked for, so it still takes its room. */
+  readonly refused: boolean
 }
 
 export type CeilingVerdict = {
@@ -37,7 +39,8 @@ type Asked = { readonly draft: MeasuredDraft; readonly part: CeilingPart }
 
 /**
  * One limit for the whole animal: everything given and not worn off, then the planned lines in their order.
- * The line that would pass the limit is refused; an infusion into a vein is counted apart and asks to confirm.
+ * The line that would pass the limit is refused, and every one behind it: what was asked for and refused may still be
+ * wanted, and a drug more must never make room for another. An infusion into a vein is counted apart and asks to confirm.
  * Shares add up because toxicity is taken to add up; both ears share one limit.
  */
 export function judgeCeiling(
@@ -83,10 +86,10 @@ function askedOf(draft: MeasuredDraft, request: DoseRequest, weight: Quantity<'k
   const share = mass && shareOf(drug, request.animal.species, mass, weight, draft.row.formulation)
   if (!mass || !share) return []
   const kind = isInfusionIntoVein(line.use) ? 'infusion' : 'planned'
-  return [{ draft, part: { kind, drug: drug.id, line: line.id, mass, ...share, counted: true } }]
+  return [{ draft, part: { kind, drug: drug.id, line: line.id, mass, ...share, counted: !draft.refused } }]
 }
 
-/** Lines in their order, while there is room. An emergency dose is counted but never silenced. */
+/** Lines in their order, each added to all that was asked before it. An emergency dose is counted but never silenced. */
 function allow(
   asked: readonly Asked[],
   before: Decimal,
@@ -95,11 +98,9 @@ function allow(
   let sum = before
   return asked.map(({ draft, part }) => {
     if (part.kind === 'infusion') return part
-    const next = sum.plus(part.fraction)
-    if (next.gt(one)) refuse(draft, part, next)
-    const counted = next.lte(one) || draft.line.use === 'emergency'
-    if (counted) sum = next
-    return { ...part, counted }
+    sum = sum.plus(part.fraction)
+    if (sum.gt(one)) refuse(draft, part, sum)
+    return { ...part, counted: part.counted && (sum.lte(one) || draft.line.use === 'emergency') }
   })
 }
 

@@ -24,16 +24,27 @@ export function judgeRepeat(
 ): DoseFinding[] {
   const [shortest] = row.interval.value.hours ?? []
   const { at } = request
-  if (shortest === undefined || repeatedFreely.has(row.use) || !at) return []
+  const isNsaid = drug.groups.includes('nsaid')
+  if (shortest === undefined || repeatedFreely.has(row.use)) return []
   return request.given.flatMap((given) => {
-    // Without a time nobody can say how long ago: that is said once for the whole request.
-    if (!given.at || given.use === 'cri' || !isGivenDrug(drugs, given.drug, drug.id)) return []
+    if (given.use === 'cri' || !isGivenDrug(drugs, given.drug, drug.id)) return []
+    if (!given.at || !at) {
+      // Nobody can say how long ago: that is said once for the whole request. An NSAID counts as just given.
+      if (!isNsaid) return []
+      const about = {
+        drug: drug.name,
+        given: saidOf(given),
+        ago: 'an unknown time',
+        interval: row.interval.value.words,
+      }
+      return [found('block', 'repeat-too-soon', about, [row.interval, rules.repeat])]
+    }
     const ago = hoursBetween(given.at, at).value
     const share = ago.div(shortest)
     // What lies ahead of this moment is a plan of its own.
     if (ago.lt(0) || share.gte(rules.repeat.value.early)) return []
     const about = { drug: drug.name, given: saidOf(given), ago: said(ago), interval: row.interval.value.words }
-    const level = drug.groups.includes('nsaid') ? 'block' : share.lt(rules.repeat.value.confirm) ? 'confirm' : 'note'
+    const level = isNsaid ? 'block' : share.lt(rules.repeat.value.confirm) ? 'confirm' : 'note'
     return [found(level, 'repeat-too-soon', about, [row.interval, rules.repeat])]
   })
 }

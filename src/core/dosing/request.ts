@@ -2,7 +2,7 @@ import type { Temporal } from 'temporal-polyfill'
 import type { AnimalWord } from '#core/animal/conditions.ts'
 import type { Species } from '#core/animal/species.ts'
 import type { Provenance } from '#core/evidence/sourced.ts'
-import type { Dose, DoseRange, Drug, Stock } from '#core/formulary/drug.ts'
+import type { Dose, DoseRange, DoseRow, Drug, Stock } from '#core/formulary/drug.ts'
 import type { Route, Use } from '#core/formulary/words.ts'
 import type { AnyQuantity, Quantity } from '#core/units/quantity.ts'
 import type { DoseFinding } from './findings.ts'
@@ -52,6 +52,14 @@ export type PlannedLine = {
   readonly days?: number
   readonly over?: Quantity<'min'>
   readonly plan?: string
+}
+
+/** One planned dose as milligrams, for what lines mean to each other. */
+export type PlannedMass = {
+  readonly line: string
+  readonly drug: Drug
+  readonly row: DoseRow
+  readonly mass: Quantity<'mg'>
 }
 
 export type DoseRequest = {

@@ -75,4 +75,6 @@ export type DosingRules = {
   readonly secondPersonGroups: Sourced<readonly Group[]>
   readonly localAnaestheticInfusion: Sourced<string>
   readonly interactions: readonly Interaction[]
+  /** Who says so, when a check rests on no number at all: that a drug must be named, a weight known, a dose chosen. */
+  readonly withoutNumber: Provenance
 }

@@ -136,13 +136,21 @@ export function rowKey(row: DoseRow): string {
 
 /** The drug with this id, name or alias, or undefined. */
 export function drugById(drugs: readonly Drug[], name: string): Drug | undefined {
-  const wanted = name.trim().toLowerCase()
-  const names = ({ id, name, aliases }: Drug) => [
-    id,
-    name.toLowerCase(),
-    ...aliases.map((alias) => alias.toLowerCase()),
-  ]
-  return drugs.find((drug) => names(drug).includes(wanted))
+  return namesOf(drugs).get(name.trim().toLowerCase())
+}
+
+/** Every id, name and alias of a list, worked out once: a plan asks for each drug many times. */
+const known = new WeakMap<readonly Drug[], ReadonlyMap<string, Drug>>()
+
+function namesOf(drugs: readonly Drug[]): ReadonlyMap<string, Drug> {
+  const before = known.get(drugs)
+  if (before) return before
+  const names = new Map<string, Drug>()
+  for (const drug of drugs)
+    for (const name of [drug.id, drug.name.toLowerCase(), ...drug.aliases.map((alias) => alias.toLowerCase())])
+      if (!names.has(name)) names.set(name, drug)
+  known.set(drugs, names)
+  return names
 }
 
 /** A quantity that may be any dose; undefined when its unit is no dose unit. */

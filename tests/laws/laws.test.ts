@@ -1,0 +1,102 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import type { DoseResult } from '#core/dosing/dose-lines.ts'
+import type { DrawnLine } from '#core/dosing/request.ts'
+import { type AnyQuantity, convert, Decimal, Quantity, quantity } from '#core/units/quantity.ts'
+import { judge, lawsOfOne, lawsOfTwo } from './laws.ts'
+import { now, type RandomPlan, randomPlans } from './random-plans.ts'
+import { runLaws } from './run-laws.ts'
+
+const law = (says: string) => {
+  const found = [...lawsOfOne, ...lawsOfTwo].find((one) => one.says.startsWith(says))
+  if (!found) throw new Error(`No law says "${says}".`)
+  return found
+}
+
+const plan: RandomPlan = {
+  request: {
+    animal: { species: 'cat', weight: quantity('4', 'kg'), weighedAt: now, conditions: [] },
+    at: now,
+    given: [],
+    lines: [
+      {
+        id: 'l0',
+        drug: 'enrofloxacin',
+        use: 'antibiotic_course',
+        dose: quantity('4', 'mg/kg'),
+        stock: quantity('25', 'mg/mL'),
+      },
+    ],
+  },
+  another: { drug: 'carprofen' },
+  anotherLine: { id: 'another', drug: 'bupivacaine', use: 'local_block', dose: quantity('1', 'mg/kg') },
+  anotherCondition: 'renal-disease',
+  heavier: quantity('5', 'kg'),
+  pounds: new Decimal('8.8'),
+}
+
+/** The engine's answer with one thing in it made wrong. */
+function spoilt(change: (line: DrawnLine) => Partial<DrawnLine>): DoseResult {
+  const result = judge(plan.request)
+  return {
+    ...result,
+    lines: result.lines.map((line) =>
+      line.verdict === 'refused' ? line : ({ ...line, ...change(line) } as DrawnLine),
+    ),
+  }
+}
+
+describe('the laws of a dose plan', () => {
+  it('hold for a few random plans; npm test holds a hundred thousand', () => {
+    expect(runLaws(150, 20_261_129, () => {})).toBeUndefined()
+  })
+
+  it('meet drawn lines and refused ones, so that they are about something', () => {
+    const verdicts = fc
+      .sample(randomPlans, { numRuns: 60, seed: 3 })
+      .flatMap(({ request }) => judge(request).lines.map(({ verdict }) => verdict))
+    expect(verdicts.filter((verdict) => verdict !== 'refused').length).toBeGreaterThan(20)
+    expect(verdicts.filter((verdict) => verdict === 'refused').length).toBeGreaterThan(20)
+  })
+
+  it('notice a dose above its ceiling', () => {
+    const more = spoilt((line) => ({
+      amount: new Quantity(line.amount.value.times(2), line.amount.unit) as AnyQuantity,
+    }))
+    expect(() => law('no accepted plan').check(plan, more)).toThrow('enrofloxacin reaches 32 mg in a day')
+    expect(() => law('no accepted plan').check(plan, judge(plan.request))).not.toThrow()
+  })
+
+  it('notice a refused line that carries an amount', () => {
+    const refused = spoilt((line) => ({ verdict: 'refused', findings: line.findings }) as unknown as Partial<DrawnLine>)
+    expect(() => law('a refused line').check(plan, refused)).toThrow('l0 is refused with 0 blocks')
+  })
+
+  it('notice a syringe that is rounded too far, or says what it does not hold', () => {
+    const tooFar = spoilt(() => ({ drawn: quantity('0.7', 'mL') }))
+    expect(() => law('what is delivered').check(plan, tooFar)).toThrow('draws 0.7 mL of 0.64 mL')
+    const untrue = spoilt((line) => ({ delivered: new Quantity(line.dose.value.times(2), line.dose.unit) as never }))
+    expect(() => law('what is delivered').check(plan, untrue)).toThrow('the syringe holds')
+  })
+
+  it('notice less drug for more weight', () => {
+    const more = spoilt((line) => ({
+      amount: new Quantity(line.amount.value.times(3), line.amount.unit) as AnyQuantity,
+    }))
+    expect(() => law('more weight').check(plan, more)).toThrow('20 mg at 5 kg, 48 mg before')
+  })
+
+  it('notice a check that gets weaker when a drug or a condition comes in', () => {
+    const barred = {
+      ...judge(plan.request),
+      lines: judge({ ...plan.request, animal: { ...plan.request.animal, conditions: ['retinal-disease'] } }).lines,
+    }
+    for (const says of ['a drug more, given', 'a drug more, planned'])
+      expect(() => law(says).check(plan, barred)).toThrow('l0 loses block excluded')
+  })
+
+  it('read pounds as the pound of 1959', () => {
+    expect(convert(quantity('8.8', '[lb_av]'), 'kg')?.toString()).toBe('3.991612856 kg')
+    expect(() => law('kilograms and pounds').check(plan, judge(plan.request))).not.toThrow()
+  })
+})
