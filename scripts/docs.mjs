@@ -1,5 +1,5 @@
 /**
- * Writes docs/reference from content and core, sorted and the same on every machine. `--check` writes nothing and
+ * Writes docs/reference and docs/disagreements.md from content and core, sorted and the same on every machine. `--check` writes nothing and
  * fails when a page is out of date.
  */
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
@@ -7,6 +7,8 @@ import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { withSource } from './load-source.mjs'
 import { commandsPage } from './reference/commands.mjs'
+import { coveragePage } from './reference/coverage.mjs'
+import { disagreementsPage } from './reference/disagreements.mjs'
 import { emergencyPage } from './reference/emergency.mjs'
 import { citedIn, inWords, loadFacts } from './reference/facts.mjs'
 import { formularyPage } from './reference/formulary.mjs'
@@ -64,6 +66,10 @@ async function pages(load) {
   const { sources } = await load('content/sources/index.ts')
   const { studies } = await load('content/studies/index.ts')
   const { formulary } = await load('content/formulary/index.ts')
+  const { disagreements } = await load('content/evidence/disagreements.ts')
+  const { rowKey } = await load('core/formulary/drug.ts')
+  const { speciesList } = await load('core/animal/species.ts')
+  const { dosingRules } = await load('content/protocols/dosing-rules.ts')
   const { procedures } = await load('content/procedures/index.ts')
   const { caution } = await load('content/wording/caution.ts')
   const { outcomeDefinitions } = await load('content/outcomes/outcome-definitions.ts')
@@ -96,6 +102,17 @@ async function pages(load) {
   const shared = { caution, outcomeDefinitions }
   return {
     'formulary.md': formularyPage({ formulary: [...formulary].sort(byId), ...shared }),
+    'coverage.md': coveragePage({ formulary: [...formulary].sort(byId), speciesList, ...shared }),
+    '../disagreements.md': fromDocs(
+      disagreementsPage({
+        formulary: [...formulary].sort(byId),
+        emergency,
+        disagreements,
+        rowKey,
+        over: dosingRules.overRange.value,
+        ...shared,
+      }),
+    ),
     'studies.md': studiesPage({
       studies: [...studies].sort(byId),
       citations: new Map(sources.map(({ id, citation }) => [id, citation])),
@@ -118,6 +135,11 @@ async function pages(load) {
   }
 }
 
+/** Lines of a page that stands one folder higher: their links lead into docs/reference. */
+function fromDocs(lines) {
+  return lines.map((line) => line.replaceAll(/\]\((\w+\.md#)/g, '](reference/$1'))
+}
+
 /** The command line as it would be built, without running anything. */
 function programOf(commands, Command) {
   const program = new Command('quiet-ear')
@@ -127,6 +149,8 @@ function programOf(commands, Command) {
 
 const indexRows = [
   ['[Formulary](formulary.md)', 'every drug, species, use and route'],
+  ['[Coverage of the formulary](coverage.md)', 'drugs × species × use, and how much of it was read'],
+  ['[Where sources disagree](../disagreements.md)', 'both sides, and what the tool does'],
   ['[Emergency sheet](emergency.md)', 'one number per row, by what is shouted'],
   ['[Published studies](studies.md)', 'what was counted, study by study'],
   ['[Procedures](procedures.md)', 'when, when not, checkpoints, risks, what falls due'],

@@ -29,6 +29,7 @@ import { canVetJ2021Gabapentin } from './can-vet-j-2021-gabapentin.ts'
 import { canadianAcepromazineLabel } from './canadian-acepromazine-label.ts'
 import { carprofenUkSpc } from './carprofen-uk-spc.ts'
 import { catBullaWall2024 } from './cat-bulla-wall-2024.ts'
+import { catSurfaceWebPage } from './cat-surface-web-page.ts'
 import { caulfield2022 } from './caulfield-2022.ts'
 import { cefalexinUkSpc } from './cefalexin-uk-spc.ts'
 import { cefovecinEuSpc } from './cefovecin-eu-spc.ts'
@@ -229,6 +230,7 @@ export const sources = [
   canadianAcepromazineLabel,
   carprofenUkSpc,
   catBullaWall2024,
+  catSurfaceWebPage,
   caulfield2022,
   cefalexinUkSpc,
   cefovecinEuSpc,
