@@ -80,7 +80,7 @@ function largestFiles() {
     .slice(0, 10)
 }
 
-installPackages()
+await installPackages()
 const began = performance.now()
 const results = []
 const queue = [...steps]

@@ -7,6 +7,7 @@ import { createHash } from 'node:crypto'
 import { existsSync, readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
+import { oneAtATime } from './one-at-a-time.mjs'
 
 const root = fileURLToPath(new URL('..', import.meta.url))
 
@@ -28,11 +29,18 @@ function installed() {
   return { mark, sum, ok: existsSync(mark) && readFileSync(mark, 'utf8') === sum }
 }
 
+const inTurn = (doing) =>
+  oneAtATime(root, () => console.error('Another start makes this folder ready; waiting until it has …'), doing)
+
 /** Installs the packages of the lock file when they are missing or out of date; exits with a sentence when it cannot. */
-export function installPackages() {
+export async function installPackages() {
   needNode()
+  // Whoever waited finds them there.
+  if (!installed().ok) await inTurn(() => installed().ok || install())
+}
+
+function install() {
   const state = installed()
-  if (state.ok) return
   console.error('Installing the packages of package-lock.json (npm ci), once …')
   const npm = process.platform === 'win32' ? 'npm.cmd' : 'npm'
   const run = spawnSync(npm, ['ci', '--no-audit', '--no-fund', '--loglevel=error'], {
@@ -49,12 +57,14 @@ export function installPackages() {
 }
 
 export async function ready() {
-  installPackages()
+  await installPackages()
   const { build, isBuilt } = await import('./build.mjs')
-  if (!isBuilt()) {
+  if (isBuilt()) return
+  await inTurn(async () => {
+    if (isBuilt()) return
     console.error('Building …')
     await build()
-  }
+  })
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) await ready()

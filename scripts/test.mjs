@@ -42,7 +42,7 @@ function step(title, args) {
   })
 }
 
-installPackages()
+await installPackages()
 try {
   ensureDebian(['postgresql', 'poppler-utils', 'qpdf', ...(process.env.CHROME ? [] : ['chromium'])])
 } catch (error) {
