@@ -2,7 +2,7 @@ import { existsSync } from 'node:fs'
 import { join } from 'node:path'
 import { InputError } from '#actions/input.ts'
 import { project } from '#actions/journal/project.ts'
-import type { Store } from '#actions/store.ts'
+import type { OpenStore } from '#storage/journal-store.ts'
 import { openPostgres } from '#storage/postgres/open.ts'
 import { dataFileName, openLockedFolder } from '#storage/sqlite/open.ts'
 
@@ -18,7 +18,7 @@ export function dataFolder({ data, env }: Where): string {
 }
 
 /** Opens the store under the same lock a server takes: while one runs on the folder, this is refused with a sentence. */
-export function openStore(where: Where): Promise<Store> {
+export function openStore(where: Where): Promise<OpenStore> {
   const { DATABASE_URL: url } = where.env
   if (url && where.data === undefined) return openPostgres(url, { project })
   return openLockedFolder(dataFolder(where), { project })
@@ -27,12 +27,17 @@ export function openStore(where: Where): Promise<Store> {
 /** Does something with one clinic of the store and closes the store whatever happens. */
 export async function withClinic<Result>(
   where: Where,
-  doing: (opened: { readonly store: Store; readonly clinic: string }) => Promise<Result>,
+  doing: (opened: { readonly store: OpenStore; readonly clinic: string }) => Promise<Result>,
 ): Promise<Result> {
+  return withStore(where, async (store) => doing({ store, clinic: await clinicOf(store, where.clinic) }))
+}
+
+/** Does something with a whole store that is there already. */
+export async function withStore<Result>(where: Where, doing: (store: OpenStore) => Promise<Result>): Promise<Result> {
   expectDataFile(where)
   const store = await openStore(where)
   try {
-    return await doing({ store, clinic: await clinicOf(store, where.clinic) })
+    return await doing(store)
   } finally {
     await store.close()
   }
@@ -47,7 +52,7 @@ function expectDataFile(where: Where): void {
   throw new InputError('clinic-missing', 'data', message)
 }
 
-async function clinicOf(store: Store, wanted: string | undefined): Promise<string> {
+async function clinicOf(store: OpenStore, wanted: string | undefined): Promise<string> {
   const clinics = await store.clinics()
   if (wanted !== undefined) {
     if (clinics.includes(wanted)) return wanted

@@ -1,6 +1,9 @@
 import { createHash, randomBytes, scrypt, timingSafeEqual } from 'node:crypto'
 import { hash, verify } from '@node-rs/argon2'
 import type { FirstCode, Secrets } from '#actions/action.ts'
+import type { Accounts } from '#actions/people/accounts.ts'
+import { hashOf } from '#actions/people/caller.ts'
+import { plainCode } from '#actions/people/drawn-code.ts'
 
 /** Argon2id with 64 MiB and three passes; why, stands in docs/decisions/0015-accounts-and-sessions.md. */
 const passwordCost = { algorithm: 2, memoryCost: 65_536, timeCost: 3, parallelism: 1, outputLen: 32 } as const
@@ -47,20 +50,18 @@ function turns(most: number): <Result>(doing: () => Promise<Result>) => Promise<
   }
 }
 
-/** Letters and digits that nobody takes for another when reading them off a screen; 32, so that a byte favours none. */
-const letters = 'ABCDEFGHJKLMNPQRSTUVWXYZ23456789'
-
-/** The one-time code of the first run: twelve letters, 60 bits, made anew at every start. */
+/** The one-time code of the first run, compared with the hash that every process on the database shares. */
 export class FirstRunCode implements FirstCode {
-  readonly text: string
+  readonly #accounts: Pick<Accounts, 'firstCode'>
   #busy = false
 
-  constructor() {
-    this.text = [4, 4, 4].map((count) => Array.from({ length: count }, letter).join('')).join('-')
+  constructor(accounts: Pick<Accounts, 'firstCode'>) {
+    this.#accounts = accounts
   }
 
   async use<Result>(code: string, opening: () => Promise<Result>): Promise<Result | false> {
-    if (this.#busy || !sameText(plain(code), plain(this.text))) return false
+    const made = await this.#accounts.firstCode()
+    if (this.#busy || !made || !sameText(hashOf(plainCode(code)), made.hash)) return false
     this.#busy = true
     try {
       return await opening()
@@ -68,14 +69,6 @@ export class FirstRunCode implements FirstCode {
       this.#busy = false
     }
   }
-}
-
-function letter(): string {
-  return letters[(randomBytes(1)[0] ?? 0) % letters.length] ?? ''
-}
-
-function plain(code: string): string {
-  return code.toUpperCase().replaceAll(/[^A-Z0-9]/g, '')
 }
 
 /** Compares hashes, so that the time it takes says nothing of where two texts differ, or of their length. */

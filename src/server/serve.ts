@@ -1,4 +1,5 @@
 import { getRequestListener } from '@hono/node-server'
+import { makeFirstCode } from '#actions/people/first-code.ts'
 import type { Clock, Projector, Store } from '#actions/store.ts'
 import { dayInPractice, demoClinic, practiceFile } from '#demo/index.ts'
 import type { OpenStore } from '#storage/journal-store.ts'
@@ -45,6 +46,8 @@ export type Serving = {
   readonly store: OpenStore
   /** Opens the clinic once, while there is no account; null afterwards. */
   readonly firstCode: string | null
+  /** When another process on this database made and printed the code, while it still counts. */
+  readonly firstCodeElsewhere: string | null
   readonly addresses: Addresses
   /** Of the clinic's own certificate authority; null without one. */
   readonly fingerprint: string | null
@@ -66,15 +69,19 @@ export async function serve(options: ServeOptions): Promise<Serving> {
 
 async function serveStore(store: OpenStore, kind: 'sqlite' | 'postgres', options: Plugged): Promise<Serving> {
   const { port, host, clock, names = [], log = logLine, web } = options
-  const firstCode = new FirstRunCode()
+  const { accounts } = store
+  const secrets = secretsOfThisMachine()
+  const firstCode = new FirstRunCode(accounts)
+  // Nobody else is on a data folder: there the code is new at every start. On a database another process may have made it.
+  const code = await makeFirstCode({ accounts, secrets, clock }, { replace: kind === 'sqlite' })
   const live = await Live.open(store)
   const listener = getRequestListener(
     app({
       world: {
         store,
-        accounts: store.accounts,
+        accounts,
         clock,
-        secrets: secretsOfThisMachine(),
+        secrets,
         firstCode,
         invented,
         version: packageFile.version,
@@ -102,7 +109,8 @@ async function serveStore(store: OpenStore, kind: 'sqlite' | 'postgres', options
   return {
     url: `http://127.0.0.1:${portOf(doors.plain)}`,
     store,
-    firstCode: (await store.accounts.any()) ? null : firstCode.text,
+    firstCode: code && 'text' in code ? code.text : null,
+    firstCodeElsewhere: code && 'madeElsewhere' in code ? code.madeElsewhere : null,
     addresses: addresses(),
     fingerprint: doors.secure?.tls().authority?.fingerprint ?? null,
     close: once(() => stop(doors, live, store)),

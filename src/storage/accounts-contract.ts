@@ -57,6 +57,16 @@ export function accountsContract(name: string, start: () => Promise<AccountsUnde
       expect(await accounts.byLogin(made?.login ?? '')).toEqual(made)
     })
 
+    it('keeps one code for the first account, whoever offers another, until it is replaced', async () => {
+      expect(await accounts.firstCode()).toBeUndefined()
+      const offers = [1, 2, 3, 4].map((n) => accounts.offerFirstCode({ hash: `hash ${n}`, madeAt: at(n) }, false))
+      const [one, ...others] = await Promise.all(offers)
+      expect(others).toEqual([one, one, one])
+      const next = { hash: 'next', madeAt: at(9) }
+      expect(await accounts.offerFirstCode(next, true)).toEqual(next)
+      expect(await accounts.firstCode()).toEqual(next)
+    })
+
     it('keeps one login to one person, and changes login, password and state', async () => {
       expect(await accounts.put({ ...account('second'), active: true })).toBe(true)
       expect(await accounts.put({ ...account('third', 'second'), active: true })).toBe(false)

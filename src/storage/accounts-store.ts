@@ -1,5 +1,5 @@
 import type { Kysely, Transaction } from 'kysely'
-import type { Account, Accounts, ReadLine, Session, StoredLeave } from '#actions/people/accounts.ts'
+import type { Account, Accounts, FirstCodeHash, ReadLine, Session, StoredLeave } from '#actions/people/accounts.ts'
 import { accountOf, accountRowOf, leaveOf, leaveRowOf, sessionOf } from './account-rows.ts'
 import { inPieces } from './entry-rows.ts'
 import type { SessionTable, Tables } from './tables.ts'
@@ -24,6 +24,22 @@ export class AccountsStore implements Accounts {
 
   any(): Promise<boolean> {
     return this.#read(anyAccount)
+  }
+
+  firstCode(): Promise<FirstCodeHash | undefined> {
+    return this.#read(firstCodeIn)
+  }
+
+  offerFirstCode({ hash, madeAt }: FirstCodeHash, replace: boolean): Promise<FirstCodeHash> {
+    return this.#write(async (tx) => {
+      const code = { hash, made_at: madeAt }
+      await tx
+        .insertInto('first_code')
+        .values({ only: 1, ...code })
+        .onConflict((conflict) => (replace ? conflict.column('only').doUpdateSet(code) : conflict.doNothing()))
+        .execute()
+      return (await firstCodeIn(tx)) ?? { hash, madeAt }
+    })
   }
 
   first(account: Parameters<Accounts['first']>[0]): Promise<boolean> {
@@ -270,6 +286,11 @@ export class AccountsStore implements Accounts {
     this.#place.beforeWrite()
     return this.#read((db) => db.transaction().setIsolationLevel('read committed').execute(writing))
   }
+}
+
+async function firstCodeIn(db: Kysely<Tables>): Promise<FirstCodeHash | undefined> {
+  const row = await db.selectFrom('first_code').select(['hash', 'made_at']).executeTakeFirst()
+  return row && { hash: row.hash, madeAt: row.made_at }
 }
 
 async function anyAccount(db: Kysely<Tables>): Promise<boolean> {

@@ -3,6 +3,7 @@ import { StoreError } from '#actions/store.ts'
 import { first } from './migrations/0001-first.ts'
 import { people } from './migrations/0002-people.ts'
 import { lists } from './migrations/0003-lists.ts'
+import { firstCode } from './migrations/0004-first-code.ts'
 import type { Tables } from './tables.ts'
 
 type Migration = (db: Kysely<unknown>, columns: { readonly bytes: RawBuilder<unknown> }) => Promise<void>
@@ -12,6 +13,7 @@ const migrations: readonly (readonly [name: string, up: Migration])[] = [
   ['0001-first', first],
   ['0002-people', people],
   ['0003-lists', lists],
+  ['0004-first-code', firstCode],
 ]
 
 /** The number of the newest tables this program knows. */

@@ -75,6 +75,7 @@ export type Tables = {
     readonly until: string | null
   }
   readonly sign_in_failures: { readonly key: string; readonly tries: number; readonly last_at: string }
+  readonly first_code: { readonly only: number; readonly hash: string; readonly made_at: string }
   readonly read_log: {
     readonly clinic: string
     readonly stream: string

@@ -33,6 +33,8 @@ export type Session = {
   readonly people: readonly Enrolment[]
 }
 
+export type FirstCodeHash = { readonly hash: string; readonly madeAt: string }
+
 /** Who opened a case, when, on which device; at most one line per person, case and minute. */
 export type ReadLine = {
   readonly stream: string
@@ -51,6 +53,10 @@ export type StoredLeave = Leave & { readonly id: string; readonly by: string; re
 export interface Accounts {
   /** False until the first account exists. */
   any(): Promise<boolean>
+  /** The code for the first account that counts, as its hash. */
+  firstCode(): Promise<FirstCodeHash | undefined>
+  /** Keeps a code unless one is there already, or in its place; answers with the one that counts now. */
+  offerFirstCode(code: FirstCodeHash, replace: boolean): Promise<FirstCodeHash>
   /** Makes the account that opens a clinic. False, with nothing written, when there is an account already. */
   first(account: Omit<Account, 'opened' | 'active' | 'pin'>): Promise<boolean>
   /** Makes a person's account or gives it another login, password and state. False when the login is somebody else's. */

@@ -41,7 +41,8 @@ export const openClinic = defineAction({
     refuseWeakPassword(opening.password, opening.login)
     const who = await world.firstCode.use(opening.code, () => open(opening, world))
     if (who !== false) return who
-    const message = 'That is not the code. It stands where Quiet Ear was started, and is new at every start.'
+    const message =
+      'That is not the code. It stands where Quiet Ear was started; quiet-ear account first-code prints a new one there.'
     throw new Refused(403, 'wrong-code', message, { path: 'code' })
   },
 })

@@ -1,5 +1,6 @@
 // Written by scripts/write-indexes.mjs: sorted, one line per file.
 // biome-ignore-all assist/source/organizeImports: sorted by file name, character by character.
+import { account } from './account.ts'
 import { attach } from './attach.ts'
 import { backup } from './backup.ts'
 import { calc } from './calc.ts'
@@ -17,6 +18,7 @@ import { start } from './start.ts'
 import { verify } from './verify.ts'
 
 export const commands = [
+  account,
   attach,
   backup,
   calc,

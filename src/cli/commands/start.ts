@@ -96,7 +96,7 @@ function portTaken(error: unknown, port: number): unknown {
 }
 
 /** What whoever started it needs to know, in the order they need it. */
-function greeting({ addresses, fingerprint, firstCode, url }: Serving): string {
+function greeting({ addresses, fingerprint, firstCode, firstCodeElsewhere, url }: Serving): string {
   const here = `http://localhost:${new URL(url).port}`
   const network = (urls: readonly string[]) => urls.filter((one) => !one.includes('//localhost:'))
   const lines = [
@@ -107,6 +107,10 @@ function greeting({ addresses, fingerprint, firstCode, url }: Serving): string {
     ...(fingerprint === null ? [] : [['Fingerprint of its certificate', fingerprint]]),
     ...(firstCode === null ? [] : [['Code for the first account', firstCode]]),
   ]
+  const elsewhere =
+    firstCodeElsewhere === null
+      ? ''
+      : `  The code for the first account was printed by another start on this database, at ${firstCodeElsewhere}.\n  Lost? quiet-ear account first-code prints a new one.\n`
   const text = lines.map(([what = '', value = '']) => `  ${what.padEnd(32)}${value}`).join('\n')
-  return `Quiet Ear answers.\n${text}\nIt ends with Ctrl-C.\n`
+  return `Quiet Ear answers.\n${text}\n${elsewhere}It ends with Ctrl-C.\n`
 }
