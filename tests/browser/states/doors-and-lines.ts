@@ -123,10 +123,10 @@ async function forgetReadings(page: Page, url: string): Promise<void> {
   await page.evaluate(inDatabase(`tx.objectStore('keep').delete('lists')`))
 }
 
-/** As a newer program on this device might have written it: of a version that the server does not know. */
+/** As another program on this device might have written it: a body condition that the server does not take. */
 const spoilFirstWaiting = inDatabase(`
   tx.objectStore('outbox').openCursor().onsuccess = ({ target: { result: cursor } }) =>
-    cursor?.update({ ...cursor.value, entry: { ...cursor.value.entry, body: { weight: 'heavy' } } })`)
+    cursor?.update({ ...cursor.value, entry: { ...cursor.value.entry, body: { ...cursor.value.entry.body, bodyCondition: 12 } } })`)
 
 /** What is done in the app's own database on this device. */
 function inDatabase(does: string): string {
