@@ -97,6 +97,7 @@ async function pages(load) {
     ...studies.map((one) => ({ page: 'studies.md', id: one.id, value: one })),
     ...procedures.map((one) => ({ page: 'procedures.md', id: one.id, value: one })),
     ...emergency.map((one) => ({ page: 'emergency.md', id: one.call, value: one })),
+    { id: 'where sources disagree', value: disagreements },
     ...protocols.map(({ name, value }) => ({ page: 'rules.md', id: inWords(name).replaceAll(' ', '-'), value })),
   ])
   const shared = { caution, outcomeDefinitions }

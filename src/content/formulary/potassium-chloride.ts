@@ -34,8 +34,8 @@ export const potassiumChloride = drug({
       maxSingle: { value: { limit: quantity('0.5', 'mmol/kg/h'), words: 'the usual most' }, ...texts },
       stocks: {
         value: [
-          { strength: quantity('2', 'mmol/mL'), words: 'to be diluted into the bag' },
-          { strength: quantity('1', 'mmol/mL'), words: 'to be diluted into the bag' },
+          { strength: quantity('2', 'mmol/mL'), words: 'to be diluted into the bag', neverUndiluted: true },
+          { strength: quantity('1', 'mmol/mL'), words: 'to be diluted into the bag', neverUndiluted: true },
         ],
         ...products,
       },
@@ -58,8 +58,8 @@ export const potassiumChloride = drug({
       maxSingle: { value: { limit: quantity('0.5', 'mmol/kg/h'), words: 'the usual most' }, ...texts },
       stocks: {
         value: [
-          { strength: quantity('2', 'mmol/mL'), words: 'to be diluted into the bag' },
-          { strength: quantity('1', 'mmol/mL'), words: 'to be diluted into the bag' },
+          { strength: quantity('2', 'mmol/mL'), words: 'to be diluted into the bag', neverUndiluted: true },
+          { strength: quantity('1', 'mmol/mL'), words: 'to be diluted into the bag', neverUndiluted: true },
         ],
         ...products,
       },

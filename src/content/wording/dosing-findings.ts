@@ -61,6 +61,8 @@ export const doseFindingWords = {
     'A {drug} of {stock} lies a hundredfold or more from every usual strength ({known}): was the unit mistaken? Read the label again.',
   'strength-does-not-fit':
     '{amount} of {drug} cannot be taken from {stock}. State the strength of the product in hand.',
+  'strength-undiluted':
+    '{drug} of {stock} never runs undiluted. State the strength of the mixed bag: what is in it, divided by its volume.',
   'strength-of-other-formulation':
     '{stock} is {drug} of another formulation ({other}), which has doses of its own and is never interchanged. Take {known}, or plan the other formulation by its name.',
   'volume-too-small': '{volume} of {drug} cannot be drawn exactly (least: {least}). Dilute: {offer}.',

@@ -3,7 +3,7 @@ import { type DoseKind, kindOf } from './amount.ts'
 import { drawInfusion } from './draw-infusion.ts'
 import { drawSyringe } from './draw-syringe.ts'
 import { drawTablets } from './draw-tablets.ts'
-import { type Drawing, type Drawn, strengthOfOther, strengthUnusual } from './drawing.ts'
+import { type Drawing, type Drawn, strengthOfOther, strengthUnusual, undiluted } from './drawing.ts'
 import { isBlock } from './findings.ts'
 
 /**
@@ -12,7 +12,7 @@ import { isBlock } from './findings.ts'
  * @example draw({ amount: quantity('8.2', 'mg'), line: { stock: quantity('5', 'mg/mL') }, ... }).measured.drawn // 1.6 mL
  */
 export function draw(drawing: Drawing): Drawn {
-  const mixedUp = strengthOfOther(drawing)
+  const mixedUp = [...strengthOfOther(drawing), ...undiluted(drawing)]
   if (mixedUp.length > 0) return { measured: {}, findings: mixedUp }
   const unusual = strengthUnusual(drawing)
   if (unusual.some(isBlock)) return { measured: {}, findings: unusual }

@@ -42,11 +42,27 @@ export function strengthUnusual({ drug, row, line, rules }: Drawing): DoseFindin
     strength && convert(strength, stock.unit) ? [strength] : [],
   )
   if (usual.length === 0 || listsStrength(row, stock)) return []
+  // Weaker than a product that is always mixed into a bag: that is the bag.
+  if (isBag(row, stock)) return []
   const about = { drug: drug.name, stock: stock.toString(), known: usual.join('; ') }
   const off = Decimal.min(...usual.map((strength) => timesOff(stock.value, convert(strength, stock.unit)?.value)))
   const { confirm, block } = rules.strengthOff.value
   if (off.gte(block)) return [found('block', 'strength-unit-suspected', about, [row.stocks, rules.strengthOff])]
   return [found(off.gte(confirm) ? 'confirm' : 'note', 'strength-not-listed', about, [row.stocks])]
+}
+
+/** A product that is always mixed into a bag, about to run as it is or stronger. */
+export function undiluted({ drug, row, line: { stock } }: Drawing): DoseFinding[] {
+  if (!stock || !row.stocks.value.some(({ neverUndiluted }) => neverUndiluted) || isBag(row, stock)) return []
+  return [found('block', 'strength-undiluted', { drug: drug.name, stock: stock.toString() }, [row.stocks])]
+}
+
+function isBag(row: DoseRow, stock: Stock): boolean {
+  const mixed = row.stocks.value.filter(({ neverUndiluted }) => neverUndiluted)
+  return (
+    mixed.length > 0 &&
+    mixed.every(({ strength }) => strength && convert(strength, stock.unit)?.value.gt(stock.value) === true)
+  )
 }
 
 /** How many times more or less; an unknown strength counts as the same. */

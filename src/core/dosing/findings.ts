@@ -47,6 +47,7 @@ export const doseCodes = [
   'strength-not-listed',
   'strength-unit-suspected',
   'strength-does-not-fit',
+  'strength-undiluted',
   'strength-of-other-formulation',
   'volume-too-small',
   'volume-large',

@@ -67,8 +67,18 @@ describe('a dose that is not in milligrams', () => {
     expect(line('dog', '10', { ...asked, dose: quantity('0.1', 'mmol/kg/h'), stock: bag })).toMatchObject({
       amount: '1 mmol/h',
       rate: '25 mL/h',
+      verdict: 'ok',
     })
     expect(line('dog', '10', { ...asked, dose: quantity('0.6', 'mmol/kg/h') }).codes).toContain('over-single-maximum')
+  })
+
+  it('never lets the bottle of potassium run undiluted', () => {
+    const asked = { drug: 'potassium-chloride', use: 'fluid', dose: quantity('0.1', 'mmol/kg/h') } as const
+    const one = line('dog', '10', { ...asked, stock: quantity('2', 'mmol/mL'), over: quantity('60', 'min') })
+    expect(one).toMatchObject({ verdict: 'refused', codes: ['strength-undiluted'] })
+    expect(one.rate).toBeUndefined()
+    const stronger = line('dog', '10', { ...asked, stock: quantity('3', 'mmol/mL') })
+    expect(stronger.codes).toContain('strength-undiluted')
   })
 
   it.each([

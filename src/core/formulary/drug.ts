@@ -31,7 +31,12 @@ export type Cumulative = {
 export type Divides = 'whole' | 'halves' | 'quarters' | 'unknown'
 /** One tablet size. Whether it may be cut is unknown until a source says so. */
 export type TabletProduct = { readonly strength: Quantity<'mg'>; readonly divides: Divides; readonly words?: string }
-export type StockProduct = { readonly strength?: Stock; readonly words?: string }
+export type StockProduct = {
+  readonly strength?: Stock
+  readonly words?: string
+  /** Kills when it runs as it is; the strength that runs is that of the bag it was mixed into. */
+  readonly neverUndiluted?: true
+}
 
 /** When something applies to this animal. Everything here can be checked by a machine. */
 export type When =
