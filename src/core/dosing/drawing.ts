@@ -1,4 +1,4 @@
-import type { Dose, DoseRow, Drug } from '#core/formulary/drug.ts'
+import type { Dose, DoseRow, Drug, Stock } from '#core/formulary/drug.ts'
 import type { Level } from '#core/outcome/finding.ts'
 import { type AnyQuantity, convert, Decimal, plain } from '#core/units/quantity.ts'
 import type { Body } from './amount.ts'
