@@ -15,7 +15,7 @@ export const signIn = defineAction({
     const { session, account, keys } = await countSignInTry(world, loginKey(login))
     const hash = account?.active ? account.password : null
     if (!(await world.secrets.passwordFits(hash, passwordAsTyped(password))) || !account) {
-      throw new Refused(401, 'wrong-login', 'This login and password do not fit together; try again.')
+      throw new Refused(401, 'wrong-login', 'The name and the password do not fit together; try again.')
     }
     await forgetTries(world, keys)
     const { clinic, person } = account

@@ -34,8 +34,8 @@ export const theatreLineSchema = z.object({
       sources: z.array(text),
     }),
   ),
-  /** Where the sources of the side disagree, in whole sentences. */
-  sides: z.array(text),
+  /** Where the sources of the side disagree: who says which, and what to do. */
+  sides: z.array(z.object({ parts: z.array(z.object({ said: text, sources: z.array(text) })), settle: text })),
   fasting: z.union([
     span.extend({ kind: z.literal('times') }),
     z.object({ kind: z.literal('unknown'), missing: z.array(z.enum(['age', 'weight'])) }),
@@ -69,7 +69,10 @@ export function listedOperation(line: TheatreLine, file: CaseFile): ListedOperat
       why: sayWhys(why, owedInEnglish),
       sources: [...sources],
     })),
-    sides: line.sides.map((one) => sayDisagreement(one, file, sidesInEnglish)),
+    sides: line.sides.map((one) => {
+      const { parts, settle } = sayDisagreement(one, file, sidesInEnglish)
+      return { parts: parts.map(({ said, sources }) => ({ said, sources: [...sources] })), settle }
+    }),
     fasting:
       fasting.kind === 'unknown'
         ? { kind: 'unknown', missing: [...fasting.missing] }

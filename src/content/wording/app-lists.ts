@@ -1,7 +1,7 @@
 /** The lists of the clinic, in English: Owed and Find. */
 export const owedScreen = {
   title: 'Owed',
-  lead: 'Everything that is due, to whom and since when. An item goes away when the entry that settles it is written.',
+  lead: 'What is due, why, from whom and until when. Writing the entry takes it off the list.',
   mine: 'Mine',
   everyone: 'Everyone’s',
   show: 'Whose',
@@ -20,7 +20,9 @@ export const owedScreen = {
   noneMine: 'Nothing is owed by you. Look at everyone’s before you go home.',
   noneAtAll: 'There is no case yet. The first one begins with a referral.',
   newReferral: 'New referral',
-  why: 'Why',
+  why: 'Why here',
+  standsHere: 'Its place in the list: {risk}.',
+  settle: { write: 'Write it', conflict: 'Settle it', file: 'File it' },
   sources: 'Sources: {list}',
   open: 'Open the case of {name}',
   more: 'Show {count} more',

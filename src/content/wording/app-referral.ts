@@ -3,7 +3,7 @@ import type { CallFault, CallMissing, DurationUnit } from '#core/referral/first-
 /** New referral: one page for the front desk while the phone is at the ear, in English. */
 export const referralInEnglish = {
   title: 'New referral',
-  lead: 'What the caller says, as they say it. It is on this device at every key; the page may be left and found again.',
+  lead: 'What the caller says, as they say it. Every key is kept on this device; you may leave the page and come back.',
   found: 'You began this call {when}. It stands as you left it.',
   startAgain: 'Empty the page',
   startAgainSure: 'Empty the page? What stands on it is written nowhere else.',
@@ -26,9 +26,9 @@ export const referralInEnglish = {
     flatFace: 'Flat-faced?',
     yesNo: { yes: 'yes', no: 'no', unknown: 'not known' },
     born: 'Born',
-    bornHelp: 'As finely as they know: 2019, May 2019, 4 May 2019.',
+    bornHelp: 'Like 2019, May 2019 or 4 May 2019.',
     chip: 'Chip',
-    chipHelp: 'Fifteen digits; empty if not at hand.',
+    chipHelp: 'Fifteen digits, or empty.',
   },
   owner: {
     title: 'Owner',

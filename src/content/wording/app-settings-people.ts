@@ -8,8 +8,8 @@ export const peopleInEnglish = {
   login: 'Login',
   loginHelp: 'One word, like imke.holm.',
   today: 'Today',
-  todayHere: 'here',
-  todayDeputy: 'away, {name} stands in',
+  todayHere: 'here today',
+  todayDeputy: 'away today, {name} stands in',
   accounts: {
     none: 'no account',
     active: 'signs in as {login}',

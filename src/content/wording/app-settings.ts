@@ -71,8 +71,8 @@ export const meInEnglish = {
 export const registersInEnglish = {
   remove: 'Take away',
   removeSure: 'Take “{what}” away?',
-  none: 'None yet.',
   price: {
+    none: 'No price is on the list yet. An estimate is put together from these: add the first one.',
     label: 'What it is for',
     low: 'Low',
     high: 'High',
@@ -89,10 +89,13 @@ export const registersInEnglish = {
     because: 'Why',
     becauseHelp: 'Like: Christmas Day.',
     add: 'Add a closed day',
-    weekly: 'Every week closed on: {days}. That is set on the page of the clinic.',
+    weekly: 'Closed every week: {days}.',
+    changeWeekly: 'Change it on the page of the clinic',
+    coming: 'Coming',
+    noneComing: 'No closed day is set from today on.',
+    past: 'Passed ({count})',
     noWeekly: 'No weekday is closed.',
   },
-  weekdays: ['Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday', 'Sunday'],
   clinic: {
     name: 'Name',
     address: 'Address',

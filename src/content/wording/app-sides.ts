@@ -22,8 +22,8 @@ export const sidesInEnglish = {
   },
   says: { LEFT: 'LEFT', RIGHT: 'RIGHT', BOTH: 'both ears', none: 'names no side' },
   source: '{what}, by {who}, {when}',
-  sideSays: '{side} is said by: {sources}.',
-  notConfirmed: 'The side was not confirmed at: {sources}.',
+  sideSays: '{side} is said by',
+  notConfirmed: 'The side was not confirmed at',
   settle: {
     block: 'Nothing is cut until a person has settled this.',
     confirm: 'A person looks at this and corrects the one that is wrong.',

@@ -77,7 +77,13 @@ describe('chapters of any course', () => {
         for (const found of sidesOf(file.theCase).disagreements) {
           expect(found.LEFT.every(({ says }) => says === 'LEFT')).toBe(true)
           expect(found.RIGHT.every(({ says }) => says === 'RIGHT')).toBe(true)
-          expect(sayDisagreement(found, file, sidesInEnglish)).not.toContain('{')
+          expect(
+            JSON.stringify(
+              Object.values(
+                sayDisagreement(found, file, sidesInEnglish).parts.flatMap(({ said, sources }) => [said, ...sources]),
+              ),
+            ),
+          ).not.toContain('{')
         }
       }),
       { numRuns: 60 },

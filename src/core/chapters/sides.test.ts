@@ -62,9 +62,19 @@ describe('the sources of side', () => {
     const file = fileOf(entries)
     const [found] = sidesOf(file.theCase).disagreements
     expect(found).toMatchObject({ level: 'block', operation: 'operation-1' })
-    expect(found && sayDisagreement(found, file, sidesInEnglish)).toBe(
-      'LEFT is said by: as reported at the first call, by ‹person-surgeon›, 1 March 2026, 08:01; what was found on the ear, by ‹person-surgeon›, 1 March 2026, 08:02. RIGHT is said by: the booking, by ‹person-surgeon›, 1 March 2026, 08:04. Nothing is cut until a person has settled this.',
-    )
+    expect(found && sayDisagreement(found, file, sidesInEnglish)).toEqual({
+      parts: [
+        {
+          said: 'LEFT is said by',
+          sources: [
+            'as reported at the first call, by ‹person-surgeon›, 1 March 2026, 08:01',
+            'what was found on the ear, by ‹person-surgeon›, 1 March 2026, 08:02',
+          ],
+        },
+        { said: 'RIGHT is said by', sources: ['the booking, by ‹person-surgeon›, 1 March 2026, 08:04'] },
+      ],
+      settle: 'Nothing is cut until a person has settled this.',
+    })
   })
 
   it('find a flipped scan before anything is booked', () => {

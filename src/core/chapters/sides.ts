@@ -109,19 +109,26 @@ export function saySource(source: SideSource, file: CaseFile, wording: SidesWord
   })
 }
 
+/** A disagreement as it is read: who says which side, one source a line, and what to do. */
+export type SaidDisagreement = {
+  readonly parts: readonly { readonly said: string; readonly sources: readonly string[] }[]
+  readonly settle: string
+}
+
 /**
- * The disagreement in whole sentences, each side with who says it, and what to do.
+ * The disagreement in words, each side with everybody who says it, and what to do.
  *
- * @example sayDisagreement(disagreement, file, sidesInEnglish) // 'LEFT says: … RIGHT says: … Nothing is cut until …'
+ * @example sayDisagreement(disagreement, file, sidesInEnglish).parts[0]?.said // 'LEFT is said by'
  */
-export function sayDisagreement(found: SideDisagreement, file: CaseFile, wording: SidesWording): string {
-  const list = (some: readonly SideSource[]) => some.map((source) => saySource(source, file, wording)).join('; ')
-  const parts = [
-    ...(['LEFT', 'RIGHT'] as const)
-      .filter((side) => found[side].length > 0)
-      .map((side) => fill(wording.sideSays, { side: wording.says[side], sources: list(found[side]) })),
-    ...(found.notConfirmed.length > 0 ? [fill(wording.notConfirmed, { sources: list(found.notConfirmed) })] : []),
-    wording.settle[found.level],
-  ]
-  return parts.join(' ')
+export function sayDisagreement(found: SideDisagreement, file: CaseFile, wording: SidesWording): SaidDisagreement {
+  const part = (said: string, some: readonly SideSource[]) =>
+    some.length === 0 ? [] : [{ said, sources: some.map((source) => saySource(source, file, wording)) }]
+  return {
+    parts: [
+      ...part(fill(wording.sideSays, { side: wording.says.LEFT }), found.LEFT),
+      ...part(fill(wording.sideSays, { side: wording.says.RIGHT }), found.RIGHT),
+      ...part(wording.notConfirmed, found.notConfirmed),
+    ],
+    settle: wording.settle[found.level],
+  }
 }

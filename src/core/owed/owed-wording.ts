@@ -1,4 +1,5 @@
 import { fill } from '#core/outcome/finding.ts'
+import { sayStoredDay } from '#core/time/calendar-day.ts'
 import type { OwedCode, OwedItem, OwedRole, Why, WhyCode } from './owed-item.ts'
 
 /** The sentences of what is owed in one language; content writes them, a missing one does not compile. */
@@ -29,5 +30,10 @@ function inWords(
   about: Readonly<Record<string, string>>,
   { codes }: Pick<OwedWording, 'codes'>,
 ): Record<string, string> {
-  return Object.fromEntries(Object.entries(about).map(([key, value]) => [key, codes[value] ?? value]))
+  return Object.fromEntries(Object.entries(about).map(([key, value]) => [key, codes[value] ?? sayDay(value)]))
+}
+
+/** A day is said with its month as a word, like everywhere; anything else stands as it is. */
+function sayDay(value: string): string {
+  return /^\d{4}-\d{2}-\d{2}$/.test(value) ? sayStoredDay(value) : value
 }

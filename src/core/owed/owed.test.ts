@@ -232,7 +232,7 @@ describe('weekends and closed days', () => {
     // Day 10 is Saturday 14 March 2026.
     const one = item(entries, 'suture-check:operation-1', { weekdays: [6, 7] })
     expect(days(one)).toEqual(['2026-03-16', '2026-03-18'])
-    expect(sayOwed(one, owedInEnglish).why).toContain('Closed days were left out')
+    expect(sayOwed(one, owedInEnglish).why).toContain('Closed days were left out of 14 March 2026 to 18 March 2026')
   })
 
   it('move a visit earlier when its whole window is closed', () => {

@@ -119,7 +119,7 @@ describe('the page for connecting a tablet', () => {
     expect(text).toContain('could read along')
     const row = (label: string) =>
       [
-        ...(new RegExp(`<th scope="row">${label}[^<]*</th>(.*?)</tr>`, 's').exec(text)?.[1] ?? '').matchAll(
+        ...(new RegExp(`<th role="rowheader" scope="row">${label}[^<]*</th>(.*?)</tr>`, 's').exec(text)?.[1] ?? '').matchAll(
           />(yes|no)</g,
         ),
       ].map(([, word]) => word)

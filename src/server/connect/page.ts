@@ -65,24 +65,25 @@ function modeOf({ mode }: ConnectPage): Html {
 </section>`
 }
 
+/** The roles are written out because on a phone the rows are arranged anew, and a browser then forgets what they are. */
 function tableOf({ mode }: ConnectPage): Html {
   const { title, what, here, rows, yes, no } = words.table
   const heads = modes.map((one) => {
     const said = one === mode ? html`<span>${here}</span>` : html``
-    return html`<th scope="col" class="${one === mode ? 'here' : 'there'}">${words.modes[one].name}${said}</th>`
+    return html`<th role="columnheader" scope="col" class="${one === mode ? 'here' : 'there'}">${words.modes[one].name}${said}</th>`
   })
   const lines = (Object.keys(rows) as Row[]).map((row) => {
     const cells = modes.map((one) => {
       const word = works[row][one] ? yes : no
-      return html`<td class="${one === mode ? 'here' : 'there'} ${word}">${word}</td>`
+      return html`<td role="cell" class="${one === mode ? 'here' : 'there'} ${word}">${word}</td>`
     })
-    return html`<tr><th scope="row">${rows[row]}</th>${cells}</tr>\n`
+    return html`<tr role="row"><th role="rowheader" scope="row">${rows[row]}</th>${cells}</tr>\n`
   })
   return html`<h2 id="works">${title}</h2>
 <div class="scroll" role="region" aria-labelledby="works" tabindex="0">
-<table>
-<thead><tr><th scope="col">${what}</th>${heads}</tr></thead>
-<tbody>
+<table role="table" aria-labelledby="works">
+<thead role="rowgroup"><tr role="row"><th role="columnheader" scope="col">${what}</th>${heads}</tr></thead>
+<tbody role="rowgroup">
 ${lines}</tbody>
 </table>
 </div>`

@@ -204,6 +204,7 @@ type Parts = {
 function ClinicFields({ draft, set, errorAt }: Parts) {
   return (
     <>
+      <h2>{words.clinic}</h2>
       <Text
         label={words.clinicName}
         value={draft.clinicName}

@@ -24,10 +24,18 @@ export function People({ onClose }: { readonly onClose: () => void }) {
           <li key={person.id} className={styles.person}>
             {person.id === me.id ? (
               <p>
-                <strong>{person.name}</strong>, {shell.roles[person.role]} <span className="soft">({words.you})</span>
+                <span>
+                  <strong>{person.name}</strong>, {shell.roles[person.role]}
+                </span>
+                <span className="soft">({words.you})</span>
               </p>
             ) : (
-              <button type="button" aria-expanded={chosen === person.id} onClick={() => setChosen(person.id)}>
+              <button
+                type="button"
+                className={styles.take}
+                aria-expanded={chosen === person.id}
+                onClick={() => setChosen(person.id)}
+              >
                 {person.name}, {shell.roles[person.role]}
               </button>
             )}
@@ -39,18 +47,20 @@ export function People({ onClose }: { readonly onClose: () => void }) {
       {chosen === 'other' ? (
         <SignInForm done={onClose} />
       ) : (
-        <div className="row">
+        <div className={styles.others}>
           <button type="button" onClick={() => setChosen('other')}>
             {words.other}
           </button>
-          <button type="button" data-weight="quiet" onClick={() => void signOut(false)}>
-            {fill(words.signOut, { name: me.name })}
-          </button>
-          {people.length > 1 && (
-            <button type="button" data-weight="quiet" onClick={() => void signOut(true)}>
-              {words.everyoneOut}
+          <div className={styles.outs}>
+            <button type="button" data-weight="quiet" onClick={() => void signOut(false)}>
+              {fill(words.signOut, { name: me.name })}
             </button>
-          )}
+            {people.length > 1 && (
+              <button type="button" data-weight="quiet" onClick={() => void signOut(true)}>
+                {words.everyoneOut}
+              </button>
+            )}
+          </div>
         </div>
       )}
     </Modal>

@@ -47,12 +47,17 @@ export function Shell() {
         <div className={styles.top}>
           <Link href="/" className={styles.product}>
             <Mark />
-            <span>{words.product}</span>
+            <span className={styles.productName}>{words.product}</span>
           </Link>
+          <button type="button" className={styles.acting} onClick={() => setPeople(true)}>
+            <span className={styles.name}>{me.name}</span>
+            <span className="said"> {words.changePerson}</span>
+          </button>
           <button type="button" className={styles.menu} aria-expanded={menu} onClick={() => setMenu(!menu)}>
             {menu ? words.closeMenu : words.menu}
           </button>
         </div>
+        {invented && <p className={styles.invented}>{words.invented}</p>}
         <div className={styles.folded}>
           <nav aria-label={words.navigation}>
             <ul className={`bare ${styles.pages}`}>
@@ -72,9 +77,8 @@ export function Shell() {
           </nav>
           <div className={styles.foot}>
             <p className={styles.clinic}>{clinic.row.name}</p>
-            {invented && <p className={styles.invented}>{words.invented}</p>}
             <p>{fill(words.acting, { name: me.name, role: words.roles[me.role] })}</p>
-            <button type="button" onClick={() => setPeople(true)}>
+            <button type="button" className={styles.changePerson} onClick={() => setPeople(true)}>
               {words.changePerson}
             </button>
           </div>

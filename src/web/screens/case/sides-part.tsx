@@ -3,7 +3,6 @@ import { caseInEnglish } from '#content/wording/app-case.ts'
 import { sidesInEnglish } from '#content/wording/app-sides.ts'
 import type { SideSource } from '#core/chapters/side-sources.ts'
 import { type SideDisagreement, saySource } from '#core/chapters/sides.ts'
-import { fill } from '#core/outcome/finding.ts'
 import { Notice } from '../../design/notice.tsx'
 import { SideWord } from '../../design/side-word.tsx'
 import { entryHref } from './case-hrefs.ts'
@@ -58,9 +57,7 @@ function Disagreement({ found }: { readonly found: SideDisagreement; readonly ma
           </div>
         ),
       )}
-      {found.notConfirmed.length > 0 && (
-        <p>{fill(sidesInEnglish.notConfirmed, { sources: '' }).replace(/: \.$/, '')}</p>
-      )}
+      {found.notConfirmed.length > 0 && <p>{sidesInEnglish.notConfirmed}</p>}
       {found.notConfirmed.map((source) => (
         <p key={`${source.from} ${source.line}`}>
           <Source source={source} />

@@ -54,7 +54,7 @@ function Found({ cases, text, all }: { readonly cases: readonly Row[]; readonly 
               {row.name}
             </Link>
             <span>{owedScreen[row.species === 'cat' ? 'cat' : 'dog']}</span>
-            <span>
+            <span className={styles.owner}>
               {row.ownerName ? fill(words.owner, { name: row.ownerName, phone: row.ownerPhone ?? words.noPhone }) : ''}
             </span>
             <span className="soft">{row.chip ? fill(words.chip, { chip: row.chip }) : words.noChip}</span>
@@ -75,7 +75,9 @@ function NoCase({ said, help }: { readonly said: string; readonly help?: string 
       <p role="status">{said}</p>
       {help && <p className="soft">{help}</p>}
       <p>
-        <Link href="/new">{words.newReferral}</Link>
+        <Link href="/new" data-weight="main">
+          {words.newReferral}
+        </Link>
       </p>
     </div>
   )

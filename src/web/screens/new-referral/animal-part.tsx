@@ -79,24 +79,24 @@ export function AnimalPart(
           <a href={`#${matchesId}`}>{sayCount(matchWords.likely, open.length)}</a>
         </p>
       )}
-      <div className={styles.pair}>
-        <TextField
-          label={words.breed}
-          autoComplete="off"
-          maxLength={300}
-          value={call.breed}
-          onText={(text) => put({ breed: text })}
-        />
+      <TextField
+        label={words.breed}
+        autoComplete="off"
+        maxLength={300}
+        value={call.breed}
+        onText={(text) => put({ breed: text })}
+      />
+      <div className={styles.flags}>
         <Choices
+          inline
           legend={words.flatFace}
           value={call.flatFace}
           options={yesNo}
           say={(one) => words.yesNo[one]}
           onChoose={(flatFace) => put({ flatFace })}
         />
-      </div>
-      <div className={styles.pair}>
         <Choices
+          inline
           legend={words.sex}
           value={call.sex}
           options={sexes}
@@ -104,6 +104,7 @@ export function AnimalPart(
           onChoose={(sex) => put({ sex })}
         />
         <Choices
+          inline
           legend={words.neutered}
           value={call.neutered}
           options={yesNo}

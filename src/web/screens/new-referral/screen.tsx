@@ -28,13 +28,13 @@ import { EarPart } from './ear-part.tsx'
 import { Kept } from './kept.tsx'
 import { MatchesPart } from './matches-part.tsx'
 import { OwnerPart } from './owner-part.tsx'
-import { RedFlagsPart } from './red-flags-part.tsx'
+import { RedFlagsPart, SafetyPart } from './red-flags-part.tsx'
 import styles from './screen.module.css'
 import { KeepPart, UrgencyPart } from './urgency-part.tsx'
 import { VetPart } from './vet-part.tsx'
 import { type WrittenCall, writeCall } from './write-call.ts'
 
-/** New referral: one page while the phone is at the ear. */
+/** New referral: one page while the phone is at the ear. What decides how soon is asked before who it is about. */
 export function NewReferralScreen() {
   const { me } = useWho()
   const [kept, setKept] = useState<WrittenCall | null>(null)
@@ -90,12 +90,13 @@ function CallForm({ onKept }: { readonly onKept: (written: WrittenCall) => void 
       {found && <Notice>{fill(words.found, { when: sayWhen(found, pen.zone) })}</Notice>}
       <form className={styles.form} onSubmit={keep} noValidate>
         <CallerPart call={call} put={put} />
+        <EarPart call={call} put={put} faults={faults} />
+        <RedFlagsPart call={call} put={put} />
         <AnimalPart call={call} put={put} faults={faults} matches={matches} same={sameAs(call, matches)} />
         <OwnerPart call={call} put={put} faults={faults} cases={cases} same={sameAs(call, matches)} />
         <MatchesPart call={call} put={put} matches={matches} />
         <VetPart call={call} put={put} />
-        <EarPart call={call} put={put} faults={faults} />
-        <RedFlagsPart call={call} put={put} />
+        <SafetyPart call={call} put={put} />
         <UrgencyPart call={call} put={put} judged={judged} standing={standing} />
         <KeepPart missing={missing} faults={faults} />
       </form>

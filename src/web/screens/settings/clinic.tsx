@@ -1,4 +1,5 @@
 import { type FormEvent, useState } from 'react'
+import { daysInEnglish } from '#content/wording/app-days.ts'
 import { settingsInEnglish, registersInEnglish as words } from '#content/wording/app-settings.ts'
 import type { ClinicRow } from '#core/journal/registers.ts'
 import { Field } from '../../design/field.tsx'
@@ -155,7 +156,7 @@ function Weekdays({ draft, onChange }: Part) {
     <fieldset>
       <legend className={styles.asked}>{words.clinic.closed}</legend>
       <div className={styles.choices}>
-        {words.weekdays.map((name, index) => (
+        {daysInEnglish.weekdays.map((name, index) => (
           <label key={name}>
             <input
               type="checkbox"

@@ -32,7 +32,12 @@ export function DosePoliciesScreen() {
     <SettingsPage
       part="doses"
       actions={
-        <button type="button" disabled={refusal !== null} onClick={() => setOpened({ what: 'form', policy: null })}>
+        <button
+          type="button"
+          data-weight="main"
+          disabled={refusal !== null}
+          onClick={() => setOpened({ what: 'form', policy: null })}
+        >
           {words.doseAdd}
         </button>
       }
@@ -52,8 +57,9 @@ export function DosePoliciesScreen() {
                     <li key={header.id} className={styles.line}>
                       <div className="stack">
                         <div>
-                          <p>{dosePolicyName(body)}</p>
-                          <p className={styles.name}>{sayUnit(body.dose)}</p>
+                          <p className={styles.name}>
+                            {dosePolicyName(body)}: {sayUnit(body.dose)}
+                          </p>
                           <p>{body.because}</p>
                           <p className="soft">{fill(words.since, whoWrote(file, policy))}</p>
                         </div>
@@ -70,6 +76,7 @@ export function DosePoliciesScreen() {
                         </button>
                         <button
                           type="button"
+                          data-weight="quiet"
                           disabled={refusal !== null}
                           onClick={() => setOpened({ what: 'off', policy })}
                         >

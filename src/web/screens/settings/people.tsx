@@ -29,7 +29,12 @@ export function PeopleScreen() {
     <SettingsPage
       part="people"
       actions={
-        <button type="button" disabled={refusal !== null} onClick={() => setOpened({ form: 'person', person: null })}>
+        <button
+          type="button"
+          data-weight="main"
+          disabled={refusal !== null}
+          onClick={() => setOpened({ form: 'person', person: null })}
+        >
           {words.add}
         </button>
       }

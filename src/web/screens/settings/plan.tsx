@@ -69,8 +69,12 @@ function PlanView({ line, file }: { readonly line: Line<Plan>; readonly file: Ca
       </p>
       {refusal && <p className="soft">{refusal}</p>}
       <div className="row" data-screen-only>
-        {refusal === null && <Link href={`${planHref(plan)}/change`}>{words.change}</Link>}
-        <button type="button" disabled={refusal !== null} onClick={() => setBack(true)}>
+        {refusal === null && (
+          <Link href={`${planHref(plan)}/change`} data-weight="main">
+            {words.change}
+          </Link>
+        )}
+        <button type="button" data-weight="quiet" disabled={refusal !== null} onClick={() => setBack(true)}>
           {words.takeBack}
         </button>
       </div>
@@ -122,7 +126,7 @@ function PlanLine(props: { readonly line: Plan['lines'][number]; readonly specie
           </p>
         ))}
       </div>
-      {row ? <RangesBeside row={row} /> : <p>{words.noRow}</p>}
+      <div className={styles.sourcesSay}>{row ? <RangesBeside row={row} /> : <p>{words.noRow}</p>}</div>
     </li>
   )
 }

@@ -16,14 +16,17 @@ export function PlansScreen() {
   const reading = useHouse()
   const refusal = useRefusal(mayWrite['usual-plan'])
   return (
-    <SettingsPage part="plans">
-      {refusal ? (
-        <p className="soft">{refusal}</p>
-      ) : (
-        <p>
-          <Link href="/settings/plans/new">{words.add}</Link>
-        </p>
-      )}
+    <SettingsPage
+      part="plans"
+      actions={
+        refusal === null && (
+          <Link href="/settings/plans/new" data-weight="main">
+            {words.add}
+          </Link>
+        )
+      }
+    >
+      {refusal && <p className="soft">{refusal}</p>}
       <ReadingView reading={reading}>
         {({ file }) => {
           const plans = file.house.live('usual-plan')

@@ -33,7 +33,12 @@ export function HousePoliciesScreen() {
     <SettingsPage
       part="policies"
       actions={
-        <button type="button" disabled={refusal !== null} onClick={() => setOpened({ what: 'form', policy: null })}>
+        <button
+          type="button"
+          data-weight="main"
+          disabled={refusal !== null}
+          onClick={() => setOpened({ what: 'form', policy: null })}
+        >
           {words.add}
         </button>
       }
@@ -103,7 +108,12 @@ function List(props: {
                 {settingsInEnglish.change}
                 <span className="said"> {policyName(body.policy)}</span>
               </button>
-              <button type="button" disabled={refusal !== null} onClick={() => onOpen({ what: 'off', policy })}>
+              <button
+                type="button"
+                data-weight="quiet"
+                disabled={refusal !== null}
+                onClick={() => onOpen({ what: 'off', policy })}
+              >
                 {words.off}
                 <span className="said"> {policyName(body.policy)}</span>
               </button>

@@ -27,7 +27,7 @@ export function PricesScreen() {
     <SettingsPage
       part="prices"
       actions={
-        <button type="button" disabled={refusal !== null} onClick={() => setOpened('new')}>
+        <button type="button" data-weight="main" disabled={refusal !== null} onClick={() => setOpened('new')}>
           {words.price.add}
         </button>
       }
@@ -38,7 +38,7 @@ export function PricesScreen() {
           const prices = [...standing(rows, 'price')].sort((a, b) => (a.body.label < b.body.label ? -1 : 1))
           return (
             <>
-              {prices.length === 0 && <p>{words.none}</p>}
+              {prices.length === 0 && <p>{words.price.none}</p>}
               <ul className={`bare ${styles.lines}`}>
                 {prices.map((price) => (
                   <li key={price.id} className={styles.line}>

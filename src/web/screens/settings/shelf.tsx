@@ -29,7 +29,12 @@ export function ShelfScreen() {
     <SettingsPage
       part="shelf"
       actions={
-        <button type="button" disabled={refusal !== null} onClick={() => setOpened({ what: 'form', item: null })}>
+        <button
+          type="button"
+          data-weight="main"
+          disabled={refusal !== null}
+          onClick={() => setOpened({ what: 'form', item: null })}
+        >
           {words.add}
         </button>
       }
@@ -88,7 +93,12 @@ function Items(props: {
               {settingsInEnglish.change}
               <span className="said"> {item.body.label}</span>
             </button>
-            <button type="button" disabled={refusal !== null} onClick={() => onOpen({ what: 'off', item })}>
+            <button
+              type="button"
+              data-weight="quiet"
+              disabled={refusal !== null}
+              onClick={() => onOpen({ what: 'off', item })}
+            >
               {words.off}
               <span className="said"> {item.body.label}</span>
             </button>

@@ -7,6 +7,7 @@ import { dayOf } from '#core/time/calendar-day.ts'
 import { wallClock } from '#core/time/moment.ts'
 import { sayDay, sayWhen } from '../../design/say-when.ts'
 import { SideWord } from '../../design/side-word.tsx'
+import { WithSides } from '../../design/with-sides.tsx'
 import { caseHref } from '../../journal/hrefs.ts'
 import { useWho } from '../../session/use-who.ts'
 import { writeHref } from '../case/case-hrefs.ts'
@@ -33,10 +34,13 @@ export function OperationLine({ line, day }: { readonly line: ListedOperation; r
             )}
           </h3>
           <p className={styles.operation}>
-            <SideWord side={line.side} /> {procedures[line.procedure] ?? line.procedure}
+            <span className={styles.side}>
+              <SideWord side={line.side} />
+            </span>{' '}
+            {procedures[line.procedure] ?? line.procedure}
           </p>
+          <p className="soft">{fill(words.surgeon, { name: line.surgeon })}</p>
           <p className="soft">
-            {fill(words.surgeon, { name: line.surgeon })},{' '}
             {anaesthetist === null ? words.noAnaesthetist : fill(words.anaesthetist, { name: anaesthetist })}
           </p>
           <p className={styles.state} data-state={line.state}>
@@ -93,7 +97,8 @@ function Missing({ line, name }: { readonly line: ListedOperation; readonly name
                   <Link href={hrefOf(one.settledBy)} className={styles.settle} title={fill(words.settle, { name })}>
                     {fill(words.missing[one.code], one.about)}
                   </Link>
-                  {one.code === 'side-disagreement' && sides.map((said) => <p key={said}>{said}</p>)}
+                  {one.code === 'side-disagreement' &&
+                    sides.map((said) => <Disagreement key={said.settle} said={said} />)}
                   {one.why !== '' && <Why why={one.why} sources={one.sources} />}
                 </li>
               ))}
@@ -101,6 +106,29 @@ function Missing({ line, name }: { readonly line: ListedOperation; readonly name
           </div>
         )
       })}
+    </div>
+  )
+}
+
+/** Everybody who names a side, one a line, under the side they name. */
+function Disagreement({ said: { parts, settle } }: { readonly said: ListedOperation['sides'][number] }) {
+  return (
+    <div className={styles.disagreement}>
+      {parts.map(({ said, sources }) => (
+        <div key={said}>
+          <p>
+            <WithSides text={said} />
+          </p>
+          <ul>
+            {sources.map((source) => (
+              <li key={source}>{source}</li>
+            ))}
+          </ul>
+        </div>
+      ))}
+      <p>
+        <strong>{settle}</strong>
+      </p>
     </div>
   )
 }
@@ -126,7 +154,9 @@ function Before({ line, day }: { readonly line: ListedOperation; readonly day: s
           <h4 className={styles.small}>{words.mealAndArrival}</h4>
           {fasting.kind === 'times' ? (
             <>
-              <p>{fill(words.lastMeal, { from: clock(fasting.from), until: clock(fasting.by) })}</p>
+              <p>
+                <strong>{fill(words.lastMeal, { from: clock(fasting.from), until: clock(fasting.by) })}</strong>
+              </p>
               <Why why={fasting.why} sources={fasting.sources} />
             </>
           ) : (

@@ -2,12 +2,13 @@ import { Link } from 'wouter'
 import type { TheatreListAnswer } from '#actions/theatre/read-theatre-list.ts'
 import { theatreListInEnglish as words } from '#content/wording/app-theatre-list.ts'
 import { fill } from '#core/outcome/finding.ts'
-import { dayOf, startOfDay } from '#core/time/calendar-day.ts'
+import { dayOf } from '#core/time/calendar-day.ts'
 import { Caution } from '../../design/caution.tsx'
 import { ListGroup } from '../../design/list-group.tsx'
 import { Page } from '../../design/page.tsx'
 import { ReadingView } from '../../design/reading-view.tsx'
-import { sayDay, sayWhen } from '../../design/say-when.ts'
+import { sayNearDay } from '../../design/say-near-day.ts'
+import { sayWhen } from '../../design/say-when.ts'
 import { theatreList, useTheatreList } from '../../journal/cases.ts'
 import { useMinute } from '../../journal/use-minute.ts'
 import { useWho } from '../../session/use-who.ts'
@@ -21,7 +22,7 @@ export function TheatreListScreen() {
   const now = useMinute()
   const today = dayOf({ at: now, zone: pen.zone })
   const print = (
-    <button type="button" onClick={() => window.print()}>
+    <button type="button" data-weight="main" onClick={() => window.print()}>
       {words.print}
     </button>
   )
@@ -50,7 +51,6 @@ function shownFrom(days: TheatreListAnswer['days'], today: string): TheatreListA
 }
 
 function Days({ days, today }: { readonly days: TheatreListAnswer['days']; readonly today: string }) {
-  const { pen } = useWho()
   if (days.length === 0) {
     return (
       <div className="stack">
@@ -65,8 +65,8 @@ function Days({ days, today }: { readonly days: TheatreListAnswer['days']; reado
     <ListGroup
       key={day}
       id={`theatre-${day}`}
-      title={sayDay(startOfDay(day, pen.zone), pen.zone)}
-      beside={day > today ? undefined : day === today ? words.today : words.passed}
+      title={sayNearDay(day, today)}
+      beside={day < today ? words.passed : undefined}
     >
       <ul className="bare">
         {lines.map((line) => (

@@ -245,13 +245,14 @@ function Disagreement({ draft: { named, place } }: { readonly draft: Draft }) {
 }
 
 function missingIn(draft: Draft, chosen: Case | null): string[] {
+  const names = words.missingNames
   return [
-    ...(chosen ? [] : [words.whose]),
-    ...(draft.place === null ? [words.which] : []),
-    ...(draft.what === null ? [words.what] : []),
-    ...(draft.title.trim() === '' ? [words.titleOf] : []),
-    ...(draft.named === null ? [draft.what === 'photograph' ? words.sideInPicture : words.sideOnPaper] : []),
-    ...(draft.what === 'photograph' && draft.takenBy === null ? [words.takenBy] : []),
+    ...(chosen ? [] : [names.whose]),
+    ...(draft.place === null ? [names.which] : []),
+    ...(draft.what === null ? [names.what] : []),
+    ...(draft.title.trim() === '' ? [names.titleOf] : []),
+    ...(draft.named === null ? [draft.what === 'photograph' ? names.sideInPicture : names.sideOnPaper] : []),
+    ...(draft.what === 'photograph' && draft.takenBy === null ? [names.takenBy] : []),
   ]
 }
 

@@ -1,7 +1,7 @@
 import { useMemo, useState } from 'react'
 import { useLocation } from 'wouter'
 import { caseInEnglish } from '#content/wording/app-case.ts'
-import { isSameSubject, subjectsFor } from '#core/chapters/subjects-for.ts'
+import { isSameSubject, subjectOfOwed, subjectsFor } from '#core/chapters/subjects-for.ts'
 import type { Draft } from '#core/forms/draft.ts'
 import { draftOf } from '#core/forms/draft-of.ts'
 import { emptyDraft } from '#core/forms/empty-draft.ts'
@@ -93,7 +93,8 @@ export function useWriting(kind: KindName, from: Before, query: URLSearchParams)
   const [tries, setTries] = useState(0)
 
   const subjects = useMemo(() => subjectsFor(kind, file, draft.operation), [kind, file, draft.operation])
-  const subject = draft.subject ?? namedBy(query, subjects)
+  const owed = view.owed.find((one) => one.id === query.get('owed'))
+  const subject = draft.subject ?? namedBy(query, subjects) ?? (owed ? subjectOfOwed(owed, kind, file) : null)
   const before = amended?.header.happenedAt ?? null
   const when = readWhen(draft.when, { before, zone: place.zone, now: new Date().toISOString() })
   const read = readDraft(formFor(kind), draft.body, place)

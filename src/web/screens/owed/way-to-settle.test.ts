@@ -1,0 +1,24 @@
+import { describe, expect, it } from 'vitest'
+import { wayToSettle } from './way-to-settle.ts'
+
+describe('the one step from an owed thing to what settles it', () => {
+  it('is the form of the entry, with the owed thing named', () => {
+    const way = wayToSettle({ stream: 'case:tansy', id: 'suture-check:operation-tansy' }, 'nurse')
+    expect(way).toEqual({ href: '/case/tansy/write/check?owed=suture-check%3Aoperation-tansy', how: 'write' })
+  })
+
+  it('is the page of the conflict, and the filing form of a paper', () => {
+    const conflict = wayToSettle({ stream: 'case:barley', id: 'conflict-to-settle:entry-1+entry-2' }, 'nurse')
+    expect(conflict).toEqual({ href: '/case/barley/conflict/entry-1', how: 'conflict' })
+    const paper = wayToSettle({ stream: 'tray', id: 'arrived-paper:entry-9' }, 'desk')
+    expect(paper).toEqual({ href: '/tray?file=entry-9', how: 'file' })
+  })
+
+  it('is none where nothing is written, where the house decides, or where this role may not write it', () => {
+    expect(wayToSettle({ stream: 'case:tansy', id: 'last-meal:operation-tansy' }, 'nurse')).toBeNull()
+    expect(wayToSettle({ stream: 'case:tansy', id: 'policy-unreadable:x' }, 'manager')).toBeNull()
+    expect(
+      wayToSettle({ stream: 'case:tansy', id: 'consent-before-operation:operation-tansy' }, 'read-only'),
+    ).toBeNull()
+  })
+})

@@ -1,0 +1,32 @@
+import type { KindName } from '#core/journal/fold.ts'
+import { owedCodeOf, settledBy } from '#core/owed/owed-code-of.ts'
+import { writersOf } from '#core/people/may-write.ts'
+import { caseHref } from '../../journal/hrefs.ts'
+import { conflictHref, writeHref } from '../case/case-hrefs.ts'
+
+/** One step from the list to what settles a row: its form, its conflict, its paper in the tray. */
+export type WayToSettle = { readonly href: string; readonly how: 'write' | 'conflict' | 'file' }
+
+/**
+ * Null where nothing is written to settle it, where it is settled elsewhere, or where this role may not write it: then
+ * the page of the case says what to do.
+ *
+ * @example wayToSettle({ stream: 'case:tansy', id: 'suture-check:operation-tansy' }, 'nurse')?.how // 'write'
+ */
+export function wayToSettle(
+  { stream, id }: { readonly stream: string; readonly id: string },
+  role: string,
+): WayToSettle | null {
+  const [word, about = ''] = id.split(':')
+  if (word === 'arrived-paper') return { href: `${caseHref(stream)}?file=${encodeURIComponent(about)}`, how: 'file' }
+  const place = stream.replace(/^case:/, '')
+  if (word === 'conflict-to-settle') {
+    const [first = ''] = about.split('+')
+    return { href: conflictHref(place, first), how: 'conflict' }
+  }
+  const code = owedCodeOf(id)
+  const kind: KindName | null = code === undefined ? null : settledBy[code]
+  if (kind === null || kind === 'house-policy') return null
+  const roles: readonly string[] = writersOf(kind)
+  return roles.includes(role) ? { href: writeHref(place, kind, { owed: id }), how: 'write' } : null
+}
