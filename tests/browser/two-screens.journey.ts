@@ -48,6 +48,7 @@ test('at a shared tablet the nurse takes over with a PIN, also while the server 
   await expect(page.getByText(`That is not the PIN of ${nurse.name}.`)).toBeVisible()
   await page.getByLabel(`PIN of ${nurse.name}`).fill('2468')
   await page.getByRole('button', { name: 'Take over' }).click()
+  await expect(page.getByRole('dialog')).toHaveCount(0)
   await expect(page.getByText(`${nurse.name}, nurse`)).toBeVisible()
   await program.start()
 

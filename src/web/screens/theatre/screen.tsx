@@ -31,10 +31,10 @@ export function TheatreListScreen() {
       <ReadingView reading={reading} again={() => void theatreList.refresh()}>
         {({ asOf, days }) => (
           <>
-            <Days days={shownFrom(days, today)} today={today} />
             <p className={styles.printed}>
               {fill(words.printed, { when: sayWhen(asOf, pen.zone), clinic: clinic.row.name })}
             </p>
+            <Days days={shownFrom(days, today)} today={today} />
             <Caution />
           </>
         )}
