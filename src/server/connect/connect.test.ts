@@ -119,9 +119,9 @@ describe('the page for connecting a tablet', () => {
     expect(text).toContain('could read along')
     const row = (label: string) =>
       [
-        ...(new RegExp(`<th role="rowheader" scope="row">${label}[^<]*</th>(.*?)</tr>`, 's').exec(text)?.[1] ?? '').matchAll(
-          />(yes|no)</g,
-        ),
+        ...(
+          new RegExp(`<th role="rowheader" scope="row">${label}[^<]*</th>(.*?)</tr>`, 's').exec(text)?.[1] ?? ''
+        ).matchAll(/>(yes|no)</g),
       ].map(([, word]) => word)
     // MDN, "Secure contexts": service workers, wake lock, persistent storage and camera need one; IndexedDB does not.
     expect(row('Opening Quiet Ear while the server is away')).toEqual(['yes', 'no', 'yes'])
