@@ -66,7 +66,7 @@ export const cefazolin = drug({
       routes: ['IV'],
       range: { value: range('22', '22', 'mg/kg'), ...surgery },
       interval: {
-        value: { words: 'every 90 min during surgery', hours: ['1.5', '1.5'] },
+        value: { words: 'every 90 min during surgery (an audit used 120 min)', hours: ['1.5', '1.5'] },
         ...surgery,
       },
       otherIntervals: [{ value: { words: 'every 120 min during surgery', hours: ['2', '2'] }, ...audit }],
@@ -102,7 +102,7 @@ export const cefazolin = drug({
       routes: ['IV'],
       range: { value: range('22', '22', 'mg/kg'), ...surgeryCat },
       interval: {
-        value: { words: 'every 90 min during surgery', hours: ['1.5', '1.5'] },
+        value: { words: 'every 90 min during surgery (an audit used 120 min)', hours: ['1.5', '1.5'] },
         ...surgeryCat,
       },
       otherIntervals: [{ value: { words: 'every 120 min during surgery', hours: ['2', '2'] }, ...audit }],
