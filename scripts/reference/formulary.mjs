@@ -88,6 +88,7 @@ function rowSection(row, words) {
         ...(row.otherIntervals ?? []).map((one) =>
           fact('interval, another source (not used)', one, plainText(one.value.words)),
         ),
+        ...optional('loading dose before it', row.loading),
         ...optional('most at once', row.maxSingle, (value) => withWords(words(value.limit), value.words)),
         ...optional('most in all', row.maxCumulative, (value) =>
           withWords(value.limit ? `${words(value.limit)} per ${value.per}` : `per ${value.per}`, value.words),

@@ -23,6 +23,7 @@ function factsOf(row: DoseRow): Provenance[] {
     ...(row.otherRanges ?? []),
     row.interval,
     ...(row.otherIntervals ?? []),
+    ...(row.loading ? [row.loading] : []),
     ...(row.maxSingle ? [row.maxSingle] : []),
     ...(row.maxCumulative ? [row.maxCumulative] : []),
     row.stocks,

@@ -1,16 +1,19 @@
 import { sources } from '#content/sources/index.ts'
 import { doseFindingWords, spelledUnits } from '#content/wording/dosing-findings.ts'
+import type { BloodAnswer } from '#core/dosing/blood-answer.ts'
+import { operations } from '#core/dosing/calc/registry.ts'
 import type { DoseResult } from '#core/dosing/dose-lines.ts'
 import type { DoseFinding } from '#core/dosing/findings.ts'
+import type { FluidPlan } from '#core/dosing/fluids.ts'
 import type { Ceiling } from '#core/dosing/local-anaesthetic.ts'
-import type { ChosenBy, DoseLine, Measured } from '#core/dosing/request.ts'
+import type { ChosenBy, DoseLine, Loading, Measured } from '#core/dosing/request.ts'
+import type { Dilution } from '#core/dosing/volume.ts'
 import { type Cited, cite } from '#core/evidence/cite.ts'
 import type { Provenance } from '#core/evidence/sourced.ts'
 import { fill, type Level } from '#core/outcome/finding.ts'
-import type { Decimal } from '#core/units/quantity.ts'
-import type { Unit } from '#core/units/unit.ts'
+import { type ContainerAnswer, writeContainer } from './container-answer.ts'
+import { type QuantityAnswer, write, writeRounded } from './write-quantity.ts'
 
-export type QuantityAnswer = { readonly value: number; readonly unit: Unit }
 export type FindingAnswer = {
   readonly code: string
   readonly level: Level
@@ -41,11 +44,39 @@ export type LineAnswer = {
     readonly strength: QuantityAnswer
     readonly volume: QuantityAnswer
     readonly drawn: QuantityAnswer
+    readonly recipe: { readonly product: QuantityAnswer; readonly diluent: QuantityAnswer }
   }
   readonly tablets?: {
     readonly each: QuantityAnswer
     readonly strength: QuantityAnswer
     readonly total?: QuantityAnswer
+    /** Set when the label's own table of weights decided. */
+    readonly label?: { readonly fromKg: string; readonly toKg: string }
+  }
+  readonly dispense?: { readonly doses: number; readonly days: number; readonly amount: QuantityAnswer }
+  readonly perHour?: QuantityAnswer
+  readonly perMinute?: QuantityAnswer
+  readonly bag?: ContainerAnswer
+  readonly syringe?: ContainerAnswer
+  readonly loading?: {
+    readonly dose: QuantityAnswer
+    readonly amount: QuantityAnswer
+    readonly volume?: QuantityAnswer
+    readonly drawn?: QuantityAnswer
+    readonly delivered?: QuantityAnswer
+    readonly dilution?: LineAnswer['dilution']
+    readonly rate?: QuantityAnswer
+  }
+  readonly fluid?: {
+    readonly maintenance: { readonly perDay: QuantityAnswer; readonly perHour: QuantityAnswer }
+    readonly hours: readonly { readonly hour: number; readonly rate: QuantityAnswer }[]
+    readonly hoursTotal?: QuantityAnswer
+    readonly deficit?: {
+      readonly volume: QuantityAnswer
+      readonly over: QuantityAnswer
+      readonly perHour: QuantityAnswer
+      readonly together: QuantityAnswer
+    }
   }
   readonly secondPerson?: boolean
   readonly findings: readonly FindingAnswer[]
@@ -74,21 +105,35 @@ export type DoseAnswer = {
     }[]
     readonly sources: readonly Cited[]
   }[]
+  /** The animal's blood volume, and how much of it may be lost; only when the haematocrit was asked about. */
+  readonly blood?: {
+    readonly volume: QuantityAnswer
+    readonly low: QuantityAnswer
+    readonly high: QuantityAnswer
+    readonly weight: QuantityAnswer
+    readonly allowableLoss: readonly {
+      readonly dividedBy: 'start' | 'mean'
+      readonly formula: string
+      readonly volume: QuantityAnswer
+    }[]
+    readonly sources: readonly Cited[]
+  }
   readonly findings: readonly FindingAnswer[]
   readonly caution: string
 }
 
 /** Writes the engine's result as the JSON of the `dose` contract: numbers as numbers, sources with their citation. */
-export function writeAnswer(result: DoseResult, caution: string): DoseAnswer {
+export function writeAnswer(result: DoseResult, caution: string, blood?: BloodAnswer): DoseAnswer {
   return {
-    lines: result.lines.map(writeLine),
+    lines: result.lines.map((line) => writeLine(line, result.lines)),
     ceilings: result.ceilings.map(writeCeiling),
+    ...(blood && { blood: writeBlood(blood) }),
     findings: result.findings.map(writeFinding),
     caution,
   }
 }
 
-function writeLine(line: DoseLine): LineAnswer {
+function writeLine(line: DoseLine, lines: readonly DoseLine[]): LineAnswer {
   return {
     id: line.id,
     drug: line.drug,
@@ -99,7 +144,7 @@ function writeLine(line: DoseLine): LineAnswer {
     ...(line.chosenBy && { chosenBy: line.chosenBy }),
     ...(line.range && { range: { low: write(line.range.low), high: write(line.range.high) } }),
     ...(line.interval && { interval: line.interval }),
-    ...(line.verdict !== 'refused' && writeMeasured(line)),
+    ...(line.verdict !== 'refused' && writeMeasured(line, lines)),
     findings: line.findings.map(writeFinding),
     cautions: line.cautions,
     never: line.never,
@@ -108,8 +153,8 @@ function writeLine(line: DoseLine): LineAnswer {
   }
 }
 
-function writeMeasured(measured: Measured) {
-  const { dilution, tablets } = measured
+function writeMeasured(measured: Measured, lines: readonly DoseLine[]) {
+  const { dilution, tablets, poured, dispense } = measured
   return {
     amount: write(measured.amount),
     ...(measured.dosingWeight && { dosingWeight: write(measured.dosingWeight) }),
@@ -119,24 +164,83 @@ function writeMeasured(measured: Measured) {
     ...(measured.delivered && { delivered: writeRounded(measured.delivered) }),
     ...(measured.rate && { rate: write(measured.rate) }),
     ...(measured.total && { total: write(measured.total) }),
-    ...(dilution && {
-      dilution: {
-        parts: dilution.parts,
-        strength: write(dilution.strength),
-        volume: write(dilution.volume),
-        drawn: write(dilution.drawn),
-      },
-    }),
+    ...(measured.perHour && { perHour: write(measured.perHour) }),
+    ...(measured.perMinute && { perMinute: write(measured.perMinute) }),
+    ...(poured && { [poured.container.kind]: writeContainer(poured, lines) }),
+    ...(measured.loading && { loading: writeLoading(measured.loading) }),
+    ...(measured.fluid && { fluid: writeFluid(measured.fluid) }),
+    ...(dilution && { dilution: writeDilution(dilution) }),
     ...(tablets && {
       tablets: {
         each: write(tablets.each),
         strength: write(tablets.strength),
         ...(tablets.total && { total: write(tablets.total) }),
+        ...(tablets.label && { label: tablets.label }),
       },
     }),
+    ...(dispense && { dispense: { ...dispense, amount: write(dispense.amount) } }),
     secondPerson: measured.secondPerson,
   }
 }
+
+function writeDilution({ parts, strength, volume, drawn, recipe }: Dilution) {
+  return {
+    parts,
+    strength: write(strength),
+    volume: write(volume),
+    drawn: write(drawn),
+    recipe: { product: write(recipe.product), diluent: write(recipe.diluent) },
+  }
+}
+
+function writeLoading({ dose, amount, volume, drawn, delivered, dilution, rate }: Loading) {
+  return {
+    dose: write(dose),
+    amount: write(amount),
+    ...(volume && { volume: write(volume) }),
+    ...(drawn && { drawn: write(drawn) }),
+    ...(delivered && { delivered: writeRounded(delivered) }),
+    ...(dilution && { dilution: writeDilution(dilution) }),
+    ...(rate && { rate: write(rate) }),
+  }
+}
+
+function writeFluid({ maintenance, hours, hoursTotal, deficit }: FluidPlan) {
+  return {
+    maintenance: { perDay: writeRounded(maintenance.perDay), perHour: writeRounded(maintenance.perHour) },
+    hours: hours.map(({ hour, rate }) => ({ hour, rate: writeRounded(rate) })),
+    ...(hoursTotal && { hoursTotal: writeRounded(hoursTotal) }),
+    ...(deficit && {
+      deficit: {
+        volume: write(deficit.volume),
+        over: write(deficit.over),
+        perHour: writeRounded(deficit.perHour),
+        together: writeRounded(deficit.together),
+      },
+    }),
+  }
+}
+
+function writeBlood({ volume, weight, allowable, sources: facts }: BloodAnswer) {
+  return {
+    volume: write(volume.counted),
+    low: write(volume.low),
+    high: write(volume.high),
+    weight: write(weight),
+    allowableLoss: allowable.map(({ volume: loss, dividedBy }) => ({
+      dividedBy,
+      formula: calcFormulaOf[dividedBy],
+      volume: writeRounded(loss),
+    })),
+    sources: cited(facts),
+  }
+}
+
+/** The same formulas as `calc` prints, by what they divide by. */
+const calcFormulaOf = {
+  start: operations.allowable_blood_loss.formula,
+  mean: operations.allowable_blood_loss_mean.formula,
+} as const
 
 function writeCeiling(ceiling: Ceiling): DoseAnswer['ceilings'][number] {
   return {
@@ -153,18 +257,6 @@ function writeCeiling(ceiling: Ceiling): DoseAnswer['ceilings'][number] {
     })),
     sources: cited(ceiling.sources),
   }
-}
-
-type Written = { readonly value: Decimal; readonly unit: Unit }
-
-function write({ value, unit }: Written): QuantityAnswer {
-  return { value: value.toNumber(), unit }
-}
-
-/** What a syringe really gives is shown to four places; nobody reads further. */
-function writeRounded({ value, unit }: Written): QuantityAnswer {
-  const rounded = value.abs().lt('0.1') ? value.toSignificantDigits(4) : value.toDecimalPlaces(4)
-  return { value: rounded.toNumber(), unit }
 }
 
 function writeFinding(finding: DoseFinding): FindingAnswer {

@@ -2,7 +2,9 @@ import { Temporal } from 'temporal-polyfill'
 import { z } from 'zod'
 import { animalWords } from '#core/animal/conditions.ts'
 import { speciesList } from '#core/animal/species.ts'
-import type { DosedAnimal, DoseRequest, Given, PlannedLine } from '#core/dosing/request.ts'
+import { bloodGroups, speciesOfGroup } from '#core/dosing/blood-group.ts'
+import { carriers } from '#core/dosing/carriers.ts'
+import type { DosedAnimal, DoseRequest, Given, Haematocrit, PlannedLine } from '#core/dosing/request.ts'
 import { doseUnits, routes, stockUnits, uses } from '#core/formulary/words.ts'
 import { Quantity } from '#core/units/quantity.ts'
 import { positiveQuantityIn } from '#core/units/quantity-schema.ts'
@@ -63,6 +65,8 @@ const animalFields = z.strictObject({
   bodyCondition: z.number().min(1).max(9).optional(),
   flags: conditions,
   conditions,
+  bloodGroup: listed(bloodGroups, 'blood group').optional(),
+  transfusedBefore: listed(['yes', 'no'], 'answer').optional(),
 })
 
 const animal = animalFields.transform(({ flags, conditions, ...rest }) => ({
@@ -79,6 +83,15 @@ const givenFields = z.strictObject({
   use: listed(uses, 'use').optional(),
 })
 
+const percent = positiveQuantityIn('%').refine(({ value }) => value.lte(100), { message: 'must not be above 100 %.' })
+const containerFields = {
+  name: z.string().min(1).optional(),
+  volume: positiveQuantityIn('mL'),
+  rate: positiveQuantityIn('mL/h', 'mL/kg/h'),
+  ownVolume: listed(['withdrawn', 'added'], 'way to treat the drug’s own volume').optional(),
+  fluid: listed(carriers, 'fluid').optional(),
+}
+
 const lineFields = z.strictObject({
   id: z.string().min(1),
   drug: z.string().min(1),
@@ -92,6 +105,17 @@ const lineFields = z.strictObject({
   days: z.number().positive().optional(),
   over: positiveQuantityIn('min').optional(),
   plan: z.string().min(1).optional(),
+  donor: listed(bloodGroups, 'blood group').optional(),
+  crossMatch: listed(['compatible', 'incompatible'], 'result of a cross-match').optional(),
+  every: positiveQuantityIn('h').optional(),
+  mark: positiveQuantityIn('mL').optional(),
+  bag: z.strictObject(containerFields).optional(),
+  syringe: z.strictObject(containerFields).optional(),
+  loading: z
+    .strictObject({ dose: positiveQuantityIn('mg/kg', 'ug/kg'), over: positiveQuantityIn('min').optional() })
+    .optional(),
+  deficit: z.strictObject({ percent, over: positiveQuantityIn('h') }).optional(),
+  goal: z.strictObject({ now: percent, aim: percent, donorPcv: percent }).optional(),
 })
 
 /** `buprenorphine` or, with the formulation behind it, `buprenorphine (high concentration)`. */
@@ -100,30 +124,68 @@ function named(text: string) {
   return { drug, formulation }
 }
 
-const line = lineFields.transform(({ route, qualifier, drug, formulation, ...rest }) => ({
-  ...rest,
-  drug: named(drug).drug,
-  formulation: formulation ?? named(drug).formulation,
-  route: route?.route,
-  qualifier: qualifier ?? route?.qualifier,
-}))
+const line = lineFields
+  .superRefine(({ bag, syringe }, context) => {
+    if (!bag || !syringe) return
+    const message = 'a line runs from a bag or from a syringe; state one of them.'
+    context.addIssue({ code: 'custom', path: ['syringe'], message, params: { code: 'bag-and-syringe' } })
+  })
+  .transform(({ route, qualifier, drug, formulation, bag, syringe, loading, ...rest }) => ({
+    ...rest,
+    drug: named(drug).drug,
+    formulation: formulation ?? named(drug).formulation,
+    route: route?.route,
+    qualifier: qualifier ?? route?.qualifier,
+    loading: loading && said(loading),
+    container: containerOf(rest.id, bag, syringe),
+  }))
 
-const requestFields = z.strictObject({
-  animal,
-  given: z.array(givenFields).default([]),
-  at: instant.optional(),
-  plan: z.string().min(1).optional(),
-  lines: z.array(line).optional(),
-})
+type Sent = z.infer<z.ZodObject<typeof containerFields>>
+
+/** A bag or syringe without a name is this line's own. */
+function containerOf(id: string, bag: Sent | undefined, syringe: Sent | undefined) {
+  const sent = bag ?? syringe
+  return sent && said({ ...sent, kind: bag ? ('bag' as const) : ('syringe' as const), name: sent.name ?? id })
+}
+
+const requestFields = z
+  .strictObject({
+    animal,
+    given: z.array(givenFields).default([]),
+    at: instant.optional(),
+    plan: z.string().min(1).optional(),
+    lines: z.array(line).optional(),
+    haematocrit: z.strictObject({ start: percent, lowest: percent }).optional(),
+  })
+  .superRefine(({ animal: { species, bloodGroup }, lines = [], haematocrit }, context) => {
+    if (haematocrit?.lowest.value.gt(haematocrit.start.value)) {
+      const message = `${haematocrit.lowest} is above the start of ${haematocrit.start}; write a lowest value below it.`
+      const path = ['haematocrit', 'lowest']
+      context.addIssue({ code: 'custom', path, message, params: { code: 'wrong-order' } })
+    }
+    const said = [
+      { path: ['animal', 'bloodGroup'], group: bloodGroup },
+      ...lines.map(({ donor }, index) => ({ path: ['lines', index, 'donor'], group: donor })),
+    ]
+    for (const { path, group } of said) {
+      if (group === undefined || speciesOfGroup(group) === species) continue
+      const fitting = bloodGroups.filter((one) => speciesOfGroup(one) === species).join(', ')
+      const message = `${JSON.stringify(group)} is no blood group of a ${species}; write one of ${fitting}.`
+      context.addIssue({ code: 'custom', path, message, params: { code: 'wrong-species' } })
+    }
+  })
 
 /** A request as it was sent: its lines may be left to the named plan. */
-export type AskedDose = Omit<DoseRequest, 'lines'> & { readonly lines?: readonly PlannedLine[] }
+export type AskedDose = Omit<DoseRequest, 'lines'> & {
+  readonly lines?: readonly PlannedLine[]
+  readonly haematocrit?: Haematocrit
+}
 
 /** Reads a request at the door; a wrong field throws an InputError that says what would be right. */
 export function readDoseRequest(input: unknown): AskedDose {
   const asked = readInput(requestFields, input)
   return {
-    ...said({ at: asked.at, plan: asked.plan }),
+    ...said({ at: asked.at, plan: asked.plan, haematocrit: asked.haematocrit }),
     animal: said(asked.animal) as DosedAnimal,
     given: asked.given.map((entry) => said({ ...entry, route: entry.route?.route }) as Given),
     ...(asked.lines && { lines: asked.lines.map((entry) => said(entry) as PlannedLine) }),

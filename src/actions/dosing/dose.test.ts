@@ -293,7 +293,9 @@ describe('a planned dose', () => {
       strength: q(0.05, 'mg/mL'),
       volume: q(0.164, 'mL'),
       drawn: q(0.16, 'mL'),
+      recipe: { product: q(0.1, 'mL'), diluent: q(0.9, 'mL') },
     })
+    expect(line?.findings[0]?.text).toContain('0.1 mL of the product and 0.9 mL of diluent')
     expect(line?.findings[0]?.text).toContain('1 in 10 gives 0.05 mg/mL: draw 0.16 mL')
   })
 
@@ -395,8 +397,30 @@ describe('a planned tablet', () => {
     expect(codes(line?.findings)).toContain('tablet-not-cut')
   })
 
-  // 21 CFR 520.1367: 0.1 mg/kg from day 2 and no more. 8.2 kg wants 0.82 mg; one 1 mg tablet would be 0.122 mg/kg.
-  it('never lifts an NSAID over its maximum', () => {
+  // 21 CFR 520.1367: 0.1 mg/kg from day 2 and no more. 0.09 mg/kg is no dose of the tablet's own table: 0.738 mg in
+  // 8.2 kg, half a tablet; one would be 0.122 mg/kg.
+  it('never lifts an NSAID over its maximum by rounding', () => {
+    const line = {
+      id: 'm',
+      drug: 'meloxicam',
+      use: 'nsaid',
+      qualifier: 'from day 2',
+      dose: q(0.09, 'mg/kg'),
+      tablet: { strength: q(1, 'mg') },
+    }
+    const [half] = ask([line]).lines
+    expect(half?.tablets?.each).toEqual(q(0.5, '{tablet}'))
+    expect(half?.findings.map(({ code, level }) => [code, level])).toEqual([
+      ['tablet-rounding', 'confirm'],
+      ['dose-below-range', 'note'],
+    ])
+    const [none] = ask([{ ...line, tablet: { strength: q(2.5, 'mg'), divides: 'whole' } }]).lines
+    expect(none?.verdict).toBe('refused')
+    expect(codes(none?.findings)).toContain('tablet-does-not-fit')
+  })
+
+  // UK label of the chewable tablets: 7.1 to 10.0 kg take one of 1 mg. The US label stops at 0.1 mg/kg: both are said.
+  it('follows the table of the tablet’s own label, and shows the other label’s lower maximum', () => {
     const line = {
       id: 'm',
       drug: 'meloxicam',
@@ -405,12 +429,13 @@ describe('a planned tablet', () => {
       dose: q(0.1, 'mg/kg'),
       tablet: { strength: q(1, 'mg') },
     }
-    const [half] = ask([line]).lines
-    expect(half?.tablets?.each).toEqual(q(0.5, '{tablet}'))
-    expect(half?.findings.map(({ code, level }) => [code, level])).toEqual([['tablet-rounding', 'confirm']])
-    const [none] = ask([{ ...line, tablet: { strength: q(2.5, 'mg'), divides: 'whole' } }]).lines
-    expect(none?.verdict).toBe('refused')
-    expect(codes(none?.findings)).toEqual(['tablet-does-not-fit'])
+    const [whole] = ask([line]).lines
+    expect(whole?.tablets).toMatchObject({ each: q(1, '{tablet}'), label: { fromKg: '7.1', toKg: '10.0' } })
+    const over = whole?.findings.find(({ code }) => code === 'label-over-maximum')
+    expect(over?.level).toBe('confirm')
+    expect(over?.sources.map(({ id }) => id)).toEqual(['meloxicam-chewable-uk-spc', 'cfr-21-520-1367'])
+    const [heavy] = ask([line], {}, { ...dog, weight: q(22, 'kg') }).lines
+    expect(codes(heavy?.findings)).toContain('label-table-none')
   })
 })
 

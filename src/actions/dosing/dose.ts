@@ -1,6 +1,7 @@
 import { formulary } from '#content/formulary/index.ts'
 import { dosingRules } from '#content/protocols/dosing-rules.ts'
 import { caution } from '#content/wording/caution.ts'
+import { bloodOf } from '#core/dosing/blood-answer.ts'
 import { doseLines } from '#core/dosing/dose-lines.ts'
 import { linesOfPlan } from '#core/dosing/from-journal.ts'
 import type { DosePolicy, UsualPlan } from '#core/dosing/plan.ts'
@@ -28,7 +29,8 @@ export function dose(input: unknown, clinic: DosingClinic): DoseAnswer {
   const lines = asked.lines ?? linesOf(asked.plan, clinic)
   expectUniqueIds(lines)
   const result = doseLines({ ...asked, lines }, { drugs: formulary, rules: dosingRules, ...clinic })
-  return writeAnswer(result, caution)
+  const blood = asked.haematocrit && bloodOf(asked.animal, asked.haematocrit, dosingRules)
+  return writeAnswer(result, caution, blood)
 }
 
 /** Without lines of their own, the lines of the named plan are what is asked. */

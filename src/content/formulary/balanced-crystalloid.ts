@@ -59,12 +59,13 @@ export const balancedCrystalloid = drug({
   name: 'balanced crystalloid',
   aliases: ['balanced isotonic crystalloid'],
   class: 'isotonic fluid',
-  groups: [],
+  groups: ['crystalloid'],
   doses: [
     {
       species: 'dog',
       use: 'fluid',
       routes: ['IV'],
+      qualifier: 'under anaesthesia',
       range: { value: range('5', '5', 'mL/kg/h'), ...rates },
       interval: {
         value: { words: 'from the start of anaesthesia; a quarter less each hour, down to maintenance, while stable' },
@@ -90,6 +91,7 @@ export const balancedCrystalloid = drug({
       species: 'cat',
       use: 'fluid',
       routes: ['IV'],
+      qualifier: 'under anaesthesia',
       range: { value: range('3', '3', 'mL/kg/h'), ...rates },
       interval: {
         value: { words: 'from the start of anaesthesia; a quarter less each hour, down to maintenance, while stable' },
@@ -115,6 +117,30 @@ export const balancedCrystalloid = drug({
         ...rates,
       },
       neverByHand: ['with too much fluid aboard'],
+    },
+    {
+      species: 'dog',
+      use: 'fluid',
+      routes: ['IV'],
+      qualifier: 'maintenance',
+      range: { value: range('2', '6', 'mL/kg/h'), ...rates, where: 'maintenance, rule of thumb' },
+      interval: { value: { words: 'continuous' }, ...rates },
+      maxSingle: { value: { limit: quantity('10', 'mL/kg/h') }, ...rates },
+      stocks: { value: [], ...rates },
+      cautions: { value: [{ words: 'weigh every day; count what runs in with drugs' }], ...rates },
+      exclusions: { value: [], ...rates },
+    },
+    {
+      species: 'cat',
+      use: 'fluid',
+      routes: ['IV'],
+      qualifier: 'maintenance',
+      range: { value: range('2', '3', 'mL/kg/h'), ...rates, where: 'maintenance, rule of thumb' },
+      interval: { value: { words: 'continuous' }, ...rates },
+      maxSingle: { value: { limit: quantity('10', 'mL/kg/h') }, ...rates },
+      stocks: { value: [], ...rates },
+      cautions: { value: [{ words: 'weigh every day; count what runs in with drugs' }], ...rates },
+      exclusions: { value: [], ...rates },
     },
     {
       species: 'dog',

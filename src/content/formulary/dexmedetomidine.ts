@@ -289,6 +289,7 @@ export const dexmedetomidine = drug({
       range: { value: range('0.5', '2', 'ug/kg/h'), ...infusion },
       otherRanges: [{ value: { ...range('0.5', '5', 'ug/kg/h'), words: 'as printed' }, ...infusion }],
       interval: { value: { words: 'continuous' }, ...infusion },
+      loading: { value: range('0.5', '3', 'ug/kg'), ...infusion },
       stocks: { value: [{ strength: quantity('0.5', 'mg/mL'), words: 'dilute' }], ...products },
       cautions: {
         value: [{ words: 'watch rhythm and pressure' }, { words: 'a loading dose of 0.5 to 2 ug/kg is usual' }],

@@ -21,7 +21,7 @@ export const freshFrozenPlasma = drug({
   name: 'fresh frozen plasma',
   aliases: ['plasma', 'FFP'],
   class: 'blood product',
-  groups: [],
+  groups: ['plasma'],
   doses: [
     {
       species: 'dog',

@@ -50,7 +50,7 @@ export const hydroxyethylStarch = drug({
   name: 'hydroxyethyl starch',
   aliases: ['hetastarch'],
   class: 'synthetic colloid',
-  groups: [],
+  groups: ['colloid'],
   doses: [
     {
       species: 'dog',

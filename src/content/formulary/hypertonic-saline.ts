@@ -21,7 +21,7 @@ export const hypertonicSaline = drug({
   name: 'hypertonic saline',
   aliases: ['hypertonic saline 7.2-7.5%', 'sodium chloride 7.2 %'],
   class: 'hypertonic fluid',
-  groups: [],
+  groups: ['hypertonic-fluid'],
   doses: [
     {
       species: 'dog',

@@ -101,6 +101,7 @@ import { tranexamicAcid } from './tranexamic-acid.ts'
 import { trazodone } from './trazodone.ts'
 import { trimethoprimSulfonamide } from './trimethoprim-sulfonamide.ts'
 import { vasopressin } from './vasopressin.ts'
+import { wholeBlood } from './whole-blood.ts'
 
 export const formulary = [
   acepromazine,
@@ -204,4 +205,5 @@ export const formulary = [
   trazodone,
   trimethoprimSulfonamide,
   vasopressin,
+  wholeBlood,
 ] as const

@@ -189,6 +189,7 @@ export const lidocaine = drug({
         { value: { ...range('50', '100', 'ug/kg/min'), words: 'against arrhythmia' }, ...wingfield },
       ],
       interval: { value: { words: 'continuous' }, ...vetTimes },
+      loading: { value: range('1', '2', 'mg/kg'), ...texts },
       stocks: { value: [{ strength: quantity('20', 'mg/mL') }, { strength: quantity('10', 'mg/mL') }], ...products },
       cautions: {
         value: [

@@ -102,6 +102,7 @@ export const morphine = drug({
       range: { value: range('0.1', '0.2', 'mg/kg/h'), ...infusion },
       otherRanges: [{ value: { ...range('0.1', '0.3', 'mg/kg/h'), words: 'proceedings' }, ...shaffran }],
       interval: { value: { words: 'continuous' }, ...infusion },
+      loading: { value: range('0.15', '0.3', 'mg/kg'), ...infusion },
       stocks: { value: [{ strength: quantity('10', 'mg/mL') }, { strength: quantity('15', 'mg/mL') }], ...products },
       cautions: {
         value: [

@@ -21,7 +21,7 @@ export const packedRedCells = drug({
   name: 'packed red cells',
   aliases: ['packed red blood cells', 'packed cells'],
   class: 'blood product',
-  groups: [],
+  groups: ['red-cells'],
   doses: [
     {
       species: 'dog',

@@ -56,12 +56,57 @@ export const robenacoxib = drug({
       species: 'dog',
       use: 'nsaid',
       routes: ['SC', 'PO'],
+      qualifier: 'around surgery',
       range: { value: range('2', '4', 'mg/kg'), ...uk },
       otherRanges: [{ value: { ...range('2', '2', 'mg/kg'), words: 'US label' }, ...us }],
       interval: { value: { words: 'every 24 h', hours: ['24', '24'] }, ...uk },
       maxSingle: { value: { limit: quantity('4', 'mg/kg'), words: 'the high end around surgery' }, ...uk },
       maxCumulative: { value: { per: 'course', words: '3 days (US label)' }, ...us },
       stocks: { value: [{ strength: quantity('20', 'mg/mL') }], ...products },
+      tablets: {
+        value: [
+          { strength: quantity('5', 'mg'), divides: 'whole' },
+          { strength: quantity('10', 'mg'), divides: 'whole' },
+          { strength: quantity('20', 'mg'), divides: 'whole' },
+          { strength: quantity('40', 'mg'), divides: 'whole' },
+        ],
+        ...uk,
+      },
+      cautions: {
+        value: [
+          { words: 'one NSAID only, never with a steroid: ask what the ear was treated with' },
+          { words: 'only with blood volume and pressure normal' },
+          { words: 'on lean weight' },
+          { words: 'tablets without food, not cut' },
+        ],
+        ...care,
+      },
+      exclusions: {
+        value: [
+          {
+            when: { kind: 'any-of', words: ['hypovolaemia', 'hypotension', 'dehydration', 'shock', 'active-bleeding'] },
+            because: 'low blood volume or pressure, or bleeding that goes on',
+          },
+          { when: { kind: 'any-of', words: ['gi-ulceration'] }, because: 'an ulcer of stomach or gut' },
+          {
+            when: { kind: 'any-of', words: ['renal-disease', 'hepatic-disease'] },
+            because: 'advanced kidney or liver disease',
+          },
+          { when: { kind: 'any-of', words: ['bleeding-disorder'] }, because: 'a bleeding disorder' },
+          { when: { kind: 'lighter-than', weight: quantity('2.5', 'kg') }, because: 'under 2.5 kg' },
+        ],
+        ...care,
+      },
+    },
+    {
+      species: 'dog',
+      use: 'nsaid',
+      routes: ['PO'],
+      qualifier: 'long use',
+      range: { value: range('1', '2', 'mg/kg'), ...uk },
+      interval: { value: { words: 'every 24 h', hours: ['24', '24'] }, ...uk },
+      maxSingle: { value: { limit: quantity('2', 'mg/kg') }, ...uk },
+      stocks: { value: [], ...products },
       tablets: {
         value: [
           { strength: quantity('5', 'mg'), divides: 'whole' },

@@ -2,7 +2,12 @@ import { band, type DosingRules, kgBand } from '#core/dosing/rules.ts'
 import { Decimal, quantity } from '#core/units/quantity.ts'
 import { bodySurface } from './body-surface.ts'
 import { drugPairs } from './drug-pairs.ts'
+import { fluids } from './fluids.ts'
+import { infusions } from './infusions.ts'
+import { labelTables } from './label-tables.ts'
+import { mixing } from './mixing.ts'
 import { patchSizes } from './patch-sizes.ts'
+import { transfusion } from './transfusion.ts'
 
 const house = {
   sources: ['house-judgement'],
@@ -102,4 +107,9 @@ export const dosingRules: DosingRules = {
   },
   interactions: drugPairs,
   withoutNumber: { ...house, where: 'what a plan must say before anything is worked out' },
+  transfusion,
+  infusions,
+  mixing,
+  fluids,
+  labelTables,
 }

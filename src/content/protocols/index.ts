@@ -16,9 +16,14 @@ import { emergencyLocalAnaestheticToxicity } from './emergency-local-anaesthetic
 import { emergencyNoPulse } from './emergency-no-pulse.ts'
 import { emergencySlowRhythm } from './emergency-slow-rhythm.ts'
 import { emergencyUndo } from './emergency-undo.ts'
+import { fluids } from './fluids.ts'
+import { infusions } from './infusions.ts'
 import { labelBands } from './label-bands.ts'
+import { labelTables } from './label-tables.ts'
+import { mixing } from './mixing.ts'
 import { patchSizes } from './patch-sizes.ts'
 import { spokenPauses } from './spoken-pauses.ts'
+import { transfusion } from './transfusion.ts'
 
 export const protocols = [
   bloodInSwabs,
@@ -37,7 +42,12 @@ export const protocols = [
   emergencyNoPulse,
   emergencySlowRhythm,
   emergencyUndo,
+  fluids,
+  infusions,
   labelBands,
+  labelTables,
+  mixing,
   patchSizes,
   spokenPauses,
+  transfusion,
 ] as const

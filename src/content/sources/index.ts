@@ -68,12 +68,15 @@ import { cliniciansBriefOpioidAlternatives } from './clinicians-brief-opioid-alt
 import { cole2009 } from './cole-2009.ts'
 import { coleman2016 } from './coleman-2016.ts'
 import { commonPractice } from './common-practice.ts'
+import { cornellTransfusionGuidelines } from './cornell-transfusion-guidelines.ts'
+import { coteSeparateSyringes } from './cote-separate-syringes.ts'
 import { criFormulaPage } from './cri-formula-page.ts'
 import { dermatologyTexts } from './dermatology-texts.ts'
 import { devitt1997 } from './devitt-1997.ts'
 import { dexmedetomidineUsLabel } from './dexmedetomidine-us-label.ts'
 import { doyle2004 } from './doyle-2004.ts'
 import { dripRatePage } from './drip-rate-page.ts'
+import { dvm360BloodTypes2010 } from './dvm360-blood-types-2010.ts'
 import { dvm360Hypotension } from './dvm360-hypotension.ts'
 import { earCanalHistology2009 } from './ear-canal-histology-2009.ts'
 import { enrofloxacinEuSuspension } from './enrofloxacin-eu-suspension.ts'
@@ -127,6 +130,7 @@ import { merckOpioidTable } from './merck-opioid-table.ts'
 import { methadoneUkSpc } from './methadone-uk-spc.ts'
 import { mlkBagTeachingBlog } from './mlk-bag-teaching-blog.ts'
 import { msdCprTableEarlier } from './msd-cpr-table-earlier.ts'
+import { mynavasInfusions } from './mynavas-infusions.ts'
 import { ncbiTaxonomy } from './ncbi-taxonomy.ts'
 import { neurologyTexts } from './neurology-texts.ts'
 import { noahAmoxicillinClavulanateSuspension } from './noah-amoxicillin-clavulanate-suspension.ts'
@@ -135,6 +139,7 @@ import { noahBuprenorphine } from './noah-buprenorphine.ts'
 import { nuttallBensignor2014 } from './nuttall-bensignor-2014.ts'
 import { oncologyBsaTables } from './oncology-bsa-tables.ts'
 import { ophthalmologyTexts } from './ophthalmology-texts.ts'
+import { osuPackedRedCells } from './osu-packed-red-cells.ts'
 import { pabloCriFlorida } from './pablo-cri-florida.ts'
 import { papichClsiAminoglycosides } from './papich-clsi-aminoglycosides.ts'
 import { papichDosePoster } from './papich-dose-poster.ts'
@@ -269,12 +274,15 @@ export const sources = [
   cole2009,
   coleman2016,
   commonPractice,
+  cornellTransfusionGuidelines,
+  coteSeparateSyringes,
   criFormulaPage,
   dermatologyTexts,
   devitt1997,
   dexmedetomidineUsLabel,
   doyle2004,
   dripRatePage,
+  dvm360BloodTypes2010,
   dvm360Hypotension,
   earCanalHistology2009,
   enrofloxacinEuSuspension,
@@ -328,6 +336,7 @@ export const sources = [
   methadoneUkSpc,
   mlkBagTeachingBlog,
   msdCprTableEarlier,
+  mynavasInfusions,
   ncbiTaxonomy,
   neurologyTexts,
   noahAmoxicillinClavulanateSuspension,
@@ -336,6 +345,7 @@ export const sources = [
   nuttallBensignor2014,
   oncologyBsaTables,
   ophthalmologyTexts,
+  osuPackedRedCells,
   pabloCriFlorida,
   papichClsiAminoglycosides,
   papichDosePoster,

@@ -69,6 +69,7 @@ export const drugPage = {
   disagree: 'The sources disagree. They stand side by side and are not averaged.',
   interval: 'Again',
   otherInterval: 'Again: another source, not used',
+  loading: 'Loading dose before it',
   maxSingle: 'Most at once',
   maxCumulative: 'Most in all',
   stocks: 'Strengths',

@@ -94,7 +94,65 @@ export const doseFindingWords = {
   'patch-not-usual': 'A {drug} patch of {amount} is not the usual one at {weight}: {usual}.',
   'age-very-young': '{age} months old: under 12 weeks. Doses of grown animals may be too much; check each.',
   'age-old': '{age} years old: over 10 years. Check kidney, liver and heart before the doses.',
+  'blood-untyped':
+    'Nobody typed this cat, and {drug} of the wrong group can kill a cat at the first transfusion. Type it (A, B or AB), and record the group.',
+  'donor-untyped':
+    'The group of the donor is not stated, and {drug} goes only from a typed donor into a cat. State the donor.',
+  'blood-group-other': '{drug} of a {donor} donor for a {group} animal: take a donor of the same group.',
+  'dog-untyped':
+    'Donor, dog or both are not typed for DEA 1. Type them before {drug}; when it cannot wait, give the reason.',
+  'cross-match-missing':
+    'This dog was transfused before; {drug} needs a cross-match first. Make one, and state that it is compatible.',
+  'cross-match-incompatible': 'The cross-match says that this {drug} does not fit. Take another donor.',
+  'transfusions-unknown':
+    'Whether this dog was ever transfused is not stated. Ask; after a transfusion {drug} needs a cross-match.',
+  'first-transfusion': 'First transfusion of this dog: no cross-match is asked for; watch for a reaction all the same.',
   'rate-too-slow': '{drug} at {rate} is slower than a pump keeps exactly (least: {least}). Run a weaker dilution.',
+  'container-disagrees':
+    'The lines that share the {container} "{name}" state different volumes, rates, fluids or conventions. One {container} has one of each: write the same, or give another name.',
+  'container-incomplete':
+    'The {container} "{name}" also holds {other}, which is refused or has no strength, so nothing in it is worked out. Settle that line, or take it out of the {container}.',
+  'container-not-infusion':
+    '{drug} has a dose that is not per time; only infusions run from a {container}. Write the dose per hour or per minute.',
+  'container-rate-other': 'The fluid is to run at {other}, the {container} "{name}" at {rate}. Write one rate.',
+  'container-rate-tied':
+    'The {container} "{name}" holds drugs: it is tied to {rate}. Every change of the fluid changes every dose, so run the drugs from a pump of their own.',
+  'container-too-slow':
+    'The drugs alone need {least}; the {container} "{name}" runs at {rate}. Choose a faster rate or a stronger product.',
+  'container-too-little':
+    '{drug} for the {container} "{name}" would be {volume}, too little to draw even diluted. Take a larger {container} or a slower rate.',
+  'container-own-volume':
+    'The drugs are {percent} % of the {container} "{name}". Take as much fluid out first, or its volume grows by as much.',
+  'container-empties':
+    'The {container} "{name}" is empty after {lasts}, and {drug} is to run for {hours}. Make the next one in time.',
+  'pump-cannot': '{rate} is below the smallest step of a pump ({step}). Make the {container} "{name}" weaker.',
+  'infusion-off':
+    'Worked back from its label, the {container} "{name}" gives {percent} % more or less {drug} than prescribed. Take a larger {container}, a finer syringe or another rate.',
+  'infusion-over-fluid-allowance':
+    'The infusions of this plan bring {sum} of fluid by themselves, more than the {most} that anaesthesia starts with in a {species}. Make them stronger.',
+  'mixture-alone': '{drug} does not share a container with {other}: {because}. Give each a syringe of its own.',
+  'mixture-forbidden': '{drug} must not be mixed with {other}: {because}. Give each a line of its own.',
+  'mixture-unknown':
+    'No source here says that {drug} and {other} may be mixed. Run them apart, or give the reason and the source.',
+  'carrier-forbidden': '{drug} does not run in {carrier}: {because}. Take {only}.',
+  'dilution-forbidden': '{drug} is not diluted: {because}. Take a finer syringe, or another drug.',
+  'loading-not-chosen':
+    'Without a loading dose {drug} climbs for about {halfLives} half-lives to {reached} % of its level. Known loading dose: {low} to {high}. Choose one, or none on purpose.',
+  'loading-range-unknown': 'No source here gives a loading dose of {drug}; {dose} stands for the person who chose it.',
+  'loading-outside-range': 'The loading dose {dose} of {drug} lies outside {low} to {high}.',
+  'loading-not-worked-out':
+    'The loading dose {dose} of {drug} could not be worked out with the strength stated, so the whole line waits. State the strength, or plan the loading dose as a line of its own.',
+  'fluid-over-most': 'Rate and deficit together are {sum}; the most is {most}. Take longer for the deficit.',
+  'interval-not-chosen':
+    '{drug} is given {interval}; for {days} days nothing is counted out until one gap is chosen. State every.',
+  'interval-other': 'Every {every} was chosen for {drug}; the formulary says {interval}.',
+  'label-table-none':
+    'The label’s table of the {strength} tablet of {drug} has no line for {weight} ({known}). Take another size.',
+  'label-over-maximum':
+    'The table of this tablet’s own label gives {delivered} of {drug}; another label stops at {most}. Both are shown: decide by the label in hand.',
+  'goal-and-dose': 'Both a dose and a goal are stated for {drug}. State one of them.',
+  'goal-not-blood': 'A goal of PCV is reached with whole blood only; {drug} is dosed by weight. State a dose.',
+  'goal-order': 'The goal of {aim} is not above the present {now}. Nothing is to be transfused for it.',
   'duration-not-chosen': 'How long {drug} is to run is not stated; only the amount per hour is given.',
 } as const satisfies Record<DoseCode, string>
 

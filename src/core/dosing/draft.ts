@@ -1,7 +1,9 @@
 import { type Dose, type DoseRow, type Drug, drugById } from '#core/formulary/drug.ts'
 import { type AnyQuantity, Decimal, plain, Quantity } from '#core/units/quantity.ts'
 import { amountOf, type Body, bodySurface, kindOf } from './amount.ts'
+import { doseOfGoal } from './blood-goal.ts'
 import { chooseDose, judgeRange, notChosen } from './chosen-dose.ts'
+import { judgeInterval, withInterval } from './dispense.ts'
 import { judgeExclusions } from './exclusions.ts'
 import { type DoseFinding, found, isBlock } from './findings.ts'
 import { hasDailyLimitPerKilogram, judgeSingle } from './limits.ts'
@@ -35,7 +37,9 @@ export function identify(asked: PlannedLine, request: DoseRequest, knowledge: Do
     return { line: asked, rows: [], findings: [found('block', 'drug-unknown', { drug: asked.drug, near })] }
   }
   const { species } = request.animal
-  const choice = chooseDose({ ...asked, drug: drug.id }, request.plan, species, knowledge)
+  const goal = doseOfGoal(drug, asked, species, knowledge.rules.transfusion)
+  const wanted = { ...asked, drug: drug.id, ...(goal.dose && { dose: goal.dose }) }
+  const choice = chooseDose(wanted, request.plan, species, knowledge)
   const { line } = choice
   const dose = choice.kind === 'chosen' ? choice.dose : undefined
   const row = findRow(drug, species, line, dose)
@@ -47,8 +51,12 @@ export function identify(asked: PlannedLine, request: DoseRequest, knowledge: Do
   const { weight, bodyCondition } = request.animal
   // An amount given is read on the lean weight, on which it was dosed if the animal is fat.
   const lean = weight && leanWeight(weight, bodyCondition, knowledge.rules.weight)
-  const excluded = judgeExclusions(drug, row.answer, request, knowledge.drugs, lean)
-  const draft = { line, drug, row: row.answer, rows: [] }
+  const excluded = [
+    ...judgeExclusions(drug, row.answer, request, knowledge.drugs, lean),
+    ...judgeInterval(drug.name, row.answer, line.every),
+    ...goal.findings,
+  ]
+  const draft = { line, drug, row: withInterval(row.answer, line.every), rows: [] }
   if (choice.kind === 'not-chosen') {
     return { ...draft, findings: [...choice.findings, notChosen(drug.name, row.answer), ...excluded] }
   }

@@ -1,9 +1,11 @@
 import type { DoseRow, Drug } from '#core/formulary/drug.ts'
 import { type AnyQuantity, convert, plain, Quantity } from '#core/units/quantity.ts'
 import { type Body, deliveredBy } from './amount.ts'
+import { dispense } from './dispense.ts'
 import { type Drawing, type Drawn, shift, strengthMissing, strengthUnfit } from './drawing.ts'
 import { type DoseFinding, found } from './findings.ts'
 import { roundingCeiling } from './limits.ts'
+import { dilutionBar } from './mixing.ts'
 import type { DosingRules } from './rules.ts'
 import { drawnFrom, type Syringe, smallestDrawable } from './syringe.ts'
 import { heldBy, volumeOf, weakerDilution } from './volume.ts'
@@ -13,7 +15,8 @@ export function drawSyringe(drawing: Drawing): Drawn {
   const { amount, line, dose, row, rules, drug, body } = drawing
   const { volume, finding } = exactVolume(drawing)
   if (!volume) return { measured: {}, findings: finding ? [finding] : [] }
-  const options = { down: drawing.down, ...(drawing.syringes && { syringes: drawing.syringes }) }
+  const syringes = syringesFor(drawing)
+  const options = { down: drawing.down, ...(syringes && { syringes }) }
   if (volume.value.lt(smallestDrawable.value)) return tooSmall(drawing, volume, options)
 
   const nearest = drawnFrom(volume, options)
@@ -27,8 +30,25 @@ export function drawSyringe(drawing: Drawing): Drawn {
     }
   }
   const delivered = deliveredBy(given(drawn, drawing), amount as Quantity<AnyQuantity['unit']>, dose)
-  const measured = { volume, drawn, delivered, ...(line.over && { rate: rateOver(volume, line.over) }) }
-  return { measured, findings: [...shift(drawing, delivered), ...large(volume, body, row, drug, rules)] }
+  const { dispensed, findings } = dispense(drug.name, row, drawn, isTakenHome(row) ? line.days : undefined)
+  const measured = {
+    volume,
+    drawn,
+    delivered,
+    ...(line.over && { rate: rateOver(volume, line.over) }),
+    ...(dispensed && { dispense: dispensed }),
+  }
+  return { measured, findings: [...findings, ...shift(drawing, delivered), ...large(volume, body, row, drug, rules)] }
+}
+
+/** A liquid by mouth leaves the clinic in a bottle; an injection does not. */
+function isTakenHome({ routes }: DoseRow): boolean {
+  return routes.includes('PO') || routes.includes('OTM')
+}
+
+/** The syringe in hand, when its marks were stated; else those of the drawer. */
+function syringesFor({ line, syringes }: Drawing): readonly Syringe[] | undefined {
+  return line.mark ? [{ holds: '60', mark: plain(line.mark.value) }] : syringes
 }
 
 function exactVolume(drawing: Drawing): { volume?: Quantity<'mL'>; finding?: DoseFinding } {
@@ -58,6 +78,12 @@ function tooSmall(
   options: { readonly down: boolean; readonly syringes?: readonly Syringe[] },
 ): Drawn {
   const { amount, line, row, rules, drug, dose } = drawing
+  const bar = dilutionBar(drug, rules.mixing)
+  if (bar)
+    return {
+      measured: {},
+      findings: [found('block', 'dilution-forbidden', { drug: drug.name, because: bar.because }, [bar])],
+    }
   const dilute = (down: boolean) =>
     line.stock && weakerDilution(amount, line.stock, rules.dilutions.value, { ...options, down })
   const most = roundingCeiling(row, dose, amount)
@@ -69,7 +95,7 @@ function tooSmall(
     volume: `${plain(volume.value.toSignificantDigits(4))} mL`,
     least: smallestDrawable.toString(),
     offer: weaker
-      ? `1 in ${weaker.parts} gives ${weaker.strength}: draw ${weaker.drawn}`
+      ? `1 in ${weaker.parts} gives ${weaker.strength}: draw ${weaker.drawn}. To make it, ${weaker.recipe.product} of the product and ${weaker.recipe.diluent} of diluent`
       : 'no listed dilution is weak enough: take a weaker product',
   }
   const findings = [found('note', 'volume-too-small', about, [rules.dilutions])]

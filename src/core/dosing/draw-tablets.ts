@@ -1,11 +1,13 @@
 import type { Dose } from '#core/formulary/drug.ts'
 import { convert, plain, Quantity } from '#core/units/quantity.ts'
 import { deliveredBy } from './amount.ts'
+import { dispense } from './dispense.ts'
 import { type Drawing, type Drawn, shift, strengthUnfit } from './drawing.ts'
 import { type DoseFinding, found } from './findings.ts'
+import { type LabelBand, labelBand } from './label-band.ts'
 import { roundingCeiling } from './limits.ts'
 import type { Tablet } from './plan.ts'
-import { countTablets, courseOf, dividesOf, type TabletBand } from './tablets.ts'
+import { countTablets, courseOf, dividesOf, roundsOf, type TabletBand, type TabletCount } from './tablets.ts'
 
 /** The number of tablets for one dose, what they really give, and the number for the course. */
 export function drawTablets(drawing: Drawing, tablet: Tablet): Drawn {
@@ -13,7 +15,11 @@ export function drawTablets(drawing: Drawing, tablet: Tablet): Drawn {
   const mass = convert(amount, 'mg')
   if (!mass) return { measured: {}, findings: [strengthUnfit(drawing, `tablet of ${tablet.strength}`)] }
   const divides = dividesOf(tablet, row)
-  const counted = countTablets(mass, tablet.strength, divides, bandOf(drawing, mass))
+  const band = bandOf(drawing, mass)
+  const label = labelBand(drawing, tablet)
+  const counted = label?.tablets
+    ? inLabel(label.tablets, tablet, band)
+    : countTablets(mass, tablet.strength, divides, { ...band, rounds: roundsOf(tablet, row) })
   const about = { drug: drug.name, amount: mass.toString(), strength: tablet.strength.toString(), divides }
   if (counted.kind === 'none') return { measured: {}, findings: [found('block', 'tablet-does-not-fit', about)] }
 
@@ -22,13 +28,51 @@ export function drawTablets(drawing: Drawing, tablet: Tablet): Drawn {
   const delivered = deliveredBy(held, mass, dose)
   const total = courseOf(each, row.interval.value, line.days)
   const shown = { ...about, count: plain(each.value) }
+  const { dispensed, findings } = dispense(drug.name, row, each, line.days)
+  const tablets = {
+    each,
+    strength: tablet.strength,
+    ...(total && { total }),
+    ...(label?.band && { label: { fromKg: label.band.fromKg, toKg: label.band.toKg } }),
+  }
   return {
-    measured: { delivered, tablets: { each, strength: tablet.strength, ...(total && { total }) } },
+    measured: { delivered, tablets, ...(dispensed && { dispense: dispensed }) },
     findings: [
+      ...findings,
+      ...(label?.findings ?? []),
+      ...overMaximum(drawing, held, delivered, label),
       ...(divides === 'unknown' ? [found('note', 'tablet-not-cut', about, row.tablets ? [row.tablets] : [])] : []),
       ...rounding(drawing, delivered, shown, counted.kind === 'fits'),
     ],
   }
+}
+
+/** The label's own count stands, even where another label's maximum is lower; that is said beside it. */
+function inLabel(each: Quantity<'{tablet}'>, tablet: Tablet, { low, high }: TabletBand): TabletCount {
+  const mass = each.value.times(tablet.strength.value)
+  return { kind: mass.gte(low.value) && mass.lte(high.value) ? 'fits' : 'rounded', count: each }
+}
+
+function overMaximum(
+  drawing: Drawing,
+  held: Quantity<'mg'>,
+  delivered: Dose,
+  label: LabelBand | undefined,
+): DoseFinding[] {
+  const { drug, row, dose, amount } = drawing
+  const most = roundingCeiling(row, dose, amount)
+  const ceiling = most && convert(most, 'mg')
+  if (!label?.table || !ceiling || held.value.lte(ceiling.value)) return []
+  const about = {
+    drug: drug.name,
+    delivered: shortOf(delivered),
+    most: `${plain(ceiling.value.toSignificantDigits(4))} mg`,
+  }
+  return [found('confirm', 'label-over-maximum', about, [label.table, ...(row.maxSingle ? [row.maxSingle] : [])])]
+}
+
+function shortOf({ value, unit }: Dose): string {
+  return `${plain(value.toSignificantDigits(4))} ${unit}`
 }
 
 /** The row's range and ceiling as milligrams of this one dose. */
@@ -46,6 +90,6 @@ function bandOf({ row, dose }: Drawing, mass: Quantity<'mg'>): TabletBand {
 /** Inside the range a rounded count is only noted; outside it a person confirms. */
 function rounding(drawing: Drawing, delivered: Dose, shown: Record<string, string>, fits: boolean): DoseFinding[] {
   if (shift(drawing, delivered).length === 0) return []
-  const about = { ...shown, delivered: `${plain(delivered.value.toSignificantDigits(4))} ${delivered.unit}` }
+  const about = { ...shown, delivered: shortOf(delivered) }
   return [found(fits ? 'note' : 'confirm', 'tablet-rounding', about, [drawing.row.range, drawing.rules.rounding])]
 }

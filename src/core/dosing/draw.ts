@@ -12,7 +12,7 @@ import { isBlock } from './findings.ts'
  * @example draw({ amount: quantity('8.2', 'mg'), line: { stock: quantity('5', 'mg/mL') }, ... }).measured.drawn // 1.6 mL
  */
 export function draw(drawing: Drawing): Drawn {
-  const mixedUp = [...strengthOfOther(drawing), ...undiluted(drawing)]
+  const mixedUp = [...strengthOfOther(drawing), ...(drawing.poured ? [] : undiluted(drawing))]
   if (mixedUp.length > 0) return { measured: {}, findings: mixedUp }
   const unusual = strengthUnusual(drawing)
   if (unusual.some(isBlock)) return { measured: {}, findings: unusual }

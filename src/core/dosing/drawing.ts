@@ -2,6 +2,7 @@ import type { Dose, DoseRow, Drug, Stock } from '#core/formulary/drug.ts'
 import type { Level } from '#core/outcome/finding.ts'
 import { type AnyQuantity, convert, Decimal, plain } from '#core/units/quantity.ts'
 import type { Body } from './amount.ts'
+import type { Poured } from './container.ts'
 import { type DoseFinding, found } from './findings.ts'
 import type { Measured, PlannedLine } from './request.ts'
 import type { DosingRules } from './rules.ts'
@@ -20,6 +21,12 @@ export type Drawing = {
   readonly syringes?: readonly Syringe[]
   /** Round down whatever the nearest mark is, because a shared ceiling is near. */
   readonly down: boolean
+  /** The same for its loading dose. */
+  readonly loadingDown?: boolean
+  /** Its bag or syringe, once it is filled. */
+  readonly poured?: Poured
+  /** The drug was given, or is planned, as a single dose before its infusion. */
+  readonly loaded?: boolean
 }
 
 export type Drawn = { readonly measured: Partial<Measured>; readonly findings: readonly DoseFinding[] }

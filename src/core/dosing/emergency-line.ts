@@ -2,9 +2,8 @@ import type { Stock } from '#core/formulary/drug.ts'
 import { type AnyQuantity, convert, Quantity } from '#core/units/quantity.ts'
 import { amountOf, deliveredBy } from './amount.ts'
 import type { EmergencyDose, EmergencyRow, Follow, Suspicion } from './emergency-row.ts'
-import type { Dilution } from './request.ts'
 import { drawnFrom, smallestDrawable } from './syringe.ts'
-import { heldBy, volumeOf, weakerDilution } from './volume.ts'
+import { type Dilution, heldBy, volumeOf, weakerDilution } from './volume.ts'
 
 /** What is drawn for one row: from the bottle, or from a weaker dilution when the bottle is too strong. */
 export type EmergencyLine =

@@ -4,7 +4,7 @@ import { bySeverity } from '#core/outcome/finding.ts'
 import { kindOf } from './amount.ts'
 import { type Draft, nobody } from './draft.ts'
 import { draw } from './draw.ts'
-import type { Drawn } from './drawing.ts'
+import type { Drawing, Drawn } from './drawing.ts'
 import { type DoseFinding, found, isBlock } from './findings.ts'
 import type { DoseLine, DosingKnowledge } from './request.ts'
 
@@ -15,10 +15,14 @@ export function withSource(finding: DoseFinding, { rules }: DosingKnowledge): Do
 }
 
 /** Volume, tablets or rate of a line that nothing bars; undefined for one that is refused already. */
-export function drawDraft(draft: Draft, down: boolean, { rules, syringes }: DosingKnowledge): Drawn | undefined {
+export function drawDraft(
+  draft: Draft,
+  how: Pick<Drawing, 'down' | 'loadingDown' | 'poured' | 'loaded'>,
+  { rules, syringes }: DosingKnowledge,
+): Drawn | undefined {
   const { line, drug, row, dose, amount, body = nobody } = draft
   if (!drug || !row || !dose || !amount || draft.findings.some(isBlock)) return undefined
-  return draw({ drug, row, dose, amount, line, body, rules, down, ...(syringes && { syringes }) })
+  return draw({ drug, row, dose, amount, line, body, rules, ...how, ...(syringes && { syringes }) })
 }
 
 /** The answer of one line. A refused line carries nothing that could be drawn up. */

@@ -105,9 +105,18 @@ export function dosedAnimalOf(
     ...(last && { weightIs: last.body.how === 'scale' ? 'measured' : 'estimated' }),
     ...(before && { previousWeight: fromStored(before.body.weight) }),
     ...(last && last.body.bodyCondition !== null && { bodyCondition: last.body.bodyCondition }),
+    ...bloodGroupOf(theCase, at),
     ...(identity.born && { ageMonths: monthsBetween(identity.born, at) }),
     conditions,
   }
+}
+
+/** The blood group as typed; untyped stays unsaid. */
+function bloodGroupOf(theCase: Case, at: string): Pick<DosedAnimal, 'bloodGroup'> {
+  const typed = theCase.live('blood-type').findLast((line) => line.at <= at)?.body
+  if (typed?.system === 'ab') return typed.ab === 'unknown' ? {} : { bloodGroup: typed.ab }
+  if (!typed || typed.dea1 === 'not-typed') return {}
+  return { bloodGroup: typed.dea1 === 'negative' ? 'dea-1-negative' : 'dea-1-positive' }
 }
 
 /** Whether the last pressure measured shortly before that instant was low. Artefacts say nothing. */

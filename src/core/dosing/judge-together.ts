@@ -1,4 +1,5 @@
 import { convert, Quantity } from '#core/units/quantity.ts'
+import { judgeBlood } from './blood-match.ts'
 import { add, type Draft } from './draft.ts'
 import { barredByPlanned } from './exclusions.ts'
 import { type DoseFinding, isBlock } from './findings.ts'
@@ -19,6 +20,7 @@ export function judgeTogether(drafts: readonly Draft[], request: DoseRequest, kn
     return add(draft, [
       ...(mine ? judgeInteractions(mine, planned, request, knowledge.drugs, knowledge.rules.interactions) : []),
       ...(draft.drug && draft.row ? judgeRepeat(draft.drug, draft.row, request, knowledge) : []),
+      ...(draft.drug && draft.row ? judgeBlood(draft.drug, draft.line, request, knowledge.rules) : []),
       ...(draft.drug ? judgeUnsettled(draft.drug, request, knowledge.drugs, knowledge.rules.interactions) : []),
       ...(mass && weight ? judgeMass(mass, masses, request, draft.body?.weight ?? weight, knowledge) : []),
     ])

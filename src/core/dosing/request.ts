@@ -5,10 +5,14 @@ import type { Provenance } from '#core/evidence/sourced.ts'
 import type { Dose, DoseRange, DoseRow, Drug, Stock } from '#core/formulary/drug.ts'
 import type { Route, Use } from '#core/formulary/words.ts'
 import type { AnyQuantity, Quantity } from '#core/units/quantity.ts'
+import type { BloodGroup } from './blood-group.ts'
+import type { Container, Poured } from './container.ts'
 import type { DoseFinding } from './findings.ts'
+import type { FluidPlan } from './fluids.ts'
 import type { Chosen, DosePolicy, Tablet, UsualPlan } from './plan.ts'
 import type { DosingRules } from './rules.ts'
 import type { Syringe } from './syringe.ts'
+import type { Dilution } from './volume.ts'
 
 export type DosedAnimal = {
   readonly species: Species
@@ -22,6 +26,9 @@ export type DosedAnimal = {
   /** Body condition on the nine-point scale. */
   readonly bodyCondition?: number
   readonly conditions: readonly AnimalWord[]
+  /** Absent when nobody typed it: no group is ever assumed. */
+  readonly bloodGroup?: BloodGroup
+  readonly transfusedBefore?: 'yes' | 'no'
 }
 
 /** Something this animal has already had. It can always be recorded; here it is only counted. */
@@ -52,6 +59,21 @@ export type PlannedLine = {
   readonly days?: number
   readonly over?: Quantity<'min'>
   readonly plan?: string
+  /** The gap between two doses of a course, when the formulary leaves a choice. */
+  readonly every?: Quantity<'h'>
+  /** The marks of the syringe in hand, such as the one that comes with an oral liquid. */
+  readonly mark?: Quantity<'mL'>
+  /** The bag or syringe an infusion runs from. */
+  readonly container?: Container
+  /** Given at once before an infusion, so that it need not climb to its level for hours. */
+  readonly loading?: { readonly dose: Dose; readonly over?: Quantity<'min'> }
+  /** A loss of water to be made good beside the rate of a fluid. */
+  readonly deficit?: { readonly percent: Quantity<'%'>; readonly over: Quantity<'h'> }
+  /** Blood by what it is to reach instead of by weight. */
+  readonly goal?: { readonly now: Quantity<'%'>; readonly aim: Quantity<'%'>; readonly donorPcv: Quantity<'%'> }
+  /** Red cells: the group of the donor, and what the cross-match said. */
+  readonly donor?: BloodGroup
+  readonly crossMatch?: 'compatible' | 'incompatible'
 }
 
 /** One planned dose as milligrams, for what lines mean to each other. */
@@ -61,6 +83,9 @@ export type PlannedMass = {
   readonly row: DoseRow
   readonly mass: Quantity<'mg'>
 }
+
+/** Where the haematocrit stands, and how low somebody lets it fall. */
+export type Haematocrit = { readonly start: Quantity<'%'>; readonly lowest: Quantity<'%'> }
 
 export type DoseRequest = {
   readonly animal: DosedAnimal
@@ -91,13 +116,26 @@ export type TabletAnswer = {
   readonly strength: Quantity<'mg'>
   /** For the whole course, when days and a countable interval are known. */
   readonly total?: Quantity<'{tablet}'>
+  /** Set when the label's own table of weights decided, not a rule for rounding. */
+  readonly label?: { readonly fromKg: string; readonly toKg: string }
 }
 
-export type Dilution = {
-  readonly parts: number
-  readonly strength: Stock
-  readonly volume: Quantity<'mL'>
-  readonly drawn: Quantity<'mL'>
+/** What leaves the clinic for a course: so many doses, and whole tablets or millilitres for them. */
+export type Dispensed = {
+  readonly doses: number
+  readonly days: number
+  readonly amount: Quantity<'{tablet}'> | Quantity<'mL'>
+}
+
+/** A loading dose, worked out like any other single dose. */
+export type Loading = {
+  readonly dose: Dose
+  readonly amount: AnyQuantity
+  readonly volume?: Quantity<'mL'>
+  readonly drawn?: Quantity<'mL'>
+  readonly delivered?: Dose
+  readonly dilution?: Dilution
+  readonly rate?: Quantity<'mL/h'>
 }
 
 type LineBase = {
@@ -130,6 +168,13 @@ export type Measured = {
   /** Infusions: how fast, and what runs in over the stated time. */
   readonly rate?: Quantity<'mL/h'>
   readonly total?: AnyQuantity
+  /** An infusion in both ways it is said; a slip between them is sixtyfold. */
+  readonly perHour?: AnyQuantity
+  readonly perMinute?: AnyQuantity
+  readonly poured?: Poured
+  readonly loading?: Loading
+  readonly fluid?: FluidPlan
+  readonly dispense?: Dispensed
   readonly secondPerson: boolean
 }
 

@@ -1,9 +1,12 @@
 import type { Species } from '#core/animal/species.ts'
 import type { Provenance, Sourced } from '#core/evidence/sourced.ts'
-import type { Group } from '#core/formulary/words.ts'
+import type { Dose } from '#core/formulary/drug.ts'
+import type { Group, Use } from '#core/formulary/words.ts'
 import type { Level } from '#core/outcome/finding.ts'
+import type { BloodPerKg } from '#core/theatre/blood-volume.ts'
 import { Decimal, type Quantity, quantity } from '#core/units/quantity.ts'
-import type { PatchBand } from './calc/operation.ts'
+import type { PatchBand, TabletBand } from './calc/operation.ts'
+import type { MixingRules } from './mixing.ts'
 
 /** From `low` to `high`, both included; a bare ratio. */
 export type Band = { readonly low: Decimal; readonly high: Decimal }
@@ -38,6 +41,51 @@ export type Interaction = Provenance & {
   readonly because: string
   /** How long a given drug of the first or second group still counts; the most specific entry wins. */
   readonly washouts: readonly (Sourced<Quantity<'h'>> & { readonly drug?: string; readonly group?: Group })[]
+}
+
+/** Why red cells are held back; the facts themselves are in the code's own words. */
+export type TransfusionRules = {
+  readonly catsTyped: Provenance
+  readonly groups: Provenance
+  readonly dogs: Provenance
+  readonly crossMatch: Provenance
+  /** The product that is worked out from a goal of PCV: blood volume × (goal − now) ÷ PCV of the donor. */
+  readonly byGoal: Provenance & { readonly drug: string }
+  readonly bloodPerKg: Readonly<Record<Species, Sourced<BloodPerKg>>>
+}
+
+/** The numbers of bags, syringes on a pump, and loading doses. */
+export type InfusionRules = {
+  /** The smallest step a pump is set in. */
+  readonly pumpStep: Sourced<Quantity<'mL/h'>>
+  /** From this share of a bag on, the drug's own volume of fluid is taken out first. */
+  readonly ownShare: Sourced<Decimal>
+  /** How far the dose worked back from the label may lie from the one prescribed. */
+  readonly within: Sourced<Decimal>
+  /** So many half-lives pass before a steady infusion is at its plateau, but for this share. */
+  readonly plateau: Sourced<{ readonly halfLives: number; readonly reached: Decimal }>
+}
+
+/** Fluid by species: where anaesthesia starts, how each hour is cut, and what an animal at rest needs. */
+export type FluidRules = {
+  readonly start: Readonly<Record<Species, Sourced<Quantity<'mL/kg/h'>>>>
+  readonly cut: Sourced<Decimal>
+  readonly most: Sourced<Quantity<'mL/kg/h'>>
+  /** mL in 24 h = factor × kg^power. */
+  readonly maintenance: Readonly<Record<Species, Sourced<{ readonly factor: Decimal; readonly power: Decimal }>>>
+  /** mL of deficit for one kilogram and one per cent. */
+  readonly deficit: Sourced<Quantity<'mL/kg'>>
+}
+
+/** A label that prints tablets by weight instead of a rule for rounding. */
+export type LabelTable = Provenance & {
+  readonly drug: string
+  readonly species: Species
+  readonly use: Use
+  readonly size: Quantity<'mg'>
+  /** The dose the table is printed for; another dose is rounded as usual. */
+  readonly dose: Dose
+  readonly bands: readonly Sourced<TabletBand>[]
 }
 
 /** All numbers of the dosing checks that belong to no single drug. */
@@ -77,4 +125,9 @@ export type DosingRules = {
   readonly interactions: readonly Interaction[]
   /** Who says so, when a check rests on no number at all: that a drug must be named, a weight known, a dose chosen. */
   readonly withoutNumber: Provenance
+  readonly transfusion: TransfusionRules
+  readonly infusions: InfusionRules
+  readonly mixing: MixingRules
+  readonly fluids: FluidRules
+  readonly labelTables: readonly LabelTable[]
 }

@@ -25,11 +25,17 @@ export function dividesOf(tablet: Tablet, row: DoseRow): Divides {
   return product?.divides ?? 'unknown'
 }
 
+/** Where the label of this size rounds, when it says so. */
+export function roundsOf(tablet: Tablet, row: DoseRow): 'up' | 'down' | undefined {
+  return row.tablets?.value.find((entry) => entry.strength.value.eq(tablet.strength.value))?.rounds
+}
+
 /** From least to most milligrams a rounded dose may give. */
 export type TabletBand = {
   readonly low: Quantity<'mg'>
   readonly high: Quantity<'mg'>
   readonly ceiling?: Quantity<'mg'>
+  readonly rounds?: 'up' | 'down' | undefined
 }
 
 export type TabletCount =
@@ -39,7 +45,8 @@ export type TabletCount =
 
 /**
  * The nearest number of tablets in pieces the product allows. A count inside the row's range is preferred
- * (so an antibiotic is not rounded under its lowest dose); over the ceiling there is no count at all.
+ * (so an antibiotic is not rounded under its lowest dose); a label that rounds one way is followed; over the ceiling
+ * there is no count at all.
  *
  * @example countTablets(quantity('41', 'mg'), quantity('50', 'mg'), 'halves', band) // 1 tablet
  */
@@ -51,7 +58,9 @@ export function countTablets(
 ): TabletCount {
   const piece = pieceOf(divides)
   const pieces = amount.value.div(strength.value).div(piece)
-  const counts = [pieces.floor(), pieces.ceil()]
+  const counts = (
+    band.rounds === 'up' ? [pieces.ceil()] : band.rounds === 'down' ? [pieces.floor()] : [pieces.floor(), pieces.ceil()]
+  )
     .map((count) => count.times(piece))
     .filter((count) => count.gt(0))
     .filter((count) => !band.ceiling || count.times(strength.value).lte(band.ceiling.value))

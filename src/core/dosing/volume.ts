@@ -1,8 +1,17 @@
 import type { DoseRow, Stock } from '#core/formulary/drug.ts'
 import { never } from '#core/outcome/outcome.ts'
-import { type AnyQuantity, convert, divide, Quantity, scale, times } from '#core/units/quantity.ts'
-import type { Dilution } from './request.ts'
+import { type AnyQuantity, convert, Decimal, divide, Quantity, scale, times } from '#core/units/quantity.ts'
 import { drawnFrom, type Syringe, smallestDrawable } from './syringe.ts'
+
+/** A weaker product to draw from. */
+export type Dilution = {
+  readonly parts: number
+  readonly strength: Stock
+  readonly volume: Quantity<'mL'>
+  readonly drawn: Quantity<'mL'>
+  /** How to make it: so much of the product and so much diluent, enough for the drawn volume. */
+  readonly recipe: { readonly product: Quantity<'mL'>; readonly diluent: Quantity<'mL'> }
+}
 
 /**
  * The exact volume that holds an amount; undefined when a strength of this kind cannot hold it
@@ -75,8 +84,23 @@ export function weakerDilution(
     const strength = new Quantity(stock.value.div(part), stock.unit) as Stock
     const volume = volumeOf(amount, strength)
     if (volume?.value.gte(smallestDrawable.value)) {
-      return { parts: part, strength, volume, drawn: drawnFrom(volume, options) }
+      const drawn = drawnFrom(volume, options)
+      return { parts: part, strength, volume, drawn, recipe: recipeFor(drawn, part) }
     }
   }
   return undefined
+}
+
+/** As much of the product as can be measured well; one of these steps makes enough. */
+const productSteps = ['0.1', '0.2', '0.5', '1', '2', '5']
+
+/**
+ * How much product and how much diluent make enough of "1 in so many" for one drawn volume.
+ *
+ * @example recipeFor(quantity('0.16', 'mL'), 10) // 0.1 mL of the product and 0.9 mL of diluent
+ */
+export function recipeFor(drawn: Quantity<'mL'>, parts: number): Dilution['recipe'] {
+  const step = productSteps.find((volume) => new Decimal(volume).times(parts).gte(drawn.value))
+  const product = step ? new Decimal(step) : drawn.value.div(parts).ceil()
+  return { product: new Quantity(product, 'mL'), diluent: new Quantity(product.times(parts - 1), 'mL') }
 }

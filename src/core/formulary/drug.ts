@@ -30,7 +30,13 @@ export type Cumulative = {
 
 export type Divides = 'whole' | 'halves' | 'quarters' | 'unknown'
 /** One tablet size. Whether it may be cut is unknown until a source says so. */
-export type TabletProduct = { readonly strength: Quantity<'mg'>; readonly divides: Divides; readonly words?: string }
+export type TabletProduct = {
+  readonly strength: Quantity<'mg'>
+  readonly divides: Divides
+  /** Where the label itself rounds; absent, the nearest piece inside the range is taken. */
+  readonly rounds?: 'up' | 'down'
+  readonly words?: string
+}
 export type StockProduct = {
   readonly strength?: Stock
   readonly words?: string
@@ -65,6 +71,8 @@ export type DoseRow = {
   readonly interval: Sourced<Interval>
   /** Intervals of sources that disagree, kept beside the one that is used. */
   readonly otherIntervals?: readonly Sourced<Interval>[]
+  /** Infusions: what is given at once before it. Information, never a default. */
+  readonly loading?: Sourced<DoseRange>
   readonly maxSingle?: Sourced<Maximum>
   readonly maxCumulative?: Sourced<Cumulative>
   readonly stocks: Sourced<readonly StockProduct[]>

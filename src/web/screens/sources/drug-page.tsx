@@ -6,6 +6,7 @@ import { type Species, speciesList } from '#core/animal/species.ts'
 import { type DoseRow, type Drug, type NoDose, rowKey } from '#core/formulary/drug.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { sayQuantity } from '#documents/case/say-quantity.ts'
+import { sayContent } from '#documents/sources/say-content.ts'
 import { sayCumulative, sayMaximum, sayRow, sayStock, sayTablet, sayWhen } from '#documents/sources/say-drug.ts'
 import { Provenance } from '../../design/provenance.tsx'
 import styles from './drug.module.css'
@@ -138,7 +139,17 @@ function Row({ row }: { readonly row: DoseRow }) {
 }
 
 function linesOfRow(row: DoseRow): FactLine[] {
-  const { interval, otherIntervals = [], maxSingle, maxCumulative, stocks, tablets, cautions, exclusions } = row
+  const {
+    interval,
+    otherIntervals = [],
+    loading,
+    maxSingle,
+    maxCumulative,
+    stocks,
+    tablets,
+    cautions,
+    exclusions,
+  } = row
   const line = (what: string, fact: FactLine['fact'], value: FactLine['value']): FactLine => ({
     key: what,
     what,
@@ -153,6 +164,7 @@ function linesOfRow(row: DoseRow): FactLine[] {
       ...line(words.otherInterval, other, other.value.words),
       key: `${words.otherInterval} ${other.sources.join()}`,
     })),
+    ...(loading ? [line(words.loading, loading, sayContent(loading.value))] : []),
     ...(maxSingle ? [line(words.maxSingle, maxSingle, sayMaximum(maxSingle.value))] : []),
     ...(maxCumulative ? [line(words.maxCumulative, maxCumulative, sayCumulative(maxCumulative.value))] : []),
     line(words.stocks, stocks, <Sentences list={stocks.value.map(sayStock)} none={words.unknown} />),

@@ -1,0 +1,22 @@
+import type { LabelTable } from '#core/dosing/rules.ts'
+import { quantity } from '#core/units/quantity.ts'
+import { labelBands } from './label-bands.ts'
+
+const scheme = {
+  drug: 'meloxicam',
+  species: 'dog',
+  use: 'nsaid',
+  dose: quantity('0.1', 'mg/kg'),
+  sources: ['meloxicam-chewable-uk-spc'],
+  where: 'dose scheme, maintenance',
+  known: 'read',
+  strength: 'label',
+  confidence: 'high',
+  checked: '2026-11-29',
+} as const
+
+/** Tablets whose label is a table of weights. */
+export const labelTables = [
+  { size: quantity('1', 'mg'), bands: labelBands['meloxicam 1 mg'], ...scheme },
+  { size: quantity('2.5', 'mg'), bands: labelBands['meloxicam 2.5 mg'], ...scheme },
+] as const satisfies readonly LabelTable[]
