@@ -58,5 +58,21 @@ function told(answer: DoseAnswer): string {
     ),
   ]
   const ceilings = answer.ceilings.map(({ group, used, limit }) => `  ceiling of ${group}: ${used} of ${limit} used\n`)
-  return `${lines}${ceilings.join('')}${findings.join('')}${answer.caution}\n`
+  return `${lines}${infusions(answer)}${ceilings.join('')}${findings.join('')}${answer.caution}\n`
+}
+
+/** Each infusion both ways it is said, and once for every bag or syringe how it is made. */
+function infusions(answer: DoseAnswer): string {
+  const both = answer.lines.map(({ id, perHour, perMinute }) =>
+    perHour && perMinute ? `  ${id}: ${amount(short(perHour))}, which is ${amount(short(perMinute))}\n` : '',
+  )
+  const made = answer.lines.map(({ bag, syringe }) => bag ?? syringe)
+  const once = made.filter((one, index) => one && made.findIndex((other) => other?.name === one.name) === index)
+  const steps = once.flatMap((one) => one?.steps.map((step) => `  ${one.name}: ${step}\n`) ?? [])
+  return [...both, ...steps].join('')
+}
+
+/** Four figures are what anybody reads of a rate. */
+function short({ value, unit }: { readonly value: number; readonly unit: string }) {
+  return { value: Number(value.toPrecision(4)), unit }
 }
