@@ -10,7 +10,7 @@ export const estimate = {
   sections: [
     { id: 'estimate', fields: ['edition', 'validUntil', 'givenBy'] },
     { id: 'lines', fields: ['lines'] },
-    { id: 'limits', fields: ['deposit', 'ceiling'] },
+    { id: 'limits', fields: ['deposit', 'ceiling'], running: 'estimate' },
     { id: 'answer', fields: ['answer'] },
   ],
   fields: {

@@ -156,6 +156,7 @@ export const caseInEnglish = {
   },
   chapter: {
     nothing: 'Nothing is written down here yet.',
+    calm: 'Nothing is owed and nothing is missing here.',
     missing: 'Missing',
     missingHelps: 'Would help',
     next: 'Next',
@@ -217,6 +218,12 @@ export const caseInEnglish = {
     title: 'The plate',
     draw: 'Draw on the plate of the {side} ear',
     kept: { one: '1 drawing', many: '{count} drawings' },
+  },
+  estimate: {
+    total: 'Together',
+    span: '{low} to {high}',
+    ceiling: 'Limit',
+    fault: 'This does not fit together: {what}.',
   },
   urgency: 'What the red flags say about the urgency',
   given: { flagged: 'Recorded as given and kept as recorded. Before the dose, a check would have said:' },

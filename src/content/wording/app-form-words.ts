@@ -34,6 +34,13 @@ export const formsInEnglish = {
   readAs: 'Read as {value}.',
   detailsAfterCheckpoint: 'Choose the point first.',
   noDetails: 'Nothing else is asked at this point.',
+  estimate: {
+    none: 'Together: no line has both prices yet.',
+    total: 'Together {low} to {high}.',
+    mixed: 'Two currencies stand among the lines: there is no sum.',
+    ceiling: 'The limit is {ceiling}.',
+    open: { one: '1 line is not in the sum yet.', many: '{count} lines are not in the sum yet.' },
+  },
   otis3: {
     none: 'OTIS-3: no sign graded yet',
     open: 'OTIS-3 so far {total}, still open: {signs}',

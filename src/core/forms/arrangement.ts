@@ -71,7 +71,7 @@ export type SectionArrangement = {
   /** LEFT and RIGHT of the body stand side by side. */
   readonly pair?: true
   /** A sum that is shown while the section is filled in. */
-  readonly running?: 'otis-3'
+  readonly running?: 'otis-3' | 'estimate'
 }
 
 /** How the form of one kind is arranged, and where in the course it is written, by whom. */

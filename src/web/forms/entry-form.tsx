@@ -14,6 +14,7 @@ import type { KindName } from '#core/journal/fold.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { EarColumns } from './ear-columns.tsx'
 import { ErrorSummary } from './error-summary.tsx'
+import { EstimateRunning } from './estimate-running.tsx'
 import { FieldPart } from './field-part.tsx'
 import styles from './forms.module.css'
 import { formFor, wordsFor } from './forms.ts'
@@ -64,7 +65,7 @@ function restWord(kind: KindName): string {
 }
 
 function SectionPart({ section, alone }: { readonly section: Section; readonly alone: boolean }) {
-  const { words, draft } = useScope()
+  const { words, draft, place } = useScope()
   const [only] = section.fields
   // A section of one question needs no heading above it: the question is its heading.
   const single = section.fields.length === 1 && wordsAt(words, only?.at ?? '')?.label === words.sections[section.id]
@@ -73,6 +74,7 @@ function SectionPart({ section, alone }: { readonly section: Section; readonly a
     <section className={styles.section} data-single={single || undefined}>
       {headed && <h2 className={styles.heading}>{words.sections[section.id]}</h2>}
       {section.pair ? <PairOfGroups fields={section.fields} /> : <Fields fields={section.fields} />}
+      {section.running === 'estimate' && <EstimateRunning draft={draft} place={place} />}
       {section.running === 'otis-3' && <Otis3Running draft={draftAt(draft, 'otis3')} />}
     </section>
   )

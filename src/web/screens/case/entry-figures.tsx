@@ -1,7 +1,10 @@
 import { triageRules } from '#content/follow-up/triage-rules.ts'
 import { bloodInSwabs } from '#content/protocols/blood-in-swabs.ts'
 import { caseInEnglish } from '#content/wording/app-case.ts'
+import { chaptersInEnglish } from '#content/wording/app-chapters.ts'
+import { faultsOf, totalsOf } from '#core/agreement/estimate.ts'
 import type { BodyOf, Line } from '#core/journal/fold.ts'
+import { fill } from '#core/outcome/finding.ts'
 import { sideOf } from '#core/reading/names-of.ts'
 import { answersOf, triage } from '#core/referral/triage.ts'
 import { lossOf } from '#core/theatre/loss-of-entry.ts'
@@ -18,7 +21,7 @@ import styles from './panels.module.css'
 
 const words = caseInEnglish
 
-/** What is worked out from one entry, with its "why?": urgency, OTIS-3, dose, loss; and what speaks against a dose given. */
+/** What is worked out from one entry, with its "why?": urgency, OTIS-3, dose, loss, what an estimate comes to; and what speaks against a dose given. */
 export function EntryFigures({ line }: { readonly line: Line }) {
   const { file } = useCaseView()
   switch (line.header.kind) {
@@ -38,6 +41,8 @@ export function EntryFigures({ line }: { readonly line: Line }) {
     }
     case 'planned-line':
       return <JudgedLine entry={line as unknown as Line<BodyOf<'planned-line'>>} />
+    case 'estimate':
+      return <EstimateTotals body={(line as unknown as Line<BodyOf<'estimate'>>).body} />
     case 'drug-given':
       return <GivenDrug line={line} />
     case 'blood-loss':
@@ -55,6 +60,34 @@ function Urgency({ line }: { readonly line: Line<BodyOf<'referral'>> }) {
       <span>{words.urgency}</span>
       <Why about={words.urgency} make={() => whyUrgency(triage(answersOf(line.body, identity), triageRules))} />
     </p>
+  )
+}
+
+/** Low to high against the limit, and what of it does not fit together. */
+function EstimateTotals({ body }: { readonly body: BodyOf<'estimate'> }) {
+  const { decimalMark } = useCaseView().file.clinic
+  const say = ({ amount, currency }: typeof body.ceiling) => `${amount.replace('.', decimalMark)} ${currency}`
+  const totals = totalsOf(body)
+  const faults = faultsOf(body)
+  return (
+    <>
+      <p className={styles.figure}>
+        {totals.kind === 'answer' && (
+          <span>
+            {words.estimate.total}:{' '}
+            <strong>{fill(words.estimate.span, { low: say(totals.answer.low), high: say(totals.answer.high) })}</strong>
+          </span>
+        )}
+        <span>
+          {words.estimate.ceiling}: <strong>{say(body.ceiling)}</strong>
+        </span>
+      </p>
+      {faults.map((fault) => (
+        <p key={fault}>
+          <strong>{fill(words.estimate.fault, { what: chaptersInEnglish.codes[fault] })}</strong>
+        </p>
+      ))}
+    </>
   )
 }
 
