@@ -33,7 +33,8 @@ export const peopleInEnglish = {
   leaveTitle: 'Leave of {name}',
   leave: 'Leave',
   leaves: 'Leave and deputies',
-  noLeaves: 'Nobody is away, now or later.',
+  noLeaves:
+    'Nobody is away, now or later. When somebody will be, open their line above and write their leave with a deputy.',
   from: 'First day away',
   until: 'Last day away',
   dayHelp: 'Like 24 December 2026.',

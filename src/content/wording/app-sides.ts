@@ -20,7 +20,7 @@ export const sidesInEnglish = {
     summary: 'the signed summary',
     'late-event': 'a late event',
   },
-  says: { LEFT: 'LEFT', RIGHT: 'RIGHT', BOTH: 'both ears', none: 'names no side' },
+  says: { LEFT: 'LEFT', RIGHT: 'RIGHT', BOTH: 'both ears' },
   source: '{what}, by {who}, {when}',
   sideSays: '{side} is said by',
   notConfirmed: 'The side was not confirmed at',

@@ -93,7 +93,7 @@ function ofPictures(sources: readonly SideSource[]): SideDisagreement[] {
 
 export type SidesWording = {
   readonly sources: Readonly<Record<SideSourceCode, string>>
-  readonly says: Readonly<Record<Side | 'BOTH' | 'none', string>>
+  readonly says: Readonly<Record<Side | 'BOTH', string>>
   readonly source: string
   readonly sideSays: string
   readonly notConfirmed: string

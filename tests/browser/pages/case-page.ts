@@ -36,10 +36,7 @@ export class CasePage {
   /** Opens a form from the menu of a chapter, by its name there. */
   async write(chapter: string, name: string): Promise<EntryForm> {
     const here = this.chapter(chapter)
-    await here
-      .locator('summary')
-      .filter({ hasText: `Write: ${chapter}` })
-      .click()
+    await here.locator(`summary[aria-label="Write: ${chapter}"]`).click()
     await here.getByRole('link', { name: spoken(name) }).click()
     return EntryForm.here(this.page)
   }

@@ -74,9 +74,9 @@ function Settle({ item, what }: { readonly item: OwedItem; readonly what: string
     <Link
       href={writeHref(id, kind, { subject: subjectOfOwed(item, kind, file), owed: item.id })}
       className={styles.act}
+      aria-label={`${words.writeIt}: ${what}`}
     >
       {words.writeIt}
-      <span className="said">: {what}</span>
     </Link>
   )
 }

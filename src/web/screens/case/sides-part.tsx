@@ -72,7 +72,8 @@ function Disagreement({ found }: { readonly found: SideDisagreement; readonly ma
 
 function Says({ source }: { readonly source: SideSource }) {
   if (source.says === 'LEFT' || source.says === 'RIGHT') return <SideWord side={source.says} />
-  return <span className="soft">{sidesInEnglish.says[source.says ?? 'none']}</span>
+  // An ear looked at without a finding, a choice against surgery: no side is to be said there, and that is no fault.
+  return source.says === null ? null : <span className="soft">{sidesInEnglish.says[source.says]}</span>
 }
 
 function Source({ source }: { readonly source: SideSource }) {

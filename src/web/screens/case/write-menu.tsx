@@ -23,10 +23,7 @@ export function WriteMenu({ chapter }: { readonly chapter: Chapter }) {
   if (kinds.length === 0) return null
   return (
     <details className={styles.menu} data-screen-only>
-      <summary>
-        {caseInEnglish.chapter.write}
-        <span className="said">: {name}</span>
-      </summary>
+      <summary aria-label={`${caseInEnglish.chapter.write}: ${name}`}>{caseInEnglish.chapter.write}</summary>
       <ul>
         {kinds.map((kind) => (
           <li key={kind}>
@@ -36,6 +33,12 @@ export function WriteMenu({ chapter }: { readonly chapter: Chapter }) {
       </ul>
     </details>
   )
+}
+
+/** "Planned line: LEFT ear, operation": what the short word of a link leaves to the lines above it. */
+function sayWay(kind: KindName, side: string, subject: Subject): string {
+  const operation = subject.kind === 'operation' ? `, ${namesInEnglish.subjects.operation}` : ''
+  return `${kindsInEnglish[kind]}: ${side}${operation}`
 }
 
 function kindsFor(chapter: Chapter): KindName[] {
@@ -64,10 +67,8 @@ function Choices({ kind, subjects }: { readonly kind: KindName; readonly subject
           const side = subject.kind === 'ear' ? subject.side : about
           const href = kind === 'plate-drawing' ? plateHref(id, side) : writeHref(id, kind, { subject })
           return (
-            <Link key={about} href={href}>
-              <span className="said">{kindsInEnglish[kind]}: </span>
+            <Link key={about} href={href} aria-label={sayWay(kind, side.split(', ')[0] ?? side, subject)}>
               {side.split(', ')[0]}
-              {subject.kind === 'operation' && <span className="said">, {namesInEnglish.subjects.operation}</span>}
             </Link>
           )
         })}
