@@ -3,16 +3,12 @@ import { formulary } from '#content/formulary/index.ts'
 import { dosingRules } from '#content/protocols/dosing-rules.ts'
 import { doseLines } from '#core/dosing/dose-lines.ts'
 import { dosedAnimalOf, givenOf, linesOfPlan, plansOf } from '#core/dosing/from-journal.ts'
-import type { DoseLine } from '#core/dosing/request.ts'
+import { plannedBody } from '#core/dosing/planned-body.ts'
+import type { DoseLine, DrawnLine } from '#core/dosing/request.ts'
 import type { Subject } from '#core/journal/entry.ts'
-import { type BodyOf, fold } from '#core/journal/fold.ts'
-import type { AnyQuantity } from '#core/units/quantity.ts'
+import { fold } from '#core/journal/fold.ts'
 import { type Chart, moment } from './chart.ts'
 import { practiceChart } from './practice.ts'
-
-type Stored = BodyOf<'planned-line'>['dose']
-
-const stored = (quantity: AnyQuantity): Stored => quantity.toJSON() as Stored
 
 /**
  * Works the named plan out with the real engine and writes one entry a line. Nothing here is typed in: a line that
@@ -35,35 +31,16 @@ export function writePlannedLines(
   const written = new Map<string, string>()
   for (const line of result.lines) {
     const because = plan.lines.find((one) => one.id === line.id)?.reason ?? ''
-    const asked = lines.find((one) => one.id === line.id)
-    const stock = asked?.stock as AnyQuantity | undefined
-    const body = bodyOf(line, {
-      because,
-      plan: plan.name,
-      qualifier: asked?.qualifier ?? null,
-      stock: stock ? stored(stock) : null,
-      weight: weight.toJSON(),
-    })
+    const asked = lines.find((one) => one.id === line.id) ?? {}
+    const body = plannedBody(allowed(line), { asked, because, plan: plan.name, weight })
     written.set(line.id, chart.write('planned-line', { at: wanted.at, by: wanted.by, subject: wanted.operation }, body))
   }
   return written
 }
 
-type Rest = Pick<BodyOf<'planned-line'>, 'because' | 'plan' | 'qualifier' | 'stock' | 'weight'>
-
-function bodyOf(line: DoseLine, rest: Rest): BodyOf<'planned-line'> {
+function allowed(line: DoseLine): DrawnLine {
   if (line.verdict === 'refused') {
     throw new Error(`The demo's plan is refused: ${line.id} ${line.findings.map((finding) => finding.code).join(', ')}`)
   }
-  return {
-    line: line.id,
-    drug: line.drug,
-    use: line.use,
-    route: line.route ?? null,
-    dose: stored(line.dose as AnyQuantity),
-    amount: stored(line.amount),
-    volume: line.volume?.toJSON() ?? null,
-    drawn: line.drawn?.toJSON() ?? null,
-    ...rest,
-  }
+  return line
 }

@@ -58,6 +58,11 @@ export function joinHref(place: string): string {
   return `${casePageHref(place)}/join`
 }
 
+/** Where one of the usual plans becomes the planned lines of an operation. */
+export function planHref(place: string, operation: string): string {
+  return `${casePageHref(place)}/plan/${encodeURIComponent(operation)}`
+}
+
 export function plateHref(place: string, side: string): string {
   return `${casePageHref(place)}/plate/${side}`
 }

@@ -14,6 +14,7 @@ import { useCaseView } from './case-view.ts'
 import styles from './chapter.module.css'
 import { EntryLine, kindName } from './entry.tsx'
 import { NextList } from './next.tsx'
+import { PlanLink } from './plan-link.tsx'
 import { WriteMenu } from './write-menu.tsx'
 
 const words = caseInEnglish.chapter
@@ -34,7 +35,7 @@ export function ChapterPart({ view, children }: { readonly view: ChapterView; re
         <h2 id={`${heading}-title`}>{chaptersInEnglish.chapters[chapter]}</h2>
         <p className={styles.state}>{chaptersInEnglish.states[state]}</p>
       </header>
-      <div className={styles.columns}>
+      <div className={styles.columns} data-calm={next.length + missing.length === 0 || undefined}>
         <div className={styles.there}>
           {children}
           {there.length === 0 ? <p className="soft">{words.nothing}</p> : <Days days={daysOf(there)} />}
@@ -46,6 +47,7 @@ export function ChapterPart({ view, children }: { readonly view: ChapterView; re
           )}
         </div>
         <aside className={styles.open} aria-label={chaptersInEnglish.chapters[chapter]}>
+          {next.length + missing.length === 0 && there.length > 0 && <p className="soft">{words.calm}</p>}
           <NextList items={next} />
           <MissingList missing={missing} />
           <WriteMenu chapter={chapter} />
@@ -125,11 +127,13 @@ function MissingOne({ one }: { readonly one: Missing }) {
       <p>{said}</p>
       <p className={styles.why}>{missingReasons[one.code].value}</p>
       <p data-screen-only>
-        <MissingLink one={one} className={styles.act}>
+        <MissingLink one={one} className={styles.act} what={said}>
           {one.amends === null ? words.writeIt : words.correctIt}
-          <span className="said">: {said}</span>
         </MissingLink>
       </p>
+      {one.code === 'planned-lines-missing' && one.subject?.kind === 'operation' && (
+        <PlanLink operation={one.subject.operation} />
+      )}
     </li>
   )
 }
@@ -156,13 +160,19 @@ function MissingTogether({ same, why }: { readonly same: readonly Missing[]; rea
 function MissingLink(props: {
   readonly one: Missing
   readonly className?: string | undefined
-  readonly children: ReactNode
+  /** Said after the words of the link, where it stands beside what it is about. */
+  readonly what?: string
+  readonly children: string
 }) {
-  const { one, className, children } = props
+  const { one, className, what, children } = props
   const { id } = useCaseView()
   const about = { subject: one.subject, ...(one.amends !== null && { amend: one.amends }) }
   return (
-    <Link href={writeHref(id, one.kind, about)} className={className}>
+    <Link
+      href={writeHref(id, one.kind, about)}
+      className={className}
+      aria-label={what === undefined ? undefined : `${children}: ${what}`}
+    >
       {children}
     </Link>
   )

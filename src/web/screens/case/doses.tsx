@@ -48,7 +48,7 @@ export function Doses({ operation }: { readonly operation: OperationOnFile }) {
             <ScrollBox label={fill(words.title, { operation: about })}>
               <PlanTable doses={doses} planned={inPlanOrder(planned, file.house)} />
             </ScrollBox>
-            <Ceilings doses={doses} />
+            <Ceilings ceilings={doses.ceilings} />
           </>
         ) : (
           <Notice tone="warn">
@@ -165,7 +165,7 @@ function weightBefore(theCase: Parameters<typeof linesOfOperation>[0], operation
 }
 
 /** What to draw up. A refused line has no volume, so that nobody draws from it. */
-function sayDraw(line: DoseLine): string {
+export function sayDraw(line: DoseLine): string {
   if (line.verdict === 'refused') return words.refusedDraw
   const { drawn, volume, tablets, rate, dilution } = line
   if (dilution) return sayAmount(dilution.drawn)
@@ -181,8 +181,8 @@ function isDrawn(line: DoseLine): boolean {
   return Boolean(line.dilution ?? line.rate ?? line.tablets ?? line.drawn ?? line.volume)
 }
 
-function Ceilings({ doses }: { readonly doses: DoseResult }) {
-  return doses.ceilings.map((ceiling) => {
+export function Ceilings({ ceilings }: { readonly ceilings: DoseResult['ceilings'] }) {
+  return ceilings.map((ceiling) => {
     const share = (value: typeof ceiling.used) => plain(value.toDecimalPlaces(3, 2))
     const about = { granted: share(ceiling.granted), limit: share(ceiling.limit) }
     return (

@@ -11,7 +11,7 @@ import type { CaseFile } from '#core/journal/clinic.ts'
 import { fill } from '#core/outcome/finding.ts'
 
 /** All that the dose engine is told in this clinic. */
-function knowledgeOf({ house }: CaseFile): DosingKnowledge {
+export function knowledgeOf({ house }: CaseFile): DosingKnowledge {
   return { drugs: formulary, rules: dosingRules, plans: plansOf(house), policies: policiesOf(house) }
 }
 

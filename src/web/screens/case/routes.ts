@@ -9,6 +9,7 @@ export const caseRoutes: readonly (readonly [path: string, screen: ComponentType
   ['/case/:id/entry/:entry/refile', lazyPart(() => import('./history/refile.tsx'))],
   ['/case/:id/entry/:entry/withdraw', lazyPart(() => import('./history/withdraw.tsx'))],
   ['/case/:id/join', lazyPart(() => import('./join/screen.tsx'))],
+  ['/case/:id/plan/:operation', lazyPart(() => import('./plan/screen.tsx'))],
   ['/case/:id/plate/:side', lazyPart(() => import('./plate/screen.tsx'))],
   ['/case/:id/write/:kind', lazyPart(() => import('./write/screen.tsx'))],
 ]

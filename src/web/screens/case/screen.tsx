@@ -4,6 +4,7 @@ import { chaptersInEnglish } from '#content/wording/app-chapters.ts'
 import { papersScreen } from '#content/wording/app-papers.ts'
 import type { Chapter } from '#core/chapters/chapter.ts'
 import type { ChapterState } from '#core/chapters/chapters-of.ts'
+import { linesOfOperation } from '#core/dosing/from-journal.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { sayCount } from '#core/outcome/say-count.ts'
 import { isLate, type OwedItem } from '#core/owed/owed-item.ts'
@@ -20,6 +21,7 @@ import { CaseHead, sayAnimal } from './head.tsx'
 import { Lanes } from './lanes.tsx'
 import { Odds } from './odds.tsx'
 import { Papers, papersHref } from './papers.tsx'
+import { PlanLink } from './plan-link.tsx'
 import { Plates } from './plates.tsx'
 import styles from './screen.module.css'
 import { SidesPart } from './sides-part.tsx'
@@ -59,7 +61,9 @@ export function CasePage() {
 
 /** What stands above the entries of a chapter: their sense, worked out. */
 function Panels({ chapter, state }: { readonly chapter: Chapter; readonly state: ChapterState }) {
-  const { operations } = useCaseView()
+  const { operations, file } = useCaseView()
+  // Where nothing is planned the way to it stands among what is missing.
+  const isPlanned = (id: string) => linesOfOperation(file.theCase, id).lines.length > 0
   if (state === 'not-reached') return null
   switch (chapter) {
     case 'Work-up':
@@ -75,6 +79,7 @@ function Panels({ chapter, state }: { readonly chapter: Chapter; readonly state:
       return operations.map((operation) => (
         <Fragment key={operation.id}>
           <Doses operation={operation} />
+          {operation.done === null && isPlanned(operation.id) && <PlanLink operation={operation.id} />}
           <Blood operation={operation} />
         </Fragment>
       ))
