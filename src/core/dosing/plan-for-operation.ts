@@ -83,15 +83,31 @@ function plannedFor({ theCase }: CaseFile, operation: string): ReadonlyMap<strin
   return new Map(own.map((line) => [line.body.line, line]))
 }
 
-/** The planned lines that still wait to be given; what was given is counted as given. */
+/** The planned lines of the day that still wait to be given; what was given is counted as given. */
 function standing(file: CaseFile, operation: string): PlannedLine[] {
-  const given = file.theCase.live('drug-given')
-  return sameDay(file, operation).flatMap((one) => {
-    const done = given.filter(({ header: { subject } }) => subject.kind === 'operation' && subject.operation === one)
-    return linesOfOperation(file.theCase, one)
-      .lines.filter((line) => !done.some(({ body }) => body.line === line.id && body.drug === line.drug))
-      .map((line) => ({ ...line, id: `${one} ${line.id}` }))
-  })
+  return sameDay(file, operation).flatMap((one) => waitingNamed(file, one))
+}
+
+/** The planned lines of one operation that nobody has written down as given. */
+export function waitingOf({ theCase }: CaseFile, operation: string): PlannedLine[] {
+  const done = theCase
+    .live('drug-given')
+    .filter(({ header: { subject } }) => subject.kind === 'operation' && subject.operation === operation)
+  return linesOfOperation(theCase, operation).lines.filter(
+    (line) => !done.some(({ body }) => body.line === line.id && body.drug === line.drug),
+  )
+}
+
+/** What waits for the other operations of the same day: their lines come after those of this one. */
+export function waitingElsewhere(file: CaseFile, operation: string): PlannedLine[] {
+  return sameDay(file, operation)
+    .filter((one) => one !== operation)
+    .flatMap((one) => waitingNamed(file, one))
+}
+
+/** Lines of two operations may have one name; here each has its operation before it. */
+function waitingNamed(file: CaseFile, operation: string): PlannedLine[] {
+  return waitingOf(file, operation).map((line) => ({ ...line, id: `${operation} ${line.id}` }))
 }
 
 /** This operation and the others that are not done and stand on its day: both ears in one session share a ceiling. */

@@ -66,3 +66,13 @@ export function planHref(place: string, operation: string): string {
 export function plateHref(place: string, side: string): string {
   return `${casePageHref(place)}/plate/${side}`
 }
+
+/** The dose plan of one operation. */
+export function dosePlanHref(place: string, operation: string): string {
+  return `${casePageHref(place)}/doses/${encodeURIComponent(operation)}`
+}
+
+/** Where one line of a dose plan is changed, or a new one added. */
+export function planLineHref(place: string, operation: string, line: string | null): string {
+  return `${dosePlanHref(place, operation)}/line${line === null ? '' : `?line=${encodeURIComponent(line)}`}`
+}

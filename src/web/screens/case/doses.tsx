@@ -1,5 +1,7 @@
+import { Link } from 'wouter'
 import { formulary } from '#content/formulary/index.ts'
 import { caseInEnglish } from '#content/wording/app-case.ts'
+import { dosePlanInEnglish } from '#content/wording/app-dose-plan.ts'
 import { doseSheetWords } from '#content/wording/papers-dose.ts'
 import type { DoseResult } from '#core/dosing/dose-lines.ts'
 import { linesOfOperation } from '#core/dosing/from-journal.ts'
@@ -18,6 +20,7 @@ import { Caution } from '../../design/caution.tsx'
 import { Notice } from '../../design/notice.tsx'
 import { ScrollBox } from '../../design/scroll-box.tsx'
 import { Why } from '../../design/why.tsx'
+import { dosePlanHref } from './case-hrefs.ts'
 import { library, useCaseView } from './case-view.ts'
 import { dosesOf } from './dosing.ts'
 import { FindingList } from './finding-list.tsx'
@@ -28,7 +31,7 @@ type Planned = Line<BodyOf<'planned-line'>>
 
 /** The dose plan of one operation as the engine judges it now: plan first, and beside every number why. */
 export function Doses({ operation }: { readonly operation: OperationOnFile }) {
-  const { file } = useCaseView()
+  const { file, id } = useCaseView()
   const planned = file.theCase
     .live('planned-line')
     .filter(({ header: { subject } }) => subject.kind === 'operation' && subject.operation === operation.id)
@@ -41,6 +44,9 @@ export function Doses({ operation }: { readonly operation: OperationOnFile }) {
         <span>{fill(words.title, { operation: about })}</span>
       </summary>
       <div className={styles.panel}>
+        <p data-screen-only>
+          <Link href={dosePlanHref(id, operation.id)}>{dosePlanInEnglish.open}</Link>
+        </p>
         {doses ? (
           <>
             <p className="soft">{words.worked}</p>
@@ -176,7 +182,7 @@ export function sayDraw(line: DoseLine): string {
 }
 
 /** Whether there is an amount in what is said to draw up, rather than words alone. */
-function isDrawn(line: DoseLine): boolean {
+export function isDrawn(line: DoseLine): boolean {
   if (line.verdict === 'refused') return false
   return Boolean(line.dilution ?? line.rate ?? line.tablets ?? line.drawn ?? line.volume)
 }

@@ -1,5 +1,6 @@
 import { Link, useSearchParams } from 'wouter'
 import { caseInEnglish } from '#content/wording/app-case.ts'
+import { dosePlanInEnglish } from '#content/wording/app-dose-plan.ts'
 import { owedScreen } from '#content/wording/app-lists.ts'
 import { owedInEnglish } from '#content/wording/owed.ts'
 import { subjectOfOwed } from '#core/chapters/subjects-for.ts'
@@ -11,7 +12,7 @@ import { sayOwed } from '#core/owed/owed-wording.ts'
 import { type Standing, standingOf } from '#core/owed/standing.ts'
 import { sayDay, sayWhen } from '../../design/say-when.ts'
 import { useMinute } from '../../journal/use-minute.ts'
-import { conflictHref, writeHref } from './case-hrefs.ts'
+import { conflictHref, dosePlanHref, writeHref } from './case-hrefs.ts'
 import { useCaseView } from './case-view.ts'
 import styles from './chapter.module.css'
 import { WhyOwed } from './why-owed.tsx'
@@ -66,6 +67,13 @@ function Settle({ item, what }: { readonly item: OwedItem; readonly what: string
     return (
       <Link href={conflictHref(id, first)} className={styles.act}>
         {words.settleIt}
+      </Link>
+    )
+  }
+  if (item.what === 'second-check-of-lines' && item.operation !== null) {
+    return (
+      <Link href={dosePlanHref(id, item.operation)} className={styles.act}>
+        {dosePlanInEnglish.open}
       </Link>
     )
   }

@@ -8,6 +8,8 @@ export const caseRoutes: readonly (readonly [path: string, screen: ComponentType
   ['/case/:id/entry/:entry', lazyPart(() => import('./history/screen.tsx'))],
   ['/case/:id/entry/:entry/refile', lazyPart(() => import('./history/refile.tsx'))],
   ['/case/:id/entry/:entry/withdraw', lazyPart(() => import('./history/withdraw.tsx'))],
+  ['/case/:id/doses/:operation', lazyPart(() => import('./dose-plan/screen.tsx'))],
+  ['/case/:id/doses/:operation/line', lazyPart(() => import('./dose-plan/editor.tsx'))],
   ['/case/:id/join', lazyPart(() => import('./join/screen.tsx'))],
   ['/case/:id/plan/:operation', lazyPart(() => import('./plan/screen.tsx'))],
   ['/case/:id/plate/:side', lazyPart(() => import('./plate/screen.tsx'))],

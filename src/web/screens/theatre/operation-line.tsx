@@ -10,7 +10,7 @@ import { SideWord } from '../../design/side-word.tsx'
 import { WithSides } from '../../design/with-sides.tsx'
 import { caseHref } from '../../journal/hrefs.ts'
 import { useWho } from '../../session/use-who.ts'
-import { writeHref } from '../case/case-hrefs.ts'
+import { dosePlanHref, writeHref } from '../case/case-hrefs.ts'
 import styles from './screen.module.css'
 
 const procedures: Readonly<Record<string, string>> = namesInEnglish.procedures
@@ -65,7 +65,10 @@ function clockOn(at: string, zone: string, day: string): string {
 }
 
 /** Kinds that are written about the operation rather than the animal. */
-const ofOperation: ReadonlySet<string> = new Set(['booking', 'planned-line', 'second-check'])
+const ofOperation: ReadonlySet<string> = new Set(['booking'])
+
+/** Kinds that are written on the dose plan of the operation. */
+const ofPlan: ReadonlySet<string> = new Set(['planned-line', 'second-check'])
 
 const levels = ['block', 'confirm', 'note'] as const
 
@@ -76,6 +79,7 @@ function Missing({ line, name }: { readonly line: ListedOperation; readonly name
   const place = stream.replace(/^case:/, '')
   const hrefOf = (kind: string | null) => {
     if (kind === null) return caseHref(stream)
+    if (ofPlan.has(kind)) return dosePlanHref(place, operation)
     return writeHref(
       place,
       kind,

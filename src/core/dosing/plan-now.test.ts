@@ -1,0 +1,99 @@
+import { describe, expect, it } from 'vitest'
+import { formulary } from '#content/formulary/index.ts'
+import { dosingRules } from '#content/protocols/dosing-rules.ts'
+import { caseFileOf } from '#core/journal/case-file.ts'
+import type { CaseFile } from '#core/journal/clinic.ts'
+import { entryMaker } from '#core/journal/entries-for-tests.ts'
+import type { Entry } from '#core/journal/entry.ts'
+import type { BodyOf } from '#core/journal/fold.ts'
+import { operationsOf } from '#core/owed/operations.ts'
+import { demoClinic, practiceChart, registerRows } from '#demo/practice.ts'
+import { tansy } from '#demo/spaniel.ts'
+import { plansOf, policiesOf } from './from-journal.ts'
+import { type PlanNow, planNow } from './plan-now.ts'
+
+const { entries: all, stream } = tansy()
+const check = all.find(({ kind }) => kind === 'second-check')
+/** The invented dog of 18.4 kg as she stood when her plan had been checked, before anything was given. */
+const checked = all.filter(({ happenedAt }) => happenedAt.at <= (check?.happenedAt.at ?? ''))
+const make = entryMaker({ stream, clinic: check?.clinic ?? '' }, 9)
+const later = new Date(Date.parse(check?.happenedAt.at ?? '') + 60_000).toISOString()
+
+function fileOf(entries: readonly Entry[]): CaseFile {
+  const whole = { clinic: demoClinic, rows: registerRows(), entries: [...practiceChart().entries, ...entries] }
+  const file = caseFileOf(whole, stream)
+  if (!file) throw new Error('The practice has no clinic line.')
+  return file
+}
+
+function now(entries: readonly Entry[]): PlanNow {
+  const file = fileOf(entries)
+  const [operation] = operationsOf(file)
+  if (!operation) throw new Error('The invented case has no operation.')
+  const { house } = file
+  const knowledge = { drugs: formulary, rules: dosingRules, plans: plansOf(house), policies: policiesOf(house) }
+  return planNow(file, operation, later, knowledge)
+}
+
+function weigh(value: string): Entry {
+  const weight = { value, unit: 'kg' } as const
+  return make({ kind: 'weight', at: later, body: { weight, typed: null, how: 'scale', bodyCondition: null } })
+}
+
+const line = (plan: PlanNow, name: string) => plan.lines.find(({ entry }) => entry.body.line === name)
+
+describe('a plan as it stands now', () => {
+  it('is drawn as it was written while nothing changed, with the shared limit running up line by line', () => {
+    const plan = now(checked)
+    expect(plan.lines.length).toBeGreaterThan(5)
+    expect(plan.lines.filter(({ isOld }) => isOld).map(({ entry }) => entry.body.line)).toEqual([])
+    expect(new Set(plan.lines.map((one) => one.check.kind))).toEqual(new Set(['agrees']))
+    // 18.4 mg of bupivacaine twice, against 2 mg/kg × 18.4 kg, by hand.
+    expect(line(plan, 'block')?.ceilingAfter?.toString()).toBe('0.5')
+    expect(line(plan, 'splash')?.ceilingAfter?.toString()).toBe('1')
+    expect(line(plan, 'premedication')?.ceilingAfter ?? null).toBeNull()
+  })
+
+  it('is old in every line that counts by weight once the animal weighs something else, and no check stands', () => {
+    const plan = now([...checked, weigh('2.8')])
+    const asWritten = plan.lines.filter(({ isOld, given }) => !isOld && given.length === 0)
+    // The vaporiser is set by volume, whatever the animal weighs.
+    expect(asWritten.map(({ entry }) => entry.body.drug)).toEqual(['isoflurane'])
+    expect(new Set(plan.lines.map((one) => one.check.kind))).toEqual(new Set(['void']))
+  })
+
+  it('counts what was given as given, once', () => {
+    const block = line(now(checked), 'block')?.entry
+    if (!block) throw new Error('The plan has a block.')
+    const body: BodyOf<'drug-given'> = {
+      drug: block.body.drug,
+      written: null,
+      amount: { value: '18.4', unit: 'mg' },
+      volume: null,
+      route: 'perineural',
+      site: null,
+      use: 'local_block',
+      line: 'block',
+      batch: null,
+      ampoule: null,
+    }
+    const at = check?.happenedAt.at ?? ''
+    const given = make({ kind: 'drug-given', at, subject: block.header.subject, body })
+    const plan = now([...checked, given])
+    expect(line(plan, 'block')).toMatchObject({ now: null, isOld: false })
+    expect(line(plan, 'block')?.given.length).toBe(1)
+    expect(plan.ceilings[0]?.granted.toString()).toBe('1')
+    expect(line(plan, 'splash')?.ceilingAfter?.toString()).toBe('1')
+  })
+
+  it('draws nothing for a cat from a dog’s lines: each is judged again as a cat’s', () => {
+    const who = checked.find(({ kind }) => kind === 'identity')
+    const body = { ...(who?.body as BodyOf<'identity'>), species: 'cat' as const }
+    const cat = make({ kind: 'identity', at: later, body, supersedes: [who?.id ?? ''], reason: 'A cat.' })
+    const plan = now([...checked, cat])
+    expect(plan.animal?.species).toBe('cat')
+    expect(new Set(plan.lines.map((one) => one.check.kind))).toEqual(new Set(['void']))
+    // 1 mg/kg twice against the cat's limit of 1 mg/kg: the second block is refused.
+    expect(line(plan, 'splash')?.now?.verdict).toBe('refused')
+  })
+})

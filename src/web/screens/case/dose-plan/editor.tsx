@@ -1,0 +1,259 @@
+import { type FormEvent, useMemo, useState } from 'react'
+import { Link, useLocation, useParams, useSearchParams } from 'wouter'
+import { caseInEnglish } from '#content/wording/app-case.ts'
+import { dosePlanInEnglish } from '#content/wording/app-dose-plan.ts'
+import { shellInEnglish as shell } from '#content/wording/app-shell.ts'
+import { animalIn } from '#core/chapters/subjects-for.ts'
+import { judgeAmong } from '#core/dosing/plan-now.ts'
+import { readChosen } from '#core/dosing/read-chosen.ts'
+import type { DoseLine, PlannedLine } from '#core/dosing/request.ts'
+import type { Dose } from '#core/formulary/drug.ts'
+import { fromStored } from '#core/journal/stored.ts'
+import { fill } from '#core/outcome/finding.ts'
+import type { OperationOnFile } from '#core/owed/operations.ts'
+import { mayWrite } from '#core/people/may-write.ts'
+import { Caution } from '../../../design/caution.tsx'
+import { Field } from '../../../design/field.tsx'
+import { Notice } from '../../../design/notice.tsx'
+import { Page } from '../../../design/page.tsx'
+import { TextField } from '../../../design/text-field.tsx'
+import { useDraft } from '../../../journal/drafts.ts'
+import { useMinute } from '../../../journal/use-minute.ts'
+import { writeEntry } from '../../../journal/write-entry.ts'
+import { useWho } from '../../../session/use-who.ts'
+import { DoseChoice } from '../../settings/dose-choice.tsx'
+import { choosingFacts, drugs } from '../../settings/drugs.ts'
+import { dosePlanHref } from '../case-hrefs.ts'
+import { CaseLine } from '../case-line.tsx'
+import { useCaseView } from '../case-view.ts'
+import { Ceilings } from '../doses.tsx'
+import { knowledgeOf } from '../dosing.ts'
+import { FindingList } from '../finding-list.tsx'
+import { useFaultFocus } from '../use-fault-focus.ts'
+import { WithCase } from '../with-case.tsx'
+import styles from './dose-plan.module.css'
+import { asksReason, type Body, bodyOf, draftOfBody, emptyDraft, type LineDraft, readInHand } from './line-draft.ts'
+import { sayDelivered, sayTake } from './plan-line.tsx'
+
+const words = dosePlanInEnglish.editor
+
+/** One line of a dose plan is added or changed, judged with the whole plan while it is typed. */
+export default function PlanLineScreen() {
+  return (
+    <WithCase>
+      <PlanLinePage />
+    </WithCase>
+  )
+}
+
+function PlanLinePage() {
+  const { operation: wanted = '' } = useParams()
+  const [query] = useSearchParams()
+  const { operations, file, id } = useCaseView()
+  const { me } = useWho()
+  const operation = operations.find((one) => one.id === wanted)
+  const subject = operation ? ({ kind: 'operation', animal: animalIn(file), operation: operation.id } as const) : null
+  const name = query.get('line')
+  const roles = mayWrite['planned-line']
+  return (
+    <Page
+      title={name === null ? words.newTitle : words.changeTitle}
+      lead={<p>{words.lead}</p>}
+      whose={<CaseLine about={subject} />}
+    >
+      {!operation ? (
+        <p>{dosePlanInEnglish.noOperation}</p>
+      ) : !roles.some((role) => role === me.role) ? (
+        <Notice
+          title={fill(caseInEnglish.write.mayNot, {
+            role: shell.roles[me.role],
+            roles: roles.map((role) => shell.roles[role]).join(', '),
+          })}
+        />
+      ) : (
+        <Editor key={name} operation={operation} name={name} />
+      )}
+      <p>
+        <Link href={dosePlanHref(id, wanted)}>{words.back}</Link>
+      </p>
+    </Page>
+  )
+}
+
+function Editor({ operation, name }: { readonly operation: OperationOnFile; readonly name: string | null }) {
+  const { file, id } = useCaseView()
+  const { me, pen, clinic } = useWho()
+  const { theCase, house } = file
+  const [, navigate] = useLocation()
+  const [tries, setTries] = useState(0)
+  const form = useFaultFocus(tries)
+  const minute = useMinute()
+  const species = theCase.latest('identity')?.body.species
+  const weight = theCase.latest('weight')
+  const planned = theCase
+    .live('planned-line')
+    .filter(({ header: { subject } }) => subject.kind === 'operation' && subject.operation === operation.id)
+  const standing = planned.find(({ body }) => body.line === name)
+  const empty = () =>
+    standing
+      ? draftOfBody(
+          standing.body,
+          drugs.find((drug) => drug.id === standing.body.drug),
+        )
+      : emptyDraft
+  const place = `planned-line ${operation.id} ${standing?.header.id ?? 'new'}`
+  const { draft, change, clear, ready } = useDraft<LineDraft>(place, me.id, empty)
+  const facts = { ...choosingFacts, decimalMark: clinic.row.decimalMark }
+  const inHand = readInHand(draft, house, facts.decimalMark)
+  const chosen = species ? readChosen(draft, { ...facts, species }) : null
+  const title = draft.line.trim()
+  const asked: PlannedLine | null =
+    chosen?.kind === 'answer' && inHand.kind === 'answer' && title !== ''
+      ? {
+          id: title,
+          drug: chosen.answer.drug,
+          use: chosen.answer.use,
+          route: chosen.answer.route,
+          ...(chosen.answer.qualifier === null ? {} : { qualifier: chosen.answer.qualifier }),
+          dose: fromStored(chosen.answer.dose) as unknown as Dose,
+          ...inHand.answer,
+        }
+      : null
+  const key = asked && JSON.stringify(asked)
+  // biome-ignore lint/correctness/useExhaustiveDependencies: `key` stands for the whole line
+  const judged = useMemo(
+    () => (asked ? judgeAmong(file, operation.id, asked, minute, knowledgeOf(file)) : null),
+    [file, operation.id, key, minute],
+  )
+  if (!ready) return null
+  if (!species) return <Notice tone="warn" title={dosePlanInEnglish.noAnimal} />
+  const taken = planned.some(({ body, header }) => body.line === title && header.id !== standing?.header.id)
+  const tried = tries > 0
+  const nameFault = title === '' ? words.nameMissing : taken ? words.nameTaken : null
+  const line = judged?.line ?? null
+  const confirmMissing = line !== null && asksReason(line) && draft.confirm.trim() === ''
+  const reasonMissing = standing !== undefined && draft.reason.trim() === ''
+  const keep = async (event: FormEvent) => {
+    event.preventDefault()
+    setTries(tries + 1)
+    if (nameFault !== null || confirmMissing || reasonMissing || !weight || !asked) return
+    if (!line || line.verdict === 'refused') return
+    const body = bodyOf(line, draft, asked, fromStored(weight.body.weight), standing?.body.plan ?? null)
+    await writeEntry(pen, {
+      kind: 'planned-line',
+      stream: file.stream,
+      subject: { kind: 'operation', animal: animalIn(file), operation: operation.id },
+      body: body satisfies Body,
+      supersedes: standing ? [standing.header.id] : [],
+      reason: draft.reason.trim() || null,
+    })
+    await clear()
+    navigate(dosePlanHref(id, operation.id))
+  }
+  const products = house.live('shelf-item').filter(({ body }) => body.drug === draft.drug)
+  return (
+    <form ref={form} className="stack" onSubmit={(event) => void keep(event)} noValidate>
+      {!weight && <Notice tone="warn" title={words.noWeight} />}
+      <TextField
+        label={words.name}
+        help={words.nameHelp}
+        error={tried ? nameFault : null}
+        maxLength={80}
+        autoComplete="off"
+        readOnly={standing !== undefined}
+        value={draft.line}
+        onText={(text) => change({ ...draft, line: text })}
+      />
+      <DoseChoice
+        draft={draft}
+        species={species}
+        refusals={tried && chosen?.kind === 'refusal' ? chosen.refusal : []}
+        onChange={(next) => {
+          const same = next.drug === draft.drug
+          change({ ...draft, ...next, ...(same ? {} : { shelfItem: '', strength: '' }) })
+        }}
+      />
+      {draft.drug !== '' && (
+        <>
+          {products.length > 0 && (
+            <Field label={words.fromShelf} help={words.strengthHelp}>
+              {(control) => (
+                <select
+                  {...control}
+                  value={draft.shelfItem}
+                  onChange={(event) => change({ ...draft, shelfItem: event.target.value })}
+                >
+                  <option value="">{words.notFromShelf}</option>
+                  {products.map(({ header, body }) => (
+                    <option key={header.id} value={body.item}>
+                      {body.label}
+                    </option>
+                  ))}
+                </select>
+              )}
+            </Field>
+          )}
+          {draft.shelfItem === '' && (
+            <TextField
+              label={words.typed}
+              help={words.typedHelp}
+              error={inHand.kind === 'refusal' ? words.typedWrong : null}
+              autoComplete="off"
+              value={draft.strength}
+              onText={(text) => change({ ...draft, strength: text })}
+            />
+          )}
+        </>
+      )}
+      <section aria-live="polite" className={styles.result}>
+        <h2>{words.result}</h2>
+        {judged && line ? <Result line={line} ceilings={judged.result.ceilings} /> : <p>{words.noResult}</p>}
+      </section>
+      {line && line.verdict !== 'refused' && asksReason(line) && (
+        <TextField
+          label={words.confirm}
+          help={words.confirmHelp}
+          error={tried && confirmMissing ? words.confirmMissing : null}
+          maxLength={140}
+          autoComplete="off"
+          value={draft.confirm}
+          onText={(text) => change({ ...draft, confirm: text })}
+        />
+      )}
+      {standing && (
+        <TextField
+          label={words.reason}
+          error={tried && reasonMissing ? words.reasonMissing : null}
+          autoComplete="off"
+          value={draft.reason}
+          onText={(text) => change({ ...draft, reason: text })}
+        />
+      )}
+      {line?.verdict === 'refused' && <p className={styles.stop}>{words.refused}</p>}
+      <p>
+        <button type="submit" data-weight="main">
+          {words.keep}
+        </button>
+      </p>
+      <Caution />
+    </form>
+  )
+}
+
+function Result(props: { readonly line: DoseLine; readonly ceilings: Parameters<typeof Ceilings>[0]['ceilings'] }) {
+  const { line, ceilings } = props
+  return (
+    <>
+      {line.verdict === 'refused' ? (
+        <p className={`${styles.draw} ${styles.stop}`}>{dosePlanInEnglish.line.refused}</p>
+      ) : (
+        <>
+          <p className={styles.draw}>{sayTake(line)}</p>
+          <p>{sayDelivered(line)}</p>
+        </>
+      )}
+      <FindingList findings={line.findings} />
+      {ceilings.length > 0 && <Ceilings ceilings={ceilings} />}
+    </>
+  )
+}
