@@ -75,7 +75,7 @@ test('a line beyond the one limit of the animal is refused with its reason and c
   await page.getByRole('link', { name: 'Add a line' }).click()
   await page.getByLabel('Name of the line').fill('one more splash')
   await page.getByLabel('Drug', { exact: true }).selectOption('bupivacaine')
-  await page.getByRole('radio', { name: /^local block/ }).check()
+  await page.getByRole('radio', { name: /^local block: beside the nerve/ }).check()
   await page.getByRole('radio', { name: 'splashed on', exact: true }).check()
   await page.getByLabel('Dose', { exact: true }).fill('1 mg/kg')
   await page.getByLabel('Why this dose').fill('The other side as well.')

@@ -34,6 +34,15 @@ export type PlanNow = {
 }
 
 /**
+ * The instant at which a plan is judged: now, or the last entry where the clock of another device is a little ahead, so
+ * that a weight counts from the moment it is on record.
+ */
+export function judgedAt({ lines }: CaseFile['theCase'], now: string): string {
+  const last = lines.at(-1)?.at ?? now
+  return last > now ? last : now
+}
+
+/**
  * The dose plan of one operation as it stands at an instant: every line that still waits judged for the weight, species
  * and doses given of that instant, together with what waits for other operations of the day; what was given stands as
  * given. Never changes an entry and never picks a dose.

@@ -20,6 +20,8 @@ export const screens = [
   ['write-weight', '/case/tansy/write/weight'],
   ['write-ear-findings', '/case/tansy/write/ear-findings'],
   ['write-baseline', '/case/tansy/write/baseline'],
+  ['dose-plan', '/case/juniper/doses/operation-juniper'],
+  ['dose-plan-line', '/case/juniper/doses/operation-juniper/line?line=block'],
   ['plate', '/case/tansy/plate/LEFT'],
   ['join', '/case/teasel/join'],
   ['sources', '/sources'],

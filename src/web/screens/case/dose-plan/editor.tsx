@@ -4,7 +4,7 @@ import { caseInEnglish } from '#content/wording/app-case.ts'
 import { dosePlanInEnglish } from '#content/wording/app-dose-plan.ts'
 import { shellInEnglish as shell } from '#content/wording/app-shell.ts'
 import { animalIn } from '#core/chapters/subjects-for.ts'
-import { judgeAmong } from '#core/dosing/plan-now.ts'
+import { judgeAmong, judgedAt } from '#core/dosing/plan-now.ts'
 import { readChosen } from '#core/dosing/read-chosen.ts'
 import type { DoseLine, PlannedLine } from '#core/dosing/request.ts'
 import type { Dose } from '#core/formulary/drug.ts'
@@ -122,7 +122,7 @@ function Editor({ operation, name }: { readonly operation: OperationOnFile; read
   const key = asked && JSON.stringify(asked)
   // biome-ignore lint/correctness/useExhaustiveDependencies: `key` stands for the whole line
   const judged = useMemo(
-    () => (asked ? judgeAmong(file, operation.id, asked, minute, knowledgeOf(file)) : null),
+    () => (asked ? judgeAmong(file, operation.id, asked, judgedAt(file.theCase, minute), knowledgeOf(file)) : null),
     [file, operation.id, key, minute],
   )
   if (!ready) return null

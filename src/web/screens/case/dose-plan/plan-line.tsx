@@ -49,9 +49,9 @@ export function PlanLine({ line, operation }: { readonly line: LineNow; readonly
     <li className={styles.line} data-verdict={now?.verdict ?? 'none'}>
       <div className="stack-s">
         <p className={styles.purpose}>{uses[body.use] ?? body.use}</p>
-        <h3 className={styles.drug}>
+        <h2 className={styles.drug}>
           {drug} <span className={styles.route}>{[route, body.qualifier, body.line].filter(Boolean).join(', ')}</span>
-        </h3>
+        </h2>
         <p className="soft">
           {fill(words.because, { because: body.because })}
           {body.plan !== null && ` (${fill(words.plan, { plan: body.plan })})`}

@@ -3,7 +3,7 @@ import { Link, useParams } from 'wouter'
 import { caseInEnglish } from '#content/wording/app-case.ts'
 import { dosePlanInEnglish as words } from '#content/wording/app-dose-plan.ts'
 import { animalIn } from '#core/chapters/subjects-for.ts'
-import { type PlanNow, planNow } from '#core/dosing/plan-now.ts'
+import { judgedAt, type PlanNow, planNow } from '#core/dosing/plan-now.ts'
 import { fill } from '#core/outcome/finding.ts'
 import type { OperationOnFile } from '#core/owed/operations.ts'
 import { mayWrite } from '#core/people/may-write.ts'
@@ -19,6 +19,7 @@ import { useCaseView } from '../case-view.ts'
 import { Ceilings } from '../doses.tsx'
 import { knowledgeOf } from '../dosing.ts'
 import { FindingList } from '../finding-list.tsx'
+import { PlanLink } from '../plan-link.tsx'
 import { WithCase } from '../with-case.tsx'
 import styles from './dose-plan.module.css'
 import { PlanHead } from './plan-head.tsx'
@@ -54,7 +55,7 @@ function Plan({ operation }: { readonly operation: OperationOnFile }) {
   const { file, id } = useCaseView()
   const minute = useMinute()
   // An operation that is over is judged as it stood when it began: what was given is written beside it.
-  const at = operation.done?.moment.at ?? minute
+  const at = operation.done?.moment.at ?? judgedAt(file.theCase, minute)
   const plan = useMemo(() => planNow(file, operation, at, knowledgeOf(file)), [file, operation, at])
   if (!plan.animal) {
     return (
@@ -104,6 +105,7 @@ function Lines({ operation, plan }: { readonly operation: OperationOnFile; reado
       )}
       {may && (
         <div className={styles.acts} data-screen-only>
+          <PlanLink operation={operation.id} />
           <Link href={planLineHref(id, operation.id, null)}>{words.add}</Link>
         </div>
       )}
