@@ -33,7 +33,7 @@ import { useFaultFocus } from '../use-fault-focus.ts'
 import { WithCase } from '../with-case.tsx'
 import styles from './dose-plan.module.css'
 import { asksReason, type Body, bodyOf, draftOfBody, emptyDraft, type LineDraft, readInHand } from './line-draft.ts'
-import { sayDelivered, sayTake } from './plan-line.tsx'
+import { sayDelivered, sayTake } from './say-line.ts'
 
 const words = dosePlanInEnglish.editor
 

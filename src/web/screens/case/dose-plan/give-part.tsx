@@ -15,7 +15,7 @@ import { useWho } from '../../../session/use-who.ts'
 import { writeHref } from '../case-hrefs.ts'
 import { useCaseView } from '../case-view.ts'
 import { useFaultFocus } from '../use-fault-focus.ts'
-import { drugNamed } from './plan-line.tsx'
+import { drugNamed } from './say-line.ts'
 
 const words = dosePlanInEnglish.give
 type Given = BodyOf<'drug-given'>

@@ -1,21 +1,18 @@
 import { useState } from 'react'
 import { Link } from 'wouter'
-import { formulary } from '#content/formulary/index.ts'
 import { dosePlanInEnglish } from '#content/wording/app-dose-plan.ts'
 import { routeWords } from '#content/wording/app-form-words.ts'
 import { doseSheetWords } from '#content/wording/papers-dose.ts'
 import { linesOfOperation } from '#core/dosing/from-journal.ts'
 import type { LineNow } from '#core/dosing/plan-now.ts'
-import type { DoseLine, DrawnLine } from '#core/dosing/request.ts'
+import type { DoseLine } from '#core/dosing/request.ts'
 import { sayVoided } from '#core/dosing/second-check.ts'
-import { drugById } from '#core/formulary/drug.ts'
 import { authorNamed, type CaseFile, personNamed } from '#core/journal/clinic.ts'
 import { fromStored } from '#core/journal/stored.ts'
 import { fill } from '#core/outcome/finding.ts'
 import type { OperationOnFile } from '#core/owed/operations.ts'
 import { mayWrite } from '#core/people/may-write.ts'
 import { plain } from '#core/units/quantity.ts'
-import { unitWord } from '#core/units/unit-words.ts'
 import { sayAmount } from '#core/why/why.ts'
 import { whyDose } from '#core/why/why-dose.ts'
 import { sayWhen } from '../../../design/say-when.ts'
@@ -23,18 +20,15 @@ import { Why } from '../../../design/why.tsx'
 import { useWho } from '../../../session/use-who.ts'
 import { entryHref, planLineHref, withdrawHref } from '../case-hrefs.ts'
 import { useCaseView } from '../case-view.ts'
-import { isDrawn, sayDraw } from '../doses.tsx'
+import { sayDraw } from '../doses.tsx'
 import { FindingList } from '../finding-list.tsx'
 import styles from './dose-plan.module.css'
 import { GivePart } from './give-part.tsx'
+import { drugNamed, sayDelivered, sayTake } from './say-line.ts'
 
 const words = dosePlanInEnglish.line
 const uses: Readonly<Record<string, string>> = doseSheetWords.uses
 const routes: Readonly<Record<string, string>> = routeWords
-
-export function drugNamed(id: string): string {
-  return drugById(formulary, id)?.name ?? id
-}
 
 /** One line of the plan: what it is for, what is given, why it is allowed here, what to draw, who checked it. */
 export function PlanLine({ line, operation }: { readonly line: LineNow; readonly operation: OperationOnFile }) {
@@ -136,23 +130,6 @@ function Drawing({ line, now }: { readonly line: LineNow; readonly now: DoseLine
       </p>
     </>
   )
-}
-
-/** What is drawn, or the amount alone where nothing is drawn: a setting of a vaporiser, a ribbon of ointment. */
-export function sayTake(now: DrawnLine): string {
-  return isDrawn(now) ? `${words.draw} ${sayDraw(now)}` : sayAmount(now.amount)
-}
-
-/** The exact amount, and beside the dose what the syringe really gives, as the dose sheet says it. */
-export function sayDelivered(now: DrawnLine): string {
-  const amount = isDrawn(now) ? [fill(words.amount, { amount: sayAmount(now.amount) })] : []
-  const { delivered, dose } = now
-  const gives = delivered && fill(words.gives, { delivered: sayRounded(delivered), dose: sayAmount(dose) })
-  return [...amount, ...(gives ? [gives] : [])].join('; ')
-}
-
-function sayRounded({ value, unit }: NonNullable<DrawnLine['delivered']>): string {
-  return `${plain(value.toSignificantDigits(3))} ${unitWord(unit)}`
 }
 
 /** How a line stands with the second person, in a sentence. */

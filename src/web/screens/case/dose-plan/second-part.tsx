@@ -18,7 +18,7 @@ import { useWho } from '../../../session/use-who.ts'
 import { useCaseView } from '../case-view.ts'
 import { useFaultFocus } from '../use-fault-focus.ts'
 import styles from './dose-plan.module.css'
-import { drugNamed, sayTake } from './plan-line.tsx'
+import { drugNamed, sayTake } from './say-line.ts'
 
 const words = dosePlanInEnglish.second
 const uses: Readonly<Record<string, string>> = doseSheetWords.uses

@@ -1,0 +1,33 @@
+import { formulary } from '#content/formulary/index.ts'
+import { dosePlanInEnglish } from '#content/wording/app-dose-plan.ts'
+import type { DrawnLine } from '#core/dosing/request.ts'
+import { drugById } from '#core/formulary/drug.ts'
+import { fill } from '#core/outcome/finding.ts'
+import { plain } from '#core/units/quantity.ts'
+import { unitWord } from '#core/units/unit-words.ts'
+import { sayAmount } from '#core/why/why.ts'
+import { isDrawn, sayDraw } from '../doses.tsx'
+
+const words = dosePlanInEnglish.line
+
+/** A drug as people call it; its id when the formulary no longer holds it. */
+export function drugNamed(id: string): string {
+  return drugById(formulary, id)?.name ?? id
+}
+
+/** What is drawn, or the amount alone where nothing is drawn: a setting of a vaporiser, a ribbon of ointment. */
+export function sayTake(now: DrawnLine): string {
+  return isDrawn(now) ? `${words.draw} ${sayDraw(now)}` : sayAmount(now.amount)
+}
+
+/** The exact amount, and beside the dose what the syringe really gives, as the dose sheet says it. */
+export function sayDelivered(now: DrawnLine): string {
+  const amount = isDrawn(now) ? [fill(words.amount, { amount: sayAmount(now.amount) })] : []
+  const { delivered, dose } = now
+  const gives = delivered && fill(words.gives, { delivered: sayRounded(delivered), dose: sayAmount(dose) })
+  return [...amount, ...(gives ? [gives] : [])].join('; ')
+}
+
+function sayRounded({ value, unit }: NonNullable<DrawnLine['delivered']>): string {
+  return `${plain(value.toSignificantDigits(3))} ${unitWord(unit)}`
+}
