@@ -19,7 +19,7 @@ export type FluidPlan = {
 }
 
 /**
- * What an animal at rest needs: factor × kg^0.75 in 24 hours (AAHA/AAFP 2013).
+ * What an animal at rest needs: factor × kg^0.75 in 24 hours (AAHA 2013).
  *
  * @example maintenanceOf('dog', quantity('10', 'kg'), rules).perDay // 742.3… mL
  */
@@ -31,7 +31,7 @@ export function maintenanceOf(species: Species, weight: Quantity<'kg'>, rules: F
 
 /**
  * The rate of every started hour: each a quarter less than the one before, never below maintenance; a start at or
- * below maintenance stays as it is (AAHA/AAFP 2013, anaesthetic rates).
+ * below maintenance stays as it is (AAHA 2013, anaesthetic rates).
  *
  * @example hourlyCut(quantity('100', 'mL/h'), quantity('25', 'mL/h'), quantity('120', 'min'), rules) // 100, 75 mL/h
  */
