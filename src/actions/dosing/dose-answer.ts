@@ -18,6 +18,8 @@ export type FindingAnswer = {
   readonly code: string
   readonly level: Level
   readonly text: string
+  /** A block that a declared emergency lifted. */
+  readonly lifted?: true
   readonly sources: readonly Cited[]
 }
 
@@ -119,6 +121,11 @@ export type DoseAnswer = {
     readonly sources: readonly Cited[]
   }
   readonly findings: readonly FindingAnswer[]
+  /** Everything that wants a reason and a second person, asked once; null when nothing does. */
+  readonly confirmation: {
+    readonly asks: readonly { readonly code: string; readonly lines: readonly string[]; readonly text: string }[]
+    readonly secondName: 'now' | 'later'
+  } | null
   readonly caution: string
 }
 
@@ -129,8 +136,18 @@ export function writeAnswer(result: DoseResult, caution: string, blood?: BloodAn
     ceilings: result.ceilings.map(writeCeiling),
     ...(blood && { blood: writeBlood(blood) }),
     findings: result.findings.map(writeFinding),
+    confirmation: writeConfirmation(result),
     caution,
   }
+}
+
+function writeConfirmation({ confirmation }: DoseResult): DoseAnswer['confirmation'] {
+  if (!confirmation) return null
+  const asks = confirmation.asks.map(({ finding, lines }) => {
+    const { code, text } = writeFinding(finding)
+    return { code, lines, text }
+  })
+  return { asks, secondName: confirmation.secondName }
 }
 
 function writeLine(line: DoseLine, lines: readonly DoseLine[]): LineAnswer {
@@ -262,7 +279,7 @@ function writeCeiling(ceiling: Ceiling): DoseAnswer['ceilings'][number] {
 function writeFinding(finding: DoseFinding): FindingAnswer {
   const { code, level, about } = finding
   const text = sentence(fill(doseFindingWords[code], about))
-  return { code, level, text, sources: cited(finding.provenance) }
+  return { code, level, text, ...(finding.lifted && { lifted: true }), sources: cited(finding.provenance) }
 }
 
 /** Drug names are written small inside a sentence and large at its beginning; units as people say them. */

@@ -62,6 +62,7 @@ const animalFields = z.strictObject({
   previousWeight: positiveQuantityIn('kg').optional(),
   weightConfirmed: z.strictObject({ by: z.string().min(1), reason: z.string().min(1) }).optional(),
   ageMonths: z.number().nonnegative().optional(),
+  breed: z.string().min(1).optional(),
   bodyCondition: z.number().min(1).max(9).optional(),
   flags: conditions,
   conditions,
@@ -102,6 +103,7 @@ const lineFields = z.strictObject({
   dose: positiveQuantityIn(...doseUnits).optional(),
   stock: stock.optional(),
   tablet: tablet.optional(),
+  xylitolFree: z.boolean().optional(),
   days: z.number().positive().optional(),
   over: positiveQuantityIn('min').optional(),
   plan: z.string().min(1).optional(),
@@ -154,6 +156,7 @@ const requestFields = z
     given: z.array(givenFields).default([]),
     at: instant.optional(),
     plan: z.string().min(1).optional(),
+    emergency: z.strictObject({ by: z.string().min(1), reason: z.string().min(1) }).optional(),
     lines: z.array(line).optional(),
     haematocrit: z.strictObject({ start: percent, lowest: percent }).optional(),
   })
@@ -185,11 +188,19 @@ export type AskedDose = Omit<DoseRequest, 'lines'> & {
 export function readDoseRequest(input: unknown): AskedDose {
   const asked = readInput(requestFields, input)
   return {
-    ...said({ at: asked.at, plan: asked.plan, haematocrit: asked.haematocrit }),
+    ...said({ at: asked.at, plan: asked.plan, emergency: asked.emergency, haematocrit: asked.haematocrit }),
     animal: said(asked.animal) as DosedAnimal,
-    given: asked.given.map((entry) => said({ ...entry, route: entry.route?.route }) as Given),
+    given: asked.given.map(givenOf),
     ...(asked.lines && { lines: asked.lines.map((entry) => said(entry) as PlannedLine) }),
   }
+}
+
+const surfaceRoutes: ReadonlySet<string | undefined> = new Set(['topical', 'topical-eye'])
+
+/** Drops and ointments count from the surface: a steroid in them still meets an NSAID. */
+function givenOf({ route, ...entry }: z.output<typeof givenFields>): Given {
+  const onSurface = surfaceRoutes.has(route?.route) ? true : undefined
+  return said({ ...entry, route: route?.route, onSurface }) as Given
 }
 
 /** Leaves out what was not said, so that "absent" has one spelling inside. */

@@ -14,7 +14,7 @@ export const methylprednisoloneAcetate = drug({
   name: 'methylprednisolone acetate',
   aliases: ['depot methylprednisolone'],
   class: 'corticosteroid, depot',
-  groups: ['depot-steroid'],
+  groups: ['depot-steroid', 'steroid'],
   doses: [],
   none: [
     {

@@ -1,6 +1,13 @@
 import { band, type DosingRules, kgBand } from '#core/dosing/rules.ts'
 import { Decimal, quantity } from '#core/units/quantity.ts'
+import { animalRules } from './animal-rules.ts'
+import { bloodInSwabs } from './blood-in-swabs.ts'
+import { bloodMarks } from './blood-marks.ts'
+import { bloodPerKg } from './blood-per-kg.ts'
 import { bodySurface } from './body-surface.ts'
+import { breeds } from './breeds.ts'
+import { confusedStrengths } from './confused-strengths.ts'
+import { doseReductions } from './dose-reductions.ts'
 import { drugPairs } from './drug-pairs.ts'
 import { fluids } from './fluids.ts'
 import { infusions } from './infusions.ts'
@@ -106,6 +113,44 @@ export const dosingRules: DosingRules = {
     ...house,
   },
   interactions: drugPairs,
+  animal: animalRules,
+  reductions: doseReductions,
+  confusedStrengths,
+  breeds,
+  loss: {
+    swabs: bloodInSwabs,
+    perKg: bloodPerKg,
+    marks: bloodMarks,
+    from: {
+      value: { mark: 'replace', within: quantity('24', 'h') },
+      ...house,
+      where: 'a loss that is replaced counts against an NSAID, for a day',
+    },
+  },
+  lowTears: {
+    value: quantity('10', 'mm/min'),
+    sources: ['ophthalmology-texts'],
+    where: 'below 10 mm/min is low',
+    known: 'remembered',
+    strength: 'textbook',
+    confidence: 'high',
+    checked: '2026-11-29',
+  },
+  xylitol: {
+    value: ['gabapentin'],
+    sources: ['medicine-texts', 'usual-products'],
+    where: 'some liquids made for people are sweetened with xylitol; remembered',
+    known: 'remembered',
+    strength: 'textbook',
+    confidence: 'high',
+    checked: '2026-11-29',
+  },
+  betweenWeights: {
+    value: ['aminoglycoside'],
+    ...lean,
+    where: 'between lean and measured weight, remembered; where between is not said',
+  },
+  secondNameWithin: { value: quantity('24', 'h'), ...house, where: 'reason now, second name within a day' },
   withoutNumber: { ...house, where: 'what a plan must say before anything is worked out' },
   transfusion,
   infusions,

@@ -13,14 +13,29 @@ export const doseFindingWords = {
     '{drug} for {use} in a {species} fits more than one row. Say which, by route, qualifier or unit: {rows}.',
   'dose-not-chosen':
     'Nobody chose a dose of {drug}. Known range: {low} to {high}; other sources: {others}. Give a dose, name a plan, or set a house policy.',
-  'plan-unknown': 'There is no plan called "{plan}". Plans: {plans}.',
-  'plan-for-other-species': 'The plan "{plan}" is for a {other}, not for a {species}.',
-  excluded: '{drug} is excluded here ({why}): {because}.',
-  'excluded-by-given': '{drug} is excluded after {why}: {because}.',
+  'plan-unknown': 'There is no plan called "{plan}". Name one of these: {plans}.',
+  'plan-for-other-species':
+    'The plan "{plan}" is for a {other}, not for a {species}. Name another plan, or correct the species.',
+  'emergency-declared':
+    '{by} declared an emergency: {reason}. What it lifts is still said below; a second name is owed within {within}.',
+  excluded: '{drug} is excluded here ({why}): {because}. Take another drug, or correct the record if it is wrong.',
+  'excluded-by-given': '{drug} is excluded after {why}: {because}. Wait, or take another drug.',
   'given-time-unknown':
     'When {drug} was given is not known against the time of this plan; it counts in full. Record both times.',
   'age-unknown': 'The age is not stated, and {drug} is barred {because}. State ageMonths.',
   caution: '{drug}, {why}: {because}.',
+  'kidney-drug-with-raised-creatinine': '{drug}: {because}. {possible}.',
+  'nsaid-after-blood-loss': '{drug}: {because}. {possible}.',
+  'unsafe-in-pregnancy': '{drug} ({why}): {because}. {possible}.',
+  'ototoxic-with-open-ear': '{drug} ({why}): {because}. {possible}.',
+  'drying-drug-with-dry-eye': '{drug} ({why}): {because}. {possible}.',
+  'local-anaesthetic-toxicity-suspected': '{drug}: {because}. {possible}.',
+  'condition-unjudged':
+    'Nothing here says what this means for a drug of the plan: {unjudged}. That is not known, and no "it may be given".',
+  'dose-above-reduced-range':
+    '{dose} of {drug} is above {most}, what is left of the range ({high}) in this animal ({why}). Plan less, or give the reason.',
+  'xylitol-in-liquid':
+    'Some liquids of {drug} hold xylitol, which harms dogs. Read the label of the bottle in hand, and send xylitolFree.',
   'dose-below-range': '{dose} of {drug} is below the range {low} to {high}.',
   'dose-above-range':
     '{dose} of {drug} is above the range {low} to {high} ({factor} times its upper end). Other sources reaching it: {others}.',
@@ -34,7 +49,8 @@ export const doseFindingWords = {
     '{dose} of {drug} is a hundredth of the range {low} to {high} or less: was the unit mistaken (ug for mg)?',
   'over-single-maximum':
     '{amount} of {drug} is over the most for one dose, {most} (limit {limit}). Plan {most} or less.',
-  'over-daily-maximum': '{drug} would reach {sum} in one day; the most is {most} ({words}). Plan less, or wait.',
+  'over-daily-maximum':
+    '{drug} would reach {sum} in one day; the most is {most} ({words}). Plan less, wait, or write a course that begins later as a plan of its own.',
   'over-daily-maximum-at-shortest':
     '{drug} {interval}: at the shortest gap it would reach {sum} in one day; the most is {most} ({words}). Write the longer gap.',
   'repeat-too-soon': '{drug} was given {ago} ago ({given}) and is repeated {interval}. Wait, or give the reason.',
@@ -55,6 +71,10 @@ export const doseFindingWords = {
   'weight-changed': 'The weight changed by {percent} % (from {before} to {now}).',
   'weight-changed-much': 'The weight changed by {percent} % (from {before} to {now}): weigh again and confirm.',
   'lean-weight-used': '{drug} is counted on the lean weight, about {lean}, not on {weight}.',
+  'weight-between':
+    '{drug} is dosed between the lean weight ({lean}: {onLean}) and the measured one ({weight}: {onMeasured}) in a fat animal; worked out on the measured one. Choose, and write the dose for it.',
+  'weight-unlike-breed':
+    '{weight} at body condition {score} is no usual weight of the breed ({breed}: {low} to {high}){doubt}. Weigh again.',
   'strength-not-chosen': 'The strength of {drug} in hand is not stated, so no volume is given. Usual: {known}.',
   'strength-not-listed': 'A {drug} of {stock} is none of the usual strengths ({known}). Read the label again.',
   'strength-unit-suspected':
@@ -65,6 +85,9 @@ export const doseFindingWords = {
     '{drug} of {stock} never runs undiluted. State the strength of the mixed bag: what is in it, divided by its volume.',
   'strength-of-other-formulation':
     '{stock} is {drug} of another formulation ({other}), which has doses of its own and is never interchanged. Take {known}, or plan the other formulation by its name.',
+  'strength-easily-confused':
+    '{drug} of {stock} is easily taken for {others}. Read the label aloud, strength included.',
+  'strength-for-other-route': '{stock} of {drug} is made for use {madeFor}, not {route}. Take a bottle of {known}.',
   'volume-too-small': '{volume} of {drug} cannot be drawn exactly (least: {least}). Dilute: {offer}.',
   'volume-large': '{volume} of {drug} is more than {most} in one injection. Check the strength.',
   'rounded-to-nothing':
@@ -74,24 +97,28 @@ export const doseFindingWords = {
   'tablet-not-cut': 'Whether the {strength} tablet of {drug} may be cut is not known; whole tablets are counted.',
   'tablet-does-not-fit':
     'No number of {strength} tablets of {drug} (division: {divides}) gives {amount} within the limit. Take another size or a liquid.',
-  'tablet-rounding': '{count} tablet(s) of {strength} of {drug} give {delivered} where {amount} was planned.',
+  'tablet-rounding':
+    '{count} tablet(s) of {strength} of {drug} give {delivered} where {amount} was planned. Take another size, or give the reason.',
   'local-anaesthetic-ceiling':
     '{drug} would bring local anaesthetic to {sum} of the animal’s limit of 1 (all routes and both ears together). Left for this drug: {left} (full limit {limit}). Plan less, dilute for volume, or wait for washout.',
   'local-anaesthetic-infusion':
-    'Local anaesthetic by infusion is {infusion} of the limit beside {others} from boluses and blocks. Method: {method}.',
+    'Local anaesthetic by infusion is {infusion} of the limit beside {others} from boluses and blocks. Method: {method}. Give the reason and a second person, or stop the infusion.',
   'local-anaesthetic-uncounted':
     'How many milligrams were in {given} is not known, so there is no room to count {drug} into. Record the strength.',
-  'nsaid-with-steroid': '{drug} meets {other}: NSAID and steroid, {because}. {left}.',
-  'two-nsaids': '{drug} meets {other}: {because}. {left}.',
-  'pair-forbidden': '{drug} must not meet {other}: {because}. {left}.',
+  'nsaid-with-steroid':
+    '{drug} meets {other}: NSAID and steroid, {because}. {left}. Wait, or take pain relief of another class.',
+  'two-nsaids': '{drug} meets {other}: {because}. {left}. Keep one of them.',
+  'pair-forbidden': '{drug} must not meet {other}: {because}. {left}. Keep one of them, or wait.',
   'pair-to-think-about': '{drug} meets {other}: {because}. {left}.',
-  'given-drug-unknown': '{given} is not in the formulary (near names: {near}): it counts in no check.',
+  'given-drug-unknown':
+    '{given} is not in the formulary (near names: {near}): it counts in no check. Say which drug it was.',
   'given-drug-read-as': '{given} is not in the formulary by that name and is counted as {read}. Say which it was.',
   'given-active-unknown':
-    'Which active is in {given}? Nobody has settled it, and {drug} depends on it: {because}. Ask, and record the active.',
+    'Which active is in {given}? Nobody has settled it, and {drug} depends on it: {because}. Were it one of these: {left}. Ask, and record the active.',
   'patch-not-a-size':
     'There is no {drug} patch of {amount}, and a patch is never cut. Sizes: {sizes}; usual at {weight}: {usual}.',
-  'patch-not-usual': 'A {drug} patch of {amount} is not the usual one at {weight}: {usual}.',
+  'patch-not-usual':
+    'A {drug} patch of {amount} is not the usual one at {weight}: {usual}. Take that, or give the reason.',
   'age-very-young': '{age} months old: under 12 weeks. Doses of grown animals may be too much; check each.',
   'age-old': '{age} years old: over 10 years. Check kidney, liver and heart before the doses.',
   'blood-untyped':

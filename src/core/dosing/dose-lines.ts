@@ -1,15 +1,19 @@
 import { type Drug, drugById } from '#core/formulary/drug.ts'
 import { bySeverity } from '#core/outcome/finding.ts'
 import { amountOf } from './amount.ts'
+import { judgeBreed, judgeSilence } from './animal-checks.ts'
+import { type Confirmation, confirmationOf } from './confirmation.ts'
 import { judgeContainers } from './containers.ts'
 import { add, type Draft, identify, weigh } from './draft.ts'
+import { liftDraft, sayEmergency } from './emergency-declared.ts'
 import { type DoseCode, type DoseFinding, isBlock } from './findings.ts'
 import { drawDraft, finish, withSource } from './finish.ts'
 import { unknownGiven, unknownPlan } from './given-doubts.ts'
 import { drugsGiven } from './given-drug.ts'
 import { judgeDrawnDay, judgeTogether } from './judge-together.ts'
 import { type Ceiling, judgeCeiling, type MeasuredDraft } from './local-anaesthetic-ceiling.ts'
-import type { DoseLine, DoseRequest, DosingKnowledge, PlannedLine } from './request.ts'
+import type { DoseLine, DoseRequest, DosingKnowledge, Emergency, PlannedLine } from './request.ts'
+import { judgeConfused } from './strength-checks.ts'
 import { judgeAge, judgeWeight, leanWeight } from './weight.ts'
 
 export type DoseResult = {
@@ -17,6 +21,8 @@ export type DoseResult = {
   readonly ceilings: readonly Ceiling[]
   /** About the animal and what it was given. */
   readonly findings: readonly DoseFinding[]
+  /** Absent when nothing asks for a second person. */
+  readonly confirmation?: Confirmation
 }
 
 /**
@@ -27,40 +33,44 @@ export type DoseResult = {
  */
 export function doseLines(request: DoseRequest, knowledge: DosingKnowledge): DoseResult {
   const { animal } = request
-  const weight = judgeWeight(animal, request.at, knowledge.rules.weight)
+  const weight = [...judgeWeight(animal, request.at, knowledge.rules.weight), ...judgeBreed(animal, knowledge.rules)]
   const drafts = request.lines
     .map((line) => identify(line, request, knowledge))
     .map((draft) => (draft.row ? weigh(draft, weight, request, knowledge) : draft))
   const judged = judgeTogether(drafts, request, knowledge)
 
   const lean = animal.weight && leanWeight(animal.weight, animal.bodyCondition, knowledge.rules.weight)
-  const ceiling = judgeCeiling(
-    judged.filter(isMeasurable).map(asMeasured).flatMap(withLoading),
-    request,
-    knowledge,
-    lean,
-  )
-  const limited = judged.map((draft) =>
-    add(
-      draft,
-      [draft.line.id, loadingId(draft.line)].flatMap((id) => ceiling.findings.get(id) ?? []),
-    ),
-  )
+  const asked = judged.filter(isMeasurable).map((draft) => asMeasured(draft, request.emergency))
+  const ceiling = judgeCeiling(asked.flatMap(withLoading), request, knowledge, lean)
+  const limited = judged
+    .map((draft) =>
+      add(
+        draft,
+        [draft.line.id, loadingId(draft.line)].flatMap((id) => ceiling.findings.get(id) ?? []),
+      ),
+    )
+    .map((draft) => liftDraft(draft, request.emergency))
   const lines = drawAll(limited, ceiling.down, request, knowledge)
   const findings = [
+    ...sayEmergency(request.emergency, knowledge.rules),
     ...weight,
     ...judgeAge(animal, knowledge.rules),
+    ...judgeSilence(drafts.filter(isOfARow), animal, knowledge.rules),
+    ...judgeConfused(drafts.filter(isOfARow), knowledge.rules),
     ...unknownGiven(request, knowledge),
     ...unknownPlan(request, knowledge),
   ]
+  const said = bySeverity(findings.map((finding) => withSource(finding, knowledge)))
+  const confirmation = confirmationOf(lines, said, request.emergency !== undefined)
   return {
     lines,
     ceilings: ceiling.ceiling ? [ceiling.ceiling] : [],
-    findings: bySeverity(findings.map((finding) => withSource(finding, knowledge))),
+    findings: said,
+    ...(confirmation && { confirmation }),
   }
 }
 
-/** Drawn to the nearest mark; rounded down where the day's limit is passed by rounding, and refused where that is not enough. */
+/** Drawn to the nearest mark; rounded down where rounding would pass the day's limit, and refused where that is not enough. */
 function drawAll(
   drafts: readonly Draft[],
   down: ReadonlySet<string>,
@@ -71,7 +81,7 @@ function drawAll(
     const containers = judgeContainers(drafts, request, knowledge, downs)
     return drafts.map((one) => {
       const { line, drug } = one
-      const draft = add(one, containers.findings.get(line.id) ?? [])
+      const draft = liftDraft(add(one, containers.findings.get(line.id) ?? []), request.emergency)
       const poured = containers.poured.get(line.id)
       const how = {
         down: downs.has(line.id),
@@ -79,7 +89,7 @@ function drawAll(
         ...(poured && { poured }),
         loaded: drug !== undefined && wasLoaded(drug, line, request, knowledge),
       }
-      const answer = drawDraft(draft, how, knowledge)
+      const answer = drawDraft(draft, how, request.emergency, knowledge)
       return { draft, answer, delivered: answer?.measured.delivered ?? draft.dose }
     })
   }
@@ -88,20 +98,33 @@ function drawAll(
   if (over.size === 0) return nearest.map(({ draft, answer }) => finish(draft, answer, knowledge))
   const lower = drawn(new Set([...down, ...over.keys()]))
   const still = judgeDrawnDay(lower, request, knowledge)
-  return lower.map(({ draft, answer }) => finish(add(draft, still.get(draft.line.id) ?? []), answer, knowledge))
+  return lower.map(({ draft, answer }) =>
+    finish(liftDraft(add(draft, still.get(draft.line.id) ?? []), request.emergency), answer, knowledge),
+  )
+}
+
+type OfARow = Draft & Required<Pick<Draft, 'drug' | 'row'>>
+
+function isOfARow(draft: Draft): draft is OfARow {
+  return draft.drug !== undefined && draft.row !== undefined
 }
 
 type Measurable = Draft & Required<Pick<Draft, 'drug' | 'row' | 'dose' | 'amount' | 'body'>>
 
 /** Blocks that leave no doubt what was meant: the animal or another drug bars it, but its amount is still asked for. */
 const withoutDoubt: ReadonlySet<DoseCode> = new Set<DoseCode>([
+  'drying-drug-with-dry-eye',
   'excluded',
   'excluded-by-given',
+  'kidney-drug-with-raised-creatinine',
+  'local-anaesthetic-toxicity-suspected',
+  'nsaid-after-blood-loss',
   'nsaid-with-steroid',
   'over-daily-maximum',
   'pair-forbidden',
   'repeat-too-soon',
   'two-nsaids',
+  'unsafe-in-pregnancy',
 ])
 
 function isMeasurable(draft: Draft): draft is Measurable {
@@ -110,8 +133,8 @@ function isMeasurable(draft: Draft): draft is Measurable {
   return Boolean(drug && row && dose && amount && body) && !isDoubtful
 }
 
-function asMeasured(draft: Measurable): MeasuredDraft & Pick<Measurable, 'body'> {
-  return { ...draft, refused: draft.findings.some(isBlock) }
+function asMeasured(draft: Measurable, emergency: Emergency | undefined): MeasuredDraft & Pick<Measurable, 'body'> {
+  return { ...draft, refused: liftDraft(draft, emergency).findings.some(isBlock) }
 }
 
 /** A loading dose is a single dose of its own before the ceiling, whatever the infusion is counted as. */

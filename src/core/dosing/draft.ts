@@ -1,6 +1,7 @@
 import { type Dose, type DoseRow, type Drug, drugById } from '#core/formulary/drug.ts'
 import { type AnyQuantity, Decimal, plain, Quantity } from '#core/units/quantity.ts'
 import { amountOf, type Body, bodySurface, kindOf } from './amount.ts'
+import { judgeAnimal, judgeReduced } from './animal-checks.ts'
 import { doseOfGoal } from './blood-goal.ts'
 import { chooseDose, judgeRange, notChosen } from './chosen-dose.ts'
 import { judgeInterval, withInterval } from './dispense.ts'
@@ -10,7 +11,7 @@ import { hasDailyLimitPerKilogram, judgeSingle } from './limits.ts'
 import { judgePatch } from './patch.ts'
 import type { ChosenBy, DoseRequest, DosingKnowledge, PlannedLine } from './request.ts'
 import { findRow, nearNames } from './row.ts'
-import { leanWeight, usesLeanWeight } from './weight.ts'
+import { isBetweenWeights, leanWeight, usesLeanWeight } from './weight.ts'
 
 /** A line on its way: what is known of it so far, and everything found. */
 export type Draft = {
@@ -53,6 +54,7 @@ export function identify(asked: PlannedLine, request: DoseRequest, knowledge: Do
   const lean = weight && leanWeight(weight, bodyCondition, knowledge.rules.weight)
   const excluded = [
     ...judgeExclusions(drug, row.answer, request, knowledge.drugs, lean),
+    ...judgeAnimal(drug, line.use, request.animal, knowledge.rules),
     ...judgeInterval(drug.name, row.answer, line.every),
     ...goal.findings,
   ]
@@ -60,7 +62,10 @@ export function identify(asked: PlannedLine, request: DoseRequest, knowledge: Do
   if (choice.kind === 'not-chosen') {
     return { ...draft, findings: [...choice.findings, notChosen(drug.name, row.answer), ...excluded] }
   }
-  const range = judgeRange(drug.name, row.answer, choice.dose, knowledge.rules)
+  const range = [
+    ...judgeRange(drug.name, row.answer, choice.dose, knowledge.rules),
+    ...judgeReduced(drug, row.answer, choice.dose, request.animal, knowledge.rules),
+  ]
   return { ...draft, dose: choice.dose, chosenBy: choice.by, findings: [...excluded, ...range] }
 }
 
@@ -103,6 +108,21 @@ export function weigh(
     findings.push(
       found('note', 'lean-weight-used', about, [rules.weight.lean, rules.leanWeightGroups, rules.leanWeightInfusions]),
     )
+  }
+  const lean = leanWeight(animal.weight, animal.bodyCondition, rules.weight)
+  if (needsWeight && !lean.value.eq(animal.weight.value) && isBetweenWeights(drug, rules)) {
+    const on = (kilograms: Quantity<'kg'>) => {
+      const { value, unit } = amountOf(dose, { weight: kilograms, surface })
+      return `${plain(value.toSignificantDigits(4))} ${unit}`
+    }
+    const about = {
+      drug: drug.name,
+      weight: animal.weight.toString(),
+      lean: lean.toString(),
+      onLean: on(lean),
+      onMeasured: on(animal.weight),
+    }
+    findings.push(found('confirm', 'weight-between', about, [rules.betweenWeights, rules.weight.lean]))
   }
   if (needsWeight && weight.some((finding) => finding.level === 'confirm')) {
     findings.push(found('confirm', 'weight-unconfirmed', { weight: animal.weight.toString() }))

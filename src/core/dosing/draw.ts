@@ -5,6 +5,7 @@ import { drawSyringe } from './draw-syringe.ts'
 import { drawTablets } from './draw-tablets.ts'
 import { type Drawing, type Drawn, strengthOfOther, strengthUnusual, undiluted } from './drawing.ts'
 import { isBlock } from './findings.ts'
+import { strengthForOtherRoute, strengthWithXylitol } from './strength-checks.ts'
 
 /**
  * Volume, syringe, tablets or pump rate of an amount, and what they really give.
@@ -14,7 +15,7 @@ import { isBlock } from './findings.ts'
 export function draw(drawing: Drawing): Drawn {
   const mixedUp = [...strengthOfOther(drawing), ...(drawing.poured ? [] : undiluted(drawing))]
   if (mixedUp.length > 0) return { measured: {}, findings: mixedUp }
-  const unusual = strengthUnusual(drawing)
+  const unusual = [...strengthUnusual(drawing), ...strengthForOtherRoute(drawing), ...strengthWithXylitol(drawing)]
   if (unusual.some(isBlock)) return { measured: {}, findings: unusual }
   const drawn = drawByKind(drawing)
   return { ...drawn, findings: [...unusual, ...drawn.findings] }

@@ -13,11 +13,21 @@ export const doseCodes = [
   'dose-not-chosen',
   'plan-unknown',
   'plan-for-other-species',
+  'emergency-declared',
   'excluded',
   'excluded-by-given',
   'given-time-unknown',
   'age-unknown',
   'caution',
+  'kidney-drug-with-raised-creatinine',
+  'nsaid-after-blood-loss',
+  'unsafe-in-pregnancy',
+  'ototoxic-with-open-ear',
+  'drying-drug-with-dry-eye',
+  'local-anaesthetic-toxicity-suspected',
+  'condition-unjudged',
+  'dose-above-reduced-range',
+  'xylitol-in-liquid',
   'dose-below-range',
   'dose-above-range',
   'dose-twice-range',
@@ -43,12 +53,16 @@ export const doseCodes = [
   'weight-changed',
   'weight-changed-much',
   'lean-weight-used',
+  'weight-between',
+  'weight-unlike-breed',
   'strength-not-chosen',
   'strength-not-listed',
   'strength-unit-suspected',
   'strength-does-not-fit',
   'strength-undiluted',
   'strength-of-other-formulation',
+  'strength-easily-confused',
+  'strength-for-other-route',
   'volume-too-small',
   'volume-large',
   'rounded-to-nothing',
@@ -113,7 +127,11 @@ export const doseCodes = [
 export type DoseCode = (typeof doseCodes)[number]
 
 /** A finding that remembers how its facts are known. */
-export type DoseFinding = Finding<DoseCode> & { readonly provenance: readonly Provenance[] }
+export type DoseFinding = Finding<DoseCode> & {
+  readonly provenance: readonly Provenance[]
+  /** A block that a declared emergency lifted. */
+  readonly lifted?: true
+}
 
 export function found(
   level: Level,

@@ -5,24 +5,28 @@ import { kindOf } from './amount.ts'
 import { type Draft, nobody } from './draft.ts'
 import { draw } from './draw.ts'
 import type { Drawing, Drawn } from './drawing.ts'
+import { liftIn } from './emergency-declared.ts'
 import { type DoseFinding, found, isBlock } from './findings.ts'
-import type { DoseLine, DosingKnowledge } from './request.ts'
+import type { DoseLine, DosingKnowledge, Emergency } from './request.ts'
 
 /** Every finding names who says so; where no number stands behind it, the house does. */
 export function withSource(finding: DoseFinding, { rules }: DosingKnowledge): DoseFinding {
   if (finding.provenance.length > 0) return finding
-  return found(finding.level, finding.code, finding.about, [rules.withoutNumber])
+  const { level, code, about, ...rest } = finding
+  return { ...rest, ...found(level, code, about, [rules.withoutNumber]) }
 }
 
 /** Volume, tablets or rate of a line that nothing bars; undefined for one that is refused already. */
 export function drawDraft(
   draft: Draft,
   how: Pick<Drawing, 'down' | 'loadingDown' | 'poured' | 'loaded'>,
+  emergency: Emergency | undefined,
   { rules, syringes }: DosingKnowledge,
 ): Drawn | undefined {
   const { line, drug, row, dose, amount, body = nobody } = draft
   if (!drug || !row || !dose || !amount || draft.findings.some(isBlock)) return undefined
-  return draw({ drug, row, dose, amount, line, body, rules, ...how, ...(syringes && { syringes }) })
+  const drawn = draw({ drug, row, dose, amount, line, body, rules, ...how, ...(syringes && { syringes }) })
+  return { ...drawn, findings: drawn.findings.map(liftIn(emergency)) }
 }
 
 /** The answer of one line. A refused line carries nothing that could be drawn up. */

@@ -1,6 +1,4 @@
 import { Temporal } from 'temporal-polyfill'
-import type { AnimalWord } from '#core/animal/conditions.ts'
-import type { Species } from '#core/animal/species.ts'
 import type { Day } from '#core/evidence/sourced.ts'
 import { asDose, type Dose } from '#core/formulary/drug.ts'
 import { doseUnits, type Route, routes, stockUnits, type Use, uses } from '#core/formulary/words.ts'
@@ -8,10 +6,9 @@ import type { BodyOf, Case, Line } from '#core/journal/fold.ts'
 import { fromStored } from '#core/journal/stored.ts'
 import { wallClock } from '#core/time/moment.ts'
 import { type AnyQuantity, convert, Quantity } from '#core/units/quantity.ts'
-import { stillCounts } from './elapsed.ts'
+import { type ConditionRules, conditionsOf } from './conditions-from-journal.ts'
 import type { Chosen, DosePolicy, UsualPlan, UsualPlanLine } from './plan.ts'
 import type { DosedAnimal, Given, PlannedLine } from './request.ts'
-import type { DosingRules } from './rules.ts'
 
 type Shelf = ReadonlyMap<string, BodyOf<'shelf-item'>>
 
@@ -83,22 +80,13 @@ function personOf(entry: Line): string {
 
 /**
  * The animal as the dose engine asks for it, from what the case knew at that instant: last weight and the one before,
- * age, body condition, and the words that decide about drugs; a low pressure among them, when the rules are given.
+ * age, body condition, breed, and the words that decide about drugs; what was measured among them, when the rules are given.
  */
-export function dosedAnimalOf(
-  theCase: Case,
-  at: string,
-  rules?: Pick<DosingRules, 'lowPressure'>,
-): DosedAnimal | undefined {
+export function dosedAnimalOf(theCase: Case, at: string, rules?: ConditionRules): DosedAnimal | undefined {
   const identity = theCase.latest('identity')?.body
   if (!identity) return undefined
   const weights = theCase.live('weight').filter((line) => line.at <= at)
   const [before, last] = [weights.at(-2), weights.at(-1)]
-  const conditions: AnimalWord[] = []
-  if (identity.flatFace === 'yes') conditions.push('brachycephalic')
-  if (identity.abcb1 === 'mutant-normal') conditions.push('abcb1-carrier')
-  if (identity.abcb1 === 'mutant-mutant') conditions.push('abcb1-mutant')
-  if (rules && hasLowPressure(theCase, at, identity.species, rules.lowPressure.value)) conditions.push('hypotension')
   return {
     species: identity.species,
     ...(last && { weight: fromStored(last.body.weight), weighedAt: Temporal.Instant.from(last.at) }),
@@ -107,7 +95,8 @@ export function dosedAnimalOf(
     ...(last && last.body.bodyCondition !== null && { bodyCondition: last.body.bodyCondition }),
     ...bloodGroupOf(theCase, at),
     ...(identity.born && { ageMonths: monthsBetween(identity.born, at) }),
-    conditions,
+    ...(identity.breed !== null && { breed: identity.breed }),
+    conditions: conditionsOf(theCase, at, identity, rules),
   }
 }
 
@@ -117,27 +106,6 @@ function bloodGroupOf(theCase: Case, at: string): Pick<DosedAnimal, 'bloodGroup'
   if (typed?.system === 'ab') return typed.ab === 'unknown' ? {} : { bloodGroup: typed.ab }
   if (!typed || typed.dea1 === 'not-typed') return {}
   return { bloodGroup: typed.dea1 === 'negative' ? 'dea-1-negative' : 'dea-1-positive' }
-}
-
-/** Whether the last pressure measured shortly before that instant was low. Artefacts say nothing. */
-function hasLowPressure(
-  theCase: Case,
-  at: string,
-  species: Species,
-  { mean, systolic, within }: DosingRules['lowPressure']['value'],
-): boolean {
-  const limits = { mean, ...(species === 'dog' && { systolic }) } as const
-  const now = Temporal.Instant.from(at)
-  const last = theCase
-    .live('observation')
-    .filter((line) => line.at <= at && stillCounts(Temporal.Instant.from(line.at), now, within))
-    .map(({ body }) => body.values.filter(({ what, artefact }) => what in limits && !artefact))
-    .findLast((values) => values.length > 0)
-  return (last ?? []).some(({ what, value }) => {
-    const limit = what === 'mean' ? limits.mean : limits.systolic
-    const measured = convert(fromStored(value), 'mm[Hg]')
-    return limit !== undefined && measured?.value.lt(limit.value) === true
-  })
 }
 
 function monthsBetween(born: { readonly at: string; readonly zone: string }, at: string): number {

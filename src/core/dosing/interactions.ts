@@ -60,13 +60,14 @@ function met(interaction: Interaction, mine: Planned, given: Given, other: Drug,
   const about = {
     drug: mine.drug.name,
     other: saidOf(given),
-    left: left(given, request, washout.value),
+    left: waitLeft(given, request, washout.value),
     because: interaction.because,
   }
   return [found(interaction.level, interaction.code, about, [interaction, washout])]
 }
 
-function left(given: Given, request: DoseRequest, washout: Quantity<'h'>): string {
+/** How long is left of a washout, in words. */
+export function waitLeft(given: Given, request: DoseRequest, washout: Quantity<'h'>): string {
   const gone = given.at && request.at ? hoursBetween(given.at, request.at).value : new Decimal(0)
   const rest = new Quantity(washout.value.minus(gone), 'h')
   const unknown = given.at && request.at ? '' : ' (its time is not known)'

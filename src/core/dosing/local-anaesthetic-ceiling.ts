@@ -60,7 +60,8 @@ export function judgeCeiling(
   const note = (draft: MeasuredDraft, finding: DoseFinding) =>
     findings.set(draft.line.id, [...(findings.get(draft.line.id) ?? []), finding])
   const before = sumOf(given, (part) => part.kind === 'given')
-  const parts = allow(asked, before, (draft, part, sum) => note(draft, tooMuch(draft, part, sum)))
+  const isEmergency = request.emergency !== undefined
+  const parts = allow(asked, before, isEmergency, (draft, part, sum) => note(draft, tooMuch(draft, part, sum)))
   for (const entry of uncounted) for (const { draft } of asked) note(draft, notCounted(draft, saidOf(entry)))
 
   const infusion = sumOf([...given, ...parts], (part) => part.kind === 'infusion')
@@ -93,6 +94,7 @@ function askedOf(draft: MeasuredDraft, request: DoseRequest, weight: Quantity<'k
 function allow(
   asked: readonly Asked[],
   before: Decimal,
+  isEmergency: boolean,
   refuse: (draft: MeasuredDraft, part: CeilingPart, sum: Decimal) => void,
 ): CeilingPart[] {
   let sum = before
@@ -100,7 +102,7 @@ function allow(
     if (part.kind === 'infusion') return part
     sum = sum.plus(part.fraction)
     if (sum.gt(one)) refuse(draft, part, sum)
-    return { ...part, counted: part.counted && (sum.lte(one) || draft.line.use === 'emergency') }
+    return { ...part, counted: part.counted && (sum.lte(one) || isEmergency || draft.line.use === 'emergency') }
   })
 }
 

@@ -23,6 +23,8 @@ export type DosedAnimal = {
   /** Who weighed again and stands for a weight that looks impossible. */
   readonly weightConfirmed?: { readonly by: string; readonly reason: string }
   readonly ageMonths?: number
+  /** As people write it; a breed that no rule knows is not judged by. */
+  readonly breed?: string
   /** Body condition on the nine-point scale. */
   readonly bodyCondition?: number
   readonly conditions: readonly AnimalWord[]
@@ -56,6 +58,8 @@ export type PlannedLine = {
   readonly dose?: Dose
   readonly stock?: Stock
   readonly tablet?: Tablet
+  /** What the label of the bottle in hand says; absent while nobody has read it. */
+  readonly xylitolFree?: boolean
   readonly days?: number
   readonly over?: Quantity<'min'>
   readonly plan?: string
@@ -76,6 +80,9 @@ export type PlannedLine = {
   readonly crossMatch?: 'compatible' | 'incompatible'
 }
 
+/** Who declared an emergency, and why; the second name follows within a day. */
+export type Emergency = { readonly by: string; readonly reason: string }
+
 /** One planned dose as milligrams, for what lines mean to each other. */
 export type PlannedMass = {
   readonly line: string
@@ -92,6 +99,8 @@ export type DoseRequest = {
   readonly given: readonly Given[]
   readonly at?: Temporal.Instant
   readonly plan?: string
+  /** Somebody declared an emergency: blocks are lifted, doubts about unit or identity are not. */
+  readonly emergency?: Emergency
   readonly lines: readonly PlannedLine[]
 }
 

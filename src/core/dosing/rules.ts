@@ -1,11 +1,15 @@
+import type { AnimalWord } from '#core/animal/conditions.ts'
 import type { Species } from '#core/animal/species.ts'
 import type { Provenance, Sourced } from '#core/evidence/sourced.ts'
 import type { Dose } from '#core/formulary/drug.ts'
 import type { Group, Use } from '#core/formulary/words.ts'
 import type { Level } from '#core/outcome/finding.ts'
+import type { BloodMark, BloodMarkCode } from '#core/theatre/blood-marks.ts'
+import type { SwabFacts } from '#core/theatre/blood-swabs.ts'
 import type { BloodPerKg } from '#core/theatre/blood-volume.ts'
 import { Decimal, type Quantity, quantity } from '#core/units/quantity.ts'
 import type { PatchBand, TabletBand } from './calc/operation.ts'
+import type { DoseCode } from './findings.ts'
 import type { MixingRules } from './mixing.ts'
 
 /** From `low` to `high`, both included; a bare ratio. */
@@ -88,6 +92,61 @@ export type LabelTable = Provenance & {
   readonly bands: readonly Sourced<TabletBand>[]
 }
 
+/** What an animal is or has that bars whole groups of drugs, or asks for a person, whatever the row says. */
+export type AnimalRule = Provenance & {
+  readonly code: Extract<
+    DoseCode,
+    | 'kidney-drug-with-raised-creatinine'
+    | 'nsaid-after-blood-loss'
+    | 'unsafe-in-pregnancy'
+    | 'ototoxic-with-open-ear'
+    | 'drying-drug-with-dry-eye'
+    | 'local-anaesthetic-toxicity-suspected'
+  >
+  readonly groups: readonly Group[]
+  readonly words: readonly AnimalWord[]
+  readonly level: 'block' | 'confirm'
+  /** The emergency sheet is never silenced: there a rule is a note, unless the drug is the harm itself. */
+  readonly evenInEmergency?: true
+  readonly because: string
+  /** What would make it possible. */
+  readonly possible: string
+}
+
+/** Where an animal's upper end is lower than the row's: the share that is left of it. */
+export type DoseReduction = Provenance & {
+  readonly drugs: readonly string[]
+  readonly species?: Species
+  readonly word: AnimalWord
+  readonly left: Decimal
+}
+
+/** Strengths of one drug, in mg/mL, that are taken for each other. */
+export type ConfusedStrengths = Provenance & {
+  readonly drug: string
+  readonly strengths: readonly string[]
+  /** What stands beside it, when that is another drug. */
+  readonly beside?: string
+}
+
+/** What a breed says about the weight of a grown animal, and whether changed copies of ABCB1 are common in it. */
+export type BreedRule = {
+  /** In small letters, as it stands in what people write. */
+  readonly name: string
+  readonly species: Species
+  readonly kg: Sourced<KgBand>
+  readonly abcb1?: Provenance
+}
+
+/** What is needed to read the loss of blood from a case. */
+export type LossRules = {
+  readonly swabs: SwabFacts
+  readonly perKg: Readonly<Record<Species, Sourced<BloodPerKg>>>
+  readonly marks: readonly Sourced<BloodMark>[]
+  /** From this mark on the loss counts, for this long. */
+  readonly from: Sourced<{ readonly mark: BloodMarkCode; readonly within: Quantity<'h'> }>
+}
+
 /** All numbers of the dosing checks that belong to no single drug. */
 export type DosingRules = {
   readonly weight: WeightRules
@@ -123,6 +182,19 @@ export type DosingRules = {
   readonly secondPersonGroups: Sourced<readonly Group[]>
   readonly localAnaestheticInfusion: Sourced<string>
   readonly interactions: readonly Interaction[]
+  readonly animal: readonly AnimalRule[]
+  readonly reductions: readonly DoseReduction[]
+  readonly confusedStrengths: readonly ConfusedStrengths[]
+  readonly breeds: readonly BreedRule[]
+  readonly loss: LossRules
+  /** Under this a tear test says that the eye is dry. */
+  readonly lowTears: Sourced<Quantity<'mm/min'>>
+  /** Drugs whose liquids may hold xylitol, which harms dogs. */
+  readonly xylitol: Sourced<readonly string[]>
+  /** Groups that are dosed on a weight between the lean and the measured one in a fat animal: nobody says where. */
+  readonly betweenWeights: Sourced<readonly Group[]>
+  /** Within this time a second person signs for what an emergency lifted. */
+  readonly secondNameWithin: Sourced<Quantity<'h'>>
   /** Who says so, when a check rests on no number at all: that a drug must be named, a weight known, a dose chosen. */
   readonly withoutNumber: Provenance
   readonly transfusion: TransfusionRules

@@ -5,6 +5,7 @@ import { stillCounts } from './elapsed.ts'
 import { saidOf } from './exclusions.ts'
 import { type DoseFinding, found } from './findings.ts'
 import { drugsGiven } from './given-drug.ts'
+import { waitLeft } from './interactions.ts'
 import type { DoseRequest, Given } from './request.ts'
 import type { Interaction } from './rules.ts'
 
@@ -31,12 +32,9 @@ export function judgeUnsettled(
     .filter((given) => isOpen(given, drugs) && (isDepot(given) || stillCounts(given.at, request.at, longest)))
     .map((given) => {
       const route = given.unsettled ? ` (${given.unsettled.route})` : ''
-      return found(
-        'confirm',
-        'given-active-unknown',
-        { given: `${saidOf(given)}${route}`, drug: drug.name, because },
-        mine,
-      )
+      const left = isDepot(given) ? 'a depot lasts for weeks' : waitLeft(given, request, longest)
+      const about = { given: `${saidOf(given)}${route}`, drug: drug.name, because, left }
+      return found('confirm', 'given-active-unknown', about, mine)
     })
 }
 

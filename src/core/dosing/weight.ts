@@ -124,3 +124,8 @@ export function leanWeight(
   // An estimate is written to ten grams, downwards.
   return new Quantity(lean.value.toDecimalPlaces(2, Decimal.ROUND_DOWN), 'kg')
 }
+
+/** Whether this drug is dosed somewhere between the lean and the measured weight of a fat animal. */
+export function isBetweenWeights({ groups }: Drug, { betweenWeights }: Pick<DosingRules, 'betweenWeights'>): boolean {
+  return groups.some((group) => betweenWeights.value.includes(group))
+}

@@ -1,0 +1,141 @@
+import type { AnimalRule } from '#core/dosing/rules.ts'
+
+const kidney = {
+  sources: ['aaha-aafp-2015-pain', 'medicine-texts'],
+  where: 'an NSAID is held until pressure, volume and kidney values are normal; remembered',
+  known: 'remembered',
+  strength: 'guideline',
+  confidence: 'high',
+  checked: '2026-11-29',
+} as const
+
+const nsaidLabels = {
+  sources: ['meloxicam-eu-spc', 'carprofen-uk-spc', 'robenacoxib-uk-spc'],
+  where: 'contraindications: pregnant, lactating or breeding animals; remembered from the labels',
+  known: 'remembered',
+  strength: 'label',
+  confidence: 'medium',
+  checked: '2026-11-29',
+} as const
+
+const innerEar = {
+  sources: ['medicine-texts', 'dermatology-texts'],
+  where: 'drugs that harm hearing and balance; remembered',
+  known: 'remembered',
+  strength: 'textbook',
+  confidence: 'high',
+  checked: '2026-11-29',
+} as const
+
+const dryEye = {
+  sources: ['jaaha-1995-dry-eye', 'ophthalmology-texts'],
+  where: '5 of 33 dogs on trimethoprim-sulfadiazine became dry-eyed (read); an eye without a blink is remembered',
+  known: 'read',
+  strength: 'study',
+  confidence: 'high',
+  checked: '2026-11-29',
+} as const
+
+const tears = {
+  sources: ['ophthalmology-texts'],
+  where: 'fewer tears for up to a day after atropine; remembered',
+  known: 'remembered',
+  strength: 'textbook',
+  confidence: 'high',
+  checked: '2026-11-29',
+} as const
+
+const unborn = {
+  sources: ['medicine-texts'],
+  where: 'drugs in pregnancy and lactation; remembered',
+  known: 'remembered',
+  strength: 'textbook',
+  confidence: 'medium',
+  checked: '2026-11-29',
+} as const
+
+const toxicity = {
+  sources: ['caulfield-2022', 'vet360-2016-lipid'],
+  where: 'first step of treatment: no more of the drug',
+  known: 'read',
+  strength: 'study',
+  confidence: 'high',
+  checked: '2026-11-29',
+} as const
+
+/** What an animal is or has that bars a whole group of drugs, or asks for a person, whatever the row says. */
+export const animalRules = [
+  {
+    code: 'kidney-drug-with-raised-creatinine',
+    groups: ['nsaid', 'aminoglycoside'],
+    words: ['raised-creatinine'],
+    level: 'block',
+    because: 'the last creatinine is above its range',
+    possible: 'Measure again and record a normal value, or take another class',
+    ...kidney,
+  },
+  {
+    code: 'nsaid-after-blood-loss',
+    groups: ['nsaid'],
+    words: ['blood-loss'],
+    level: 'block',
+    because: 'the measured loss of blood may have reached the mark at which it is replaced',
+    possible: 'Replace it, see a normal pressure, and give it later; or take another class',
+    ...kidney,
+  },
+  {
+    code: 'unsafe-in-pregnancy',
+    groups: ['nsaid'],
+    words: ['pregnant', 'lactating', 'breeding'],
+    level: 'block',
+    because: 'the labels bar it',
+    possible: 'Take another class',
+    ...nsaidLabels,
+  },
+  {
+    code: 'ototoxic-with-open-ear',
+    groups: ['aminoglycoside', 'loop-diuretic'],
+    words: ['open-drum', 'open-bulla', 'vestibular-signs'],
+    level: 'confirm',
+    because: 'it harms hearing and balance, and the inner ear lies open or is hit already',
+    possible: 'Take another drug, or give the reason',
+    ...innerEar,
+  },
+  {
+    code: 'drying-drug-with-dry-eye',
+    groups: ['sulfonamide'],
+    words: ['dry-eye', 'no-blink'],
+    level: 'block',
+    because: 'it dries the eye, and this one is dry or does not blink',
+    possible: 'Take an antibiotic of another class',
+    ...dryEye,
+  },
+  {
+    code: 'drying-drug-with-dry-eye',
+    groups: ['anticholinergic'],
+    words: ['dry-eye', 'no-blink'],
+    level: 'confirm',
+    because: 'it takes tears for up to a day from an eye that is dry or does not blink',
+    possible: 'Gel on both eyes more often and no tear test for a day; give the reason',
+    ...tears,
+  },
+  {
+    code: 'local-anaesthetic-toxicity-suspected',
+    groups: ['local-anaesthetic'],
+    words: ['local-anaesthetic-toxicity'],
+    level: 'block',
+    evenInEmergency: true,
+    because: 'toxicity of local anaesthetic is suspected',
+    possible: 'No more of any until that is settled',
+    ...toxicity,
+  },
+  {
+    code: 'unsafe-in-pregnancy',
+    groups: ['fluoroquinolone', 'tetracycline', 'aminoglycoside', 'steroid'],
+    words: ['pregnant', 'lactating'],
+    level: 'confirm',
+    because: 'it may harm what is unborn or suckles',
+    possible: 'Take another class, or give the reason',
+    ...unborn,
+  },
+] as const satisfies readonly AnimalRule[]
