@@ -58,7 +58,12 @@ function told(answer: DoseAnswer): string {
     ),
   ]
   const ceilings = answer.ceilings.map(({ group, used, limit }) => `  ceiling of ${group}: ${used} of ${limit} used\n`)
-  return `${lines}${infusions(answer)}${ceilings.join('')}${findings.join('')}${answer.caution}\n`
+  const asks = answer.confirmation?.asks.map(({ code, lines }) =>
+    lines.length > 0 ? `${code} (${lines.join(', ')})` : code,
+  )
+  const when = answer.confirmation?.secondName === 'later' ? 'within 24 h' : 'now'
+  const second = asks ? `  one reason and a second person, ${when}, for: ${asks.join('; ')}\n` : ''
+  return `${lines}${infusions(answer)}${ceilings.join('')}${findings.join('')}${second}${answer.caution}\n`
 }
 
 /** Each infusion both ways it is said, and once for every bag or syringe how it is made. */
