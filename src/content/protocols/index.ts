@@ -1,11 +1,15 @@
 // Written by scripts/write-indexes.mjs: sorted, one line per file.
 // biome-ignore-all assist/source/organizeImports: sorted by file name, character by character.
+import { animalRules } from './animal-rules.ts'
 import { bloodInSwabs } from './blood-in-swabs.ts'
 import { bloodMarks } from './blood-marks.ts'
 import { bloodPerKg } from './blood-per-kg.ts'
 import { bodySurface } from './body-surface.ts'
+import { breeds } from './breeds.ts'
 import { calcFormulas } from './calc-formulas.ts'
+import { confusedStrengths } from './confused-strengths.ts'
 import { defibrillation } from './defibrillation.ts'
+import { doseReductions } from './dose-reductions.ts'
 import { dosingRules } from './dosing-rules.ts'
 import { drugPairs } from './drug-pairs.ts'
 import { emergencyAirway } from './emergency-airway.ts'
@@ -26,12 +30,16 @@ import { spokenPauses } from './spoken-pauses.ts'
 import { transfusion } from './transfusion.ts'
 
 export const protocols = [
+  animalRules,
   bloodInSwabs,
   bloodMarks,
   bloodPerKg,
   bodySurface,
+  breeds,
   calcFormulas,
+  confusedStrengths,
   defibrillation,
+  doseReductions,
   dosingRules,
   drugPairs,
   emergencyAirway,

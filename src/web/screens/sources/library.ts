@@ -27,7 +27,9 @@ import type { Study } from '#core/evidence/study.ts'
 import type { Drug } from '#core/formulary/drug.ts'
 import type { Procedure } from '#core/procedures/procedure.ts'
 
-const { bodySurface: _, patches: __, interactions: ___, loss: ____, breeds: _____, ...checks } = dosingRules
+const { bodySurface: _, patches: __, interactions: ___, loss, ...rest } = dosingRules
+/** Swabs, volume and marks of blood have pages of their own. */
+const checks = { ...rest, bloodLoss: loss.from }
 
 /** The rules by the name of their page: whatever is cited and belongs to no single drug, study, operation or shout. */
 export const rules = {
