@@ -18,6 +18,8 @@ const notClinical = new Set(
     'BR EU EUR GB GBP H2O KG LB LBS ML TMS UK US',
     'BARRED BOTH CONFIRM CONFLICTS DOSE ENTRIES ESTIMATED FOUND LEFT MISSING NEVER NO NOT NOW REFUSED REPORTED RIGHT SETTLE SKIPPED',
     'STILL STOP TO',
+    // The letters of a code drawn by lot, and one as an example.
+    'ABCDEFGHJKLMNPQRSTUVWXYZ23456789 K7QD-2MXA-V9RT Z0-9',
   ].flatMap((line) => line.split(' ')),
 )
 /** Periods as ISO 8601 writes them. */

@@ -21,7 +21,7 @@ export const meclozine = drug({
   id: 'meclozine',
   name: 'meclozine',
   aliases: ['meclizine'],
-  class: 'H1 antihistamine, for balance',
+  class: 'antihistamine, for balance',
   groups: ['antiemetic'],
   doses: [
     {
