@@ -22,6 +22,7 @@ import { signOut } from './people/sign-out.ts'
 import { switchPerson } from './people/switch-person.ts'
 import { whoAmI } from './people/who-am-i.ts'
 import { readTheatreList } from './theatre/read-theatre-list.ts'
+import { readFiling } from './tray/read-filing.ts'
 import { readTray } from './tray/read-tray.ts'
 
 /** What a person can do with the clinic's data, sorted by name; the server offers every one. */
@@ -39,6 +40,7 @@ export const actions: readonly Action[] = [
   putRow,
   readCase,
   readContacts,
+  readFiling,
   readFrontDoor,
   readLists,
   readLog,

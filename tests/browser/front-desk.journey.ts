@@ -132,7 +132,7 @@ test('while the server is away a new owner is kept too, and the case can be open
   await expect(page.getByText('Maud Ferris').first()).toBeVisible()
 })
 
-test('a paper waits in the tray until it is filed to an ear; a wrong filing is taken back', async ({
+test('a paper waits in the tray until it is filed to an ear; taken back in the tray or in the case, it waits again', async ({
   page,
   program,
 }) => {
@@ -171,6 +171,25 @@ test('a paper waits in the tray until it is filed to an ear; a wrong filing is t
   await page.getByRole('button', { name: 'Take it back', exact: true }).click()
   await expect(page.getByRole('heading', { name: 'Waiting' })).toContainText('1')
   await expect.poll(last).toBe('withdrawal')
+
+  await page.getByRole('button', { name: 'File it' }).click()
+  await dialog.getByLabel('Animal, chip, owner or phone').fill('tans')
+  await dialog.getByLabel(/Tansy, dog/).check()
+  await dialog.getByRole('group', { name: 'Which ear does it belong to?' }).getByLabel('LEFT').check()
+  await dialog.getByLabel('What is it?').selectOption('laboratory-report')
+  await dialog.getByLabel('Title').fill('Culture of the ear canal')
+  await dialog.getByRole('group', { name: 'Which side does it name itself?' }).getByLabel('LEFT').check()
+  await dialog.getByRole('button', { name: 'File to Tansy, LEFT' }).click()
+  await expect.poll(last).toBe('paper')
+  const copy = (await entriesOf(program, page, 'case:tansy')).at(-1)?.header.id
+  await page.goto(`${program.url}/case/tansy/entry/${copy}/withdraw`)
+  await expect(page.getByText(/^It came through the holding tray and waits there again/)).toBeVisible()
+  await page.getByLabel('It belongs to another animal').check()
+  await page.getByLabel('Reason').fill('Another Tansy.')
+  await page.getByRole('button', { name: 'Take it back' }).click()
+  await expect.poll(last).toBe('withdrawal')
+  await page.goto(`${program.url}/tray`)
+  await expect(page.getByRole('heading', { name: 'Waiting' })).toContainText('1')
 })
 
 test('a booking is on the theatre list with its side and what is missing, each with the form that settles it', async ({

@@ -336,6 +336,9 @@ export const caseInEnglish = {
     becauseMissing: 'Choose what is wrong with it.',
     reasonMissing: 'Say why, in one sentence.',
     keep: 'Take it back',
+    tray: 'It came through the holding tray and waits there again, until somebody files it or throws it away.',
+    trayAway:
+      'It came from somewhere else, perhaps through the holding tray. It can be taken back when the clinic’s server answers again; without it, it would wait nowhere.',
   },
   refile: {
     title: 'File to another animal: {kind}',

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { entryMaker } from '#core/journal/entries-for-tests.ts'
 import { fold } from '#core/journal/fold.ts'
-import { ageOf, trayOf } from './tray.ts'
+import { ageOf, filingOf, trayOf } from './tray.ts'
 
 const clinic = { kind: 'clinic' } as const
 const reason = 'Filed.'
@@ -29,6 +29,8 @@ describe('the holding tray', () => {
   it('holds a paper again whose filing was taken back', () => {
     const { make, letter, filing } = arrivedPapers()
     const back = make({ kind: 'withdrawal', subject: clinic, withdraws: filing.id, reason: 'Another Tansy.' })
+    expect(filingOf(fold([letter, filing]), letter.id)?.refile.header.id).toBe(filing.id)
+    expect(filingOf(fold([letter, filing, back]), letter.id)).toBeUndefined()
     const { waiting, filed } = trayOf(fold([letter, filing, back]))
     expect(waiting.map(({ header }) => header.id)).toEqual([letter.id])
     expect(filed).toEqual([])

@@ -27,6 +27,16 @@ export function trayOf(tray: Case): Tray {
   return { waiting: tray.live('arrived-paper'), filed: filed.reverse() }
 }
 
+/**
+ * How something that came in was filed, while that filing stands. When its copy is taken back in the case, the filing is
+ * taken back too, and what came in waits in the tray again.
+ *
+ * @example filingOf(fold(entries), arrivedPaper.id)?.refile.header.id
+ */
+export function filingOf(tray: Case, arrived: string): Filed | undefined {
+  return trayOf(tray).filed.find((one) => one.arrived.header.id === arrived)
+}
+
 /** The hour and day counts of something that waits: `{ days: 0, hours: 3 }`. Never below nothing, whatever a clock said. */
 export function ageOf(since: string, now: string): { readonly days: number; readonly hours: number } {
   const hours = Math.max(0, Math.floor((Date.parse(now) - Date.parse(since)) / 3_600_000))

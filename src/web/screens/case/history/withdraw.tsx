@@ -1,13 +1,19 @@
 import { type FormEvent, useState } from 'react'
 import { Link, useLocation } from 'wouter'
+import type { FilingAnswer } from '#actions/tray/read-filing.ts'
 import { caseInEnglish } from '#content/wording/app-case.ts'
 import type { BodyOf, Line } from '#core/journal/fold.ts'
 import { fill } from '#core/outcome/finding.ts'
+import { rootOf } from '#core/owed/operations.ts'
+import { trayStream } from '#core/tray/tray.ts'
 import { Choices } from '../../../design/choices.tsx'
 import { DraftAwaited } from '../../../design/draft-awaited.tsx'
 import { Page } from '../../../design/page.tsx'
+import { ReadingView } from '../../../design/reading-view.tsx'
+import { useAction } from '../../../journal/cases.ts'
 import { useDraft } from '../../../journal/drafts.ts'
-import { writeEntry } from '../../../journal/write-entry.ts'
+import { keepEntries } from '../../../journal/outbox.ts'
+import { makeEntry } from '../../../journal/write-entry.ts'
 import { useWho } from '../../../session/use-who.ts'
 import { entryHref, historyHref } from '../case-hrefs.ts'
 import { CaseLine } from '../case-line.tsx'
@@ -33,7 +39,33 @@ export default function WithdrawScreen() {
   )
 }
 
+/** What was filed from the holding tray goes back there. Which filing that was, only the server can say. */
 function Withdraw({ line }: { readonly line: Line }) {
+  const { me } = useWho()
+  const { theCase } = useCaseView().file
+  const first = theCase.line(rootOf(theCase, line.header.id)) ?? line
+  const fromElsewhere = ['paper', 'photograph'].includes(line.header.kind) && first.header.refiledFrom !== null
+  if (!fromElsewhere || !mayCorrect(line, me.role)) return <WithdrawPage line={line} refile={null} />
+  return <WithdrawFiled line={line} entry={first.header.id} />
+}
+
+function WithdrawFiled({ line, entry }: { readonly line: Line; readonly entry: string }) {
+  const filing = useAction<FilingAnswer>('read-filing', { entry })
+  if (filing.kind === 'read') return <WithdrawPage line={line} refile={filing.value.refile} />
+  return (
+    <Page
+      title={fill(words.title, { kind: kindName(line.header.kind) })}
+      whose={<CaseLine about={line.header.subject} />}
+    >
+      {filing.kind === 'failed' && filing.code === 'unreachable' && <p>{words.trayAway}</p>}
+      <ReadingView reading={filing} again={filing.again}>
+        {() => null}
+      </ReadingView>
+    </Page>
+  )
+}
+
+function WithdrawPage({ line, refile }: { readonly line: Line; readonly refile: string | null }) {
   const { id } = useCaseView()
   const { me, pen } = useWho()
   const [, navigate] = useLocation()
@@ -50,8 +82,10 @@ function Withdraw({ line }: { readonly line: Line }) {
     event.preventDefault()
     setTries(tries + 1)
     if (draft.because === null || reason === '') return
-    const body = { because: draft.because }
-    await writeEntry(pen, { kind: 'withdrawal', stream, subject, body, withdraws: line.header.id, reason })
+    const about = { kind: 'withdrawal', body: { because: draft.because }, reason } as const
+    const here = makeEntry(pen, { ...about, stream, subject, withdraws: line.header.id })
+    const inTray = { ...about, stream: trayStream, subject: { kind: 'clinic' } } as const
+    await keepEntries([here, ...(refile === null ? [] : [makeEntry(pen, { ...inTray, withdraws: refile })])])
     await clear()
     navigate(historyHref(id, line.header.id))
   }
@@ -75,6 +109,7 @@ function Withdraw({ line }: { readonly line: Line }) {
             error={tried && draft.because === null ? words.becauseMissing : null}
             onChoose={(because) => change({ ...draft, because })}
           />
+          {refile !== null && <p>{words.tray}</p>}
           <ReasonField
             error={tried && reason === '' ? words.reasonMissing : null}
             value={draft.reason}
