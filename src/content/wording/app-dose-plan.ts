@@ -60,7 +60,10 @@ export const dosePlanInEnglish = {
       many: '{count} lines would be drawn otherwise now. Dose per kilogram and reason stay; amounts and volumes become those of now. Every check of them is void.',
     },
     verb: 'Plan these lines again for {weight}',
-    reason: 'Worked out again for {weight}.',
+    because: 'Why they are planned again',
+    becauseHelp: 'For example: weighed again this morning.',
+    keep: 'Plan them again',
+    close: 'Close',
   },
   second: {
     title: 'Second check',
@@ -98,6 +101,7 @@ export const dosePlanInEnglish = {
     close: 'Close',
     missing: 'Say how much was given.',
     wrong: 'Write the amount with its unit, for example 0.5 mL or 5 mg.',
+    noRoute: 'The line names no route, so that what was given is written in full.',
     otherwise: 'Given at another time, or another drug: write it in full',
   },
   editor: {

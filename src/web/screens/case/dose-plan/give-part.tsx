@@ -48,10 +48,11 @@ export function GivePart({ line, onClose }: { readonly line: LineNow; readonly o
   const amount = read.kind === 'answer' ? (read.answer as unknown as Given['amount']) : null
   const other = amount && { amount, volume: amount.unit === 'mL' ? { value: amount.value, unit: amount.unit } : null }
   const given = (whole ? how : 'other') === 'all' ? whole : how === 'other' || !whole ? other : null
+  const { route } = entry.body
   const keep = async (event: FormEvent) => {
     event.preventDefault()
     setTries(tries + 1)
-    if (!given) return
+    if (!given || route === null) return
     await writeEntry(pen, {
       kind: 'drug-given',
       stream: file.stream,
@@ -60,7 +61,7 @@ export function GivePart({ line, onClose }: { readonly line: LineNow; readonly o
         drug: entry.body.drug,
         written: null,
         ...given,
-        route: entry.body.route ?? '–',
+        route,
         site: site.trim() || null,
         use: entry.body.use,
         line: entry.body.line,
@@ -76,51 +77,57 @@ export function GivePart({ line, onClose }: { readonly line: LineNow; readonly o
     <Modal title={fill(words.title, { drug })} close={words.close} onClose={onClose}>
       <form ref={form} className="stack" onSubmit={(event) => void keep(event)} noValidate>
         <p>{words.help}</p>
-        {whole && drawn && (
-          <Choices
-            legend={words.how}
-            value={how}
-            options={['all', 'other'] as const}
-            error={tries > 0 && how === null ? words.missing : null}
-            say={(one) =>
-              one === 'all'
-                ? fill(words.all, { drawn: sayAmount(drawn), amount: now ? amountOf(now) : '' })
-                : words.other
-            }
-            onChoose={setHow}
-          />
+        {route === null ? (
+          <p>{words.noRoute}</p>
+        ) : (
+          <>
+            {whole && drawn && (
+              <Choices
+                legend={words.how}
+                value={how}
+                options={['all', 'other'] as const}
+                error={tries > 0 && how === null ? words.missing : null}
+                say={(one) =>
+                  one === 'all'
+                    ? fill(words.all, { drawn: sayAmount(drawn), amount: now ? amountOf(now) : '' })
+                    : words.other
+                }
+                onChoose={setHow}
+              />
+            )}
+            {(how === 'other' || !whole) && (
+              <TextField
+                label={words.otherAmount}
+                help={words.otherHelp}
+                error={tries > 0 && !other ? words.wrong : null}
+                autoComplete="off"
+                value={typed}
+                onText={setTyped}
+              />
+            )}
+            <TextField
+              label={words.site}
+              help={words.siteHelp}
+              maxLength={300}
+              autoComplete="off"
+              value={site}
+              onText={setSite}
+            />
+            <TextField
+              label={words.ampoule}
+              help={words.ampouleHelp}
+              maxLength={300}
+              autoComplete="off"
+              value={ampoule}
+              onText={setAmpoule}
+            />
+            <p>
+              <button type="submit" data-weight="main">
+                {words.verb}
+              </button>
+            </p>
+          </>
         )}
-        {(how === 'other' || !whole) && (
-          <TextField
-            label={words.otherAmount}
-            help={words.otherHelp}
-            error={tries > 0 && !other ? words.wrong : null}
-            autoComplete="off"
-            value={typed}
-            onText={setTyped}
-          />
-        )}
-        <TextField
-          label={words.site}
-          help={words.siteHelp}
-          maxLength={300}
-          autoComplete="off"
-          value={site}
-          onText={setSite}
-        />
-        <TextField
-          label={words.ampoule}
-          help={words.ampouleHelp}
-          maxLength={300}
-          autoComplete="off"
-          value={ampoule}
-          onText={setAmpoule}
-        />
-        <p>
-          <button type="submit" data-weight="main">
-            {words.verb}
-          </button>
-        </p>
         <p>
           <Link href={writeHref(id, 'drug-given', { subject: entry.header.subject })}>{words.otherwise}</Link>
         </p>

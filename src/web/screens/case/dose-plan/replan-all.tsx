@@ -1,3 +1,4 @@
+import { useState } from 'react'
 import { dosePlanInEnglish } from '#content/wording/app-dose-plan.ts'
 import { linesOfOperation } from '#core/dosing/from-journal.ts'
 import type { LineNow, PlanNow } from '#core/dosing/plan-now.ts'
@@ -8,7 +9,7 @@ import type { OperationOnFile } from '#core/owed/operations.ts'
 import { mayWrite } from '#core/people/may-write.ts'
 import { inBothUnits } from '#core/units/show-weight.ts'
 import { Notice } from '../../../design/notice.tsx'
-import { keepEntries } from '../../../journal/outbox.ts'
+import { WithReason } from '../../../design/with-reason.tsx'
 import { makeEntry } from '../../../journal/write-entry.ts'
 import { useWho } from '../../../session/use-who.ts'
 import { useCaseView } from '../case-view.ts'
@@ -19,13 +20,14 @@ const words = dosePlanInEnglish.replanAll
 export function ReplanAll({ operation, plan }: { readonly operation: OperationOnFile; readonly plan: PlanNow }) {
   const { file } = useCaseView()
   const { me, pen } = useWho()
+  const [asking, setAsking] = useState(false)
   const weight = plan.animal?.weight
   const old = plan.lines.filter(({ isOld, now }) => isOld && now !== null && now.verdict !== 'refused')
   if (old.length === 0 || !weight || !mayWrite['planned-line'].some((role) => role === me.role)) return null
   const about = { weight: inBothUnits(weight) }
-  const keep = () => {
+  const entries = (reason: string) => {
     const asked = linesOfOperation(file.theCase, operation.id).lines
-    const entries = old.flatMap(({ entry, now }: LineNow) => {
+    return old.flatMap(({ entry, now }: LineNow) => {
       const line = asked.find(({ id }) => id === entry.body.line)
       if (!now || now.verdict === 'refused' || !line) return []
       const { because, plan: from } = entry.body
@@ -36,20 +38,31 @@ export function ReplanAll({ operation, plan }: { readonly operation: OperationOn
           subject: entry.header.subject,
           body: plannedBody(now, { asked: line, because, plan: from, weight }),
           supersedes: [entry.header.id],
-          reason: fill(words.reason, about),
+          reason,
         }),
       ]
     })
-    void keepEntries(entries)
   }
   return (
     <Notice tone="warn" title={words.title}>
       <p>{sayCount(words.help, old.length)}</p>
       <p data-screen-only>
-        <button type="button" onClick={keep}>
+        <button type="button" onClick={() => setAsking(true)}>
           {fill(words.verb, about)}
         </button>
       </p>
+      {asking && (
+        <WithReason
+          title={fill(words.verb, about)}
+          help={sayCount(words.help, old.length)}
+          because={words.because}
+          becauseHelp={words.becauseHelp}
+          verb={words.keep}
+          close={words.close}
+          entries={entries}
+          onClose={() => setAsking(false)}
+        />
+      )}
     </Notice>
   )
 }
