@@ -104,6 +104,7 @@ export function registerRows(): Row[] {
 }
 
 type ShelfItem = BodyOf<'shelf-item'>
+const inStock = { expires: null, outSince: null, controlled: null } as const
 const injection = (item: string, drug: string, label: string, value: string): ShelfItem => ({
   item,
   drug,
@@ -111,6 +112,7 @@ const injection = (item: string, drug: string, label: string, value: string): Sh
   form: 'injection',
   strength: { value, unit: 'mg/mL' },
   divides: null,
+  ...inStock,
 })
 const tablet = (item: string, drug: string, label: string, value: string, divides: 'whole' | 'halves'): ShelfItem => ({
   item,
@@ -119,6 +121,7 @@ const tablet = (item: string, drug: string, label: string, value: string, divide
   form: 'tablet',
   strength: { value, unit: 'mg/{tablet}' },
   divides,
+  ...inStock,
 })
 
 const shelf: readonly ShelfItem[] = [

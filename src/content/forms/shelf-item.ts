@@ -7,6 +7,9 @@ export const shelfItem = {
   chapters: [],
   writtenBy: ['nurse', 'anaesthetist', 'manager'],
   amendable: true,
-  sections: [{ id: 'product', fields: ['item', 'drug', 'label', 'form', 'strength', 'divides'] }],
+  sections: [
+    { id: 'product', fields: ['item', 'drug', 'label', 'form', 'strength', 'divides'] },
+    { id: 'stock', fields: ['expires', 'outSince', 'controlled'] },
+  ],
   fields: { drug: { register: 'drug' } },
 } as const satisfies FormArrangement

@@ -30,6 +30,8 @@ export const shelfInEnglish = {
   add: 'Add a product',
   addTitle: 'A product on the shelf',
   changeTitle: 'Change: {label}',
+  reason: 'Why it is changed',
+  reasonHelp: 'For example “last one used” or “new delivery”.',
   off: 'Take off the shelf',
   offTitle: 'Take off the shelf: {label}',
   offBecause: 'Why',
@@ -38,6 +40,13 @@ export const shelfInEnglish = {
   unknownStrength: 'strength not known',
   conflict: 'Two entries name this product differently.',
   drugPage: 'in the sources',
+  dividesUnknown: 'how it divides is not written down',
+  until: 'Use until {day}.',
+  untilUnknown: 'Use until: not written down.',
+  outBy: 'Out of stock since {day}; written by {who}, {when}.',
+  controlled: 'Kept in the controlled-drug register.',
+  option: '{label} ({faults})',
+  faults: { expired: 'to be used until {until}', out: 'out of stock since {since}' },
 } as const
 
 export const plansInEnglish = {

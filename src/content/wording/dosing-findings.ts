@@ -2,6 +2,10 @@ import type { DoseCode } from '#core/dosing/findings.ts'
 
 /** What a person reads for each finding of a planned dose. A refusal says what would make it possible. */
 export const doseFindingWords = {
+  'shelf-expired':
+    '{label} on the shelf was to be used until {until}. Take a pack that is in date and write its date on the shelf, or give the reason.',
+  'shelf-out':
+    '{label} has been out of stock since {since}. Look before you draw it up; write on the shelf that it is back.',
   'drug-unknown': 'The formulary has no drug called "{drug}". Near names: {near}.',
   'forbidden-for-species': '{drug} is forbidden in a {species}: {because}. Choose another drug.',
   'no-dose-for-species':

@@ -13,6 +13,7 @@ import { drugsGiven } from './given-drug.ts'
 import { judgeDrawnDay, judgeTogether } from './judge-together.ts'
 import { type Ceiling, judgeCeiling, type MeasuredDraft } from './local-anaesthetic-ceiling.ts'
 import type { DoseLine, DoseRequest, DosingKnowledge, Emergency, PlannedLine } from './request.ts'
+import { judgeShelf } from './shelf-state.ts'
 import { judgeConfused } from './strength-checks.ts'
 import { judgeAge, judgeWeight, leanWeight } from './weight.ts'
 
@@ -37,7 +38,8 @@ export function doseLines(request: DoseRequest, knowledge: DosingKnowledge): Dos
   const drafts = request.lines
     .map((line) => identify(line, request, knowledge))
     .map((draft) => (draft.row ? weigh(draft, weight, request, knowledge) : draft))
-  const judged = judgeTogether(drafts, request, knowledge)
+  const stocked = drafts.map((draft) => add(draft, judgeShelf(draft.line, request.at, knowledge.shelf)))
+  const judged = judgeTogether(stocked, request, knowledge)
 
   const lean = animal.weight && leanWeight(animal.weight, animal.bodyCondition, knowledge.rules.weight)
   const asked = judged.filter(isMeasurable).map((draft) => asMeasured(draft, request.emergency))

@@ -123,6 +123,8 @@ export const doseCodes = [
   'goal-and-dose',
   'goal-not-blood',
   'goal-order',
+  'shelf-expired',
+  'shelf-out',
 ] as const
 export type DoseCode = (typeof doseCodes)[number]
 

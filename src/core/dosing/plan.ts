@@ -2,6 +2,7 @@ import type { Species } from '#core/animal/species.ts'
 import type { Day } from '#core/evidence/sourced.ts'
 import type { Divides, Dose, Stock } from '#core/formulary/drug.ts'
 import type { Route, Use } from '#core/formulary/words.ts'
+import type { BodyOf } from '#core/journal/fold.ts'
 import type { Quantity } from '#core/units/quantity.ts'
 
 /** Who chose a number, when, and why: without these three a number is no choice. */
@@ -44,11 +45,5 @@ export type DosePolicy = Chosen & {
 /** A tablet in hand. Cut only as far as the product is known to allow. */
 export type Tablet = { readonly strength: Quantity<'mg'>; readonly divides?: Divides }
 
-/** One thing that stands on this clinic's shelf. */
-export type ShelfItem = {
-  readonly drug: string
-  readonly form: 'injection' | 'oral-liquid' | 'tablet' | 'patch' | 'eye-product' | 'vapour' | 'other'
-  readonly label: string
-  readonly strength?: Stock
-  readonly tablet?: Tablet
-}
+/** The shelf as a plan is judged with it: its products, and the zone in which their days are meant. */
+export type ShelfInUse = { readonly items: readonly BodyOf<'shelf-item'>[]; readonly zone: string }

@@ -9,7 +9,7 @@ import type { BloodGroup } from './blood-group.ts'
 import type { Container, Poured } from './container.ts'
 import type { DoseFinding } from './findings.ts'
 import type { FluidPlan } from './fluids.ts'
-import type { Chosen, DosePolicy, Tablet, UsualPlan } from './plan.ts'
+import type { Chosen, DosePolicy, ShelfInUse, Tablet, UsualPlan } from './plan.ts'
 import type { DosingRules } from './rules.ts'
 import type { Syringe } from './syringe.ts'
 import type { Dilution } from './volume.ts'
@@ -111,6 +111,8 @@ export type DosingKnowledge = {
   readonly plans: readonly UsualPlan[]
   readonly policies: readonly DosePolicy[]
   readonly syringes?: readonly Syringe[]
+  /** What stands on the shelf, in the clinic's own days; without it nothing is said about dates and stock. */
+  readonly shelf?: ShelfInUse
 }
 
 /** Where a dose came from: never from the engine. */

@@ -11,8 +11,9 @@ import type { CaseFile } from '#core/journal/clinic.ts'
 import { fill } from '#core/outcome/finding.ts'
 
 /** All that the dose engine is told in this clinic. */
-export function knowledgeOf({ house }: CaseFile): DosingKnowledge {
-  return { drugs: formulary, rules: dosingRules, plans: plansOf(house), policies: policiesOf(house) }
+export function knowledgeOf({ house, clinic }: CaseFile): DosingKnowledge {
+  const shelf = { items: house.live('shelf-item').map(({ body }) => body), zone: clinic.zone }
+  return { drugs: formulary, rules: dosingRules, plans: plansOf(house), policies: policiesOf(house), shelf }
 }
 
 const judged = new WeakMap<CaseFile, Map<string, DoseResult | null>>()

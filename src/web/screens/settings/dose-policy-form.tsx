@@ -60,6 +60,7 @@ export function DosePolicyForm(props: {
       subject: { kind: 'clinic' },
       body,
       supersedes: replacedBy(house, policy ?? same ?? null),
+      reason: policy || same ? body.because : null,
     })
     await clear()
     onClose()

@@ -1,12 +1,18 @@
 import { plansInEnglish as words } from '#content/wording/app-settings-doses.ts'
+import { doseFindingWords } from '#content/wording/dosing-findings.ts'
 import type { Species } from '#core/animal/species.ts'
 import type { LineDraft, PlanRefusal } from '#core/dosing/read-plan.ts'
+import { judgeItem } from '#core/dosing/shelf-state.ts'
 import type { Case } from '#core/journal/fold.ts'
 import { fill } from '#core/outcome/finding.ts'
+import { dayOf } from '#core/time/calendar-day.ts'
 import { Field } from '../../design/field.tsx'
 import { TextField } from '../../design/text-field.tsx'
+import { useMinute } from '../../journal/use-minute.ts'
+import { useWho } from '../../session/use-who.ts'
 import { DoseChoice } from './dose-choice.tsx'
 import styles from './plan.module.css'
+import { sayProduct } from './say-product.ts'
 
 /** One line of a plan: its name, the chosen dose with its reason, and the product it is drawn from. */
 export function PlanLineEditor(props: {
@@ -22,6 +28,8 @@ export function PlanLineEditor(props: {
   const mine = refusals.filter((one) => 'line' in one && one.line === draft.key)
   const name = mine.find((one) => one.at === 'line')
   const chosen = mine.flatMap((one) => (one.at === 'chosen' ? [one.refusal] : []))
+  const { clinic } = useWho()
+  const today = dayOf({ at: useMinute(), zone: clinic.row.zone })
   const products = house.live('shelf-item').filter(({ body }) => body.drug === draft.drug)
   return (
     <fieldset className={styles.editing}>
@@ -52,7 +60,7 @@ export function PlanLineEditor(props: {
               <option value="">{words.noProduct}</option>
               {products.map(({ header, body }) => (
                 <option key={header.id} value={body.item}>
-                  {body.label}
+                  {sayProduct(body, today)}
                 </option>
               ))}
               {draft.shelfItem !== '' && products.every(({ body }) => body.item !== draft.shelfItem) && (
@@ -62,6 +70,14 @@ export function PlanLineEditor(props: {
           )}
         </Field>
       )}
+      {products
+        .filter(({ body }) => body.item === draft.shelfItem)
+        .flatMap(({ body }) => judgeItem(body, today))
+        .map(({ code, about }) => (
+          <p key={code}>
+            <strong>{fill(doseFindingWords[code], about)}</strong>
+          </p>
+        ))}
       <p>
         <button type="button" onClick={onRemove}>
           {fill(words.removeLine, { number: String(number) })}

@@ -7,14 +7,17 @@ import { doseFindingWords } from '#content/wording/dosing-findings.ts'
 import type { Species } from '#core/animal/species.ts'
 import { judgeChosen } from '#core/dosing/read-chosen.ts'
 import { rowBehind } from '#core/dosing/read-plan.ts'
+import { judgeItem } from '#core/dosing/shelf-state.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
 import type { BodyOf, Line } from '#core/journal/fold.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { mayWrite } from '#core/people/may-write.ts'
+import { dayOf } from '#core/time/calendar-day.ts'
 import { sayUnit } from '#documents/case/say-quantity.ts'
 import { Caution } from '../../design/caution.tsx'
 import { ReadingView } from '../../design/reading-view.tsx'
 import { useHouse } from '../../journal/cases.ts'
+import { useMinute } from '../../journal/use-minute.ts'
 import { whoWrote } from '../../journal/who-wrote.ts'
 import { RangesBeside } from '../sources/ranges.tsx'
 import { choosingFacts, drugs } from './drugs.ts'
@@ -104,7 +107,12 @@ function PlanLine(props: { readonly line: Plan['lines'][number]; readonly specie
   const { line, species, file } = props
   const drug = drugs.find(({ id }) => id === line.drug)
   const row = rowBehind(line, species, drugs)
-  const findings = drug && row ? judgeChosen(drug, row, line.dose, choosingFacts.rules) : []
+  const today = dayOf({ at: useMinute(), zone: file.clinic.zone })
+  const product = file.house.live('shelf-item').find(({ body }) => body.item === line.shelfItem)
+  const findings = [
+    ...(drug && row ? judgeChosen(drug, row, line.dose, choosingFacts.rules) : []),
+    ...(product ? judgeItem(product.body, today) : []),
+  ]
   const bracket = line.qualifier ? ` (${line.qualifier})` : ''
   return (
     <li className={styles.line}>
@@ -118,7 +126,7 @@ function PlanLine(props: { readonly line: Plan['lines'][number]; readonly specie
         <p className={styles.dose}>{sayUnit(line.dose)}</p>
         <p>{line.because}</p>
         <p className="soft">
-          {words.columns.product}: {sayProduct(line.shelfItem, file)}
+          {words.columns.product}: {product?.body.label ?? sayNone(line.shelfItem)}
         </p>
         {findings.map(({ code, about }) => (
           <p key={code}>
@@ -131,7 +139,6 @@ function PlanLine(props: { readonly line: Plan['lines'][number]; readonly specie
   )
 }
 
-function sayProduct(id: string | null, { house }: CaseFile): string {
-  if (id === null) return words.noProduct
-  return house.live('shelf-item').find(({ body }) => body.item === id)?.body.label ?? fill(words.gone, { id })
+function sayNone(id: string | null): string {
+  return id === null ? words.noProduct : fill(words.gone, { id })
 }

@@ -65,6 +65,8 @@ export function PolicyForm(props: {
       subject: { kind: 'clinic' },
       body: { policy: name, value: draft.value.trim(), because: draft.because.trim() },
       supersedes: replacedBy(house, standing),
+      // A correction says why; here that is the reason of the policy itself.
+      reason: standing ? draft.because.trim() : null,
     })
     await clear()
     onClose()

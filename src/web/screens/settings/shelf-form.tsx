@@ -1,4 +1,5 @@
 import { type FormEvent, useState } from 'react'
+import { formRefusals } from '#content/wording/app-form-refusals.ts'
 import { settingsInEnglish } from '#content/wording/app-settings.ts'
 import { shelfInEnglish as words } from '#content/wording/app-settings-doses.ts'
 import type { Draft } from '#core/forms/draft.ts'
@@ -10,6 +11,7 @@ import type { BodyOf, Case, Line } from '#core/journal/fold.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { DraftAwaited } from '../../design/draft-awaited.tsx'
 import { Modal } from '../../design/modal.tsx'
+import { TextField } from '../../design/text-field.tsx'
 import { EntryForm } from '../../forms/entry-form.tsx'
 import { formFor } from '../../forms/forms.ts'
 import { useDraft } from '../../journal/drafts.ts'
@@ -38,17 +40,24 @@ export function ShelfForm(props: {
   const { draft, change, clear, ready } = useDraft<Draft>(`shelf-item ${item?.header.id ?? 'new'}`, me.id, () =>
     item ? draftOf(form, item.body, place) : emptyDraft(form),
   )
+  const [reason, setReason] = useState('')
+  const [tried, setTried] = useState(false)
+  const reasonMissing = item !== null && reason.trim() === ''
   const [refusals, setRefusals] = useState<readonly FieldRefusal[]>([])
   const keep = async (event: FormEvent) => {
     event.preventDefault()
+    setTried(true)
     const read = readDraft(form, draft, place)
     if (read.kind === 'refusal') return setRefusals(read.refusal)
+    setRefusals([])
+    if (reasonMissing) return
     await writeEntry(pen, {
       kind: 'shelf-item',
       stream: 'clinic',
       subject: { kind: 'clinic' },
       body: read.answer,
       supersedes: replacedBy(house, item),
+      reason: item ? reason.trim() : null,
     })
     await clear()
     onClose()
@@ -62,6 +71,16 @@ export function ShelfForm(props: {
     >
       <form onSubmit={keep} noValidate>
         <EntryForm kind="shelf-item" draft={draft} onDraft={change} refusals={refusals} place={place} choices={choices}>
+          {item && (
+            <TextField
+              label={words.reason}
+              help={words.reasonHelp}
+              error={tried && reasonMissing ? formRefusals['not-written'] : null}
+              autoComplete="off"
+              value={reason}
+              onText={setReason}
+            />
+          )}
           <p>
             <button type="submit" data-weight="main">
               {settingsInEnglish.save}

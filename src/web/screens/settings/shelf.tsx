@@ -3,12 +3,18 @@ import { Link } from 'wouter'
 import { dividesInEnglish } from '#content/wording/app-formulary.ts'
 import { settingsInEnglish } from '#content/wording/app-settings.ts'
 import { shelfInEnglish as words } from '#content/wording/app-settings-doses.ts'
-import type { BodyOf, Case, Line } from '#core/journal/fold.ts'
+import { doseFindingWords } from '#content/wording/dosing-findings.ts'
+import { judgeItem, wentOut } from '#core/dosing/shelf-state.ts'
+import type { CaseFile } from '#core/journal/clinic.ts'
+import type { BodyOf, Line } from '#core/journal/fold.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { mayWrite } from '#core/people/may-write.ts'
+import { dayOf, sayCalendarDay } from '#core/time/calendar-day.ts'
 import { sayUnit } from '#documents/case/say-quantity.ts'
 import { ReadingView } from '../../design/reading-view.tsx'
 import { useHouse } from '../../journal/cases.ts'
+import { useMinute } from '../../journal/use-minute.ts'
+import { whoWrote } from '../../journal/who-wrote.ts'
 import { drugs } from './drugs.ts'
 import { SettingsPage } from './frame.tsx'
 import { inConflict } from './house-lines.ts'
@@ -41,9 +47,9 @@ export function ShelfScreen() {
     >
       {refusal && <p className="soft">{refusal}</p>}
       <ReadingView reading={reading}>
-        {({ file: { house } }) => (
+        {({ file, file: { house } }) => (
           <>
-            <Items house={house} refusal={refusal} onOpen={setOpened} />
+            <Items file={file} refusal={refusal} onOpen={setOpened} />
             {opened?.what === 'form' && <ShelfForm house={house} item={opened.item} onClose={() => setOpened(null)} />}
             {opened?.what === 'off' && (
               <TakeBack
@@ -63,11 +69,13 @@ export function ShelfScreen() {
 }
 
 function Items(props: {
-  readonly house: Case
+  readonly file: CaseFile
   readonly refusal: string | null
   readonly onOpen: (opened: Opened) => void
 }) {
-  const { house, refusal, onOpen } = props
+  const { file, refusal, onOpen } = props
+  const { house } = file
+  const today = dayOf({ at: useMinute(), zone: file.clinic.zone })
   const items = [...house.live('shelf-item')].sort((a, b) => (a.body.label < b.body.label ? -1 : 1))
   if (items.length === 0) return <p>{words.none}</p>
   return (
@@ -82,6 +90,12 @@ function Items(props: {
                 {drugs.find(({ id }) => id === item.body.drug)?.name ?? item.body.drug}
               </Link>
             </p>
+            <p className="soft">{sayStock(item, file)}</p>
+            {judgeItem(item.body, today).map(({ code, about }) => (
+              <p key={code}>
+                <strong>{fill(doseFindingWords[code], about)}</strong>
+              </p>
+            ))}
             {inConflict(house, item) && (
               <p>
                 <strong>{words.conflict}</strong>
@@ -109,7 +123,21 @@ function Items(props: {
   )
 }
 
-function sayItem({ strength, divides }: BodyOf<'shelf-item'>): string {
+function sayItem({ form, strength, divides }: BodyOf<'shelf-item'>): string {
   const said = strength ? sayUnit(strength) : words.unknownStrength
-  return divides ? `${said}, ${dividesInEnglish[divides]}` : said
+  if (divides) return `${said}, ${dividesInEnglish[divides]}`
+  return form === 'tablet' ? `${said}, ${words.dividesUnknown}` : said
+}
+
+/** Its date, whether there is any and who found that there is none, and whether a register is kept of it. */
+function sayStock(item: Item, file: CaseFile): string {
+  const { expires, outSince, controlled } = item.body
+  const out = wentOut(file.house, item)
+  return [
+    expires === null ? words.untilUnknown : fill(words.until, { day: sayCalendarDay(expires) }),
+    out && outSince !== null && fill(words.outBy, { day: sayCalendarDay(outSince), ...whoWrote(file, out) }),
+    controlled === 'yes' && words.controlled,
+  ]
+    .filter(Boolean)
+    .join(' ')
 }

@@ -12,6 +12,7 @@ import { fromStored } from '#core/journal/stored.ts'
 import { fill } from '#core/outcome/finding.ts'
 import type { OperationOnFile } from '#core/owed/operations.ts'
 import { mayWrite } from '#core/people/may-write.ts'
+import { dayOf } from '#core/time/calendar-day.ts'
 import { Caution } from '../../../design/caution.tsx'
 import { Field } from '../../../design/field.tsx'
 import { Notice } from '../../../design/notice.tsx'
@@ -23,6 +24,7 @@ import { writeEntry } from '../../../journal/write-entry.ts'
 import { useWho } from '../../../session/use-who.ts'
 import { DoseChoice } from '../../settings/dose-choice.tsx'
 import { choosingFacts, drugs } from '../../settings/drugs.ts'
+import { sayProduct } from '../../settings/say-product.ts'
 import { dosePlanHref } from '../case-hrefs.ts'
 import { CaseLine } from '../case-line.tsx'
 import { useCaseView } from '../case-view.ts'
@@ -186,7 +188,7 @@ function Editor({ operation, name }: { readonly operation: OperationOnFile; read
                   <option value="">{words.notFromShelf}</option>
                   {products.map(({ header, body }) => (
                     <option key={header.id} value={body.item}>
-                      {body.label}
+                      {sayProduct(body, dayOf({ at: minute, zone: clinic.row.zone }))}
                     </option>
                   ))}
                 </select>
