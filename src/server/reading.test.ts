@@ -166,6 +166,19 @@ describe('writing the registers', () => {
     expect((await put(house.manager, 'contact', 'c1', null)).body).toEqual({ revision: 3 })
   })
 
+  it('takes nobody’s newer number away with what a device sends late, and takes the same once more', async () => {
+    const put = (browser: Browser, phone: string, after: number | null) =>
+      browser.act('put-row', { register: 'contact', id: 'c9', body: { ...contact, phone }, after })
+    expect((await put(people.desk, '01632 960001', null)).body).toEqual({ revision: 1 })
+    expect((await put(people.nurse, '01632 960002', 1)).body).toEqual({ revision: 2 })
+    const late = await put(people.desk, '01632 960003', 1)
+    expect(late).toMatchObject({ status: 409, error: { code: 'changed-meanwhile', path: 'after' } })
+    expect((await put(people.nurse, '01632 960002', 1)).body).toEqual({ revision: 2 })
+    expect((await put(people.desk, '01632 960002', 1)).status).toBe(409)
+    expect((await put(people.desk, '01632 960003', null)).status).toBe(409)
+    expect((await put(people.desk, '01632 960003', 2)).body).toEqual({ revision: 3 })
+  })
+
   it('refuses what is not a row of that register, naming the field', async () => {
     const wrong = async (register: string, id: string, body: unknown) =>
       (await people.desk.act('put-row', { register, id, body })).error

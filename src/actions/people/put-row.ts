@@ -1,23 +1,22 @@
 import { z } from 'zod'
+import { canonical, type Json } from '#core/journal/canonical.ts'
 import { registerRows } from '#core/journal/registers.ts'
+import { mayPut } from '#core/people/may-put.ts'
 import { type Action, defineAction, type Role } from '../action.ts'
 import { callerIn } from '../caller.ts'
 import { InputError, readInput } from '../input.ts'
 import { Refused } from '../refused.ts'
-
-/** Who writes which register; people are written by `put-person`. */
-const mayPut = {
-  contact: ['surgeon', 'nurse', 'anaesthetist', 'desk', 'manager'],
-  clinic: ['manager', 'desk'],
-  price: ['manager', 'desk'],
-  'closed-day': ['manager', 'desk'],
-} as const satisfies Record<string, readonly Role[]>
 
 const input = z.strictObject({
   register: z.enum(['contact', 'clinic', 'price', 'closed-day']),
   id: z.string().min(1).max(80),
   /** Read by the register's own schema below. Null takes the row away, in all its revisions. */
   body: z.record(z.string(), z.unknown()).nullable(),
+  /**
+   * The revision that this one was written upon, null for a new row: refused when another stands there by now, so that
+   * what a device sends late takes nobody's newer number away. Left out, it is written whatever stands.
+   */
+  after: z.int().min(1).nullable().optional(),
 })
 
 /** Writes one row of a register: a contact, the clinic's own page, a price, a closed day. */
@@ -27,7 +26,7 @@ export const putRow: Action<z.infer<typeof input>, { revision: number }> = defin
   input,
   output: z.object({ revision: z.int() }),
   may: ['surgeon', 'nurse', 'anaesthetist', 'desk', 'manager'],
-  run: async ({ register, id, body }, world) => {
+  run: async ({ register, id, body, after }, world) => {
     const { caller, clinic } = callerIn(world)
     const roles: readonly Role[] = body === null && register === 'contact' ? ['manager'] : mayPut[register]
     if (!roles.includes(caller.role) && !(caller.keeper && roles.includes('manager'))) {
@@ -45,6 +44,17 @@ export const putRow: Action<z.infer<typeof input>, { revision: number }> = defin
     if (register === 'closed-day' && read && read.day !== id) {
       throw new InputError('wrong-value', 'id', 'A closed day is written under its day, like 2026-12-25.')
     }
+    if (after !== undefined) {
+      const standing = (await world.store.current(clinic, register)).find((row) => row.id === id)
+      if ((standing?.revision ?? null) !== after) {
+        // The answer to the first try may have been lost on its way.
+        const sent = standing !== undefined && standing.by === caller.person && isSame(standing.body, read)
+        if (sent) return { revision: standing.revision }
+        const message =
+          'It was changed or taken away by somebody else after you read it. Read it again, then change it.'
+        throw new Refused(409, 'changed-meanwhile', message, { path: 'after' })
+      }
+    }
     const { revision } = await world.store.putRegister(clinic, {
       register,
       id,
@@ -55,6 +65,10 @@ export const putRow: Action<z.infer<typeof input>, { revision: number }> = defin
     return { revision }
   },
 })
+
+function isSame(one: unknown, other: unknown): boolean {
+  return canonical(one as Json) === canonical(other as Json)
+}
 
 async function isTheClinic(id: string, clinic: string, { store }: { store: { registers: RegistersOf } }) {
   return (await store.registers(clinic)).every((row) => row.register !== 'clinic' || row.id === id)

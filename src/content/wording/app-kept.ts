@@ -29,7 +29,7 @@ export const keptInEnglish = {
   reading: 'Reading it …',
   notRead: 'It cannot be read in words now: {because} Its text below is whole.',
   text: 'As it is kept',
-  contact: 'Name and phone of {name}',
+  contact: 'How to reach {name}',
   contactFields: { practice: 'Practice', phone: 'Phone', email: 'E-mail', address: 'Address' },
   toCase: 'To the case',
   sendAgain: 'Send again',

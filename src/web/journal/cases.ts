@@ -12,7 +12,7 @@ import { type Tray, trayOf, trayStream } from '#core/tray/tray.ts'
 import { call } from './api.ts'
 import { database, type KeptCase, type KeptTray, keep, type Lists, type WaitingRow } from './database.ts'
 import { onChange } from './live.ts'
-import { onAcknowledged, outbox, waitingRows } from './outbox.ts'
+import { onAcknowledged, onRowAcknowledged, outbox, waitingRows } from './outbox.ts'
 import { useSignal } from './signal.ts'
 import { failed, forgetKeptSources, keptSource, type Reading, Source, useSource } from './source.ts'
 
@@ -107,18 +107,24 @@ export function startReading(): void {
     void lists.refresh()
     if (streams === null || streams.includes(trayStream)) refreshTray()
     // It is worked out anew for every reader, so only where it stands on the screen.
-    theatreList.refreshWhereShown()
+    void theatreList.refreshWhereShown()
     for (const [stream, source] of caseSources) {
       if (streams === null || streams.includes(stream) || streams.includes('clinic')) void source.refresh()
       // A change of a linked stream shows in this one too.
       else if (linkedTo(source, streams)) void source.refresh()
+      // A phone number may stand in any of them; every other one reads it when it is opened.
+      else if (streams.some((one) => one.startsWith('register:'))) void source.refreshWhereShown()
     }
+  })
+  onRowAcknowledged.add(async () => {
+    await Promise.all([...caseSources.values()].map((source) => source.refreshWhereShown()))
+    await lists.refresh()
   })
   onAcknowledged.add((entries) => {
     for (const stream of new Set(entries.map((entry) => entry.stream))) void caseSources.get(stream)?.refresh()
     void lists.refresh()
     if (entries.some(({ stream }) => stream === trayStream)) refreshTray()
-    theatreList.refreshWhereShown()
+    void theatreList.refreshWhereShown()
   })
 }
 
@@ -167,8 +173,11 @@ function openCase(
 ): Reading<OpenCase> {
   if (reading.kind !== 'read') return reading
   const { clinic, entries, house, keptAside } = reading.value
-  // A new owner is known here by name before the server has the row.
-  const here = names.map(({ register, id, body, by }) => ({ register, id, revision: 0, body, by, at: reading.asOf }))
+  // What was written here of a contact counts here before the server has it; what it refused only where it has nothing.
+  const here = names.map(({ register, id, body, by, state }) => {
+    const revision = state === 'refused' ? 0 : Number.MAX_SAFE_INTEGER
+    return { register, id, revision, body, by, at: reading.asOf }
+  })
   const rows = [...here, ...reading.value.rows]
   const file = caseFileOf({ clinic, rows: rows as readonly Row[], entries: [...house, ...entries, ...unsent] }, stream)
   if (!file) return { kind: 'failed', because: 'This clinic has no name and zone yet.', code: 'clinic-missing' }
@@ -182,8 +191,12 @@ export function useLists(): Reading<Lists> {
   const waiting = useSignal(outbox)
   const names = useSignal(waitingRows)
   return useMemo(() => {
-    if (reading.kind !== 'read' || waiting.length === 0) return reading
-    const { cases } = reading.value
+    if (reading.kind !== 'read' || waiting.length + names.length === 0) return reading
+    const written = new Map(names.filter(({ state }) => state !== 'refused').map(({ id, body }) => [id, body]))
+    const cases = reading.value.cases.map((row) => {
+      const owner = written.get(row.contact ?? '')
+      return owner ? { ...row, ownerName: owner.name, ownerPhone: owner.phone } : row
+    })
     const known = new Set(cases.map(({ stream }) => stream))
     const owners = new Map([
       ...cases.map((row) => [row.contact ?? '', { name: row.ownerName ?? '', phone: row.ownerPhone }] as const),
@@ -194,7 +207,7 @@ export function useLists(): Reading<Lists> {
       known,
       owners,
     )
-    return begun.length === 0 ? reading : { ...reading, value: { ...reading.value, cases: [...cases, ...begun] } }
+    return { ...reading, value: { ...reading.value, cases: [...cases, ...begun] } }
   }, [reading, waiting, names])
 }
 

@@ -16,6 +16,8 @@ export type WaitingRow = {
   readonly register: 'contact'
   readonly id: string
   readonly body: ContactRow
+  /** The revision that this one was written upon, null for a new row; left out, it is written whatever stands there. */
+  readonly after?: number | null
   /** Who wrote it. */
   readonly by: string
   readonly state: Waiting['state']

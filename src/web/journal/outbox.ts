@@ -16,6 +16,9 @@ export const waitingRows = new Signal<readonly WaitingRow[]>([])
 /** Called with the entries that the server has just acknowledged. */
 export const onAcknowledged = new Set<(entries: readonly Entry[]) => void>()
 
+/** Called when the server has a row; awaited before this device lets go of its own copy. */
+export const onRowAcknowledged = new Set<() => Promise<void>>()
+
 const mostAtOnce = 100
 const pauses = [1_000, 2_000, 5_000, 10_000, 20_000]
 let failures = 0
@@ -132,19 +135,36 @@ async function sendRowsOrLater(): Promise<boolean> {
 }
 
 async function sendRow(row: WaitingRow): Promise<boolean> {
-  const { register, id, body, by } = row
-  const answer = await callAny('put-row', { register, id, body }, by)
+  const { register, id, body, after, by } = row
+  const answer = await callAny('put-row', { register, id, body, after }, by)
   if (answer.status < 300) {
-    await (await database()).delete('rows', id)
-    await refresh()
+    await Promise.all([...onRowAcknowledged].map((listener) => listener()))
+    const { revision } = answer.body as { revision: number }
+    // What was typed meanwhile stands upon what the server has now.
+    await settleRow(row, null, { after: revision })
     return true
   }
   const refusal = refusedBy(answer.status, answer.body)
   if (answer.status >= 500 || answer.status === 429) throw new Unreachable(refusal)
   const state = answer.status === 401 ? 'sign-in' : 'refused'
-  await (await database()).put('rows', { ...row, state, because: refusal.message }, id)
-  await refresh()
+  await settleRow(row, { ...row, state, because: refusal.message }, {})
   return state === 'refused'
+}
+
+/** What became of a row that was sent; one that was written anew while it was under way stays and is sent as well. */
+async function settleRow(
+  sent: WaitingRow,
+  become: WaitingRow | null,
+  newer: { readonly after?: number },
+): Promise<void> {
+  const tx = (await database()).transaction('rows', 'readwrite')
+  const now = await tx.store.get(sent.id)
+  const isSent = now !== undefined && JSON.stringify(now.body) === JSON.stringify(sent.body)
+  if (isSent && become === null) await tx.store.delete(sent.id)
+  else if (isSent && become !== null) await tx.store.put(become, sent.id)
+  else if (now?.after !== undefined) await tx.store.put({ ...now, ...newer }, sent.id)
+  await tx.done
+  await refresh()
 }
 
 /** Pictures go first; an entry may also arrive before its file, so a file that fails does not hold it back. */

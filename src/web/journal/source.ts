@@ -62,8 +62,8 @@ export class Source<Value extends { readonly asOf: string }> {
     this.reading.set({ kind: 'loading' })
   }
 
-  refreshWhereShown(): void {
-    if (this.#shown > 0) void this.refresh()
+  async refreshWhereShown(): Promise<void> {
+    if (this.#shown > 0) await this.refresh()
   }
 
   async refresh(): Promise<void> {

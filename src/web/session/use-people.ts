@@ -14,7 +14,7 @@ const staff = keptSource<Staff>('staff', async () => ({
   ...(await call<Omit<Staff, 'asOf'>>('list-people', {})),
   asOf: new Date().toISOString(),
 }))
-onChange.add(() => staff.refreshWhereShown())
+onChange.add(() => void staff.refreshWhereShown())
 
 /** Everybody of the clinic, who is away, and the name behind an id; nobody until it was read once. */
 export function usePeople() {

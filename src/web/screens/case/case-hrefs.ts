@@ -58,6 +58,19 @@ export function joinHref(place: string): string {
   return `${casePageHref(place)}/join`
 }
 
+/** Who belongs to the animal and how to reach them. */
+export function contactsHref(place: string): string {
+  return `${casePageHref(place)}/contacts`
+}
+
+export function contactHref(place: string, contact: string): string {
+  return `${casePageHref(place)}/contact/${encodeURIComponent(contact)}`
+}
+
+export function addContactHref(place: string, part: string): string {
+  return `${contactsHref(place)}/${part}`
+}
+
 /** Where one of the usual plans becomes the planned lines of an operation. */
 export function planHref(place: string, operation: string): string {
   return `${casePageHref(place)}/plan/${encodeURIComponent(operation)}`

@@ -27,6 +27,8 @@ export type CaseView = {
   readonly id: string
   readonly keptAside: OpenCase['keptAside']
   readonly unsent: ReadonlySet<string>
+  /** The registers around it, each row with who wrote it and when. */
+  readonly registers: OpenCase['rows']
   readonly chapters: Chapters
   readonly owed: readonly OwedItem[]
   readonly sides: Sides
@@ -37,7 +39,7 @@ export type CaseView = {
 }
 
 export function caseViewOf(open: OpenCase, id: string): CaseView {
-  const { file, keptAside, unsent } = open
+  const { file, keptAside, unsent, rows: registers } = open
   const { owed } = owedOf(file, procedures, { rules: owedRules, keptAside })
   const name = (entry: string) => nameOfEntry(entry, file, library)
   const read = new Map<string, readonly SaidRow[]>()
@@ -53,6 +55,7 @@ export function caseViewOf(open: OpenCase, id: string): CaseView {
     id,
     keptAside,
     unsent,
+    registers,
     owed,
     chapters: chaptersOf(file, { procedures, owed }),
     sides: sidesOf(file.theCase),

@@ -1,5 +1,6 @@
 import { Link } from 'wouter'
 import { caseInEnglish, namesInEnglish } from '#content/wording/app-case.ts'
+import { contactsInEnglish } from '#content/wording/app-contacts.ts'
 import { contactNamed } from '#core/journal/clinic.ts'
 import type { BodyOf, Line } from '#core/journal/fold.ts'
 import { fromStored } from '#core/journal/stored.ts'
@@ -11,8 +12,9 @@ import { inBothUnits } from '#core/units/show-weight.ts'
 import { Notice } from '../../design/notice.tsx'
 import { caseHref } from '../../journal/hrefs.ts'
 import { useMinute } from '../../journal/use-minute.ts'
-import { joinHref } from './case-hrefs.ts'
+import { contactHref, contactsHref, joinHref } from './case-hrefs.ts'
 import { useCaseView } from './case-view.ts'
+import { useMayPut } from './contacts/may-put.tsx'
 import styles from './head.module.css'
 
 const words = caseInEnglish.head
@@ -49,7 +51,8 @@ export function CaseHead() {
           {animal?.referringVet ? <Contact id={animal.referringVet} /> : words.notRecorded}
         </Fact>
       </dl>
-      <p data-screen-only>
+      <p className={styles.links} data-screen-only>
+        <Link href={contactsHref(id)}>{contactsInEnglish.open}</Link>
         <Link href={joinHref(id)}>{caseInEnglish.join.link}</Link>
       </p>
     </section>
@@ -134,7 +137,8 @@ function Household() {
 }
 
 function Contact({ id }: { readonly id: string }) {
-  const { file } = useCaseView()
+  const { file, id: place } = useCaseView()
+  const may = useMayPut()
   const contact = file.contacts.get(id)
   const name = contactNamed(file, id)
   const said = contact?.practice ? fill(namesInEnglish.contact, { name, practice: contact.practice }) : name
@@ -144,7 +148,14 @@ function Contact({ id }: { readonly id: string }) {
       {contact?.phone ? (
         <a href={`tel:${contact.phone.replaceAll(/[^\d+]/g, '')}`}>{contact.phone}</a>
       ) : (
-        <span className="soft">{words.noPhone}</span>
+        <>
+          <span className="soft">{words.noPhone}</span>
+          {contact && may && (
+            <Link href={contactHref(place, id)} data-screen-only>
+              {contactsInEnglish.addPhone}
+            </Link>
+          )}
+        </>
       )}
     </span>
   )

@@ -5,6 +5,9 @@ import { lazyPart } from '../../ahead.tsx'
 export const caseRoutes: readonly (readonly [path: string, screen: ComponentType])[] = [
   ['/case/:id', lazyPart(() => import('./screen.tsx'))],
   ['/case/:id/conflict/:entry', lazyPart(() => import('./conflict/screen.tsx'))],
+  ['/case/:id/contact/:contact', lazyPart(() => import('./contacts/change.tsx'))],
+  ['/case/:id/contacts', lazyPart(() => import('./contacts/screen.tsx'))],
+  ['/case/:id/contacts/:part', lazyPart(() => import('./contacts/add.tsx'))],
   ['/case/:id/entry/:entry', lazyPart(() => import('./history/screen.tsx'))],
   ['/case/:id/entry/:entry/refile', lazyPart(() => import('./history/refile.tsx'))],
   ['/case/:id/entry/:entry/withdraw', lazyPart(() => import('./history/withdraw.tsx'))],
