@@ -223,3 +223,26 @@ describe('the sentences of the dosing checks', () => {
     expect(Object.keys(doseFindingWords).sort()).toEqual([...doseCodes].sort())
   })
 })
+
+describe('a label’s own table by weight', () => {
+  it.each(dosingRules.labelTables)(
+    'of $drug $size is for a row and a tablet that exist, and no band passes its most',
+    (table) => {
+      const row = drugById(drugs, table.drug)?.doses.find(
+        ({ species, use, qualifier }) =>
+          species === table.species && use === table.use && qualifier === table.qualifier,
+      )
+      const listed = row?.tablets?.value.find(({ strength }) => strength.value.eq(table.size.value))
+      expect(listed?.divides).toBe(table.divides)
+      expect(row?.interval.value.hours).toEqual([String(table.every.value), String(table.every.value)])
+      expect(row && convert(table.dose, row.range.value.low.unit)).toBeDefined()
+      for (const { value } of table.bands) {
+        // The band is printed to one place, so that it begins half a tenth below its first weight.
+        const lightest = Number(value.fromKg) - 0.05
+        expect((Number(value.tablets) * Number(table.size.value)) / lightest).toBeLessThanOrEqual(
+          Number(table.most.value),
+        )
+      }
+    },
+  )
+})

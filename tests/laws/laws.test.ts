@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import type { DoseResult } from '#core/dosing/dose-lines.ts'
-import type { DrawnLine } from '#core/dosing/request.ts'
+import type { DrawnLine, PlannedLine } from '#core/dosing/request.ts'
 import { type AnyQuantity, convert, Decimal, Quantity, quantity } from '#core/units/quantity.ts'
 import { judge, lawsOfOne, lawsOfTwo } from './laws.ts'
 import { now, type RandomPlan, randomPlans } from './random-plans.ts'
@@ -65,6 +65,81 @@ describe('the laws of a dose plan', () => {
     }))
     expect(() => law('no accepted plan').check(plan, more)).toThrow('enrofloxacin reaches 32 mg in a day')
     expect(() => law('no accepted plan').check(plan, judge(plan.request))).not.toThrow()
+  })
+
+  describe('of tablets by their label’s own table: 1 mg of meloxicam to a dog of 8 kg, 0.125 mg/kg', () => {
+    const line = {
+      id: 'l0',
+      drug: 'meloxicam',
+      use: 'nsaid',
+      qualifier: 'from day 2',
+      dose: quantity('0.1', 'mg/kg'),
+      tablet: { strength: quantity('1', 'mg') },
+    } as const
+    const labelled: RandomPlan = {
+      ...plan,
+      request: {
+        ...plan.request,
+        animal: { ...plan.request.animal, species: 'dog', weight: quantity('8', 'kg') },
+        lines: [line],
+      },
+    }
+    const answer = judge(labelled.request)
+    const [given] = answer.lines
+    const fault = (asked: PlannedLine, change: object) => () =>
+      law('no accepted plan').check(
+        { ...labelled, request: { ...labelled.request, lines: [asked] } },
+        { ...answer, lines: [{ ...given, ...change } as DrawnLine] },
+      )
+
+    it('let the printed count pass', () => {
+      expect(fault(line, {})).not.toThrow()
+    })
+
+    it('notice another count, another dose, another use and another product, which are held to the maximum', () => {
+      const tablets = { each: quantity('1.5', '{tablet}'), strength: quantity('1', 'mg') }
+      const faults = [
+        fault(line, { tablets, delivered: quantity('0.1875', 'mg/kg') }),
+        fault(line, { dosingWeight: quantity('7', 'kg') }),
+        fault(line, { dose: quantity('0.09', 'mg/kg') }),
+        fault({ ...line, every: quantity('12', 'h') }, {}),
+        fault({ ...line, tablet: { ...line.tablet, divides: 'quarters' } }, {}),
+        fault({ ...line, tablet: { strength: quantity('2.5', 'mg') } }, {}),
+      ]
+      for (const one of faults) expect(one).toThrow('the most is 0.1 mg/kg')
+    })
+
+    it('notice a count over the label’s own most, one that names one label only, and one beside another dose', () => {
+      expect(fault(line, { delivered: quantity('0.16', 'mg/kg') })).toThrow('its label stops')
+      const half = given?.findings.map((finding) => ({ ...finding, sources: finding.sources.slice(0, 1) }))
+      for (const findings of [[], half]) expect(fault(line, { findings })).toThrow('does not say')
+      const twice = { ...labelled.request, lines: [line, { ...line, id: 'l1' }] }
+      expect(() =>
+        law('no accepted plan').check(
+          { ...labelled, request: twice },
+          { ...answer, lines: answer.lines.flatMap((one) => [one, { ...one, id: 'l1' }]) },
+        ),
+      ).toThrow('meloxicam is planned twice: 2 mg')
+    })
+  })
+
+  it('notice half a tablet of one that is said not to divide', () => {
+    const request = {
+      ...plan.request,
+      lines: [
+        {
+          id: 'l0',
+          drug: 'prednisolone',
+          use: 'steroid' as const,
+          dose: quantity('0.5', 'mg/kg'),
+          tablet: { strength: quantity('5', 'mg'), divides: 'whole' as const },
+        },
+      ],
+    }
+    const half = { each: quantity('0.5', '{tablet}'), strength: quantity('5', 'mg') }
+    const result = judge(request)
+    const lines = result.lines.map((line) => ({ ...line, tablets: half }) as DrawnLine)
+    expect(() => law('what is delivered').check({ ...plan, request }, { ...result, lines })).toThrow('divides whole')
   })
 
   it('notice a refused line that carries an amount', () => {

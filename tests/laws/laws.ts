@@ -3,9 +3,10 @@ import { doseFindingWords, spelledUnits } from '#content/wording/dosing-findings
 import { type DoseResult, doseLines } from '#core/dosing/dose-lines.ts'
 import type { DoseFinding } from '#core/dosing/findings.ts'
 import type { DoseLine, DoseRequest, DrawnLine, PlannedLine } from '#core/dosing/request.ts'
+import type { LabelTable } from '#core/dosing/rules.ts'
 import { usualSyringes } from '#core/dosing/syringe.ts'
 import { leanWeight } from '#core/dosing/weight.ts'
-import { type Dose, type DoseRow, type Drug, localLimit, type Stock } from '#core/formulary/drug.ts'
+import { type Divides, type Dose, type DoseRow, type Drug, localLimit, type Stock } from '#core/formulary/drug.ts'
 import { fill, type Level } from '#core/outcome/finding.ts'
 import { type AnyQuantity, convert, Decimal, Quantity } from '#core/units/quantity.ts'
 import { drugs, inOtherUnit, kilogramsOfPounds, now, type RandomPlan } from './random-plans.ts'
@@ -42,26 +43,26 @@ function rowOf(line: DrawnLine, asked: PlannedLine, species: string): DoseRow | 
 
 const sum = (values: readonly Decimal[]) => values.reduce((total, value) => total.plus(value), zero)
 
-/** A label that prints tablets by weight is its own limit: its bands pass the dose they are printed for. */
-function isPrinted({ drug, tablets }: DrawnLine): boolean {
-  return dosingRules.labelTables.some((table) => table.drug === drug && tablets?.strength.value.eq(table.size.value))
-}
-
 /** What really comes out of syringe or box, as milligrams; the planned amount where nothing is rounded. */
 function milligrams(line: DrawnLine): Decimal | undefined {
   const planned = convert(line.amount, 'mg')?.value
-  if (!planned || !line.delivered || isPrinted(line)) return planned
+  if (!planned || !line.delivered) return planned
   return planned.times(line.delivered.value).div(line.dose.value)
 }
 
-type Worked = { readonly line: DrawnLine; readonly row: DoseRow; readonly drug: Drug }
+type Worked = {
+  readonly line: DrawnLine
+  readonly asked: PlannedLine
+  readonly row: DoseRow
+  readonly drug: Drug
+}
 
 function workedOf({ request }: RandomPlan, result: DoseResult): Worked[] {
   return result.lines.flatMap((line, place) => {
     const asked = request.lines[place]
     const drug = drugOf(line.drug)
     const row = isDrawn(line) && asked ? rowOf(line, asked, request.animal.species) : undefined
-    return isDrawn(line) && row && drug ? [{ line, row, drug }] : []
+    return isDrawn(line) && asked && row && drug ? [{ line, asked, row, drug }] : []
   })
 }
 
@@ -83,19 +84,64 @@ function givenMilligrams(request: DoseRequest, drug: string, hours: string, isIn
 
 const emergency = ({ line }: Worked) => line.use === 'emergency'
 
+/** How the tablet in hand divides: as said with it, else as its size is listed; what nobody knows stays whole. */
+function piecesOf(asked: PlannedLine, row: DoseRow): Divides {
+  const listed = row.tablets?.value.find(({ strength }) => asked.tablet?.strength.value.eq(strength.value))
+  return asked.tablet?.divides ?? listed?.divides ?? 'unknown'
+}
+
+/**
+ * The label whose table by weight gives just this count. A limit belongs to the label it comes from: the count that a
+ * label prints for exactly this species, use, product, dose and gap is held to that label's own most. A lower maximum
+ * of another label is then said beside it, with both sources. Every other line is held to the maximum of its row.
+ */
+function labelOf({ line, asked, row }: Worked): LabelTable | undefined {
+  const { tablets, dosingWeight } = line
+  const size = asked.tablet?.strength.value
+  if (!tablets || !dosingWeight || !size) return undefined
+  const table = dosingRules.labelTables.find(
+    (one) =>
+      one.drug === line.drug &&
+      one.species === row.species &&
+      one.use === row.use &&
+      one.qualifier === row.qualifier &&
+      one.size.value.eq(size) &&
+      one.divides === piecesOf(asked, row) &&
+      asked.every === undefined &&
+      convert(line.dose, one.dose.unit)?.value.eq(one.dose.value) === true,
+  )
+  const weight = dosingWeight.value.toDecimalPlaces(1, Decimal.ROUND_HALF_UP)
+  const band = table?.bands.find(({ value }) => weight.gte(value.fromKg) && weight.lte(value.toKg))?.value
+  return band && tablets.each.value.eq(band.tablets) ? table : undefined
+}
+
+/** Over the row's maximum only by its own label, under that label's most, and said with both. */
+function byItsLabel(worked: Worked, given: Dose, most: string): void {
+  const { line, row } = worked
+  const label = labelOf(worked)
+  must(label !== undefined, () => `${line.id} gives ${given}, the most is ${most}.`)
+  if (!label) return
+  const own = convert(label.most, given.unit)
+  must(own !== undefined && given.value.lte(own.value.times(hair)), () => `${line.id} gives ${given}, its label stops.`)
+  const both = [...label.sources, ...(row.maxSingle?.sources ?? [])]
+  const said = line.findings.find(({ code, level }) => code === 'label-over-maximum' && level === 'confirm')
+  must(
+    said !== undefined && both.every((source) => said.sources.includes(source)),
+    () => `${line.id} gives ${given} by its label, and does not say that another one stops at ${most}.`,
+  )
+}
+
 function belowCeilings(plan: RandomPlan, result: DoseResult): void {
   const { request } = plan
   const { animal } = request
   const worked = workedOf(plan, result)
   const lean = animal.weight && leanWeight(animal.weight, animal.bodyCondition, dosingRules.weight)
-  for (const { line, row } of worked) {
+  for (const one of worked) {
+    const { line, row } = one
     const most = row.maxSingle?.value.limit
-    const given = line.delivered && !isPrinted(line) ? line.delivered : line.dose
+    const given = line.delivered ?? line.dose
     const perDose = most && convert(most, given.unit)
-    must(
-      !perDose || given.value.lte(perDose.value.times(hair)),
-      () => `${line.id} gives ${given}, the most is ${most}.`,
-    )
+    if (perDose && given.value.gt(perDose.value.times(hair))) byItsLabel(one, given, String(most))
     const asMass = most && convert(most, 'mg')
     const mass = milligrams(line)
     must(
@@ -144,7 +190,8 @@ function massIn(line: DrawnLine): Decimal {
 /** Daily maxima: given in a day and planned together; an NSAID row is one dose of its interval. */
 function days(request: DoseRequest, worked: readonly Worked[], lean: Quantity<'kg'>): void {
   const measured = request.animal.weight ?? lean
-  for (const { row, drug, line } of worked) {
+  for (const one of worked) {
+    const { row, drug, line } = one
     const mine = worked.filter((entry) => entry.drug.id === drug.id)
     const weight = line.dosingWeight ?? measured
     const { limit, per } = row.maxCumulative?.value ?? {}
@@ -157,8 +204,11 @@ function days(request: DoseRequest, worked: readonly Worked[], lean: Quantity<'k
     }
     const single = row.maxSingle && convert(row.maxSingle.value.limit, 'mg/kg')
     if (single && drug.groups.includes('nsaid')) {
-      const same = sum(mine.filter((entry) => entry.row === row).map((entry) => milligrams(entry.line) ?? zero))
-      must(same.lte(single.value.times(weight.value).times(hair)), () => `${drug.id} is planned twice: ${same} mg.`)
+      // One dose by its own label was held to that label; beside a second one of its row nothing is.
+      const same = mine.filter((entry) => entry.row === row)
+      if (same.length === 1 && labelOf(one)) continue
+      const mass = sum(same.map((entry) => milligrams(entry.line) ?? zero))
+      must(mass.lte(single.value.times(weight.value).times(hair)), () => `${drug.id} is planned twice: ${mass} mg.`)
     }
   }
   // Gelatt 2001: the cat's retina, whatever laboratory, route or category.
@@ -204,7 +254,9 @@ function saysWhy(_: RandomPlan, { lines, findings }: DoseResult): void {
   }
 }
 
-/** Half a mark of the smallest syringe that holds it; a whole mark where a ceiling rounds down. */
+const perPiece: Readonly<Record<Divides, string>> = { whole: '1', unknown: '1', halves: '0.5', quarters: '0.25' }
+
+/** Half a mark of the smallest syringe that holds it; a whole mark where a ceiling rounds down; pieces that the tablet has. */
 function withinRounding({ request }: RandomPlan, { lines }: DoseResult): void {
   lines.forEach((line, place) => {
     const asked = request.lines[place]
@@ -223,6 +275,9 @@ function withinRounding({ request }: RandomPlan, { lines }: DoseResult): void {
       const mass = convert(line.amount, 'mg')?.value ?? zero
       const off = each.value.times(strength.value).minus(mass).abs()
       must(off.lt(strength.value), () => `${line.id} counts ${each} of ${strength} for ${mass} mg.`)
+      const row = rowOf(line, asked, request.animal.species)
+      const divides = row ? piecesOf(asked, row) : 'unknown'
+      must(each.value.mod(perPiece[divides]).isZero(), () => `${line.id} counts ${each}: it divides ${divides}.`)
     }
   })
 }
@@ -288,14 +343,21 @@ const rank: Readonly<Record<Level, number>> = { note: 1, confirm: 2, block: 3 }
 /** What a rounded syringe, a volume or a strength is told belongs to the drawing, not to the drug. */
 const aboutDrawing = /^(rounding|rounded|volume|tablet|rate|strength|duration)-/u
 
-function notWeaker(before: DoseResult, after: DoseResult): void {
+/**
+ * `loads` names the drug that came in. Where it is a single dose of the drug that runs in, nothing climbs from nothing
+ * any more: that note is answered, not weaker. A refused line answers nothing.
+ */
+function notWeaker(before: DoseResult, after: DoseResult, loads?: string): void {
   const kept = (finding: DoseFinding, now: readonly DoseFinding[]) =>
     now.some(({ code, level }) => code === finding.code && rank[level] >= rank[finding.level]) ||
     now.some(({ level }) => rank[level] > rank[finding.level])
   for (const line of before.lines) {
     const now = after.lines.find(({ id }) => id === line.id)
     const lost = line.findings.find(
-      (finding) => !aboutDrawing.test(finding.code) && !(now && kept(finding, now.findings)),
+      (finding) =>
+        !aboutDrawing.test(finding.code) &&
+        !(finding.code === 'loading-not-chosen' && line.drug === loads) &&
+        !(now && kept(finding, now.findings)),
     )
     must(!lost, () => `${line.id} loses ${lost?.level} ${lost?.code}.`)
     must(line.verdict !== 'refused' || now?.verdict === 'refused', () => `${line.id} is no longer refused.`)
@@ -305,11 +367,12 @@ function notWeaker(before: DoseResult, after: DoseResult): void {
 }
 
 function anotherGiven({ request, another }: RandomPlan, result: DoseResult): void {
-  notWeaker(result, judge({ ...request, given: [another, ...request.given] }))
+  notWeaker(result, judge({ ...request, given: [another, ...request.given] }), another.drug)
 }
 
 function anotherPlanned({ request, anotherLine }: RandomPlan, result: DoseResult): void {
-  notWeaker(result, judge({ ...request, lines: [anotherLine, ...request.lines] }))
+  const after = judge({ ...request, lines: [anotherLine, ...request.lines] })
+  notWeaker(result, after, isDrawn(after.lines[0]) ? anotherLine.drug : undefined)
 }
 
 function anotherCondition({ request, anotherCondition: word }: RandomPlan, result: DoseResult): void {

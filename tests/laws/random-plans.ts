@@ -5,7 +5,7 @@ import { animalWords } from '#core/animal/conditions.ts'
 import { type Species, speciesList } from '#core/animal/species.ts'
 import type { Tablet } from '#core/dosing/plan.ts'
 import type { DosedAnimal, DoseRequest, Given, PlannedLine } from '#core/dosing/request.ts'
-import type { Dose, DoseRow, Drug, Stock } from '#core/formulary/drug.ts'
+import type { Divides, Dose, DoseRow, Drug, Stock } from '#core/formulary/drug.ts'
 import { type AnyQuantity, convert, Decimal, Quantity, quantity } from '#core/units/quantity.ts'
 
 /** One random plan, and what is to be changed about it for the laws that compare two plans. */
@@ -72,15 +72,19 @@ function stockOf({ stocks }: DoseRow, pick: number): Stock | undefined {
   return oddStocks[pick % oddStocks.length] as unknown as Stock
 }
 
-const tabletPick = fc.record({ pick: fc.nat(3), strength: fc.constantFrom('1', '5', '20', '50', '250') })
+const tabletPick = fc.record({
+  pick: fc.nat(3),
+  strength: fc.constantFrom('1', '5', '20', '50', '250'),
+  divides: maybe(fc.constantFrom<Divides>('whole', 'halves', 'quarters', 'unknown'), 20),
+})
+type TabletPick = typeof tabletPick extends fc.Arbitrary<infer T> ? T : never
 
-function tabletOf(
-  { tablets, routes }: DoseRow,
-  { pick, strength }: { pick: number; strength: string },
-): Tablet | undefined {
+/** Mostly a size that the row lists, mostly breaking as it is listed. */
+function tabletOf({ tablets, routes }: DoseRow, { pick, strength, divides }: TabletPick): Tablet | undefined {
   if (!routes.includes('PO') || pick === 0) return undefined
   const listed = tablets?.value[pick % tablets.value.length]
-  return listed && pick < 3 ? { strength: listed.strength } : { strength: quantity(strength, 'mg') }
+  const size = listed && pick < 3 ? listed.strength : quantity(strength, 'mg')
+  return { strength: size, ...(divides && { divides }) }
 }
 
 const lineFacts = fc.record({

@@ -58,14 +58,52 @@ describe('amoxicillin with clavulanic acid, 12.5 mg/kg in half tablets of 50 mg'
   })
 })
 
-/** [UK summary of product characteristics, robenacoxib tablets for dogs: whole tablets, 1 to 2 mg/kg in chronic use] */
+/** [UK summary of product characteristics, robenacoxib tablets for dogs: whole tablets, 1 to 2 mg/kg in chronic use, 2 to 4 around surgery] */
 describe('robenacoxib in whole tablets of 5, 10, 20 and 40 mg', () => {
+  const robenacoxib = { drug: 'robenacoxib', use: 'nsaid', route: 'PO' }
+
   it.each([2.5, 3, 4.9, 5, 7, 10, 15, 20, 25, 40, 60, 80])('stays at 1 to 2 mg/kg, at %s kg', (kg) => {
     const input = { op: 'whole_tablet_band', dose_low: 1, dose_high: 2, weight_kg: kg, strengths_mg: [5, 10, 20, 40] }
     const { value } = calc(input)
     expect(Number(value) / kg).toBeGreaterThanOrEqual(1)
     expect(Number(value) / kg).toBeLessThanOrEqual(2)
     expect(Number(value) % 5).toBe(0)
+  })
+
+  // Both uses meet at 2 mg/kg: which one is meant decides about the most, so it is asked for and never guessed.
+  it('is not counted before it is said which use is meant', () => {
+    const { verdict, tablets, findings } = line('dog', 7, {
+      ...robenacoxib,
+      dose: q(2, 'mg/kg'),
+      tablet: { strength: q(10, 'mg') },
+    })
+    expect([verdict, tablets]).toEqual(['refused', undefined])
+    expect(findings.map(({ code }) => code)).toEqual(['row-ambiguous'])
+  })
+
+  it.each([
+    ['long use', 1, 2],
+    ['around surgery', 2, 4],
+  ])('is counted whole by the engine, in %s at %s to %s mg/kg', (qualifier, low, high) => {
+    for (const kg of [2.5, 3, 4.9, 5, 7, 10, 15, 20, 25, 40, 60, 80]) {
+      const answers = [5, 10, 20, 40].flatMap((mg) =>
+        [low, high].map((dose) =>
+          line('dog', kg, { ...robenacoxib, qualifier, dose: q(dose, 'mg/kg'), tablet: { strength: q(mg, 'mg') } }),
+        ),
+      )
+      const counted = answers.filter(({ verdict }) => verdict !== 'refused')
+      for (const { tablets, delivered } of counted) {
+        expect(Number(tablets?.each.value) % 1).toBe(0)
+        expect(delivered?.value).toBeGreaterThanOrEqual(low)
+        expect(delivered?.value).toBeLessThanOrEqual(high)
+      }
+      // What no whole tablet fits is refused, and some size always fits.
+      const refused = answers.filter(({ verdict }) => verdict === 'refused')
+      expect(new Set(refused.flatMap(({ findings }) => findings.map(({ code }) => code)))).toEqual(
+        new Set(refused.length > 0 ? ['tablet-does-not-fit'] : []),
+      )
+      expect(counted.length).toBeGreaterThan(0)
+    }
   })
 })
 

@@ -1,4 +1,4 @@
-import { type Drug, drugById } from '#core/formulary/drug.ts'
+import type { Drug } from '#core/formulary/drug.ts'
 import { bySeverity } from '#core/outcome/finding.ts'
 import { amountOf } from './amount.ts'
 import { judgeBreed, judgeSilence } from './animal-checks.ts'
@@ -89,7 +89,7 @@ function drawAll(
         down: downs.has(line.id),
         loadingDown: downs.has(loadingId(line)),
         ...(poured && { poured }),
-        loaded: drug !== undefined && wasLoaded(drug, line, request, knowledge),
+        loaded: drug !== undefined && wasLoaded(drug, line, drafts, request, knowledge),
       }
       const answer = drawDraft(draft, how, request.emergency, knowledge)
       return { draft, answer, delivered: answer?.measured.delivered ?? draft.dose }
@@ -152,10 +152,23 @@ function loadingId({ id }: PlannedLine): string {
   return `${id} (loading dose)`
 }
 
-/** The drug was given, or another line plans it, as a single dose: its infusion does not start from nothing. */
-function wasLoaded(drug: Drug, line: PlannedLine, request: DoseRequest, { drugs }: DosingKnowledge): boolean {
-  const planned = request.lines.some(
-    (other) => other.id !== line.id && other.use !== line.use && drugById(drugs, other.drug)?.id === drug.id,
+/**
+ * The drug was given, or another line plans it, as a single dose: its infusion does not start from nothing. A line that
+ * is refused loads nobody.
+ */
+function wasLoaded(
+  drug: Drug,
+  line: PlannedLine,
+  drafts: readonly Draft[],
+  request: DoseRequest,
+  { drugs }: DosingKnowledge,
+): boolean {
+  const planned = drafts.some(
+    (other) =>
+      other.line.id !== line.id &&
+      other.line.use !== line.use &&
+      other.drug?.id === drug.id &&
+      !other.findings.some(isBlock),
   )
   return planned || request.given.some((given) => drugsGiven(drugs, given.drug).some(({ id }) => id === drug.id))
 }

@@ -17,8 +17,9 @@ export function drawTablets(drawing: Drawing, tablet: Tablet): Drawn {
   const divides = dividesOf(tablet, row)
   const band = bandOf(drawing, mass)
   const label = labelBand(drawing, tablet)
+  const ownMost = label?.table && massAt(label.table.most, drawing, mass)
   const counted = label?.tablets
-    ? inLabel(label.tablets, tablet, band)
+    ? inLabel(label.tablets, tablet, { ...band, ...(ownMost && { ceiling: ownMost }) })
     : countTablets(mass, tablet.strength, divides, { ...band, rounds: roundsOf(tablet, row) })
   const about = { drug: drug.name, amount: mass.toString(), strength: tablet.strength.toString(), divides }
   if (counted.kind === 'none') return { measured: {}, findings: [found('block', 'tablet-does-not-fit', about)] }
@@ -47,9 +48,10 @@ export function drawTablets(drawing: Drawing, tablet: Tablet): Drawn {
   }
 }
 
-/** The label's own count stands, even where another label's maximum is lower; that is said beside it. */
-function inLabel(each: Quantity<'{tablet}'>, tablet: Tablet, { low, high }: TabletBand): TabletCount {
+/** The label's own count stands up to that label's own most, even where another label's is lower; that is said beside it. */
+function inLabel(each: Quantity<'{tablet}'>, tablet: Tablet, { low, high, ceiling }: TabletBand): TabletCount {
   const mass = each.value.times(tablet.strength.value)
+  if (ceiling && mass.gt(ceiling.value)) return { kind: 'none' }
   return { kind: mass.gte(low.value) && mass.lte(high.value) ? 'fits' : 'rounded', count: each }
 }
 
@@ -76,15 +78,19 @@ function shortOf({ value, unit }: Dose): string {
 }
 
 /** The row's range and ceiling as milligrams of this one dose. */
-function bandOf({ row, dose }: Drawing, mass: Quantity<'mg'>): TabletBand {
-  const at = (end: Dose): Quantity<'mg'> => {
-    const same = convert(end, dose.unit)
-    if (!same) throw new Error(`${end} and ${dose} are not of one kind.`)
-    return new Quantity(mass.value.times(same.value).div(dose.value), 'mg')
-  }
+function bandOf(drawing: Drawing, mass: Quantity<'mg'>): TabletBand {
+  const { row, dose } = drawing
+  const { low, high } = row.range.value
   const most = roundingCeiling(row, dose, mass)
   const ceiling = most && convert(most, 'mg')
-  return { low: at(row.range.value.low), high: at(row.range.value.high), ...(ceiling && { ceiling }) }
+  return { low: massAt(low, drawing, mass), high: massAt(high, drawing, mass), ...(ceiling && { ceiling }) }
+}
+
+/** Another dose for this animal, from the milligrams of the planned one. */
+function massAt(other: Dose, { dose }: Drawing, mass: Quantity<'mg'>): Quantity<'mg'> {
+  const same = convert(other, dose.unit)
+  if (!same) throw new Error(`${other} and ${dose} are not of one kind.`)
+  return new Quantity(mass.value.times(same.value).div(dose.value), 'mg')
 }
 
 /** Inside the range a rounded count is only noted; outside it a person confirms. */

@@ -1,7 +1,7 @@
 import type { AnimalWord } from '#core/animal/conditions.ts'
 import type { Species } from '#core/animal/species.ts'
 import type { Provenance, Sourced } from '#core/evidence/sourced.ts'
-import type { Dose } from '#core/formulary/drug.ts'
+import type { Divides, Dose } from '#core/formulary/drug.ts'
 import type { Group, Use } from '#core/formulary/words.ts'
 import type { Level } from '#core/outcome/finding.ts'
 import type { BloodMark, BloodMarkCode } from '#core/theatre/blood-marks.ts'
@@ -81,14 +81,21 @@ export type FluidRules = {
   readonly deficit: Sourced<Quantity<'mL/kg'>>
 }
 
-/** A label that prints tablets by weight instead of a rule for rounding. */
+/**
+ * A label that prints tablets by weight instead of a rule for rounding. It speaks of this species, use, product, dose
+ * and gap only: whatever differs is rounded as usual, and held to the maximum of the row.
+ */
 export type LabelTable = Provenance & {
   readonly drug: string
   readonly species: Species
   readonly use: Use
+  readonly qualifier: string
   readonly size: Quantity<'mg'>
-  /** The dose the table is printed for; another dose is rounded as usual. */
+  readonly divides: Divides
   readonly dose: Dose
+  readonly every: Quantity<'h'>
+  /** The most that this label's own bands give: a limit belongs to the label it comes from. */
+  readonly most: Dose
   readonly bands: readonly Sourced<TabletBand>[]
 }
 
