@@ -6,6 +6,7 @@ import { homePage } from './home-page/home-page.ts'
 import { ownerLeaflet } from './leaflet/owner-leaflet.ts'
 import { referringLetter } from './letter/referring-letter.ts'
 import { operationReport } from './operation-report/operation-report.ts'
+import { syringeLabels } from './syringe-labels/syringe-labels.ts'
 
 /** Every paper of a case, sorted by id. A new one joins here and nowhere else. */
 export const papers: readonly PaperDefinition[] = [
@@ -16,4 +17,5 @@ export const papers: readonly PaperDefinition[] = [
   operationReport,
   ownerLeaflet,
   referringLetter,
+  syringeLabels,
 ]

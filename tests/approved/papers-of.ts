@@ -1,4 +1,4 @@
-import { judgeOperation } from '#actions/dosing/judge-operation.ts'
+import { judgeForPaper } from '#actions/dosing/judge-for-paper.ts'
 import { caseFile } from '#actions/journal/case-file.ts'
 import { caseStreams } from '#core/journal/case-file.ts'
 import { readJournal } from '#actions/journal/read-journal.ts'
@@ -13,8 +13,8 @@ import { isPaper } from '#documents/case/paper-input.ts'
 import { papers } from '#documents/index.ts'
 import type { Paper } from '#documents/render/model.ts'
 
-/** One invented case, whole or as it stood when its animal went home. */
-export const approvedCases = ['spaniel', 'spaniel-going-home', 'cat', 'cat-going-home'] as const
+/** One invented case: whole, as it stood when its animal went home, or once its dose plan had a second name. */
+export const approvedCases = ['spaniel', 'spaniel-before', 'spaniel-going-home', 'cat', 'cat-going-home'] as const
 export type ApprovedCase = (typeof approvedCases)[number]
 
 /** Every paper that the case has reached, and the reasons for those it has not. */
@@ -27,7 +27,7 @@ export function papersOf(name: ApprovedCase): { readonly made: readonly Paper[];
     return { id: item.id, what, who, why, dueFrom: item.dueFrom, dueBy: item.dueBy }
   })
   const operation = operationsOf(file).at(-1)?.id ?? null
-  const doses = operation === null ? null : judgeOperation(file, operation)
+  const doses = operation === null ? null : judgeForPaper(file, operation, last.header.happenedAt.at)
   const made: Paper[] = []
   const notYet: string[] = []
   for (const paper of papers) {
@@ -43,9 +43,10 @@ function fileOf(name: ApprovedCase) {
   const journal = readJournal(demoFile([demo]))
   const [stream] = caseStreams(journal.entries)
   if (stream === undefined) throw new Error('An invented case has a stream.')
-  if (!name.endsWith('-going-home')) return caseFile(journal, stream)
-  const home = journal.entries.find((entry) => entry.header.kind === 'discharge')
-  if (!home) throw new Error('Both animals go home.')
-  const entries = journal.entries.filter(({ envelope }) => envelope.position <= home.envelope.position)
+  const until = name.endsWith('-before') ? 'second-check' : name.endsWith('-going-home') ? 'discharge' : null
+  if (until === null) return caseFile(journal, stream)
+  const last = journal.entries.find((entry) => entry.header.kind === until)
+  if (!last) throw new Error('Both animals are planned for, checked and go home.')
+  const entries = journal.entries.filter(({ envelope }) => envelope.position <= last.envelope.position)
   return caseFile({ ...journal, entries }, stream)
 }

@@ -105,23 +105,42 @@ test('All that is read in an emergency stands on the first page of its sheet', (
   }
 })
 
-test.each(['0.4', '1.2', '9.9', '78'])(
-  'The wall page of %s kg is one page, whatever has to be diluted',
-  (kilograms) => {
+const weights = ['0.4', '1.2', '3', '8.2', '9.9', '45', '78']
+test.each(weights.flatMap((kilograms) => [['dog', kilograms] as const, ['cat', kilograms] as const]))(
+  'The wall page of a %s of %s kg is one page, whatever has to be diluted',
+  (species, kilograms) => {
     const entries = exampleEntries()
       .filter(({ kind }) => kind === 'identity' || kind === 'weight')
-      .map((entry) => (entry.kind === 'weight' ? weighing(entry, kilograms) : entry))
+      .map((entry) =>
+        entry.kind === 'weight' ? weighing(entry, kilograms) : changed(entry, { species }),
+      )
     const sheet = emergencySheetPaper.of(inputFor(entries))
     if (!isPaper(sheet)) throw new Error(sheet.because)
-    const [first = ''] = pagesOf(write(`wall-${kilograms}`, sheet))
+    const [first = ''] = pagesOf(write(`wall-${species}-${kilograms}`, sheet))
     expect(unspaced(first)).toContain('Nopulse')
     expect(unspaced(first)).toContain('standsonthenextpage.')
   },
 )
 
 function weighing(entry: Entry, value: string): Entry {
-  return { ...entry, body: { ...(entry.body as object), weight: { value, unit: 'kg' } } as Entry['body'] }
+  return changed(entry, { weight: { value, unit: 'kg' } })
 }
+
+function changed(entry: Entry, body: Readonly<Record<string, unknown>>): Entry {
+  return { ...entry, body: { ...(entry.body as object), ...body } as Entry['body'] }
+}
+
+test('All that is drawn from stands on the first page of the dose sheet, and the labels are one sheet', () => {
+  for (const name of approvedCases) {
+    for (const sheet of papersOf(name).made) {
+      const pages = ['dose-sheet', 'syringe-labels'].includes(sheet.id) ? pagesOf(write(`one-${name}`, sheet)) : []
+      if (sheet.id === 'syringe-labels') expect(pages).toHaveLength(1)
+      if (sheet.id !== 'dose-sheet') continue
+      for (const words of ['Draw', 'Ceilingofthewholeanimal', 'Secondcheckby', 'standsonthenextpage.'])
+        expect(unspaced(pages[0] ?? '')).toContain(words)
+    }
+  }
+})
 
 test('The home page is one sheet of paper, front and back', () => {
   for (const name of approvedCases) {

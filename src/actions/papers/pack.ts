@@ -15,7 +15,7 @@ import { papers } from '#documents/index.ts'
 import type { Paper } from '#documents/render/model.ts'
 import type { PdfPress } from '#documents/render/pdf.ts'
 import { renderText } from '#documents/render/text.ts'
-import { judgeOperation } from '../dosing/judge-operation.ts'
+import { judgeForPaper } from '../dosing/judge-for-paper.ts'
 import { timeline } from './timeline.ts'
 
 /** One document of a pack. */
@@ -82,7 +82,7 @@ function inputsFor({ per }: PaperDefinition, file: CaseFile, on: Moment, owed: O
     on,
     operation,
     owed: said,
-    doses: operation === null ? null : judgeOperation(file, operation),
+    doses: operation === null ? null : judgeForPaper(file, operation, on.at),
   })
   const operations = operationsOf(file)
   return per === 'operation' && operations.length > 0 ? operations.map(input) : [input(null)]

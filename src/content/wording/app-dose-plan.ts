@@ -131,5 +131,13 @@ export const dosePlanInEnglish = {
     back: 'Back to the dose plan',
     noWeight: 'Without a weight on record no line can be kept: a planned line names its weight.',
   },
-  papers: 'Dose sheet for the wall, emergency sheet and all other papers stand with the papers of the case.',
+  papers: {
+    title: 'On paper',
+    names: {
+      'dose-sheet': 'Dose sheet for the wall',
+      'syringe-labels': 'Syringe labels',
+      'emergency-sheet': 'Emergency sheet',
+    },
+    help: 'Made from what is on record now; print them again after a change. All other papers stand with the case.',
+  },
 } as const

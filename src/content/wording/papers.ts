@@ -33,6 +33,7 @@ export const papersInEnglish = {
     'no-identity': 'the file does not say yet who the animal is',
     'no-findings': 'no ear has been examined and no choice talked over yet',
     'no-plan': 'no dose has been planned for this operation yet',
+    operated: 'the operation is over; nothing more is drawn up for it',
     'no-weight': 'no weight is on record',
     'no-emergency-rows': 'the emergency rows of this species are not at hand',
     'no-operation': 'no operation is booked',

@@ -83,7 +83,7 @@ export function planNow(file: CaseFile, operation: OperationOnFile, at: string, 
     return {
       entry,
       now,
-      isOld: now !== null && drawsOtherwise(entry, now),
+      isOld: now !== null && isDrawnOtherwise(entry.body, now),
       given: given.filter(({ body }) => body.line === line && body.drug === drug),
       check: states.get(entry.header.id) ?? { kind: 'none' },
       ceilingAfter: shares.get(line) ?? null,
@@ -132,8 +132,12 @@ function sharesAfter(ceiling: DoseResult['ceilings'][number] | undefined): Reado
   return after
 }
 
-/** Whether amount or volume differ from what was written; a refused line is not drawn at all. */
-function drawsOtherwise({ body }: Planned, now: DoseLine): boolean {
+/**
+ * Whether amount or volume differ from what was written; a refused line is not drawn at all.
+ *
+ * @example isDrawnOtherwise(entry.body, now) // true once the weight is another
+ */
+export function isDrawnOtherwise(body: BodyOf<'planned-line'>, now: DoseLine): boolean {
   if (now.verdict === 'refused') return true
   const amount = fromStored(body.amount)
   if (amount.unit !== now.amount.unit || !amount.value.eq(now.amount.value)) return true

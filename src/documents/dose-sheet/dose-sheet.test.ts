@@ -3,6 +3,7 @@ import { formulary } from '#content/formulary/index.ts'
 import { dosingRules } from '#content/protocols/dosing-rules.ts'
 import { doseLines } from '#core/dosing/dose-lines.ts'
 import { dosedAnimalOf, linesOfOperation } from '#core/dosing/from-journal.ts'
+import { boundPlanOf } from '#core/dosing/second-check.ts'
 import { entryMaker } from '#core/journal/entries-for-tests.ts'
 import type { Entry } from '#core/journal/entry.ts'
 import { fold } from '#core/journal/fold.ts'
@@ -53,7 +54,7 @@ function plain(words: Words): string {
 test('A line shows purpose, drug, dose, amount, what to draw and what that really gives', () => {
   const sheet = sheetOf(weighing('8.2'))
   expect(sheet).toContain(
-    'local block | bupivacaine infiltration | 1 mg/kg | 8.2 mg | 1.6 mL exact 1.64 mL | 5 mg/mL | 0.976 mg/kg',
+    'local block | bupivacaine infiltration | 1.6 mL | 5 mg/mL | 1 mg/kg: 8.2 mg exact 1.64 mL, gives 0.976 mg/kg',
   )
   expect(sheet).toContain('Half of the ceiling, so that a splash stays possible. (our usual plan, dog)')
 })
@@ -62,6 +63,44 @@ test('Lines worked out for another weight than the last one are called old', () 
   const open = exampleEntries().filter(({ kind }) => kind !== 'operation-summary')
   expect(sheetOf(open)).toContain('worked out for 8.2 kg; the last weight on record is 12.4 kg')
   expect(sheetOf(open)).toContain('the volume to draw is 2.5 mL, not 1.6 mL')
+})
+
+test('Before the operation a line of another weight shows no volume in the table', () => {
+  const cutYet = ['operation-summary', 'theatre-stamp']
+  const open = exampleEntries().filter(({ kind }) => !cutYet.includes(kind))
+  expect(sheetOf(open)).toContain('local block | bupivacaine infiltration | PLAN AGAIN | | 1 mg/kg')
+})
+
+test('A second check stands with the animal it was given for and its fingerprint', () => {
+  const entries = weighing('8.2')
+  const planned = fold(entries).live('planned-line')
+  const make = entryMaker({ subject: operation, author: { kind: 'person', person: 'person-nurse' } }, 4)
+  const plan = boundPlanOf(fold(entries), planned)
+  const of = planned.map(({ header }) => header.id)
+  const check = make({ kind: 'second-check', body: { of, verdict: 'agrees', text: null, plan } })
+  expect(sheetOf([...entries, check])).toContain(
+    `Bound to dog, 8.2 kg (18.1 lb), fingerprint ${plan?.fingerprint.slice(0, 8)}.`,
+  )
+})
+
+test('What is too little to draw stands with its dilution', () => {
+  // 2 ug/kg × 8.2 kg = 16.4 ug; of 0.5 mg/mL that is 0.0328 mL, less than a syringe can measure.
+  const body = {
+    drug: 'dexmedetomidine',
+    use: 'premed',
+    route: 'IM',
+    dose: { value: '2', unit: 'ug/kg' },
+    stock: { value: '0.5', unit: 'mg/mL' },
+    amount: { value: '16.4', unit: 'ug' },
+    volume: null,
+    drawn: null,
+  }
+  const entries = weighing('8.2').map((entry) =>
+    entry.kind === 'planned-line'
+      ? { ...entry, body: { ...(entry.body as object), ...body } as typeof entry.body }
+      : entry,
+  )
+  expect(sheetOf(entries)).toContain('| 0.33 mL | 0.05 mg/mL 1 in 10: take')
 })
 
 test('Without a second check the sheet says that it is missing; "nobody available" is printed as such', () => {

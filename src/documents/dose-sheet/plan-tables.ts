@@ -2,56 +2,79 @@ import { doseFindingWords } from '#content/wording/dosing-findings.ts'
 import { doseSheetWords as words } from '#content/wording/papers-dose.ts'
 import type { DoseResult } from '#core/dosing/dose-lines.ts'
 import type { DoseFinding } from '#core/dosing/findings.ts'
-import type { DoseLine } from '#core/dosing/request.ts'
+import { isDrawnOtherwise } from '#core/dosing/plan-now.ts'
+import type { DoseLine, DrawnLine } from '#core/dosing/request.ts'
 import type { Dose, DoseRange } from '#core/formulary/drug.ts'
 import type { BodyOf, Line } from '#core/journal/fold.ts'
 import { bySeverity, fill } from '#core/outcome/finding.ts'
 import { Decimal } from '#core/units/quantity.ts'
 import { drugName } from '../case/drug-name.ts'
 import { sayQuantity, sayUnit } from '../case/say-quantity.ts'
-import { type Run, strong, type Table, text, type Words } from '../render/model.ts'
+import { type Run, small, strong, type Table, text, type Words } from '../render/model.ts'
 
 export type PlannedEntry = Line<BodyOf<'planned-line'>>
 
-/** What to draw, in the order of the plan. A line that would be refused today shows no number to draw. */
-export function planTable(planned: readonly PlannedEntry[], doses: DoseResult | null): Table {
-  const { purpose, drug, dose, amount, drawn, from, gives } = words.columns
+/**
+ * What to draw, in the order of the plan, read from a distance. A line that would be refused now shows no number to
+ * draw; nor does one of an operation still to come (`isOpen`) that would be drawn otherwise now.
+ */
+export function planTable(planned: readonly PlannedEntry[], doses: DoseResult | null, isOpen: boolean): Table {
+  const { purpose, drug, drawn, from, dose } = words.columns
   return {
     kind: 'table',
     caption: words.linesCaption,
     rowHeader: false,
     columns: [
-      { head: purpose, align: 'left', share: 1.7 },
+      { head: purpose, align: 'left', share: 1.5 },
       { head: drug, align: 'left', share: 2.1, weight: 'strong' },
-      { head: dose, align: 'right', share: 1.4 },
-      { head: amount, align: 'right', share: 1.2 },
-      { head: drawn, align: 'right', share: 1.7, weight: 'strong' },
-      { head: from, align: 'right', share: 1.3 },
-      { head: gives, align: 'right', share: 1.5 },
+      { head: drawn, align: 'right', share: 1.8, weight: 'big' },
+      { head: from, align: 'left', share: 1.5, weight: 'strong' },
+      { head: dose, align: 'left', share: 3 },
     ],
     rows: planned.map((line) =>
       planRow(
         line,
         doses?.lines.find(({ id }) => id === line.body.line),
+        isOpen,
       ),
     ),
   }
 }
 
-function planRow({ body }: PlannedEntry, judged: DoseLine | undefined): Words[] {
-  const name = [text(drugName(body.drug)), { kind: 'small', text: `\n${routeOf(body)}` } as const]
-  const head = [sayUse(body.use), name, sayUnit(body.dose)]
-  if (judged?.verdict === 'refused') return [...head, '', words.refusedNow, '', '']
-  const { volume, drawn, stock } = body
-  const exact = volume && drawn && volume.value !== drawn.value ? fill(words.exact, { volume: sayUnit(volume) }) : null
-  const draw = drawn ?? volume
+function planRow({ body }: PlannedEntry, judged: DoseLine | undefined, isOpen: boolean): Words[] {
+  const head = [sayUse(body.use), [text(drugName(body.drug)), small(`\n${routeOf(body)}`)]]
+  if (judged?.verdict === 'refused') return [...head, words.refusedNow, '', sayUnit(body.dose)]
+  if (isOpen && judged && drawsOtherwise(body, judged)) return [...head, words.planAgain, '', sayUnit(body.dose)]
+  const { volume, drawn } = body
+  const behind = [
+    ...(volume && drawn && volume.value !== drawn.value ? [fill(words.exact, { volume: sayUnit(volume) })] : []),
+    ...(judged?.delivered && !drawsOtherwise(body, judged)
+      ? [fill(words.gives, { delivered: shortened(judged.delivered) })]
+      : []),
+  ]
   return [
     ...head,
-    sayUnit(body.amount),
-    draw ? [text(sayUnit(draw)), ...(exact ? [{ kind: 'small', text: `\n${exact}` } as const] : [])] : words.notGiven,
-    stock ? sayUnit(stock) : words.notGiven,
-    judged?.delivered && !drawsOtherwise(body, judged) ? shortened(judged.delivered) : words.notGiven,
+    ...drawnFrom(body, judged),
+    [text(sayDose(body)), ...(behind.length === 0 ? [] : [small(`\n${behind.join(', ')}`)])],
   ]
+}
+
+/** A setting, such as a share of the gas, is its own amount. */
+function sayDose({ dose, amount }: BodyOf<'planned-line'>): string {
+  const [said, much] = [sayUnit(dose), sayUnit(amount)]
+  return said === much ? said : fill(words.doseAmount, { dose: said, amount: much })
+}
+
+/** The volume and the strength it is drawn from. What is too little to be drawn comes from a weaker dilution, said how. */
+function drawnFrom({ volume, drawn, stock }: BodyOf<'planned-line'>, judged: DrawnLine | undefined): [Words, Words] {
+  const draw = drawn ?? volume
+  const of = stock ? sayUnit(stock) : words.notGiven
+  if (draw) return [sayUnit(draw), of]
+  const { dilution, rate } = judged ?? {}
+  if (!dilution) return [rate ? sayQuantity(rate) : words.notGiven, of]
+  const { parts, recipe, strength } = dilution
+  const about = { parts: `${parts}`, product: sayQuantity(recipe.product), diluent: sayQuantity(recipe.diluent) }
+  return [sayQuantity(dilution.drawn), [text(sayQuantity(strength)), small(`\n${fill(words.diluted, about)}`)]]
 }
 
 /** Whose choice, the range beside it, and everything the check found, worst first. */
@@ -86,10 +109,8 @@ function rangeWords({ low, high }: DoseRange): string {
 }
 
 /** The plan on file and the check of today do not draw the same. */
-function drawsOtherwise({ drawn }: BodyOf<'planned-line'>, judged: DoseLine): boolean {
-  return (
-    judged.verdict !== 'refused' && drawn !== null && judged.drawn !== undefined && !judged.drawn.value.eq(drawn.value)
-  )
+function drawsOtherwise(body: BodyOf<'planned-line'>, judged: DoseLine): boolean {
+  return judged.verdict !== 'refused' && isDrawnOtherwise(body, judged)
 }
 
 function foundWords(body: BodyOf<'planned-line'>, judged: DoseLine | undefined): Words {
@@ -121,7 +142,7 @@ export function sayUse(use: string): string {
   return words.uses[use] ?? use.replaceAll('_', ' ')
 }
 
-function routeOf({ route, qualifier }: BodyOf<'planned-line'>): string {
+export function routeOf({ route, qualifier }: BodyOf<'planned-line'>): string {
   if (route === null) return words.notGiven
   return qualifier === null ? route : `${route} (${qualifier})`
 }

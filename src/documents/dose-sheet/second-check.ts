@@ -1,7 +1,10 @@
+import { papersInEnglish } from '#content/wording/papers.ts'
 import { doseSheetWords as words } from '#content/wording/papers-dose.ts'
 import { type CheckState, checkStates, sayVoided } from '#core/dosing/second-check.ts'
 import { type CaseFile, personNamed } from '#core/journal/clinic.ts'
+import { fromStored } from '#core/journal/stored.ts'
 import { fill } from '#core/outcome/finding.ts'
+import { inBothUnits } from '#core/units/show-weight.ts'
 import { whenOf } from '../case/case-words.ts'
 import { drugName } from '../case/drug-name.ts'
 import { type Block, paragraph } from '../render/model.ts'
@@ -33,7 +36,7 @@ function stateBlock(file: CaseFile, state: CheckState, lines: string): Block {
   const about = { person, when: whenOf(check), lines, text: check.body.text ?? '', because: becauseOf(state) }
   switch (state.kind) {
     case 'agrees':
-      return paragraph(fill(words.secondAgrees, about))
+      return paragraph([fill(words.secondAgrees, about), ...boundTo(check)].join(' '))
     case 'disagrees':
       return stop('stop', words.secondWords.disagrees, fill(words.secondDisagrees, about))
     case 'nobody-available':
@@ -43,6 +46,18 @@ function stateBlock(file: CaseFile, state: CheckState, lines: string): Block {
     case 'void':
       return stop('stop', words.secondWords.void, fill(words.secondVoid, about))
   }
+}
+
+/** The animal the name stands for, and the first signs of the fingerprint, as the screen shows them. */
+function boundTo({ body: { plan } }: Exclude<CheckState, { kind: 'none' }>['check']): string[] {
+  if (!plan) return []
+  const { species, weight, fingerprint } = plan
+  const about = {
+    species: papersInEnglish.species[species],
+    weight: weight ? inBothUnits(fromStored(weight)) : papersInEnglish.notRecorded,
+    fingerprint: fingerprint.slice(0, 8),
+  }
+  return [fill(words.secondFingerprint, about)]
 }
 
 function becauseOf(state: CheckState): string {

@@ -35,6 +35,10 @@ aside.calm { border-left-color: var(--line); }
 aside p { margin: 0.3em 0; } .word { font-weight: 700; }
 .big { font-size: 2em; font-weight: 700; line-height: 1.2; margin: 0.6em 0; }
 .big small { display: block; font-weight: 400; font-size: 0.5em; }
+ul.labels { list-style: none; padding: 0; display: grid; grid-template-columns: repeat(3, 1fr); }
+.labels li { border: 1px dashed var(--ink); padding: 0.5em; break-inside: avoid; font-size: 0.8em; }
+.labels p { margin: 0; } .labels .name { font-weight: 700; font-size: 1.2em; } .labels .volume { font-weight: 700; font-size: 1.6em; }
+.labels .blank { border-bottom: 1px solid var(--ink); margin-top: 0.5em; color: var(--quiet); }
 .signatures p { display: flex; justify-content: space-between; gap: 2rem; margin: 2.4em 0 0; }
 .signatures span { border-top: 1px solid var(--ink); flex: 3; padding-top: 0.2em; color: var(--quiet); font-size: 0.85em; }
 .signatures span + span { flex: 1; }

@@ -1,6 +1,6 @@
 import { never } from '#core/outcome/outcome.ts'
 import { printStyle } from './html-style.ts'
-import { type Block, type Paper, printable, runsOf, type Table, type Words } from './model.ts'
+import { type Block, type Label, type Paper, printable, runsOf, type Table, type Words } from './model.ts'
 
 /** The paper as one self-contained page: no script, no other file, print style inside. */
 export function renderHtml(paper: Paper): string {
@@ -56,11 +56,20 @@ function blockHtml(block: Block): string {
       return `<p class="big">${escaped(block.text)}${block.note === null ? '' : `<small>${escaped(block.note)}</small>`}</p>`
     case 'picture':
       return `<figure class="picture">${inPage(block.svg)}<figcaption dir="auto">${escaped(block.caption)}</figcaption></figure>`
+    case 'labels':
+      return `<ul class="labels">${block.labels.map(labelHtml).join('\n')}</ul>`
     case 'page-break':
       return '<div class="page-break"></div>'
     default:
       return never(block)
   }
+}
+
+function labelHtml({ name, big, of, lines, blanks }: Label): string {
+  const said = lines.map((line) => `<p dir="auto">${inline(line)}</p>`)
+  const open = blanks.map((blank) => `<p class="blank">${escaped(blank)}</p>`)
+  const head = `<p class="name" dir="auto">${escaped(name)}</p><p class="volume">${escaped(big)} <small>${escaped(of)}</small></p>`
+  return `<li>${[head, ...said, ...open].join('')}</li>`
 }
 
 /** Inside a page an SVG needs no name space; without it the page names no other address. */

@@ -46,6 +46,16 @@ export type Table = {
   readonly rowHeader: boolean
 }
 
+/** What is read from a syringe at arm's length: what it is and how much, then the rest, then lines to be filled in by hand. */
+export type Label = {
+  readonly name: string
+  readonly big: string
+  /** Beside the big words: of what it is drawn. */
+  readonly of: string
+  readonly lines: readonly Words[]
+  readonly blanks: readonly string[]
+}
+
 export type Tone = 'stop' | 'attention' | 'calm'
 
 export type Block =
@@ -60,6 +70,8 @@ export type Block =
   | { readonly kind: 'big'; readonly text: string; readonly note: string | null }
   /** A drawing our own code made (`svg`, complete in itself) and the same in words, for whoever cannot see it. */
   | { readonly kind: 'picture'; readonly svg: string; readonly alt: string; readonly caption: string }
+  /** A sheet of labels to be cut out: ink and paper only, because a colour would say something that nobody wrote. */
+  | { readonly kind: 'labels'; readonly labels: readonly Label[] }
   | { readonly kind: 'page-break' }
 
 export const heading = (level: 1 | 2 | 3, text: string): Block => ({ kind: 'heading', level, text })

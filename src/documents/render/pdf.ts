@@ -1,5 +1,5 @@
 import { NodeCompiler } from '@myriaddreamin/typst-ts-node-compiler'
-import { type Block, type Paper, printable, runsOf, type Words } from './model.ts'
+import { type Block, type Label, type Paper, printable, runsOf, type Words } from './model.ts'
 import { template } from './template.ts'
 
 /** Prints papers as tagged PDF (PDF/UA-1). Made once, because the fonts are read into it. */
@@ -77,8 +77,20 @@ function blockData(block: Block): unknown {
       return { ...block, lines: block.lines.map(printable) }
     case 'picture':
       return { ...block, alt: printable(block.alt), caption: printable(block.caption) }
+    case 'labels':
+      return { ...block, labels: block.labels.map(labelData) }
     case 'page-break':
       return block
+  }
+}
+
+function labelData({ name, big, of, lines, blanks }: Label) {
+  return {
+    name: printable(name),
+    big: printable(big),
+    of: printable(of),
+    lines: lines.map(runs),
+    blanks: blanks.map(printable),
   }
 }
 

@@ -55,6 +55,13 @@ export const samplePaper: Paper = checked({
       alt: `A line that falls to the right ${hostile[4]}`,
       caption: `Drawn for ${hostile[2]}`,
     },
+    {
+      kind: 'labels',
+      labels: [
+        { name: hostile[2], big: '1.6 mL', of: 'of 5 mg/mL', lines: [hostile[4]], blanks: ['Prepared by'] },
+        { name: 'second label', big: hostile[5], of: hostile[4], lines: [], blanks: [hostile[3]] },
+      ],
+    },
     { kind: 'page-break' },
     heading(3, 'Third'),
     paragraph('The end.'),

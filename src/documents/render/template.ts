@@ -132,6 +132,25 @@ export const template = String.raw`
   text(size: 0.9em, fill: quiet, block.caption)
 })
 
+// Cut along the dashes: three in a row, none across two pages.
+#let label(one) = {
+  set par(leading: 0.45em, spacing: 0.55em)
+  par(text(size: 1.3em, weight: 700, one.name))
+  par[#text(size: 1.9em, weight: 700, one.big) #h(0.3em) #text(size: 1.1em, weight: 600, one.of)]
+  for line in one.lines { par(words(line)) }
+  for pair in one.blanks.chunks(2) {
+    v(0.7em)
+    grid(
+      columns: (1fr, 0.7fr), column-gutter: 0.6em,
+      ..pair.map(blank => grid(columns: (auto, 1fr), column-gutter: 0.4em, align: bottom, text(size: 0.8em, fill: quiet, blank), line(length: 100%, stroke: 0.6pt + ink))),
+    )
+  }
+}
+#let labels(block) = grid(
+  columns: (1fr, 1fr, 1fr), inset: 2.6mm, stroke: (paint: quiet, thickness: 0.5pt, dash: "dashed"),
+  ..block.labels.map(one => grid.cell(breakable: false, label(one))),
+)
+
 #let set-block(block) = {
   if block.kind == "heading" { heading(level: block.level + 1, text(block.text)) }
   else if block.kind == "paragraph" { par(words(block.words)) }
@@ -145,6 +164,7 @@ export const template = String.raw`
   else if block.kind == "signatures" { signatures(block) }
   else if block.kind == "big" { big(block) }
   else if block.kind == "picture" { picture(block) }
+  else if block.kind == "labels" { labels(block) }
   else if block.kind == "page-break" { pagebreak(weak: true) }
   else { panic("unknown block") }
 }

@@ -1,5 +1,5 @@
 import { never } from '#core/outcome/outcome.ts'
-import { type Block, type Paper, printable, runsOf, type Table, type Words } from './model.ts'
+import { type Block, type Label, type Paper, printable, runsOf, type Table, type Words } from './model.ts'
 
 /** The paper as plain text: for a terminal, an e-mail, and for comparing with what a colleague approved. */
 export function renderText(paper: Paper): string {
@@ -33,11 +33,18 @@ function blockText(block: Block): string {
       return `>> ${printable(block.text)}${block.note === null ? '' : `\n   ${printable(block.note)}`}`
     case 'picture':
       return `[${printable(block.caption)}]\n${printable(block.alt)}`
+    case 'labels':
+      return block.labels.map(labelText).join('\n\n')
     case 'page-break':
       return '· · ·'
     default:
       return never(block)
   }
+}
+
+function labelText({ name, big, of, lines, blanks }: Label): string {
+  const open = blanks.map((blank) => `${printable(blank)}: ____________`)
+  return [`[ ${printable(name)} | ${printable(big)} ${printable(of)} ]`, ...lines.map(plain), ...open].join('\n  ')
 }
 
 function plain(words: Words): string {

@@ -89,3 +89,8 @@ export function dosePlanHref(place: string, operation: string): string {
 export function planLineHref(place: string, operation: string, line: string | null): string {
   return `${dosePlanHref(place, operation)}/line${line === null ? '' : `?line=${encodeURIComponent(line)}`}`
 }
+
+/** A file of a case that the server makes: a paper as PDF, page or plain text. */
+export function paperHref(stream: string, file: string): string {
+  return `/api/papers/${encodeURIComponent(stream)}/${encodeURIComponent(file)}`
+}

@@ -1,20 +1,13 @@
 import { Temporal } from 'temporal-polyfill'
-import { formulary } from '#content/formulary/index.ts'
 import { dosingRules } from '#content/protocols/dosing-rules.ts'
 import { doseFindingWords } from '#content/wording/dosing-findings.ts'
 import { type DoseResult, doseLines } from '#core/dosing/dose-lines.ts'
 import type { DoseFinding } from '#core/dosing/findings.ts'
 import { flagsOfGiven } from '#core/dosing/flag-given.ts'
-import { dosedAnimalOf, givenOf, linesOfOperation, plansOf, policiesOf } from '#core/dosing/from-journal.ts'
-import type { DosingKnowledge } from '#core/dosing/request.ts'
+import { dosedAnimalOf, givenOf, linesOfOperation } from '#core/dosing/from-journal.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
 import { fill } from '#core/outcome/finding.ts'
-
-/** All that the dose engine is told in this clinic. */
-export function knowledgeOf({ house, clinic }: CaseFile): DosingKnowledge {
-  const shelf = { items: house.live('shelf-item').map(({ body }) => body), zone: clinic.zone }
-  return { drugs: formulary, rules: dosingRules, plans: plansOf(house), policies: policiesOf(house), shelf }
-}
+import { knowledgeOf } from '#documents/case/knowledge-of.ts'
 
 const judged = new WeakMap<CaseFile, Map<string, DoseResult | null>>()
 

@@ -8,6 +8,7 @@ import { SideWord } from '../../design/side-word.tsx'
 import { useAction } from '../../journal/cases.ts'
 import { connection } from '../../journal/live.ts'
 import { useSignal } from '../../journal/signal.ts'
+import { paperHref } from './case-hrefs.ts'
 import { useCaseView } from './case-view.ts'
 import chapter from './chapter.module.css'
 import panels from './panels.module.css'
@@ -71,7 +72,7 @@ function PapersNow() {
             <ul className={styles.list}>
               {data.map(({ file: name, title }) => (
                 <li key={name}>
-                  <a href={hrefOf(file.stream, name)} download={name}>
+                  <a href={paperHref(file.stream, name)} download={name}>
                     {title}
                   </a>
                 </li>
@@ -97,7 +98,7 @@ function ReadyPaper({ paper: { name, title, side } }: { readonly paper: PapersAn
           return (
             <a
               key={form}
-              href={hrefOf(file.stream, `${name}.${form}`)}
+              href={paperHref(file.stream, `${name}.${form}`)}
               target="_blank"
               rel="noreferrer"
               aria-label={fill(side === null ? words.formOf : words.formOfEar, about)}
@@ -109,8 +110,4 @@ function ReadyPaper({ paper: { name, title, side } }: { readonly paper: PapersAn
       </span>
     </li>
   )
-}
-
-function hrefOf(stream: string, file: string): string {
-  return `/api/papers/${encodeURIComponent(stream)}/${encodeURIComponent(file)}`
 }

@@ -8,6 +8,7 @@ import { fill } from '#core/outcome/finding.ts'
 import type { OperationOnFile } from '#core/owed/operations.ts'
 import { mayWrite } from '#core/people/may-write.ts'
 import { sayMoment } from '#core/time/moment.ts'
+import { knowledgeOf } from '#documents/case/knowledge-of.ts'
 import { Caution } from '../../../design/caution.tsx'
 import { Notice } from '../../../design/notice.tsx'
 import { Page } from '../../../design/page.tsx'
@@ -17,13 +18,13 @@ import { casePageHref, planLineHref, writeHref } from '../case-hrefs.ts'
 import { CaseLine } from '../case-line.tsx'
 import { useCaseView } from '../case-view.ts'
 import { Ceilings } from '../doses.tsx'
-import { knowledgeOf } from '../dosing.ts'
 import { FindingList } from '../finding-list.tsx'
 import { PlanLink } from '../plan-link.tsx'
 import { WithCase } from '../with-case.tsx'
 import styles from './dose-plan.module.css'
 import { PlanHead } from './plan-head.tsx'
 import { PlanLine } from './plan-line.tsx'
+import { PlanPapers } from './plan-papers.tsx'
 import { ReplanAll } from './replan-all.tsx'
 import { SecondPart } from './second-part.tsx'
 
@@ -81,7 +82,7 @@ function Plan({ operation }: { readonly operation: OperationOnFile }) {
       {plan.ceilings.length === 0 ? <p>{words.noCeiling}</p> : <Ceilings ceilings={plan.ceilings} />}
       <Caution />
       <SecondPart operation={operation} plan={plan} />
-      <p className="soft">{words.papers}</p>
+      <PlanPapers operation={operation} plan={plan} />
     </>
   )
 }

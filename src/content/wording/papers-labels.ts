@@ -1,0 +1,31 @@
+/** The sheet of syringe labels, in English. */
+export const labelWords = {
+  title: 'Syringe labels: {name}, {side} ear',
+  howTo:
+    'Cut out and put on the syringe when it is drawn up. No colour stands for a kind of drug here; where the clinic uses a colour standard, its own label goes beside this one.',
+  of: 'of {strength}',
+  diluted: '1 in {parts}: {product} and {diluent} diluent',
+  asItComes: 'as it comes',
+  dose: '{amount} ({dose})',
+  route: '{route}, {purpose}',
+  animal: '{name}, {species}',
+  animalSide: '{name}, {species}, {side} ear',
+  date: 'for {date}, {line}',
+  byPump: '{rate} by pump',
+  preparedBy: 'Prepared by',
+  preparedAt: 'At',
+  checked: 'Second check: {person}',
+  checkedBy: 'Second check by',
+  nobody: 'Second check: nobody available',
+  noneHeading: 'No label',
+  none: '{drug}, {line}: {because}',
+  because: {
+    given: 'it was given already.',
+    gone: 'the formulary no longer holds its words; plan it again.',
+    refused: 'it is refused. {finding}',
+    old: 'the plan is older than the animal: it was written as {was}. Plan the line again.',
+    disagrees: '{person} does not agree with it.',
+    'nothing-drawn': 'nothing of it is drawn into a syringe.',
+    'no-strength': 'the strength it is drawn from was not written.',
+  },
+} as const
