@@ -51,7 +51,7 @@ describe('the pack of a case', () => {
     expect(report).toContain('LEFT ear')
     expect(report).not.toContain('RIGHT ear')
     // 18.4 kg at 1 mg/kg from 5 mg/mL: 3.68 mL, drawn down to 3.6 mL at the ceiling of 2 mg/kg.
-    expect(paper('dose-sheet-operation-tansy-left')).toMatch(/bupivacaine\s+1 mg\/kg\s+18\.4 mg\s+3\.6 mL/)
+    expect(paper('dose-sheet-operation-tansy-left')).toMatch(/bupivacaine\s+3\.6 mL 5 mg\/mL\s+1 mg\/kg: 18\.4 mg/)
     // Fox 2008: 81 of 309 dogs.
     expect(paper('owner-leaflet').replace(/\s+/g, ' ')).toContain('309 dogs, 81')
     // 28 days of 2 from the evening of 13 March 2025, across the clock change of 30 March.
