@@ -105,7 +105,7 @@ async function readCase(stream: string, before: KeptCase | undefined): Promise<K
 export function startReading(): void {
   onChange.add((streams) => {
     void lists.refresh()
-    if (streams === null || streams.includes(trayStream)) refreshTray()
+    if (streams === null || streams.includes(trayStream)) void refreshTray()
     // It is worked out anew for every reader, so only where it stands on the screen.
     void theatreList.refreshWhereShown()
     for (const [stream, source] of caseSources) {
@@ -120,17 +120,21 @@ export function startReading(): void {
     await Promise.all([...caseSources.values()].map((source) => source.refreshWhereShown()))
     await lists.refresh()
   })
-  onAcknowledged.add((entries) => {
-    for (const stream of new Set(entries.map((entry) => entry.stream))) void caseSources.get(stream)?.refresh()
+  onAcknowledged.add(async (entries) => {
+    const streams = [...new Set(entries.map((entry) => entry.stream))]
     void lists.refresh()
-    if (entries.some(({ stream }) => stream === trayStream)) refreshTray()
     void theatreList.refreshWhereShown()
+    const touched = streams.flatMap((stream) => caseSources.get(stream) ?? [])
+    // An entry of the clinic's own stream stands in every case.
+    const all = streams.includes('clinic') ? [...caseSources.values()] : touched
+    const tried = [...all.map((source) => source.refresh()), ...(streams.includes(trayStream) ? [refreshTray()] : [])]
+    return (await Promise.all(tried)).every((fromServer) => fromServer)
   })
 }
 
 /** Only where somebody has looked into it: most devices never do. */
-function refreshTray(): void {
-  if (tray.reading.get().kind !== 'loading') void tray.refresh()
+function refreshTray(): Promise<boolean> {
+  return tray.reading.get().kind === 'loading' ? Promise.resolve(true) : tray.refresh()
 }
 
 function linkedTo(source: Source<KeptCase>, streams: readonly string[]): boolean {

@@ -13,8 +13,8 @@ export const outbox = new Signal<readonly Waiting[]>([])
 /** Rows of registers written here and not yet acknowledged: a new owner, a new vet. They go before the entries that name them. */
 export const waitingRows = new Signal<readonly WaitingRow[]>([])
 
-/** Called with the entries that the server has just acknowledged. */
-export const onAcknowledged = new Set<(entries: readonly Entry[]) => void>()
+/** Called with the entries that the server has just acknowledged; resolves to whether it answered the reading of them too. */
+export const onAcknowledged = new Set<(entries: readonly Entry[]) => Promise<boolean>>()
 
 /** Called when the server has a row; awaited before this device lets go of its own copy. */
 export const onRowAcknowledged = new Set<() => Promise<void>>()
@@ -214,16 +214,18 @@ async function sendBatch(batch: readonly Entry[], held: Set<string>): Promise<bo
 async function settle(batch: readonly Entry[], answers: readonly EntryAnswer[]): Promise<void> {
   const byId = new Map(answers.map((answer) => [answer.id, answer]))
   const done = batch.filter(({ id }) => ['accepted', 'already'].includes(byId.get(id)?.outcome ?? ''))
-  const tx = (await database()).transaction('outbox', 'readwrite')
-  for (const { id } of done) await tx.store.delete(id)
-  await tx.done
   for (const entry of batch) {
     const answer = byId.get(entry.id)
     if (answer?.outcome === 'refused') await mark([entry], 'refused', answer.refusal.message)
     if (answer?.outcome === 'kept-aside') await mark([entry], 'refused', null)
   }
-  // First to whoever shows them, so that an acknowledged entry is never missing from the screen for a moment.
-  for (const listener of onAcknowledged) listener(done)
+  // First to whoever shows them: an entry that is on the server is never missing from the screen, not for a moment and
+  // not while the line is down again. Until it was read back it stays here, and sending it twice changes nothing.
+  const readBack = await Promise.all([...onAcknowledged].map((listener) => listener(done)))
+  if (readBack.includes(false)) throw new Unreachable()
+  const tx = (await database()).transaction('outbox', 'readwrite')
+  for (const { id } of done) await tx.store.delete(id)
+  await tx.done
   await refresh()
 }
 

@@ -19,7 +19,7 @@ export function failed(error: unknown): Extract<Reading<never>, { kind: 'failed'
 /** A thing read from the server, kept on this device, and read again whenever it changed. */
 export class Source<Value extends { readonly asOf: string }> {
   readonly reading = new Signal<Reading<Value>>({ kind: 'loading' })
-  #running = false
+  #run: Promise<boolean> | null = null
   #again = false
   #started = false
   #shown = 0
@@ -66,32 +66,40 @@ export class Source<Value extends { readonly asOf: string }> {
     if (this.#shown > 0) await this.refresh()
   }
 
-  async refresh(): Promise<void> {
-    if (this.#running) {
+  /** Resolves once a reading begun after this call has ended: false when the server did not answer it. */
+  refresh(): Promise<boolean> {
+    if (this.#run) {
       this.#again = true
-      return
+      return this.#run
     }
-    this.#running = true
-    try {
-      do {
-        this.#again = false
-        await this.#once()
-      } while (this.#again)
-    } finally {
-      this.#running = false
-    }
+    const run = this.#untilStill().finally(() => {
+      this.#run = null
+    })
+    this.#run = run
+    return run
   }
 
-  async #once(): Promise<void> {
+  async #untilStill(): Promise<boolean> {
+    let answered: boolean
+    do {
+      this.#again = false
+      answered = await this.#once()
+    } while (this.#again)
+    return answered
+  }
+
+  async #once(): Promise<boolean> {
     const now = this.reading.get()
     const before = now.kind === 'read' ? now.value : undefined
     try {
       const value = await this.#fetch(before)
       this.reading.set({ kind: 'read', value, from: 'server', asOf: value.asOf })
       await this.#put(value)
+      return true
     } catch (error) {
       const failure = failed(error)
       this.reading.set(before ? { kind: 'read', value: before, from: 'device', asOf: before.asOf } : failure)
+      return failure.code !== 'unreachable'
     }
   }
 }
