@@ -40,6 +40,13 @@ test('a plan is checked by a second person; another weight voids the name, says 
   // 0.3 mg/kg × 20.1 kg ÷ 10 mg/mL = 0.603 mL.
   await expect(methadone).toContainText('It was written as 0.79 mL; worked out now it is 0.6 mL.')
   await expectAccessible(page)
+
+  // The page of the case says the same of the same line.
+  const panel = second.getByRole('table').filter({ hasText: 'Draw up' })
+  await second.goto(`${program.url}/case/juniper`)
+  await expect(panel).toContainText('It was written as 0.79 mL; worked out now it is 0.6 mL.')
+  await expect(panel.getByRole('row').filter({ hasText: 'methadone' })).toContainText('0.6 mL')
+  await expectAccessible(second)
   await page.setViewportSize({ width: 320, height: 700 })
   await expectNoSidewaysScroll(page)
   await page.setViewportSize({ width: 1280, height: 900 })
@@ -58,6 +65,8 @@ test('a plan is checked by a second person; another weight voids the name, says 
   await page.getByLabel('Ampoule').fill('A-17')
   await page.getByRole('button', { name: 'Keep it as given now' }).click()
   await expect(methadone).toContainText('Given: 0.6 mL')
+  await expect(panel.getByRole('row').filter({ hasText: 'methadone' })).toContainText('given: 0.6 mL')
+  await expect(panel).not.toContainText('It was written as')
   await expect
     .poll(async () =>
       (await entriesOf(program, page, 'case:juniper'))

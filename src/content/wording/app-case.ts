@@ -187,11 +187,13 @@ export const caseInEnglish = {
   lanes: { left: 'LEFT', right: 'RIGHT', animal: 'animal' },
   doses: {
     title: 'Planned doses: {operation}',
+    workedNow: 'Worked out for the animal as it is on record now, with all that was given and waits for the same day.',
     worked: 'Worked out again now, for the weight on record when they were planned.',
     columns: { drug: 'Drug', dose: 'Dose', draw: 'Draw up', verdict: 'Check' },
     verdicts: { ok: 'nothing found', caution: 'read the findings', refused: 'STOP: refused now' },
     noAnimal: 'The planned doses cannot be checked: the file does not say who the animal is.',
     now: 'Worked out again: {draw}; {verdict}.',
+    givenAmount: 'given: {amount}',
     notDrawn: 'nothing to draw',
     refusedDraw: 'no volume while it is refused',
     ceiling: 'Ceiling of the whole animal',

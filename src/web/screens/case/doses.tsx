@@ -1,3 +1,4 @@
+import type { ReactNode } from 'react'
 import { Link } from 'wouter'
 import { formulary } from '#content/formulary/index.ts'
 import { caseInEnglish } from '#content/wording/app-case.ts'
@@ -6,10 +7,12 @@ import { doseSheetWords } from '#content/wording/papers-dose.ts'
 import type { DoseResult } from '#core/dosing/dose-lines.ts'
 import { linesOfOperation } from '#core/dosing/from-journal.ts'
 import { inPlanOrder } from '#core/dosing/in-plan-order.ts'
+import type { LineNow } from '#core/dosing/plan-now.ts'
 import type { DoseLine } from '#core/dosing/request.ts'
 import { drugById } from '#core/formulary/drug.ts'
 import { personNamed } from '#core/journal/clinic.ts'
 import type { BodyOf, Line } from '#core/journal/fold.ts'
+import { fromStored } from '#core/journal/stored.ts'
 import { fill } from '#core/outcome/finding.ts'
 import type { OperationOnFile } from '#core/owed/operations.ts'
 import { saySubject } from '#core/reading/names-of.ts'
@@ -20,46 +23,38 @@ import { Caution } from '../../design/caution.tsx'
 import { Notice } from '../../design/notice.tsx'
 import { ScrollBox } from '../../design/scroll-box.tsx'
 import { Why } from '../../design/why.tsx'
+import { useMinute } from '../../journal/use-minute.ts'
 import { dosePlanHref } from './case-hrefs.ts'
 import { library, useCaseView } from './case-view.ts'
-import { dosesOf } from './dosing.ts'
+import { beyondWeight, dosesOf, planInMinute } from './dosing.ts'
 import { FindingList } from './finding-list.tsx'
 import styles from './panels.module.css'
 
 const words = caseInEnglish.doses
 type Planned = Line<BodyOf<'planned-line'>>
 
-/** The dose plan of one operation as the engine judges it now: plan first, and beside every number why. */
+/** The dose plan of one operation: as it stands now while it waits, as it was planned once the operation is over. */
 export function Doses({ operation }: { readonly operation: OperationOnFile }) {
   const { file, id } = useCaseView()
   const planned = file.theCase
     .live('planned-line')
     .filter(({ header: { subject } }) => subject.kind === 'operation' && subject.operation === operation.id)
   if (planned.length === 0) return null
-  const doses = dosesOf(file, operation.id)
   const about = saySubject({ kind: 'operation', animal: '', operation: operation.id }, file, library)
+  const title = fill(words.title, { operation: about })
   return (
     <details className={styles.opener} open={operation.done === null}>
       <summary>
-        <span>{fill(words.title, { operation: about })}</span>
+        <span>{title}</span>
       </summary>
       <div className={styles.panel}>
         <p data-screen-only>
           <Link href={dosePlanHref(id, operation.id)}>{dosePlanInEnglish.open}</Link>
         </p>
-        {doses ? (
-          <>
-            <p className="soft">{words.worked}</p>
-            <FindingList findings={doses.findings} />
-            <ScrollBox label={fill(words.title, { operation: about })}>
-              <PlanTable doses={doses} planned={inPlanOrder(planned, file.house)} />
-            </ScrollBox>
-            <Ceilings ceilings={doses.ceilings} />
-          </>
+        {operation.done === null ? (
+          <Waiting operation={operation} title={title} />
         ) : (
-          <Notice tone="warn">
-            <p>{words.noAnimal}</p>
-          </Notice>
+          <Over operation={operation} planned={planned} title={title} />
         )}
         <Caution />
       </div>
@@ -67,41 +62,122 @@ export function Doses({ operation }: { readonly operation: OperationOnFile }) {
   )
 }
 
-function PlanTable({ doses, planned }: { readonly doses: DoseResult; readonly planned: readonly Planned[] }) {
-  const { columns } = words
+/** Judged now and together with the other operations of the day, exactly as on the page of the plan. */
+function Waiting({ operation, title }: { readonly operation: OperationOnFile; readonly title: string }) {
+  const { file } = useCaseView()
+  const plan = planInMinute(file, operation, useMinute())
+  if (!plan.animal) return <NoAnimal />
+  return (
+    <>
+      <p className="soft">{words.workedNow}</p>
+      <FindingList findings={plan.findings} />
+      <ScrollBox label={title}>
+        <PlanTable>
+          {plan.lines.map((one) => (
+            <RowsNow key={one.entry.header.id} one={one} />
+          ))}
+        </PlanTable>
+      </ScrollBox>
+      <Ceilings ceilings={plan.ceilings} />
+    </>
+  )
+}
+
+function Over(props: {
+  readonly operation: OperationOnFile
+  readonly planned: readonly Planned[]
+  readonly title: string
+}) {
+  const { operation, planned, title } = props
+  const { file } = useCaseView()
+  const doses = dosesOf(file, operation.id)
+  if (!doses) return <NoAnimal />
+  return (
+    <>
+      <p className="soft">{words.worked}</p>
+      <FindingList findings={doses.findings} />
+      <ScrollBox label={title}>
+        <PlanTable>
+          {inPlanOrder(planned, file.house).map((entry) => {
+            const line = doses.lines.find(({ id }) => id === entry.body.line)
+            return line ? <PlanRows key={entry.header.id} line={line} entry={entry} findings={line.findings} /> : null
+          })}
+        </PlanTable>
+      </ScrollBox>
+      <Ceilings ceilings={doses.ceilings} />
+    </>
+  )
+}
+
+function NoAnimal() {
+  return (
+    <Notice tone="warn">
+      <p>{words.noAnimal}</p>
+    </Notice>
+  )
+}
+
+function PlanTable({ children }: { readonly children: ReactNode }) {
   return (
     <table className={styles.plan}>
       <thead>
         <tr>
-          {Object.values(columns).map((column) => (
+          {Object.values(words.columns).map((column) => (
             <th key={column} scope="col">
               {column}
             </th>
           ))}
         </tr>
       </thead>
-      <tbody>
-        {planned.map((entry) => {
-          const line = doses.lines.find(({ id }) => id === entry.body.line)
-          return line ? <PlanRows key={entry.header.id} line={line} entry={entry} /> : null
-        })}
-      </tbody>
+      <tbody>{children}</tbody>
     </table>
   )
 }
 
-function PlanRows({ line, entry }: { readonly line: DoseLine; readonly entry: Planned }) {
-  const drug = drugById(formulary, line.drug)?.name ?? line.drug
+/** One line as it stands now: what waits is judged, what was given stands as given. */
+function RowsNow({ one }: { readonly one: LineNow }) {
+  const { entry, now, given } = one
+  if (now && given.length === 0) {
+    const was = sayAmount(fromStored(entry.body.drawn ?? entry.body.amount))
+    const { old, oldRefused } = dosePlanInEnglish.line
+    const isOld = one.isOld && fill(now.verdict === 'refused' ? oldRefused : old, { was, now: sayDraw(now) })
+    return <PlanRows line={now} entry={entry} findings={beyondWeight(now.findings)} old={isOld || null} />
+  }
+  const amounts = given.map(({ body }) => fill(words.givenAmount, { amount: sayAmount(fromStored(body.amount)) }))
+  return (
+    <tr>
+      <LineName entry={entry} />
+      <td className={entry.body.dose ? styles.amount : undefined}>
+        {entry.body.dose ? sayAmount(fromStored(entry.body.dose)) : caseInEnglish.pair.notKnown}
+      </td>
+      <td colSpan={2}>{amounts.length > 0 ? amounts.join('; ') : dosePlanInEnglish.line.gone}</td>
+    </tr>
+  )
+}
+
+function LineName({ entry: { header, body } }: { readonly entry: Planned }) {
   const uses: Readonly<Record<string, string>> = doseSheetWords.uses
-  const { id } = entry.header
-  const serious = line.findings.filter(({ level }) => level !== 'note')
+  return (
+    <th scope="row">
+      <a href={`#entry-${header.id}`}>{drugById(formulary, body.drug)?.name ?? body.drug}</a>
+      <span className={styles.use}>{uses[body.use] ?? body.use}</span>
+    </th>
+  )
+}
+
+function PlanRows(props: {
+  readonly line: DoseLine
+  readonly entry: Planned
+  readonly findings: DoseLine['findings']
+  /** That something else was written than would be drawn now. */
+  readonly old?: string | null
+}) {
+  const { line, entry, findings, old = null } = props
+  const serious = findings.filter(({ level }) => level !== 'note')
   return (
     <>
       <tr data-verdict={line.verdict}>
-        <th scope="row">
-          <a href={`#entry-${id}`}>{drug}</a>
-          <span className={styles.use}>{uses[line.use] ?? line.use}</span>
-        </th>
+        <LineName entry={entry} />
         <td className={line.dose ? styles.amount : undefined}>
           {line.dose ? sayAmount(line.dose) : caseInEnglish.pair.notKnown}
         </td>
@@ -115,9 +191,10 @@ function PlanRows({ line, entry }: { readonly line: DoseLine; readonly entry: Pl
           </span>
         </td>
       </tr>
-      {serious.length > 0 && (
+      {(serious.length > 0 || old !== null) && (
         <tr>
           <td colSpan={4}>
+            {old !== null && <p className={styles.old}>{old}</p>}
             <FindingList findings={serious} />
           </td>
         </tr>
@@ -128,14 +205,17 @@ function PlanRows({ line, entry }: { readonly line: DoseLine; readonly entry: Pl
 
 /** Why one line of a plan is what it is, or why it is refused. */
 function WhyLine({ line, entry }: { readonly line: DoseLine; readonly entry: Planned }) {
-  const { file } = useCaseView()
+  const { file, operations } = useCaseView()
   const drug = drugById(formulary, line.drug)?.name ?? line.drug
   const operation = operationOf(entry)
+  const isOver = operations.find(({ id }) => id === operation)?.done !== null
+  const newest = file.theCase.latest('weight')?.header.id ?? null
+  const weightLine = isOver ? weightBefore(file.theCase, operation) : newest
   const asked = linesOfOperation(file.theCase, operation).lines.find((one) => one.id === line.id) ?? null
   return (
     <Why
       about={drug}
-      make={() => whyDose(line, { asked, drugName: drug, weightLine: weightBefore(file.theCase, operation) })}
+      make={() => whyDose(line, { asked, drugName: drug, weightLine })}
       nameOf={(person) => (file.people.has(person) ? personNamed(file, person) : person)}
       hrefOf={(one) => `#entry-${one}`}
       findings={<FindingList findings={line.findings} />}
@@ -143,10 +223,14 @@ function WhyLine({ line, entry }: { readonly line: DoseLine; readonly entry: Pla
   )
 }
 
-/** One planned line by itself, as the check sees it now, for its own entry. */
+/** One planned line by itself, as the check sees it now, for its own entry; nothing once it was given. */
 export function JudgedLine({ entry }: { readonly entry: Planned }) {
-  const { file } = useCaseView()
-  const line = dosesOf(file, operationOf(entry))?.lines.find(({ id }) => id === entry.body.line)
+  const { file, operations } = useCaseView()
+  const minute = useMinute()
+  const waiting = operations.find(({ id, done }) => id === operationOf(entry) && done === null)
+  const line = waiting
+    ? planInMinute(file, waiting, minute).lines.find((one) => one.entry.header.id === entry.header.id)?.now
+    : dosesOf(file, operationOf(entry))?.lines.find(({ id }) => id === entry.body.line)
   if (!line) return null
   return (
     <div className="stack">
@@ -164,7 +248,7 @@ function operationOf({ header: { subject } }: Planned): string {
   return subject.kind === 'operation' ? subject.operation : ''
 }
 
-/** The entry of the weight the lines were worked out with. */
+/** The entry of the weight that the lines of an operation that is over were worked out with. */
 function weightBefore(theCase: Parameters<typeof linesOfOperation>[0], operation: string): string | null {
   const { at } = linesOfOperation(theCase, operation)
   return theCase.live('weight').findLast((line) => at !== undefined && line.at <= at)?.header.id ?? null

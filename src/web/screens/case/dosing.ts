@@ -5,13 +5,44 @@ import { type DoseResult, doseLines } from '#core/dosing/dose-lines.ts'
 import type { DoseFinding } from '#core/dosing/findings.ts'
 import { flagsOfGiven } from '#core/dosing/flag-given.ts'
 import { dosedAnimalOf, givenOf, linesOfOperation } from '#core/dosing/from-journal.ts'
+import { judgedAt, type PlanNow, planNow } from '#core/dosing/plan-now.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
 import { fill } from '#core/outcome/finding.ts'
+import type { OperationOnFile } from '#core/owed/operations.ts'
 import { knowledgeOf } from '#documents/case/knowledge-of.ts'
+
+const plans = new WeakMap<CaseFile, Map<string, { readonly at: string; readonly plan: PlanNow }>>()
+
+/** The plan of one operation at an instant; worked out once, however many parts of a page show it. */
+export function planAt(file: CaseFile, operation: OperationOnFile, at: string): PlanNow {
+  const known = plans.get(file) ?? new Map<string, { readonly at: string; readonly plan: PlanNow }>()
+  plans.set(file, known)
+  const last = known.get(operation.id)
+  if (last?.at === at) return last.plan
+  const plan = planNow(file, operation, at, knowledgeOf(file))
+  known.set(operation.id, { at, plan })
+  return plan
+}
+
+/**
+ * The plan of an operation that is not over, as it stands in this minute. Whatever is on record counts, also of the
+ * seconds since the minute began.
+ */
+export function planInMinute(file: CaseFile, operation: OperationOnFile, now: string): PlanNow {
+  return planAt(file, operation, judgedAt(file.theCase, `${now.slice(0, 16)}:00.000Z`))
+}
+
+/** That the weight itself waits to be confirmed is said once, above a plan, and not at every line. */
+export function beyondWeight(findings: readonly DoseFinding[]): DoseFinding[] {
+  return findings.filter(({ code }) => code !== 'weight-unconfirmed')
+}
 
 const judged = new WeakMap<CaseFile, Map<string, DoseResult | null>>()
 
-/** The planned lines of one operation, worked out again at the moment they were planned; null without an animal. */
+/**
+ * The planned lines of an operation that is over, worked out again at the moment they were planned; null without an
+ * animal.
+ */
 export function dosesOf(file: CaseFile, operation: string): DoseResult | null {
   const known = judged.get(file) ?? new Map<string, DoseResult | null>()
   judged.set(file, known)

@@ -21,6 +21,7 @@ import { useWho } from '../../../session/use-who.ts'
 import { entryHref, planLineHref, withdrawHref } from '../case-hrefs.ts'
 import { useCaseView } from '../case-view.ts'
 import { sayDraw } from '../doses.tsx'
+import { beyondWeight } from '../dosing.ts'
 import { FindingList } from '../finding-list.tsx'
 import styles from './dose-plan.module.css'
 import { GivePart } from './give-part.tsx'
@@ -36,8 +37,7 @@ export function PlanLine({ line, operation }: { readonly line: LineNow; readonly
   const { entry, now, given } = line
   const { body } = entry
   const drug = drugNamed(body.drug)
-  // That the weight itself waits to be confirmed is said once, above the plan.
-  const found = now?.findings.filter(({ code }) => code !== 'weight-unconfirmed') ?? []
+  const found = beyondWeight(now?.findings ?? [])
   const route = body.route === null ? null : (routes[body.route] ?? body.route)
   return (
     <li className={styles.line} data-verdict={now?.verdict ?? 'none'}>

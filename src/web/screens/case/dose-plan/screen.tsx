@@ -1,14 +1,12 @@
-import { useMemo } from 'react'
 import { Link, useParams } from 'wouter'
 import { caseInEnglish } from '#content/wording/app-case.ts'
 import { dosePlanInEnglish as words } from '#content/wording/app-dose-plan.ts'
 import { animalIn } from '#core/chapters/subjects-for.ts'
-import { judgedAt, type PlanNow, planNow } from '#core/dosing/plan-now.ts'
+import type { PlanNow } from '#core/dosing/plan-now.ts'
 import { fill } from '#core/outcome/finding.ts'
 import type { OperationOnFile } from '#core/owed/operations.ts'
 import { mayWrite } from '#core/people/may-write.ts'
 import { sayMoment } from '#core/time/moment.ts'
-import { knowledgeOf } from '#documents/case/knowledge-of.ts'
 import { Caution } from '../../../design/caution.tsx'
 import { Notice } from '../../../design/notice.tsx'
 import { Page } from '../../../design/page.tsx'
@@ -18,6 +16,7 @@ import { casePageHref, planLineHref, writeHref } from '../case-hrefs.ts'
 import { CaseLine } from '../case-line.tsx'
 import { useCaseView } from '../case-view.ts'
 import { Ceilings } from '../doses.tsx'
+import { planAt, planInMinute } from '../dosing.ts'
 import { FindingList } from '../finding-list.tsx'
 import { PlanLink } from '../plan-link.tsx'
 import { WithCase } from '../with-case.tsx'
@@ -56,8 +55,8 @@ function Plan({ operation }: { readonly operation: OperationOnFile }) {
   const { file, id } = useCaseView()
   const minute = useMinute()
   // An operation that is over is judged as it stood when it began: what was given is written beside it.
-  const at = operation.done?.moment.at ?? judgedAt(file.theCase, minute)
-  const plan = useMemo(() => planNow(file, operation, at, knowledgeOf(file)), [file, operation, at])
+  const over = operation.done?.moment.at
+  const plan = over === undefined ? planInMinute(file, operation, minute) : planAt(file, operation, over)
   if (!plan.animal) {
     return (
       <Notice tone="warn" title={words.noAnimal}>
