@@ -98,11 +98,20 @@ export function waitingOf({ theCase }: CaseFile, operation: string): PlannedLine
   )
 }
 
-/** What waits for the other operations of the same day: their lines come after those of this one. */
-export function waitingElsewhere(file: CaseFile, operation: string): PlannedLine[] {
-  return sameDay(file, operation)
-    .filter((one) => one !== operation)
-    .flatMap((one) => waitingNamed(file, one))
+/**
+ * What waits for the other operations of the same day, in their order. It is the same order from wherever one looks:
+ * what the page of the one ear grants is never granted once more on the page of the other.
+ */
+export function waitingElsewhere(
+  file: CaseFile,
+  operation: string,
+): { readonly before: readonly PlannedLine[]; readonly after: readonly PlannedLine[] } {
+  const others = new Set(sameDay(file, operation))
+  const all = operationsOf(file).map(({ id }) => id)
+  const place = all.indexOf(operation)
+  const waiting = (ids: readonly string[]) =>
+    ids.filter((id) => id !== operation && others.has(id)).flatMap((id) => waitingNamed(file, id))
+  return { before: waiting(all.slice(0, Math.max(0, place))), after: waiting(all.slice(place + 1)) }
 }
 
 /** Lines of two operations may have one name; here each has its operation before it. */

@@ -7,10 +7,11 @@ import { entryMaker } from '#core/journal/entries-for-tests.ts'
 import type { Entry } from '#core/journal/entry.ts'
 import type { BodyOf } from '#core/journal/fold.ts'
 import { operationsOf } from '#core/owed/operations.ts'
+import { quantity } from '#core/units/quantity.ts'
 import { demoClinic, practiceChart, registerRows } from '#demo/practice.ts'
 import { tansy } from '#demo/spaniel.ts'
 import { plansOf, policiesOf } from './from-journal.ts'
-import { type PlanNow, planNow } from './plan-now.ts'
+import { judgeAmong, type PlanNow, planNow } from './plan-now.ts'
 
 const { entries: all, stream } = tansy()
 const check = all.find(({ kind }) => kind === 'second-check')
@@ -95,5 +96,47 @@ describe('a plan as it stands now', () => {
     expect(new Set(plan.lines.map((one) => one.check.kind))).toEqual(new Set(['void']))
     // 1 mg/kg twice against the cat's limit of 1 mg/kg: the second block is refused.
     expect(line(plan, 'splash')?.now?.verdict).toBe('refused')
+  })
+
+  it('grants both ears of one day the one limit once, from whichever page it is looked at', () => {
+    const other = { kind: 'operation', animal: 'animal-1', operation: 'operation-tansy-right' } as const
+    const booking = checked.find(({ kind }) => kind === 'booking')
+    const block = checked.find(
+      (entry) => entry.kind === 'planned-line' && (entry.body as { line?: string }).line === 'block',
+    )
+    const booked = booking?.body as unknown as BodyOf<'booking'>
+    const plannedFor = {
+      ...booked.plannedFor,
+      at: new Date(Date.parse(booked.plannedFor.at) + 3 * 3_600_000).toISOString(),
+    }
+    const file = fileOf([
+      ...checked,
+      make({ kind: 'booking', at: later, subject: other, body: { ...booked, side: 'RIGHT', plannedFor } }),
+      make({ kind: 'planned-line', at: later, subject: other, body: block?.body as unknown as BodyOf<'planned-line'> }),
+    ])
+    const knowledge = { drugs: formulary, rules: dosingRules, plans: [], policies: [] }
+    const [first, second] = operationsOf(file).map((operation) => planNow(file, operation, later, knowledge))
+    if (!first || !second) throw new Error('Two operations are booked for the day.')
+    const verdict = (plan: PlanNow, name: string) => line(plan, name)?.now?.verdict
+    expect([verdict(first, 'block'), verdict(first, 'splash'), verdict(second, 'block')]).toEqual([
+      expect.not.stringMatching('refused'),
+      expect.not.stringMatching('refused'),
+      'refused',
+    ])
+    const added = judgeAmong(
+      file,
+      other.operation,
+      {
+        id: 'new',
+        drug: 'bupivacaine',
+        use: 'local_block',
+        route: 'splash',
+        dose: quantity('1', 'mg/kg'),
+        stock: quantity('5', 'mg/mL'),
+      },
+      later,
+      knowledge,
+    )
+    expect(added?.line.verdict).toBe('refused')
   })
 })

@@ -59,6 +59,7 @@ export function planNow(file: CaseFile, operation: OperationOnFile, at: string, 
   )
   const place = new Map(planned.map(({ body }, index) => [body.line, index]))
   const waiting = waitingOf(file, operation.id).sort((a, b) => (place.get(a.id) ?? 0) - (place.get(b.id) ?? 0))
+  const elsewhere = waitingElsewhere(file, operation.id)
   const animal = dosedAnimalOf(theCase, at, knowledge.rules) ?? null
   const result = animal
     ? doseLines(
@@ -66,7 +67,7 @@ export function planNow(file: CaseFile, operation: OperationOnFile, at: string, 
           animal,
           given: givenOf(theCase, at),
           at: Temporal.Instant.from(at),
-          lines: [...waiting, ...waitingElsewhere(file, operation.id)],
+          lines: [...elsewhere.before, ...waiting, ...elsewhere.after],
         },
         knowledge,
       )
@@ -108,10 +109,10 @@ export function judgeAmong(
   const animal = dosedAnimalOf(file.theCase, at, knowledge.rules)
   if (!animal) return null
   const waiting = waitingOf(file, operation)
-  const own = waiting.some(({ id }) => id === line.id)
-    ? waiting.map((one) => (one.id === line.id ? line : one))
-    : [...waiting, line]
-  const lines = [...own, ...waitingElsewhere(file, operation)]
+  const { before, after } = waitingElsewhere(file, operation)
+  const lines = waiting.some(({ id }) => id === line.id)
+    ? [...before, ...waiting.map((one) => (one.id === line.id ? line : one)), ...after]
+    : [...before, ...waiting, ...after, line]
   const result = doseLines(
     { animal, given: givenOf(file.theCase, at), at: Temporal.Instant.from(at), lines },
     knowledge,
