@@ -21,6 +21,7 @@ import { signIn } from './people/sign-in.ts'
 import { signOut } from './people/sign-out.ts'
 import { switchPerson } from './people/switch-person.ts'
 import { whoAmI } from './people/who-am-i.ts'
+import { readRegisters } from './register/read-registers.ts'
 import { readTheatreList } from './theatre/read-theatre-list.ts'
 import { readFiling } from './tray/read-filing.ts'
 import { readTray } from './tray/read-tray.ts'
@@ -44,6 +45,7 @@ export const actions: readonly Action[] = [
   readFrontDoor,
   readLists,
   readLog,
+  readRegisters,
   readTheatreList,
   readTray,
   setLeave,

@@ -144,6 +144,8 @@ export interface Store {
   joined(clinic: string, stream: string): Promise<string[]>
   /** The entries of some streams behind a position, in order of position. */
   after(clinic: string, streams: readonly string[], position: number): Promise<StoredEntry[]>
+  /** All entries of some kinds in order of position, in whatever stream. */
+  ofKinds(clinic: string, kinds: readonly string[]): Promise<StoredEntry[]>
   /** What was kept aside under the ids of entries of some streams. */
   keptAsideOf(clinic: string, streams: readonly string[]): Promise<KeptAside[]>
   keptAside(clinic: string): Promise<KeptAside[]>

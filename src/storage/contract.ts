@@ -580,6 +580,11 @@ export function storeContract(name: string, start: () => Promise<StoreUnderTest>
       expect(await positions(['case:0001', 'case:0002'], 2)).toEqual([4])
       expect(await positions(['case:0003'], 3)).toEqual([])
       expect(await positions([], 0)).toEqual([])
+      const ofKinds = async (...kinds: string[]) =>
+        (await store.ofKinds(name, kinds)).map(({ envelope }) => envelope.position)
+      expect(await ofKinds('merge')).toEqual([4])
+      expect(await ofKinds('merge', sent[0]?.kind ?? '')).toEqual([1, 2, 3, 4])
+      expect(await ofKinds()).toEqual([])
       const aside = { ...(sent[2] as Entry), body: { text: 'Other bytes.' } }
       await store.accept(name, [aside], receivedAt)
       expect(await store.keptAsideOf(name, ['case:0001', 'case:0002'])).toEqual([])

@@ -27,6 +27,7 @@ type Reads = Pick<
   | 'entry'
   | 'joined'
   | 'after'
+  | 'ofKinds'
   | 'keptAsideOf'
   | 'keptAside'
   | 'erasures'
@@ -100,6 +101,20 @@ export class JournalReader implements Reads {
         .where('clinic', '=', clinic)
         .where('stream', 'in', streams)
         .where('position', '>', position)
+        .orderBy('position')
+        .execute(),
+    )
+    return rows.map(storedOf)
+  }
+
+  async ofKinds(clinic: string, kinds: readonly string[]): Promise<StoredEntry[]> {
+    if (kinds.length === 0) return []
+    const rows = await this.#read((db) =>
+      db
+        .selectFrom('entries')
+        .selectAll()
+        .where('clinic', '=', clinic)
+        .where('kind', 'in', kinds)
         .orderBy('position')
         .execute(),
     )

@@ -30,7 +30,12 @@ function projectStream(about: Projected): Projection {
 }
 
 /** Kinds of the clinic's own stream that no list reads: what stands on the shelf, and how this house doses. */
-export const unreadByLists = ['shelf-item', 'dose-policy', 'usual-plan'] as const satisfies readonly KindName[]
+export const unreadByLists = [
+  'shelf-item',
+  'dose-policy',
+  'register-line',
+  'usual-plan',
+] as const satisfies readonly KindName[]
 
 /** Any other entry may change what is owed anywhere, and so may entries that now stand side by side or wait for others. */
 function readOfClinic(clinicEntries: readonly StoredEntry[]): string {

@@ -26,6 +26,7 @@ import { labelBands } from './label-bands.ts'
 import { labelTables } from './label-tables.ts'
 import { mixing } from './mixing.ts'
 import { patchSizes } from './patch-sizes.ts'
+import { registerRules } from './register-rules.ts'
 import { spokenPauses } from './spoken-pauses.ts'
 import { transfusion } from './transfusion.ts'
 
@@ -56,6 +57,7 @@ export const protocols = [
   labelTables,
   mixing,
   patchSizes,
+  registerRules,
   spokenPauses,
   transfusion,
 ] as const

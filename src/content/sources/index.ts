@@ -192,6 +192,7 @@ import { vetprepTransfusion } from './vetprep-transfusion.ts'
 import { vetsurgeryonlineProphylaxis } from './vetsurgeryonline-prophylaxis.ts'
 import { vin8896829 } from './vin-8896829.ts'
 import { vitello2015 } from './vitello-2015.ts'
+import { vmdControlledDrugs } from './vmd-controlled-drugs.ts'
 import { vnj2026Fluids } from './vnj-2026-fluids.ts'
 import { vssoEarTumours } from './vsso-ear-tumours.ts'
 import { wainberg2019 } from './wainberg-2019.ts'
@@ -398,6 +399,7 @@ export const sources = [
   vetsurgeryonlineProphylaxis,
   vin8896829,
   vitello2015,
+  vmdControlledDrugs,
   vnj2026Fluids,
   vssoEarTumours,
   wainberg2019,

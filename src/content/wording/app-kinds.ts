@@ -43,6 +43,7 @@ export const kindsInEnglish = {
   'plate-drawing': 'Drawing on the plate',
   referral: 'Referral call',
   refile: 'Filed elsewhere',
+  'register-line': 'Line of the controlled-drug register',
   'result-read': 'Result read',
   'second-check': 'Second check',
   'shelf-item': 'Product on the shelf',

@@ -20,6 +20,10 @@ export const settingsInEnglish = {
     people: { title: 'People', lead: 'Roles, accounts, leave and who stands in.' },
     devices: { title: 'Devices', lead: 'Where people are signed in, and how to end it there.' },
     shelf: { title: 'Shelf', lead: 'The strengths and tablet sizes this clinic really has.' },
+    register: {
+      title: 'Controlled-drug register',
+      lead: 'Of each drug, strength and form: what came, was drawn, given and wasted, and the balance.',
+    },
     plans: { title: 'Our usual plans', lead: 'Named dose plans; every line carries one chosen dose with its reason.' },
     doses: { title: 'Dose policies', lead: 'The dose this house starts from when nobody chose one.' },
     policies: { title: 'House policies', lead: 'Defaults that this clinic changed, with who, when and why.' },

@@ -47,6 +47,7 @@ export const chapterOfKind = {
   'plate-drawing': 'Choice',
   referral: 'Referral',
   refile: 'Referral',
+  'register-line': 'clinic',
   'result-read': 'Year',
   'second-check': 'Theatre',
   'shelf-item': 'clinic',

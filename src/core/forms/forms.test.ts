@@ -62,6 +62,10 @@ describe('a form of every kind', () => {
       'plate-drawing.parameters',
       'plate-drawing.strokes',
       'plate-drawing.marks',
+      // Those of the register it is written in.
+      'register-line.drug',
+      'register-line.strength',
+      'register-line.form',
       'second-check.plan',
     ])
   })

@@ -58,6 +58,7 @@ export const mayWrite = {
   'plate-drawing': atTheAnimal,
   referral: staff,
   refile: staff,
+  'register-line': [...atTheAnimal, 'manager'],
   'result-read': surgeonOnly,
   'second-check': atTheAnimal,
   'shelf-item': [...atTheAnimal, 'manager'],

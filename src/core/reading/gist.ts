@@ -44,6 +44,7 @@ const gists = {
   'plate-drawing': ['title', '=drawnFor'],
   referral: ['urgency', 'complaint'],
   refile: ['toStream'],
+  'register-line': ['what', 'drug', 'amount', 'ampoule', '=witness'],
   'result-read': ['decision', 'text'],
   'second-check': ['verdict', 'text'],
   'shelf-item': ['label'],

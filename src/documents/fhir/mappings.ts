@@ -63,6 +63,7 @@ export const mappings: { readonly [Name in KindName]?: Mapping<Name> | 'elsewher
   'plate-drawing': 'journal',
   referral,
   refile: 'elsewhere',
+  'register-line': 'journal',
   'result-read': resultRead,
   'second-check': 'journal',
   'shelf-item': 'journal',

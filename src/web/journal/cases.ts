@@ -5,7 +5,7 @@ import { begunCases } from '#core/identity/begun-cases.ts'
 import { caseFileOf } from '#core/journal/case-file.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
 import type { Entry } from '#core/journal/entry.ts'
-import { fold } from '#core/journal/fold.ts'
+import { type Case, fold } from '#core/journal/fold.ts'
 import type { Row } from '#core/journal/journal-file.ts'
 import type { ClinicRow, PersonRow } from '#core/journal/registers.ts'
 import { type Tray, trayOf, trayStream } from '#core/tray/tray.ts'
@@ -38,6 +38,9 @@ type ListsAnswer = Lists & { readonly changed: readonly string[] | null }
 
 /** What came in and waits for a person to file it. */
 export const tray = keptSource<KeptTray>('tray', () => call('read-tray', {}))
+
+/** The controlled-drug registers, with what the cases gave and wasted of those drugs. */
+export const registers = keptSource<KeptTray>('registers', () => call('read-registers', {}))
 
 /** Every operation that is booked, from two weeks back, so that one that was passed over is not lost from sight. */
 export const theatreList = keptSource<TheatreListAnswer>('theatre-list', () =>
@@ -108,6 +111,7 @@ export function startReading(): void {
     if (streams === null || streams.includes(trayStream)) void refreshTray()
     // It is worked out anew for every reader, so only where it stands on the screen.
     void theatreList.refreshWhereShown()
+    void registers.refreshWhereShown()
     for (const [stream, source] of caseSources) {
       if (streams === null || streams.includes(stream) || streams.includes('clinic')) void source.refresh()
       // A change of a linked stream shows in this one too.
@@ -128,6 +132,7 @@ export function startReading(): void {
     // An entry of the clinic's own stream stands in every case.
     const all = streams.includes('clinic') ? [...caseSources.values()] : touched
     const tried = [...all.map((source) => source.refresh()), ...(streams.includes(trayStream) ? [refreshTray()] : [])]
+    await registers.refreshWhereShown()
     return (await Promise.all(tried)).every((fromServer) => fromServer)
   })
 }
@@ -226,6 +231,26 @@ export function useTray(): Reading<Tray> & { readonly unsent: ReadonlySet<string
     return { ...reading, value: trayOf(fold([...reading.value.entries, ...here])), unsent }
   }, [reading, waiting])
 }
+
+/** The registers: what the server has of them, and what only this device has. */
+export function useRegisters(): Reading<Case> & { readonly unsent: ReadonlySet<string> } {
+  const reading = useSource(registers)
+  const waiting = useSignal(outbox)
+  return useMemo(() => {
+    const here = waiting.map(({ entry }) => entry).filter(({ kind }) => registerKinds.has(kind))
+    const unsent = new Set(here.map(({ id }) => id))
+    if (reading.kind !== 'read') return { ...reading, unsent }
+    return { ...reading, value: fold([...reading.value.entries, ...here]), unsent }
+  }, [reading, waiting])
+}
+
+const registerKinds: ReadonlySet<string> = new Set([
+  'register-line',
+  'drug-given',
+  'drug-wasted',
+  'withdrawal',
+  'refile',
+])
 
 export function useTheatreList(): Reading<TheatreListAnswer> {
   return useSource(theatreList)

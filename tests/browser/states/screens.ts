@@ -40,6 +40,7 @@ export const screens = [
   ['settings-me', '/settings/me'],
   ['settings-people', '/settings/people'],
   ['settings-devices', '/settings/devices'],
+  ['settings-register', '/settings/register'],
   ['settings-shelf', '/settings/shelf'],
   ['settings-plan', '/settings/plans/of/our%20usual%20plan%2C%20dog'],
   ['settings-plan-change', '/settings/plans/of/our%20usual%20plan%2C%20dog/change'],

@@ -41,6 +41,7 @@ import { plannedLine } from './planned-line.ts'
 import { plateDrawing } from './plate-drawing.ts'
 import { referral } from './referral.ts'
 import { refile } from './refile.ts'
+import { registerLine } from './register-line.ts'
 import { resultRead } from './result-read.ts'
 import { secondCheck } from './second-check.ts'
 import { shelfItem } from './shelf-item.ts'
@@ -97,6 +98,7 @@ export const kinds = [
   plateDrawing,
   referral,
   refile,
+  registerLine,
   resultRead,
   secondCheck,
   shelfItem,

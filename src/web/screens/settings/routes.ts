@@ -15,6 +15,8 @@ const plans = lazyPart(async () => ({ default: (await import('./plans.tsx')).Pla
 const policies = lazyPart(async () => ({ default: (await import('./policies.tsx')).HousePoliciesScreen }))
 const prices = lazyPart(async () => ({ default: (await import('./prices.tsx')).PricesScreen }))
 const readLog = lazyPart(async () => ({ default: (await import('./read-log.tsx')).ReadLogScreen }))
+const register = lazyPart(async () => ({ default: (await import('../register/page.tsx')).RegisterScreen }))
+const registers = lazyPart(async () => ({ default: (await import('../register/list.tsx')).RegistersScreen }))
 const shelf = lazyPart(async () => ({ default: (await import('./shelf.tsx')).ShelfScreen }))
 
 /** The pages of the settings, each loaded when it is opened. */
@@ -34,5 +36,7 @@ export const settingsRoutes: readonly (readonly [path: string, screen: Component
   ['/settings/policies', policies],
   ['/settings/prices', prices],
   ['/settings/read-log', readLog],
+  ['/settings/register', registers],
+  ['/settings/register/of/:stream', register],
   ['/settings/shelf', shelf],
 ]

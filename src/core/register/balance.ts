@@ -1,0 +1,85 @@
+import type { BodyOf, Line } from '#core/journal/fold.ts'
+import { Decimal, plain } from '#core/units/quantity.ts'
+import { unitWord } from '#core/units/unit-words.ts'
+import type { RegisterUnit } from './as-register-unit.ts'
+import { type Draw, sameAmpoule } from './draws.ts'
+import { type RegisterFinding, seen } from './register-findings.ts'
+
+type Body = BodyOf<'register-line'>
+
+/** One line with the balance behind it; null where it no longer counts, or cannot be added. */
+export type RegisterLine = {
+  readonly entry: Line<Body>
+  readonly balance: Decimal | null
+  readonly draw: Draw | null
+}
+
+/** Which way a line moves the balance. A count moves nothing: it is compared. */
+const moves = {
+  opening: 1,
+  received: 1,
+  found: 1,
+  drawn: -1,
+  destroyed: -1,
+  broken: -1,
+  'sent-back': -1,
+  lost: -1,
+  counted: 0,
+} as const satisfies Record<Body['what'], 1 | 0 | -1>
+const witnessed: ReadonlySet<Body['what']> = new Set(['opening', 'counted', 'destroyed', 'broken', 'lost', 'found'])
+
+/** The last count that differed, as long as what was missing or too much is not written down. */
+type Open = { readonly left: Decimal; readonly finding: RegisterFinding } | null
+
+/** The running balance, and what each line shows by itself. */
+export function balanced(entries: readonly Line<Body>[], draws: readonly Draw[], unit: RegisterUnit) {
+  const findings: RegisterFinding[] = []
+  let balance = new Decimal(0)
+  let open: Open = null
+  const lines: RegisterLine[] = []
+  for (const entry of entries) {
+    const { body } = entry
+    if (entry.state !== 'live' || body.amount.unit !== unit) {
+      if (entry.state === 'live')
+        findings.push(seen('confirm', 'other-unit', { unit: unitWord(unit) }, entry.header.id))
+      lines.push({ entry, balance: null, draw: null })
+      continue
+    }
+    balance = balance.plus(new Decimal(body.amount.value).times(moves[body.what]))
+    open = stillOpen(open, entry, balance)
+    findings.push(...judgeLine(entry, balance))
+    const draw = draws.find((one) => sameAmpoule(one.ampoule, body.ampoule)) ?? null
+    lines.push({ entry, balance, draw })
+  }
+  if (open) findings.push(open.finding)
+  if (!lines.some(({ entry, balance: after }) => after && entry.body.what === 'opening')) {
+    findings.push(seen('note', 'no-opening'))
+  }
+  return { lines, findings }
+}
+
+function stillOpen(open: Open, { body, header }: Line<Body>, balance: Decimal): Open {
+  const amount = new Decimal(body.amount.value)
+  if (body.what === 'counted') {
+    const left = amount.minus(balance)
+    const about = { counted: say(amount, body), balance: say(balance, body), left: say(left.abs(), body) }
+    return left.isZero() ? null : { left, finding: seen('confirm', 'count-differs', about, header.id) }
+  }
+  if (!open || (body.what !== 'lost' && body.what !== 'found')) return open
+  const left = open.left.minus(amount.times(moves[body.what]))
+  return left.isZero() ? null : { ...open, left }
+}
+
+function judgeLine({ body, header, orderCertain }: Line<Body>, balance: Decimal): RegisterFinding[] {
+  const findings: RegisterFinding[] = []
+  const { id } = header
+  if (balance.isNegative()) findings.push(seen('confirm', 'below-nothing', { balance: say(balance, body) }, id))
+  if (body.what === 'drawn' && body.ampoule === null) findings.push(seen('confirm', 'ampoule-missing', {}, id))
+  if (witnessed.has(body.what) && body.witness === null) findings.push(seen('note', 'witness-missing', {}, id))
+  if (!orderCertain) findings.push(seen('note', 'order-uncertain', {}, id))
+  return findings
+}
+
+function say(value: Decimal, { amount }: Body): string {
+  return `${plain(value)} ${unitWord(amount.unit)}`
+}

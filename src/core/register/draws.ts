@@ -1,0 +1,69 @@
+import type { BodyOf, Case, Line } from '#core/journal/fold.ts'
+import { Decimal, plain } from '#core/units/quantity.ts'
+import { unitWord } from '#core/units/unit-words.ts'
+import { inRegisterUnit, registerUnit } from './as-register-unit.ts'
+import { type RegisterFinding, seen } from './register-findings.ts'
+
+type Drawn = Line<BodyOf<'register-line'>>
+
+/** What became of one ampoule: drawn = given + wasted. */
+export type Draw = {
+  readonly ampoule: string
+  readonly drawn: readonly Drawn[]
+  readonly given: readonly Line<BodyOf<'drug-given'>>[]
+  readonly wasted: readonly Line<BodyOf<'drug-wasted'>>[]
+}
+
+/** Spaces around a number and the size of its letters make no other ampoule. */
+export function sameAmpoule(a: string | null, b: string | null): boolean {
+  return a !== null && b !== null && a.trim().toLowerCase() === b.trim().toLowerCase()
+}
+
+/** One draw for every ampoule number of a register, with what the cases say of that drug and number. */
+export function drawsOf(drawn: readonly Drawn[], theFold: Case): Draw[] {
+  const draws: Draw[] = []
+  for (const line of drawn) {
+    const { ampoule, drug } = line.body
+    if (ampoule === null || draws.some((one) => sameAmpoule(one.ampoule, ampoule))) continue
+    const isOf = ({ body }: { readonly body: { readonly drug: string; readonly ampoule: string | null } }) =>
+      body.drug === drug && sameAmpoule(body.ampoule, ampoule)
+    draws.push({
+      ampoule,
+      drawn: drawn.filter(({ body }) => sameAmpoule(body.ampoule, ampoule)),
+      given: theFold.live('drug-given').filter(isOf),
+      wasted: theFold.live('drug-wasted').filter(isOf),
+    })
+  }
+  return draws
+}
+
+/**
+ * Whether what was drawn is what was given and wasted, in what the register is counted in; and who witnessed the waste.
+ *
+ * @example judgeDraw(draw)[0]?.about.left // '0.45 mL'
+ */
+export function judgeDraw({ ampoule, drawn, given, wasted }: Draw): RegisterFinding[] {
+  const [first] = drawn
+  if (!first) return []
+  const { strength } = first.body
+  const entry = first.header.id
+  const sum = (lines: readonly { readonly body: Pick<BodyOf<'drug-given'>, 'amount'> }[]) =>
+    lines.reduce((all, { body }) => all.plus(inRegisterUnit(body.amount, strength) ?? 0), new Decimal(0))
+  const unread = [...drawn, ...given, ...wasted].filter(
+    ({ body }) => inRegisterUnit(body.amount, strength) === undefined,
+  )
+  const alone = wasted
+    .filter(({ body }) => body.witness === null)
+    .map(({ header }) => seen('note', 'witness-missing', {}, header.id))
+  if (unread.length > 0) {
+    const amounts = unread.map(({ body }) => `${body.amount.value} ${unitWord(body.amount.unit)}`).join(', ')
+    return [seen('confirm', 'draw-not-added', { ampoule, amounts }, entry), ...alone]
+  }
+  const [out, gave, waste] = [sum(drawn), sum(given), sum(wasted)]
+  // A mass that does not divide evenly is compared to the millionth: no syringe draws less.
+  const left = out.minus(gave).minus(waste).toDecimalPlaces(6)
+  if (left.isZero()) return alone
+  const say = (value: Decimal) => `${plain(value.toDecimalPlaces(6))} ${unitWord(registerUnit(strength))}`
+  const about = { ampoule, drawn: say(out), given: say(gave), wasted: say(waste), left: say(left.abs()) }
+  return [seen('confirm', 'draw-differs', about, entry), ...alone]
+}
