@@ -1,8 +1,9 @@
 import { sources } from '#content/sources/index.ts'
-import { doseFindingWords, spelledUnits } from '#content/wording/dosing-findings.ts'
+import { doseFindingWords, liftedWords, spelledUnits } from '#content/wording/dosing-findings.ts'
 import type { BloodAnswer } from '#core/dosing/blood-answer.ts'
 import { operations } from '#core/dosing/calc/registry.ts'
 import type { DoseResult } from '#core/dosing/dose-lines.ts'
+import { sayLifted } from '#core/dosing/emergency-declared.ts'
 import type { DoseFinding } from '#core/dosing/findings.ts'
 import type { FluidPlan } from '#core/dosing/fluids.ts'
 import type { Ceiling } from '#core/dosing/local-anaesthetic.ts'
@@ -278,7 +279,9 @@ function writeCeiling(ceiling: Ceiling): DoseAnswer['ceilings'][number] {
 
 function writeFinding(finding: DoseFinding): FindingAnswer {
   const { code, level, about } = finding
-  const text = sentence(fill(doseFindingWords[code], about))
+  const text = [sentence(fill(doseFindingWords[code], about)), sayLifted(finding, liftedWords)]
+    .filter(Boolean)
+    .join(' ')
   return { code, level, text, ...(finding.lifted && { lifted: true }), sources: cited(finding.provenance) }
 }
 

@@ -24,6 +24,7 @@ export const owedRisks = {
   'weight-before-operation': before,
   'consent-before-operation': before,
   'second-check-of-lines': before,
+  'second-name-for-emergency': followUp,
   'last-meal': before,
   'fasting-to-settle': before,
   admission: before,

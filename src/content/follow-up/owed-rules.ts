@@ -1,3 +1,4 @@
+import { dosingRules } from '#content/protocols/dosing-rules.ts'
 import { painScales } from '#content/scores/pain-scales.ts'
 import type { OwedRules } from '#core/procedures/follow-up.ts'
 import type { Period } from '#core/time/calendar-day.ts'
@@ -82,6 +83,7 @@ export const owedRules = {
     vetToldWithin: { value: days(3), ...houseJudgementOnly },
   },
   painScales,
+  secondName: dosingRules.secondNameWithin,
   before: {
     baseline: {
       value:

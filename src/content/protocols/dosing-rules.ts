@@ -150,6 +150,11 @@ export const dosingRules: DosingRules = {
     ...lean,
     where: 'between lean and measured weight, remembered; where between is not said',
   },
+  emergencyCounts: {
+    value: quantity('4', 'h'),
+    ...house,
+    where: 'how long a declared emergency lifts blocks: no source says; after it somebody declares it again',
+  },
   secondNameWithin: { value: quantity('24', 'h'), ...house, where: 'reason now, second name within a day' },
   withoutNumber: { ...house, where: 'what a plan must say before anything is worked out' },
   transfusion,

@@ -131,6 +131,11 @@ export const dosePlanInEnglish = {
     back: 'Back to the dose plan',
     noWeight: 'Without a weight on record no line can be kept: a planned line names its weight.',
   },
+  emergency: {
+    title: 'Declared emergency',
+    said: '{by}, {at}: {reason} What it lifts is said at each line; doubts stay. A second name is owed within a day.',
+    declare: 'Declare an emergency',
+  },
   papers: {
     title: 'On paper',
     names: {

@@ -21,6 +21,7 @@ export const kindsInEnglish = {
   'drug-given': 'Drug given',
   'drug-wasted': 'Drug wasted',
   'ear-findings': 'Ear findings',
+  'emergency-declared': 'Declared emergency',
   erasure: 'Erasure',
   estimate: 'Estimate',
   'history-item': 'History',

@@ -187,6 +187,12 @@ export const doseFindingWords = {
   'duration-not-chosen': 'How long {drug} is to run is not stated; only the amount per hour is given.',
 } as const satisfies Record<DoseCode, string>
 
+/** Behind a finding that would bar the line, had nobody declared an emergency. */
+export const liftedWords = {
+  by: 'Lifted by the emergency declared by {by}.',
+  byAt: 'Lifted by the emergency declared by {by} at {at}.',
+} as const
+
 /** Units whose UCUM spelling nobody should have to read in a sentence. */
 export const spelledUnits = {
   '[drp]/{eye}': 'drops per eye',

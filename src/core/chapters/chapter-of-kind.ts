@@ -25,6 +25,7 @@ export const chapterOfKind = {
   'drug-given': 'Theatre',
   'drug-wasted': 'Theatre',
   'ear-findings': 'Work-up',
+  'emergency-declared': 'Theatre',
   erasure: 'clinic',
   estimate: 'Agreement',
   'history-item': 'Work-up',

@@ -22,6 +22,7 @@ export function chapterOfOwed(item: OwedItem, file: CaseFile): Chapter | 'clinic
       return 'Agreement'
     case 'weight-before-operation':
     case 'second-check-of-lines':
+    case 'second-name-for-emergency':
     case 'last-meal':
     case 'fasting-to-settle':
     case 'admission':

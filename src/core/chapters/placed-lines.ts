@@ -43,6 +43,7 @@ export function placeOf(line: Line, course: Course, theCase: Case): Chapter | nu
       return chapterAt(line.at, course)
     case 'drug-given':
     case 'drug-wasted':
+    case 'emergency-declared':
     case 'second-check':
       return line.header.subject.kind === 'operation' ? 'Theatre' : chapterAt(line.at, course)
     case 'observation':

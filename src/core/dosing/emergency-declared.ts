@@ -1,3 +1,4 @@
+import { fill } from '#core/outcome/finding.ts'
 import type { Draft } from './draft.ts'
 import { type DoseCode, type DoseFinding, found } from './findings.ts'
 import type { Emergency } from './request.ts'
@@ -34,8 +35,20 @@ const lifted: ReadonlySet<DoseCode> = new Set<DoseCode>([
 export function liftIn(emergency: Emergency | undefined): (finding: DoseFinding) => DoseFinding {
   return (finding) => {
     const isLifted = emergency !== undefined && finding.level === 'block' && lifted.has(finding.code)
-    return isLifted ? { ...finding, level: 'confirm', lifted: true } : finding
+    if (!isLifted) return finding
+    const { by, at } = emergency
+    return { ...finding, level: 'confirm', lifted: true, liftedBy: { by, ...(at !== undefined && { at }) } }
   }
+}
+
+/** By whose emergency a block was lifted, as a sentence to stand behind the finding; empty for every other finding. */
+export function sayLifted(
+  { liftedBy }: Pick<DoseFinding, 'liftedBy'>,
+  words: Readonly<Record<'by' | 'byAt', string>>,
+): string {
+  if (!liftedBy) return ''
+  const { by, at } = liftedBy
+  return at === undefined ? fill(words.by, { by }) : fill(words.byAt, { by, at })
 }
 
 export function liftDraft(draft: Draft, emergency: Emergency | undefined): Draft {

@@ -133,6 +133,8 @@ export type DoseFinding = Finding<DoseCode> & {
   readonly provenance: readonly Provenance[]
   /** A block that a declared emergency lifted. */
   readonly lifted?: true
+  /** Who declared it, and when if that is on file. */
+  readonly liftedBy?: { readonly by: string; readonly at?: string }
 }
 
 export function found(

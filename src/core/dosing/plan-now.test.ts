@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { formulary } from '#content/formulary/index.ts'
 import { dosingRules } from '#content/protocols/dosing-rules.ts'
+import { liftedWords } from '#content/wording/dosing-findings.ts'
 import { caseFileOf } from '#core/journal/case-file.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
 import { entryMaker } from '#core/journal/entries-for-tests.ts'
@@ -10,6 +11,7 @@ import { operationsOf } from '#core/owed/operations.ts'
 import { quantity } from '#core/units/quantity.ts'
 import { demoClinic, practiceChart, registerRows } from '#demo/practice.ts'
 import { tansy } from '#demo/spaniel.ts'
+import { sayLifted } from './emergency-declared.ts'
 import { plansOf, policiesOf } from './from-journal.ts'
 import { judgeAmong, type PlanNow, planNow } from './plan-now.ts'
 
@@ -138,5 +140,55 @@ describe('a plan as it stands now', () => {
       knowledge,
     )
     expect(added?.line.verdict).toBe('refused')
+  })
+})
+
+describe('a declared emergency on file', () => {
+  // A cat has room for one block only: the splash is refused, and no doubt is left about what was meant.
+  const who = checked.find(({ kind }) => kind === 'identity')
+  const cat = make({
+    kind: 'identity',
+    at: later,
+    body: { ...(who?.body as BodyOf<'identity'>), species: 'cat' as const },
+    supersedes: [who?.id ?? ''],
+    reason: 'A cat.',
+  })
+  const subject = checked.find(({ kind }) => kind === 'planned-line')?.subject
+  const hoursBefore = (hours: number) => new Date(Date.parse(later) - hours * 3_600_000).toISOString()
+  const declared = (hours: number, wanted = subject) =>
+    make({
+      kind: 'emergency-declared',
+      at: hoursBefore(hours),
+      ...(wanted && { subject: wanted }),
+      author: { kind: 'person', person: 'person-anna' },
+      body: { because: 'The artery is open.', lifts: null },
+    })
+
+  it('lifts the block, and the finding says by whose emergency and when', () => {
+    const plan = now([...checked, cat, weigh('4'), declared(1)])
+    expect(plan.emergency).toMatchObject({ reason: 'The artery is open.', at: expect.stringMatching(/\d{2}:\d{2}/) })
+    const splash = line(plan, 'splash')?.now
+    expect(splash?.verdict).toBe('caution')
+    const finding = splash?.findings.find(({ lifted }) => lifted)
+    expect(finding && sayLifted(finding, liftedWords)).toBe(
+      `Lifted by the emergency declared by ${plan.emergency?.by} at ${plan.emergency?.at}.`,
+    )
+    expect(plan.findings.map(({ code }) => code)).toContain('emergency-declared')
+  })
+
+  it('lifts nothing once it is old, taken back, of another operation, or not declared yet', () => {
+    const other = { ...subject, operation: 'another' } as NonNullable<typeof subject>
+    const recent = declared(1)
+    const back = make({
+      kind: 'withdrawal',
+      at: later,
+      withdraws: recent.id,
+      reason: 'It was none.',
+    })
+    for (const entries of [[declared(4)], [declared(1, other)], [declared(-1)], [recent, back]]) {
+      const plan = now([...checked, cat, weigh('4'), ...entries])
+      expect(plan.emergency).toBeNull()
+      expect(line(plan, 'splash')?.now?.verdict).toBe('refused')
+    }
   })
 })

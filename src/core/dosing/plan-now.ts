@@ -5,10 +5,11 @@ import { fromStored } from '#core/journal/stored.ts'
 import type { OperationOnFile } from '#core/owed/operations.ts'
 import { Decimal } from '#core/units/quantity.ts'
 import { type DoseResult, doseLines } from './dose-lines.ts'
+import { emergencyAt } from './emergency-on-file.ts'
 import { dosedAnimalOf, givenOf } from './from-journal.ts'
 import { inPlanOrder } from './in-plan-order.ts'
 import { waitingElsewhere, waitingOf } from './plan-for-operation.ts'
-import type { DosedAnimal, DoseLine, DosingKnowledge, PlannedLine } from './request.ts'
+import type { DosedAnimal, DoseLine, DosingKnowledge, Emergency, PlannedLine } from './request.ts'
 import { type CheckState, checkStates } from './second-check.ts'
 
 type Planned = Line<BodyOf<'planned-line'>>
@@ -28,6 +29,8 @@ export type LineNow = {
 
 export type PlanNow = {
   readonly animal: DosedAnimal | null
+  /** The declared emergency that lifts blocks at this instant. */
+  readonly emergency: Emergency | null
   readonly lines: readonly LineNow[]
   readonly findings: DoseResult['findings']
   readonly ceilings: DoseResult['ceilings']
@@ -61,12 +64,14 @@ export function planNow(file: CaseFile, operation: OperationOnFile, at: string, 
   const waiting = waitingOf(file, operation.id).sort((a, b) => (place.get(a.id) ?? 0) - (place.get(b.id) ?? 0))
   const elsewhere = waitingElsewhere(file, operation.id)
   const animal = dosedAnimalOf(theCase, at, knowledge.rules) ?? null
+  const emergency = emergencyAt(file, operation.id, at, knowledge.rules)
   const result = animal
     ? doseLines(
         {
           animal,
           given: givenOf(theCase, at),
           at: Temporal.Instant.from(at),
+          ...(emergency && { emergency }),
           lines: [...elsewhere.before, ...waiting, ...elsewhere.after],
         },
         knowledge,
@@ -90,7 +95,13 @@ export function planNow(file: CaseFile, operation: OperationOnFile, at: string, 
       ceilingAfter: shares.get(line) ?? null,
     }
   })
-  return { animal, lines, findings: result?.findings ?? [], ceilings: result?.ceilings ?? [] }
+  return {
+    animal,
+    emergency: emergency ?? null,
+    lines,
+    findings: result?.findings ?? [],
+    ceilings: result?.ceilings ?? [],
+  }
 }
 
 /**
@@ -113,8 +124,9 @@ export function judgeAmong(
   const lines = waiting.some(({ id }) => id === line.id)
     ? [...before, ...waiting.map((one) => (one.id === line.id ? line : one)), ...after]
     : [...before, ...waiting, ...after, line]
+  const emergency = emergencyAt(file, operation, at, knowledge.rules)
   const result = doseLines(
-    { animal, given: givenOf(file.theCase, at), at: Temporal.Instant.from(at), lines },
+    { animal, given: givenOf(file.theCase, at), at: Temporal.Instant.from(at), ...(emergency && { emergency }), lines },
     knowledge,
   )
   const judged = result.lines.find(({ id }) => id === line.id)

@@ -81,7 +81,12 @@ export type PlannedLine = {
 }
 
 /** Who declared an emergency, and why; the second name follows within a day. */
-export type Emergency = { readonly by: string; readonly reason: string }
+export type Emergency = {
+  readonly by: string
+  readonly reason: string
+  /** When, as it is said; absent where only this question declares it. */
+  readonly at?: string
+}
 
 /** One planned dose as milligrams, for what lines mean to each other. */
 export type PlannedMass = {

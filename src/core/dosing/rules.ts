@@ -200,6 +200,8 @@ export type DosingRules = {
   readonly xylitol: Sourced<readonly string[]>
   /** Groups that are dosed on a weight between the lean and the measured one in a fat animal: nobody says where. */
   readonly betweenWeights: Sourced<readonly Group[]>
+  /** How long a declared emergency lifts blocks before it has to be declared again. */
+  readonly emergencyCounts: Sourced<Quantity<'h'>>
   /** Within this time a second person signs for what an emergency lifted. */
   readonly secondNameWithin: Sourced<Quantity<'h'>>
   /** Who says so, when a check rests on no number at all: that a drug must be named, a weight known, a dose chosen. */

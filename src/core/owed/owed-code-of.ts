@@ -36,6 +36,7 @@ export const settledBy = {
   'weight-before-operation': 'weight',
   'consent-before-operation': 'agreement',
   'second-check-of-lines': 'second-check',
+  'second-name-for-emergency': 'second-check',
   'last-meal': null,
   'fasting-to-settle': 'identity',
   admission: null,

@@ -4,6 +4,7 @@ import type { Procedure } from '#core/procedures/procedure.ts'
 import { dayOf } from '#core/time/calendar-day.ts'
 import { owedBefore } from './before-operation.ts'
 import { owedAtTheDesk } from './desk.ts'
+import { owedAfterEmergencies } from './emergencies.ts'
 import { owedFaceAndEye } from './face-and-eye.ts'
 import { type DoneOperation, owedFollowUp } from './follow-up.ts'
 import { owedAfterLateEvents } from './late-events.ts'
@@ -32,6 +33,7 @@ export function owedOf(file: CaseFile, procedures: readonly Procedure[], options
     ...owedAfterLateEvents(setting),
     ...owedPlanReviews(setting),
     ...owedInWard(setting),
+    ...owedAfterEmergencies(setting),
     ...owedAtTheDesk(setting),
   ].map((draft) => afterDeath(draft, file))
   const owed = drafts.flatMap(({ item, ended }) => (ended ? [] : [item]))

@@ -36,6 +36,7 @@ export const mayWrite = {
   'drug-given': atTheAnimal,
   'drug-wasted': atTheAnimal,
   'ear-findings': atTheAnimal,
+  'emergency-declared': atTheAnimal,
   erasure: ['manager'],
   estimate: ['surgeon', 'nurse', 'desk', 'manager'],
   'history-item': staff,

@@ -76,6 +76,8 @@ export type OwedRules = {
     readonly tests: TheatreTests
   }
   readonly painScales: PainScales
+  /** Within this time a second person signs for a declared emergency. */
+  readonly secondName: Sourced<Quantity<'h'>>
   readonly settleWithin: Sourced<Period>
   readonly lateEventWithin: Sourced<Period>
   /** After so many tries over so many channels, "unknown" may be written down. */

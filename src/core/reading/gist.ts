@@ -22,6 +22,7 @@ const gists = {
   'drug-given': ['drug', 'written', 'amount', 'route', 'site'],
   'drug-wasted': ['drug', 'amount', '=witness'],
   'ear-findings': ['=canalFeel', '=stenosis', '=drum', '=mass', '=painOnPressing'],
+  'emergency-declared': ['because', '=lifts'],
   erasure: ['because'],
   estimate: ['=edition', '=ceiling', '=answer'],
   'history-item': ['topic', 'text'],

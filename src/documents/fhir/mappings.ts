@@ -41,6 +41,7 @@ export const mappings: { readonly [Name in KindName]?: Mapping<Name> | 'elsewher
   'drug-given': drugGiven,
   'drug-wasted': 'journal',
   'ear-findings': earFindings,
+  'emergency-declared': 'journal',
   erasure: 'journal',
   estimate,
   'history-item': historyItem,

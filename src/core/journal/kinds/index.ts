@@ -19,6 +19,7 @@ import { dosePolicy } from './dose-policy.ts'
 import { drugGiven } from './drug-given.ts'
 import { drugWasted } from './drug-wasted.ts'
 import { earFindings } from './ear-findings.ts'
+import { emergencyDeclared } from './emergency-declared.ts'
 import { erasure } from './erasure.ts'
 import { estimate } from './estimate.ts'
 import { historyItem } from './history-item.ts'
@@ -76,6 +77,7 @@ export const kinds = [
   drugGiven,
   drugWasted,
   earFindings,
+  emergencyDeclared,
   erasure,
   estimate,
   historyItem,

@@ -1,7 +1,8 @@
 import { Temporal } from 'temporal-polyfill'
 import { dosingRules } from '#content/protocols/dosing-rules.ts'
-import { doseFindingWords } from '#content/wording/dosing-findings.ts'
+import { doseFindingWords, liftedWords } from '#content/wording/dosing-findings.ts'
 import { type DoseResult, doseLines } from '#core/dosing/dose-lines.ts'
+import { sayLifted } from '#core/dosing/emergency-declared.ts'
 import type { DoseFinding } from '#core/dosing/findings.ts'
 import { flagsOfGiven } from '#core/dosing/flag-given.ts'
 import { dosedAnimalOf, givenOf, linesOfOperation } from '#core/dosing/from-journal.ts'
@@ -74,7 +75,8 @@ export function givenFlags(file: CaseFile): ReadonlyMap<string, readonly DoseFin
 }
 
 /** A finding as a sentence. */
-export function sayFinding({ code, about }: DoseFinding): string {
-  const said = fill(doseFindingWords[code], about)
-  return said.charAt(0).toUpperCase() + said.slice(1)
+export function sayFinding(finding: DoseFinding): string {
+  const said = fill(doseFindingWords[finding.code], finding.about)
+  const whole = said.charAt(0).toUpperCase() + said.slice(1)
+  return [whole, sayLifted(finding, liftedWords)].filter(Boolean).join(' ')
 }

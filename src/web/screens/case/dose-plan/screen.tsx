@@ -21,6 +21,7 @@ import { FindingList } from '../finding-list.tsx'
 import { PlanLink } from '../plan-link.tsx'
 import { WithCase } from '../with-case.tsx'
 import styles from './dose-plan.module.css'
+import { EmergencyNotice } from './emergency-notice.tsx'
 import { PlanHead } from './plan-head.tsx'
 import { PlanLine } from './plan-line.tsx'
 import { PlanPapers } from './plan-papers.tsx'
@@ -74,6 +75,7 @@ function Plan({ operation }: { readonly operation: OperationOnFile }) {
         </Notice>
       )}
       <PlanHead operation={operation} />
+      <EmergencyNotice operation={operation} />
       <FindingList findings={plan.findings} />
       {!operation.done && <ReplanAll operation={operation} plan={plan} />}
       <Lines operation={operation} plan={plan} />
