@@ -21,6 +21,10 @@ export const rulesInEnglish = {
     title: 'Size of the parts',
     lead: 'What is published of the parts of the ear. The drawing keeps the proportions; none is a measure of a patient.',
   },
+  'register-rules': {
+    title: 'Registers of controlled drugs',
+    lead: 'What one country’s guidance asks. An orientation only: your own law decides, and no rule here hangs on it.',
+  },
   'spoken-pauses': {
     title: 'The three spoken pauses',
     lead: 'What is read aloud before anaesthesia, before the incision and before leaving theatre, and why.',

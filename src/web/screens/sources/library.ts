@@ -15,6 +15,7 @@ import { drugPairs } from '#content/protocols/drug-pairs.ts'
 import { emergencyFacts } from '#content/protocols/emergency-facts.ts'
 import { labelBands } from '#content/protocols/label-bands.ts'
 import { patchSizes } from '#content/protocols/patch-sizes.ts'
+import { registerRules } from '#content/protocols/register-rules.ts'
 import { spokenPauses } from '#content/protocols/spoken-pauses.ts'
 import { otis3CutOffs } from '#content/scores/otis-3.ts'
 import { sources } from '#content/sources/index.ts'
@@ -48,6 +49,7 @@ export const rules = {
   owed: owedRules,
   'patch-sizes': patchSizes,
   plate: earDimensions,
+  'register-rules': registerRules,
   'spoken-pauses': spokenPauses,
   year: wholeYear,
 } as const satisfies Record<RuleName, unknown>
