@@ -37,16 +37,20 @@ function spoiled(entry: Entry): Entry {
   return { ...entry, body: { ...body, ...spoil } as Entry['body'] }
 }
 
-function hostileFile(): CaseFile {
-  const file = fileAround(exampleEntries().map(spoiled), hostile)
+function hostileFile(entries = exampleEntries()): CaseFile {
+  const file = fileAround(entries.map(spoiled), hostile)
   const renamed = <Row extends { readonly name: string }>(rows: ReadonlyMap<string, Row>) =>
     new Map([...rows].map(([id, row]) => [id, { ...row, name: hostile }]))
   return { ...file, people: renamed(file.people), contacts: renamed(file.contacts) }
 }
 
 const file = hostileFile()
+/** Syringes are labelled before the cut only. */
+const beforeTheCut = hostileFile(
+  exampleEntries().filter(({ kind }) => kind !== 'operation-summary' && kind !== 'theatre-stamp'),
+)
 const made = papers.flatMap((paper): Paper[] => {
-  const one = paper.of({ ...inputFor([]), file })
+  const one = paper.of({ ...inputFor([]), file: paper.id === 'syringe-labels' ? beforeTheCut : file })
   return isPaper(one) ? [one] : []
 })
 
