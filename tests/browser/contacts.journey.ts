@@ -16,6 +16,7 @@ test('a phone number changed from the head of the case stands on the other scree
 
   await page.goto(`${program.url}/case/tansy`)
   await page.getByRole('link', { name: 'People to reach: add or change' }).click()
+  await expect(page.getByRole('link', { name: 'Change Rosalind Okafor' })).toBeVisible()
   await expectAccessible(page)
   await page.getByRole('link', { name: 'Change Rosalind Okafor' }).click()
   await page.getByLabel('Phone').fill('at work')
