@@ -35,8 +35,22 @@ export function isBuilt() {
   return built > newest(join(root, 'src')) && built > statSync(join(root, 'package.json')).mtimeMs
 }
 
-/** Built beside and then put in place, so that a program that starts meanwhile finds the old bundle or the new one. */
+/**
+ * Built beside and then put in place, so that a program that starts meanwhile finds the old bundle or the new one. What
+ * is built is what clinics run, also when tests build it: a bundle for development keeps no files on the device.
+ */
 export async function build() {
+  const before = process.env.NODE_ENV
+  process.env.NODE_ENV = 'production'
+  try {
+    await buildAll()
+  } finally {
+    if (before === undefined) delete process.env.NODE_ENV
+    else process.env.NODE_ENV = before
+  }
+}
+
+async function buildAll() {
   const { build: bundle } = await import('vite')
   const beside = join(root, `.cache/dist-${process.pid}`)
   await bundle({

@@ -67,7 +67,10 @@ test('what the server refused is read in words, and is corrected, copied or sent
   expect(copy).toContain('18.9 kg')
   expect(copy).toContain('"supersedes"')
 
+  // Only once the server has said no again: an answer under way would meet the right that is given back below.
+  const refused = ward.waitForResponse('**/api/actions/accept-entries')
   await ward.getByRole('button', { name: 'Send again' }).click()
+  await refused
   await expect(ward.getByText('Not accepted', { exact: true })).toBeVisible()
 
   // The right is given back; the entry is corrected and goes as one of its own.

@@ -2,7 +2,7 @@ import { expectAccessible, expectNoSidewaysScroll } from './accessible.ts'
 import { expect, openInvented, test } from './clinic.ts'
 import { EntryForm } from './pages/entry-form.ts'
 
-test('a nurse opens a register, draws an ampoule, and sees what is neither given nor wasted', async ({
+test('a nurse opens a register, draws an ampoule, and sees what is not given until the waste is written', async ({
   page,
   program,
 }) => {
@@ -41,4 +41,24 @@ test('a nurse opens a register, draws an ampoule, and sees what is neither given
     await page.setViewportSize({ width, height: 900 })
     await expectNoSidewaysScroll(page)
   }
+
+  const waste = await EntryForm.open(page, program.url, 'tansy/write/drug-wasted')
+  await waste.choose('What it is about', 'the animal')
+  await waste.pick('Drug', 'Methadone')
+  await waste.type('Amount wasted', '10 mg')
+  await waste.type('Number of the ampoule', 'A-77')
+  await waste.type('Why', 'Dropped.')
+  await waste.pick('Witness', 'nobody available')
+  await waste.keep()
+  await page.goto(`${program.url}/settings/register`)
+  await page.getByRole('link', { name: 'Methadone 10 mg/mL, injection' }).click()
+  await expect(page.getByText('Drawn is given and wasted; the counts agree.')).toBeVisible()
+
+  await page.getByRole('button', { name: /^Amend drawn for an animal/ }).click()
+  const amend = new EntryForm(page, page.getByRole('dialog'))
+  await amend.type('How much', '2 mL')
+  await amend.type('Why it is amended', 'Two millilitres were in it.')
+  await page.getByRole('button', { name: 'Save' }).click()
+  await expect(page.getByText(/^Replaced by .*Two millilitres were in it\./)).toBeVisible()
+  await expect(page.getByText(/= 8 mL$/)).toBeVisible()
 })
