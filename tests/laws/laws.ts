@@ -345,18 +345,24 @@ const aboutDrawing = /^(rounding|rounded|volume|tablet|rate|strength|duration)-/
 
 /**
  * `loads` names the drug that came in. Where it is a single dose of the drug that runs in, nothing climbs from nothing
- * any more: that note is answered, not weaker. A refused line answers nothing.
+ * any more: that note is answered, not weaker. A refused line answers nothing. The fluid of all infusions together is less
+ * once one of them is refused for a new reason: then that note of the others may go.
  */
 function notWeaker(before: DoseResult, after: DoseResult, loads?: string): void {
   const kept = (finding: DoseFinding, now: readonly DoseFinding[]) =>
     now.some(({ code, level }) => code === finding.code && rank[level] >= rank[finding.level]) ||
     now.some(({ level }) => rank[level] > rank[finding.level])
+  const runsLess = before.lines.some(({ id, findings }) => {
+    const now = after.lines.find((line) => line.id === id)?.findings ?? []
+    return now.some(({ code, level }) => level === 'block' && !findings.some((finding) => finding.code === code))
+  })
   for (const line of before.lines) {
     const now = after.lines.find(({ id }) => id === line.id)
     const lost = line.findings.find(
       (finding) =>
         !aboutDrawing.test(finding.code) &&
         !(finding.code === 'loading-not-chosen' && line.drug === loads) &&
+        !(finding.code === 'infusion-over-fluid-allowance' && runsLess) &&
         !(now && kept(finding, now.findings)),
     )
     must(!lost, () => `${line.id} loses ${lost?.level} ${lost?.code}.`)
