@@ -63,7 +63,8 @@ function chosenIn(reason: string, entry: Line): Chosen {
   return { reason, person: personOf(entry), date }
 }
 
-function strengthOf(item: BodyOf<'shelf-item'> | undefined): Pick<UsualPlanLine, 'stock' | 'tablet'> {
+/** What a product of the shelf is drawn or counted from; nothing where it has no strength that a dose is taken from. */
+export function strengthOf(item: BodyOf<'shelf-item'> | undefined): Pick<UsualPlanLine, 'stock' | 'tablet'> {
   if (!item?.strength) return {}
   if (item.strength.unit === 'mg/{tablet}') {
     const strength = new Quantity(fromStored(item.strength).value, 'mg')

@@ -1,6 +1,5 @@
 import type { ReactNode } from 'react'
 import { Link } from 'wouter'
-import { formulary } from '#content/formulary/index.ts'
 import { caseInEnglish } from '#content/wording/app-case.ts'
 import { dosePlanInEnglish } from '#content/wording/app-dose-plan.ts'
 import { doseSheetWords } from '#content/wording/papers-dose.ts'
@@ -9,7 +8,6 @@ import { linesOfOperation } from '#core/dosing/from-journal.ts'
 import { inPlanOrder } from '#core/dosing/in-plan-order.ts'
 import type { LineNow } from '#core/dosing/plan-now.ts'
 import type { DoseLine } from '#core/dosing/request.ts'
-import { drugById } from '#core/formulary/drug.ts'
 import { personNamed } from '#core/journal/clinic.ts'
 import type { BodyOf, Line } from '#core/journal/fold.ts'
 import { fromStored } from '#core/journal/stored.ts'
@@ -19,6 +17,7 @@ import { saySubject } from '#core/reading/names-of.ts'
 import { plain } from '#core/units/quantity.ts'
 import { sayAmount } from '#core/why/why.ts'
 import { whyCeiling, whyDose } from '#core/why/why-dose.ts'
+import { drugName } from '#documents/case/drug-name.ts'
 import { Caution } from '../../design/caution.tsx'
 import { Notice } from '../../design/notice.tsx'
 import { ScrollBox } from '../../design/scroll-box.tsx'
@@ -159,7 +158,7 @@ function LineName({ entry: { header, body } }: { readonly entry: Planned }) {
   const uses: Readonly<Record<string, string>> = doseSheetWords.uses
   return (
     <th scope="row">
-      <a href={`#entry-${header.id}`}>{drugById(formulary, body.drug)?.name ?? body.drug}</a>
+      <a href={`#entry-${header.id}`}>{drugName(body.drug)}</a>
       <span className={styles.use}>{uses[body.use] ?? body.use}</span>
     </th>
   )
@@ -206,7 +205,7 @@ function PlanRows(props: {
 /** Why one line of a plan is what it is, or why it is refused. */
 function WhyLine({ line, entry }: { readonly line: DoseLine; readonly entry: Planned }) {
   const { file, operations } = useCaseView()
-  const drug = drugById(formulary, line.drug)?.name ?? line.drug
+  const drug = drugName(line.drug)
   const operation = operationOf(entry)
   const isOver = operations.find(({ id }) => id === operation)?.done !== null
   const newest = file.theCase.latest('weight')?.header.id ?? null

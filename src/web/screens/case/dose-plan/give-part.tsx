@@ -6,6 +6,7 @@ import { readQuantityText } from '#core/forms/read-leaf.ts'
 import type { BodyOf } from '#core/journal/fold.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { sayAmount } from '#core/why/why.ts'
+import { drugName } from '#documents/case/drug-name.ts'
 import { Caution } from '../../../design/caution.tsx'
 import { Choices } from '../../../design/choices.tsx'
 import { Modal } from '../../../design/modal.tsx'
@@ -15,7 +16,6 @@ import { useWho } from '../../../session/use-who.ts'
 import { writeHref } from '../case-hrefs.ts'
 import { useCaseView } from '../case-view.ts'
 import { useFaultFocus } from '../use-fault-focus.ts'
-import { drugNamed } from './say-line.ts'
 
 const words = dosePlanInEnglish.give
 type Given = BodyOf<'drug-given'>
@@ -71,7 +71,7 @@ export function GivePart({ line, onClose }: { readonly line: LineNow; readonly o
     })
     onClose()
   }
-  const drug = drugNamed(entry.body.drug)
+  const drug = drugName(entry.body.drug)
   const drawn = now && now.verdict !== 'refused' ? (now.drawn ?? now.amount) : null
   return (
     <Modal title={fill(words.title, { drug })} close={words.close} onClose={onClose}>

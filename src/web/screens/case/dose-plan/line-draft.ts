@@ -1,3 +1,4 @@
+import { strengthOf } from '#core/dosing/from-journal.ts'
 import { plannedBody } from '#core/dosing/planned-body.ts'
 import type { ChosenDraft } from '#core/dosing/read-chosen.ts'
 import type { DoseLine, DrawnLine, PlannedLine } from '#core/dosing/request.ts'
@@ -65,19 +66,7 @@ export type InHand = Pick<PlannedLine, 'stock' | 'tablet'>
 /** What the line is drawn from: the product of the shelf, or the strength on the label; the unit is never guessed. */
 export function readInHand(draft: LineDraft, house: Case, decimalMark: '.' | ','): Outcome<InHand, 'wrong'> {
   const item = house.live('shelf-item').find(({ body }) => body.item === draft.shelfItem)?.body
-  if (item?.strength) {
-    if (item.strength.unit === 'mg/{tablet}') {
-      const strength = { value: item.strength.value, unit: 'mg' } as const
-      return answer({
-        tablet: {
-          strength: fromStored(strength) as Quantity<'mg'>,
-          ...(item.divides === null ? {} : { divides: item.divides }),
-        },
-      })
-    }
-    const unit = stockUnits.find((one) => one === item.strength?.unit)
-    return unit ? answer({ stock: fromStored({ ...item.strength, unit }) as Stock }) : answer({})
-  }
+  if (item?.strength) return answer(strengthOf(item))
   if (draft.strength.trim() === '') return answer({})
   const read = readQuantityText(draft.strength, stockUnits, { decimalMark })
   return read.kind === 'answer'

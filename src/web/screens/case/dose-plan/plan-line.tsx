@@ -15,6 +15,7 @@ import { mayWrite } from '#core/people/may-write.ts'
 import { plain } from '#core/units/quantity.ts'
 import { sayAmount } from '#core/why/why.ts'
 import { whyDose } from '#core/why/why-dose.ts'
+import { drugName } from '#documents/case/drug-name.ts'
 import { sayWhen } from '../../../design/say-when.ts'
 import { Why } from '../../../design/why.tsx'
 import { useWho } from '../../../session/use-who.ts'
@@ -25,7 +26,7 @@ import { beyondWeight } from '../dosing.ts'
 import { FindingList } from '../finding-list.tsx'
 import styles from './dose-plan.module.css'
 import { GivePart } from './give-part.tsx'
-import { drugNamed, sayDelivered, sayTake } from './say-line.ts'
+import { sayDelivered, sayTake } from './say-line.ts'
 
 const words = dosePlanInEnglish.line
 const uses: Readonly<Record<string, string>> = doseSheetWords.uses
@@ -36,7 +37,7 @@ export function PlanLine({ line, operation }: { readonly line: LineNow; readonly
   const { file } = useCaseView()
   const { entry, now, given } = line
   const { body } = entry
-  const drug = drugNamed(body.drug)
+  const drug = drugName(body.drug)
   const found = beyondWeight(now?.findings ?? [])
   const route = body.route === null ? null : (routes[body.route] ?? body.route)
   return (
@@ -97,7 +98,7 @@ function Drawing({ line, now }: { readonly line: LineNow; readonly now: DoseLine
   const operation = subject.kind === 'operation' ? subject.operation : ''
   const asked = linesOfOperation(file.theCase, operation).lines.find((one) => one.id === now.id) ?? null
   const weight = file.theCase.latest('weight')?.header.id ?? null
-  const drug = drugNamed(entry.body.drug)
+  const drug = drugName(entry.body.drug)
   const was = entry.body.drawn ?? entry.body.amount
   return (
     <>
@@ -152,7 +153,7 @@ function Acts({ line, operation }: { readonly line: LineNow; readonly operation:
   const mayPlan = mayWrite['planned-line'].some((role) => role === me.role)
   const mayGive = mayWrite['drug-given'].some((role) => role === me.role)
   const { header, body } = line.entry
-  const said = <span className="said"> {`${drugNamed(body.drug)}, ${body.line}`}</span>
+  const said = <span className="said"> {`${drugName(body.drug)}, ${body.line}`}</span>
   const isOpen = line.given.length === 0
   return (
     <div className={`${styles.wide} ${styles.acts}`} data-screen-only>

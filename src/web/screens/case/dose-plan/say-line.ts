@@ -1,7 +1,5 @@
-import { formulary } from '#content/formulary/index.ts'
 import { dosePlanInEnglish } from '#content/wording/app-dose-plan.ts'
 import type { DrawnLine } from '#core/dosing/request.ts'
-import { drugById } from '#core/formulary/drug.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { plain } from '#core/units/quantity.ts'
 import { unitWord } from '#core/units/unit-words.ts'
@@ -9,11 +7,6 @@ import { sayAmount } from '#core/why/why.ts'
 import { isDrawn, sayDraw } from '../doses.tsx'
 
 const words = dosePlanInEnglish.line
-
-/** A drug as people call it; its id when the formulary no longer holds it. */
-export function drugNamed(id: string): string {
-  return drugById(formulary, id)?.name ?? id
-}
 
 /** What is drawn, or the amount alone where nothing is drawn: a setting of a vaporiser, a ribbon of ointment. */
 export function sayTake(now: DrawnLine): string {

@@ -11,6 +11,7 @@ import { sayCount } from '#core/outcome/say-count.ts'
 import type { OperationOnFile } from '#core/owed/operations.ts'
 import { mayWrite } from '#core/people/may-write.ts'
 import { inBothUnits } from '#core/units/show-weight.ts'
+import { drugName } from '#documents/case/drug-name.ts'
 import { Choices } from '../../../design/choices.tsx'
 import { TextField } from '../../../design/text-field.tsx'
 import { writeEntry } from '../../../journal/write-entry.ts'
@@ -18,7 +19,7 @@ import { useWho } from '../../../session/use-who.ts'
 import { useCaseView } from '../case-view.ts'
 import { useFaultFocus } from '../use-fault-focus.ts'
 import styles from './dose-plan.module.css'
-import { drugNamed, sayTake } from './say-line.ts'
+import { sayTake } from './say-line.ts'
 
 const words = dosePlanInEnglish.second
 const uses: Readonly<Record<string, string>> = doseSheetWords.uses
@@ -110,7 +111,7 @@ function Signing({ operation, open }: { readonly operation: OperationOnFile; rea
             />
             <span>
               {fill(words.line, {
-                drug: drugNamed(entry.body.drug),
+                drug: drugName(entry.body.drug),
                 use: uses[entry.body.use] ?? entry.body.use,
                 draw: now && now.verdict !== 'refused' ? sayTake(now) : '',
               })}

@@ -1,16 +1,15 @@
 import { Link } from 'wouter'
-import { formulary } from '#content/formulary/index.ts'
 import { caseInEnglish } from '#content/wording/app-case.ts'
 import { routeWords } from '#content/wording/app-form-words.ts'
 import { usesInEnglish } from '#content/wording/app-formulary.ts'
 import { usualPlanInEnglish as words } from '#content/wording/app-plan.ts'
 import type { JudgedPlanLine } from '#core/dosing/plan-for-operation.ts'
-import { drugById } from '#core/formulary/drug.ts'
 import { personNamed } from '#core/journal/clinic.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { sayCalendarDay } from '#core/time/calendar-day.ts'
 import { sayAmount } from '#core/why/why.ts'
 import { whyDose } from '#core/why/why-dose.ts'
+import { drugName } from '#documents/case/drug-name.ts'
 import { Field } from '../../../design/field.tsx'
 import { Why } from '../../../design/why.tsx'
 import { entryHref, writeHref } from '../case-hrefs.ts'
@@ -35,7 +34,7 @@ export function PlanLine(props: {
   const { judged, taken } = props
   const { file, id } = useCaseView()
   const { line, asked, chosen, already } = judged
-  const drug = drugById(formulary, line.drug)?.name ?? line.drug
+  const drug = drugName(line.drug)
   const heading = `line-${line.id}`
   const refused = line.verdict === 'refused'
   const strength = asked.stock ?? asked.tablet?.strength
