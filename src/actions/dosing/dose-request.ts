@@ -23,6 +23,7 @@ const instant = z.string().transform((text, context) => {
 /** Spellings of a route that mean one of the list, some with the words of the row's key. */
 const routeSpellings: Readonly<Record<string, string>> = {
   'topical eye': 'topical-eye',
+  'topical ear': 'topical-ear',
   'wound catheter': 'wound-catheter',
   'IV slow': 'IV (slow)',
   'infiltration at closure': 'infiltration (at closure)',
@@ -195,7 +196,7 @@ export function readDoseRequest(input: unknown): AskedDose {
   }
 }
 
-const surfaceRoutes: ReadonlySet<string | undefined> = new Set(['topical', 'topical-eye'])
+const surfaceRoutes: ReadonlySet<string | undefined> = new Set(['topical', 'topical-eye', 'topical-ear'])
 
 /** Drops and ointments count from the surface: a steroid in them still meets an NSAID. */
 function givenOf({ route, ...entry }: z.output<typeof givenFields>): Given {

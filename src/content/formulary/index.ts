@@ -1,7 +1,9 @@
 // Written by scripts/write-indexes.mjs: sorted, one line per file.
 // biome-ignore-all assist/source/organizeImports: sorted by file name, character by character.
 import { acepromazine } from './acepromazine.ts'
+import { aceticAcid } from './acetic-acid.ts'
 import { afoxolaner } from './afoxolaner.ts'
+import { alcohol } from './alcohol.ts'
 import { alfaxalone } from './alfaxalone.ts'
 import { amantadine } from './amantadine.ts'
 import { amikacin } from './amikacin.ts'
@@ -16,6 +18,7 @@ import { bupivacaine } from './bupivacaine.ts'
 import { buprenorphine } from './buprenorphine.ts'
 import { butorphanol } from './butorphanol.ts'
 import { calciumGluconate } from './calcium-gluconate.ts'
+import { carbamidePeroxide } from './carbamide-peroxide.ts'
 import { carbomer } from './carbomer.ts'
 import { carprofen } from './carprofen.ts'
 import { cefadroxil } from './cefadroxil.ts'
@@ -26,12 +29,14 @@ import { cefpodoxime } from './cefpodoxime.ts'
 import { ceftazidime } from './ceftazidime.ts'
 import { cefuroxime } from './cefuroxime.ts'
 import { chloramphenicol } from './chloramphenicol.ts'
+import { chlorhexidine } from './chlorhexidine.ts'
 import { ciclosporin } from './ciclosporin.ts'
 import { clindamycin } from './clindamycin.ts'
 import { dexamethasone } from './dexamethasone.ts'
 import { dexmedetomidine } from './dexmedetomidine.ts'
 import { diazepam } from './diazepam.ts'
 import { dobutamine } from './dobutamine.ts'
+import { docusate } from './docusate.ts'
 import { dopamine } from './dopamine.ts'
 import { doxycycline } from './doxycycline.ts'
 import { enrofloxacin } from './enrofloxacin.ts'
@@ -50,6 +55,7 @@ import { gentamicin } from './gentamicin.ts'
 import { glucose } from './glucose.ts'
 import { glycopyrronium } from './glycopyrronium.ts'
 import { grapiprant } from './grapiprant.ts'
+import { hydrogenPeroxide } from './hydrogen-peroxide.ts'
 import { hydromorphone } from './hydromorphone.ts'
 import { hydroxyethylStarch } from './hydroxyethyl-starch.ts'
 import { hypertonicSaline } from './hypertonic-saline.ts'
@@ -73,6 +79,7 @@ import { midazolam } from './midazolam.ts'
 import { minocycline } from './minocycline.ts'
 import { morphine } from './morphine.ts'
 import { naloxone } from './naloxone.ts'
+import { neomycin } from './neomycin.ts'
 import { norepinephrine } from './norepinephrine.ts'
 import { omeprazole } from './omeprazole.ts'
 import { ondansetron } from './ondansetron.ts'
@@ -82,20 +89,26 @@ import { paracetamol } from './paracetamol.ts'
 import { paraffinEyeOintment } from './paraffin-eye-ointment.ts'
 import { permethrin } from './permethrin.ts'
 import { phenylephrine } from './phenylephrine.ts'
+import { polymyxinB } from './polymyxin-b.ts'
 import { potassiumChloride } from './potassium-chloride.ts'
+import { povidoneIodine } from './povidone-iodine.ts'
 import { pradofloxacin } from './pradofloxacin.ts'
 import { prednisolone } from './prednisolone.ts'
 import { propofol } from './propofol.ts'
+import { propyleneGlycol } from './propylene-glycol.ts'
 import { remifentanil } from './remifentanil.ts'
 import { rifampicin } from './rifampicin.ts'
 import { robenacoxib } from './robenacoxib.ts'
 import { ropivacaine } from './ropivacaine.ts'
+import { salicylicAcid } from './salicylic-acid.ts'
 import { sarolaner } from './sarolaner.ts'
 import { sarolanerSelamectin } from './sarolaner-selamectin.ts'
 import { selamectin } from './selamectin.ts'
 import { sevoflurane } from './sevoflurane.ts'
 import { sodiumBicarbonate } from './sodium-bicarbonate.ts'
 import { sodiumHyaluronate } from './sodium-hyaluronate.ts'
+import { ticarcillin } from './ticarcillin.ts'
+import { tobramycin } from './tobramycin.ts'
 import { tramadol } from './tramadol.ts'
 import { tranexamicAcid } from './tranexamic-acid.ts'
 import { trazodone } from './trazodone.ts'
@@ -105,7 +118,9 @@ import { wholeBlood } from './whole-blood.ts'
 
 export const formulary = [
   acepromazine,
+  aceticAcid,
   afoxolaner,
+  alcohol,
   alfaxalone,
   amantadine,
   amikacin,
@@ -120,6 +135,7 @@ export const formulary = [
   buprenorphine,
   butorphanol,
   calciumGluconate,
+  carbamidePeroxide,
   carbomer,
   carprofen,
   cefadroxil,
@@ -130,12 +146,14 @@ export const formulary = [
   ceftazidime,
   cefuroxime,
   chloramphenicol,
+  chlorhexidine,
   ciclosporin,
   clindamycin,
   dexamethasone,
   dexmedetomidine,
   diazepam,
   dobutamine,
+  docusate,
   dopamine,
   doxycycline,
   enrofloxacin,
@@ -154,6 +172,7 @@ export const formulary = [
   glucose,
   glycopyrronium,
   grapiprant,
+  hydrogenPeroxide,
   hydromorphone,
   hydroxyethylStarch,
   hypertonicSaline,
@@ -177,6 +196,7 @@ export const formulary = [
   minocycline,
   morphine,
   naloxone,
+  neomycin,
   norepinephrine,
   omeprazole,
   ondansetron,
@@ -186,20 +206,26 @@ export const formulary = [
   paraffinEyeOintment,
   permethrin,
   phenylephrine,
+  polymyxinB,
   potassiumChloride,
+  povidoneIodine,
   pradofloxacin,
   prednisolone,
   propofol,
+  propyleneGlycol,
   remifentanil,
   rifampicin,
   robenacoxib,
   ropivacaine,
+  salicylicAcid,
   sarolaner,
   sarolanerSelamectin,
   selamectin,
   sevoflurane,
   sodiumBicarbonate,
   sodiumHyaluronate,
+  ticarcillin,
+  tobramycin,
   tramadol,
   tranexamicAcid,
   trazodone,

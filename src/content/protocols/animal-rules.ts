@@ -1,4 +1,5 @@
 import type { AnimalRule } from '#core/dosing/rules.ts'
+import { quantity } from '#core/units/quantity.ts'
 
 const kidney = {
   sources: ['aaha-aafp-2015-pain', 'medicine-texts'],
@@ -26,6 +27,38 @@ const innerEar = {
   confidence: 'high',
   checked: '2026-11-29',
 } as const
+
+const washes = {
+  sources: ['house-judgement', 'dermatology-texts'],
+  where: 'harmful in a middle ear is remembered; that it is barred is judged here',
+  known: 'remembered',
+  strength: 'textbook',
+  confidence: 'high',
+  checked: '2026-11-29',
+} as const
+
+const chlorhexidine = {
+  sources: ['house-judgement', 'paterson-2018', 'dermatology-texts'],
+  where:
+    'surgical strength harms the inner ear (remembered); 0.15 % with Tris-EDTA without reported loss of hearing (read); the line at 0.2 % is judged here',
+  known: 'house',
+  strength: 'practice',
+  confidence: 'medium',
+  checked: '2026-11-29',
+} as const
+
+const paterson = {
+  sources: ['paterson-2018'],
+  where:
+    'tobramycin and ticarcillin worsened the hearing test; gentamicin and marbofloxacin in water did not (abstract)',
+  known: 'read',
+  strength: 'study',
+  confidence: 'high',
+  checked: '2026-11-29',
+} as const
+
+/** 0.2 % weight by volume. */
+const strongChlorhexidine = quantity('2', 'mg/mL')
 
 const dryEye = {
   sources: ['jaaha-1995-dry-eye', 'ophthalmology-texts'],
@@ -99,6 +132,63 @@ export const animalRules = [
     level: 'confirm',
     because: 'it harms hearing and balance, and the inner ear lies open or is hit already',
     possible: 'Take another drug, or give the reason',
+    ...innerEar,
+  },
+  {
+    code: 'ototoxic-with-open-ear',
+    groups: [],
+    drugs: ['alcohol', 'hydrogen-peroxide', 'povidone-iodine'],
+    words: ['open-drum', 'open-bulla'],
+    onlyInEar: true,
+    level: 'block',
+    because: 'it takes hearing and balance where it reaches the middle ear',
+    possible: 'Flush with warm saline',
+    ...washes,
+  },
+  {
+    code: 'ototoxic-with-open-ear',
+    groups: [],
+    drugs: ['chlorhexidine'],
+    words: ['open-drum', 'open-bulla'],
+    onlyInEar: true,
+    fromStrength: strongChlorhexidine,
+    level: 'block',
+    because: 'from 0.2 % on it takes hearing and balance where it reaches the middle ear',
+    possible: 'Flush with warm saline; state the strength if it is a weaker one',
+    ...chlorhexidine,
+  },
+  {
+    code: 'ototoxic-with-open-ear',
+    groups: [],
+    drugs: ['chlorhexidine'],
+    words: ['open-drum', 'open-bulla'],
+    onlyInEar: true,
+    belowStrength: strongChlorhexidine,
+    level: 'confirm',
+    because: 'at low strength no loss of hearing was reported in one series; at surgical strength it takes hearing',
+    possible: 'Flush with warm saline, or give the reason',
+    ...chlorhexidine,
+  },
+  {
+    code: 'ototoxic-with-open-ear',
+    groups: [],
+    drugs: ['ticarcillin'],
+    words: ['open-drum', 'open-bulla'],
+    onlyInEar: true,
+    level: 'confirm',
+    because: 'the hearing test was worse after it in a series of dogs',
+    possible: 'Take another drug, or give the reason',
+    ...paterson,
+  },
+  {
+    code: 'ototoxic-with-open-ear',
+    groups: [],
+    drugs: ['acetic-acid', 'carbamide-peroxide', 'docusate', 'polymyxin-b', 'propylene-glycol', 'salicylic-acid'],
+    words: ['open-drum', 'open-bulla'],
+    onlyInEar: true,
+    level: 'confirm',
+    because: 'it can harm hearing and balance where it reaches the middle ear',
+    possible: 'Flush with warm saline, take another drug, or give the reason',
     ...innerEar,
   },
   {

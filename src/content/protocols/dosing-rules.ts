@@ -9,6 +9,7 @@ import { breeds } from './breeds.ts'
 import { confusedStrengths } from './confused-strengths.ts'
 import { doseReductions } from './dose-reductions.ts'
 import { drugPairs } from './drug-pairs.ts'
+import { earRules } from './ear-rules.ts'
 import { fluids } from './fluids.ts'
 import { infusions } from './infusions.ts'
 import { labelTables } from './label-tables.ts'
@@ -114,6 +115,7 @@ export const dosingRules: DosingRules = {
   },
   interactions: drugPairs,
   animal: animalRules,
+  ear: earRules,
   reductions: doseReductions,
   confusedStrengths,
   breeds,

@@ -12,6 +12,7 @@ import { defibrillation } from './defibrillation.ts'
 import { doseReductions } from './dose-reductions.ts'
 import { dosingRules } from './dosing-rules.ts'
 import { drugPairs } from './drug-pairs.ts'
+import { earRules } from './ear-rules.ts'
 import { emergencyAirway } from './emergency-airway.ts'
 import { emergencyBleeding } from './emergency-bleeding.ts'
 import { emergencyFacts } from './emergency-facts.ts'
@@ -43,6 +44,7 @@ export const protocols = [
   doseReductions,
   dosingRules,
   drugPairs,
+  earRules,
   emergencyAirway,
   emergencyBleeding,
   emergencyFacts,

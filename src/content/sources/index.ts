@@ -137,6 +137,7 @@ import { noahAmoxicillinClavulanateSuspension } from './noah-amoxicillin-clavula
 import { noahAtipamezole } from './noah-atipamezole.ts'
 import { noahBuprenorphine } from './noah-buprenorphine.ts'
 import { nuttallBensignor2014 } from './nuttall-bensignor-2014.ts'
+import { nuttallCole2004 } from './nuttall-cole-2004.ts'
 import { oncologyBsaTables } from './oncology-bsa-tables.ts'
 import { ophthalmologyTexts } from './ophthalmology-texts.ts'
 import { osuPackedRedCells } from './osu-packed-red-cells.ts'
@@ -145,6 +146,7 @@ import { papichClsiAminoglycosides } from './papich-clsi-aminoglycosides.ts'
 import { papichDosePoster } from './papich-dose-poster.ts'
 import { papichMinocyclineCat } from './papich-minocycline-cat.ts'
 import { pascoe2006 } from './pascoe-2006.ts'
+import { paterson2018 } from './paterson-2018.ts'
 import { percentStrengthQuestionSet } from './percent-strength-question-set.ts'
 import { pradofloxacinEuSpc } from './pradofloxacin-eu-spc.ts'
 import { radlinsky2005 } from './radlinsky-2005.ts'
@@ -204,6 +206,7 @@ import { woundSurveillanceFramework } from './wound-surveillance-framework.ts'
 import { wsava2022Pain } from './wsava-2022-pain.ts'
 import { wsuProblemDrugs } from './wsu-problem-drugs.ts'
 import { zeroPainOpioids } from './zero-pain-opioids.ts'
+import { zooveterinaryEarCleaning } from './zooveterinary-ear-cleaning.ts'
 import { zukureviewTearTest } from './zukureview-tear-test.ts'
 
 export const sources = [
@@ -344,6 +347,7 @@ export const sources = [
   noahAtipamezole,
   noahBuprenorphine,
   nuttallBensignor2014,
+  nuttallCole2004,
   oncologyBsaTables,
   ophthalmologyTexts,
   osuPackedRedCells,
@@ -352,6 +356,7 @@ export const sources = [
   papichDosePoster,
   papichMinocyclineCat,
   pascoe2006,
+  paterson2018,
   percentStrengthQuestionSet,
   pradofloxacinEuSpc,
   radlinsky2005,
@@ -411,5 +416,6 @@ export const sources = [
   wsava2022Pain,
   wsuProblemDrugs,
   zeroPainOpioids,
+  zooveterinaryEarCleaning,
   zukureviewTearTest,
 ] as const

@@ -72,6 +72,7 @@ export const routeWords = {
   'wound-catheter': 'wound catheter',
   topical: 'on the skin',
   'topical-eye': 'into the eye',
+  'topical-ear': 'into the ear',
 } as const
 
 /** The operations by the names that their own files give them. */

@@ -32,6 +32,13 @@ export const doseFindingWords = {
   'nsaid-after-blood-loss': '{drug}: {because}. {possible}.',
   'unsafe-in-pregnancy': '{drug} ({why}): {because}. {possible}.',
   'ototoxic-with-open-ear': '{drug} ({why}): {because}. {possible}.',
+  'ototoxic-in-open-ear': 'In the ear already: {given} ({why}): {because}. Stop it, and watch hearing and balance.',
+  'only-saline-in-open-ear':
+    '{drug} into the ear ({why}): only saline or water until the drum was seen whole. Look first, or give the reason.',
+  'drums-unknown':
+    'Nobody says whether the drums are whole, and {drug} harms hearing and balance where the ear lies open. Look, and record both.',
+  'ear-product-not-measured':
+    'Nothing here works out how much {drug} goes into an ear: the label of the product says it. Only what it meets is judged.',
   'drying-drug-with-dry-eye': '{drug} ({why}): {because}. {possible}.',
   'local-anaesthetic-toxicity-suspected': '{drug}: {because}. {possible}.',
   'condition-unjudged':

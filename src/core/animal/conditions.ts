@@ -36,6 +36,7 @@ export const animalWords = [
   'hypotension',
   'hypothyroidism',
   'hypovolaemia',
+  'intact-drums',
   'lactating',
   'local-anaesthetic-toxicity',
   'malignant-hyperthermia',

@@ -1,29 +1,42 @@
 import type { AnimalWord } from '#core/animal/conditions.ts'
 import type { Dose, DoseRow, Drug, When } from '#core/formulary/drug.ts'
-import type { Use } from '#core/formulary/words.ts'
 import { convert, Decimal, plain } from '#core/units/quantity.ts'
 import { type DoseFinding, found } from './findings.ts'
-import type { DosedAnimal } from './request.ts'
+import { goesIntoEar } from './into-ear.ts'
+import type { DosedAnimal, PlannedLine } from './request.ts'
 import type { AnimalRule, DosingRules } from './rules.ts'
 
 /**
  * What this animal is or has that bars the whole group of a drug, or asks for a person, whatever its row says.
  *
- * @example judgeAnimal(carprofen, 'nsaid', { species: 'dog', conditions: ['raised-creatinine'] }, rules)[0]?.level // 'block'
+ * @example judgeAnimal(carprofen, { use: 'nsaid' }, { species: 'dog', conditions: ['raised-creatinine'] }, rules)[0]?.level // 'block'
  */
 export function judgeAnimal(
   drug: Drug,
-  use: Use,
+  line: Pick<PlannedLine, 'use' | 'route' | 'stock'>,
   { conditions }: DosedAnimal,
   { animal }: Pick<DosingRules, 'animal'>,
 ): DoseFinding[] {
   return animal.flatMap((rule) => {
     const here = rule.words.filter((word) => conditions.includes(word))
-    if (here.length === 0 || !rule.groups.some((group) => drug.groups.includes(group))) return []
-    const isSheet = use === 'emergency' && !rule.evenInEmergency
+    if (here.length === 0 || !isAbout(rule, drug, line)) return []
+    const isSheet = line.use === 'emergency' && !rule.evenInEmergency
     const about = { drug: drug.name, because: rule.because, possible: rule.possible, why: here.join(', ') }
     return [found(isSheet ? 'note' : rule.level, rule.code, about, [rule])]
   })
+}
+
+/** Whether a rule speaks of this drug, of this strength, and of where it goes. */
+export function isAbout(
+  { groups, drugs, onlyInEar, fromStrength, belowStrength }: AnimalRule,
+  drug: Drug,
+  line: Pick<PlannedLine, 'use' | 'route' | 'stock'>,
+): boolean {
+  const isNamed = drugs?.includes(drug.id) === true || groups.some((group) => drug.groups.includes(group))
+  if (!isNamed || (onlyInEar && !goesIntoEar(line))) return false
+  const strength = line.stock && convert(line.stock, 'mg/mL')?.value
+  if (fromStrength && strength?.lt(fromStrength.value)) return false
+  return !belowStrength || strength?.lt(belowStrength.value) === true
 }
 
 /**

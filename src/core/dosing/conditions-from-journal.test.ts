@@ -6,9 +6,11 @@ import { fold } from '#core/journal/fold.ts'
 import { baseline } from '#core/journal/kinds/baseline.ts'
 import { bloodLoss } from '#core/journal/kinds/blood-loss.ts'
 import { bloodTest } from '#core/journal/kinds/blood-test.ts'
+import { booking } from '#core/journal/kinds/booking.ts'
 import { check } from '#core/journal/kinds/check.ts'
 import { earFindings } from '#core/journal/kinds/ear-findings.ts'
 import { identity } from '#core/journal/kinds/identity.ts'
+import { operationSummary } from '#core/journal/kinds/operation-summary.ts'
 import { dosedAnimalOf } from './from-journal.ts'
 
 const at = '2026-03-01T12:00:00.000Z'
@@ -67,6 +69,29 @@ describe('what a case says of an animal', () => {
     expect(words((make) => [make(drum('could-not-see'))])).toEqual(['open-drum'])
     expect(words((make) => [make(drum('ruptured')), make(drum('not-assessed'))])).toEqual(['open-drum'])
     expect(words((make) => [make(drum('ruptured')), make(drum('intact'))])).toEqual([])
+  })
+
+  it('is whole drums only when both were seen whole last', () => {
+    const drum = (side: 'LEFT' | 'RIGHT', seen: 'intact' | 'not-assessed') => ({
+      kind: 'ear-findings' as const,
+      subject: { kind: 'ear' as const, animal: 'animal-1', side },
+      body: { ...earFindings.example, drum: seen },
+    })
+    expect(words((make) => [make(drum('LEFT', 'intact'))])).toEqual([])
+    expect(words((make) => [make(drum('LEFT', 'intact')), make(drum('RIGHT', 'not-assessed'))])).toEqual([])
+    expect(words((make) => [make(drum('LEFT', 'intact')), make(drum('RIGHT', 'intact'))])).toEqual(['intact-drums'])
+  })
+
+  it('is an open bulla once an operation that opens it is booked or done', () => {
+    const booked = (procedure: (typeof booking.example)['procedure']) => ({
+      kind: 'booking' as const,
+      body: { ...booking.example, procedure },
+    })
+    const done = { kind: 'operation-summary' as const, body: operationSummary.example }
+    expect(words((make) => [make(booked('teca-lbo'))])).toEqual(['open-bulla'])
+    expect(words((make) => [make(booked('ventral-bulla-osteotomy'))])).toEqual(['open-bulla'])
+    expect(words((make) => [make(booked('lateral-wall-resection'))])).toEqual([])
+    expect(words((make) => [make(done)])).toEqual(['open-bulla'])
   })
 
   it('is an eye without a blink, or a dry one, as last assessed on either side', () => {

@@ -13,7 +13,7 @@ import type { DosingRules } from './rules.ts'
 import { leanWeight } from './weight.ts'
 
 /** The numbers that turn what was measured into a word about the animal. */
-export type ConditionRules = Pick<DosingRules, 'breeds' | 'loss' | 'lowPressure' | 'lowTears' | 'weight'>
+export type ConditionRules = Pick<DosingRules, 'breeds' | 'ear' | 'loss' | 'lowPressure' | 'lowTears' | 'weight'>
 type Identity = BodyOf<'identity'>
 
 /**
@@ -36,7 +36,10 @@ export function conditionsOf(
   if (hasLowPressure(theCase, at, identity.species, rules.lowPressure.value)) words.push('hypotension')
   if (hasLostBlood(theCase, at, identity.species, rules)) words.push('blood-loss')
   if (hasRaisedCreatinine(theCase, at)) words.push('raised-creatinine')
-  if (hasOpenDrum(theCase, at)) words.push('open-drum')
+  const drums = drumsOf(theCase, at)
+  if (drums.some((drum) => drum === 'ruptured' || drum === 'could-not-see')) words.push('open-drum')
+  if (drums.every((drum) => drum === 'intact')) words.push('intact-drums')
+  if (isBullaOpened(theCase, at, rules.ear)) words.push('open-bulla')
   const eyes = eyesOf(theCase, at)
   if (eyes.some(({ blink }) => blink === 'absent')) words.push('no-blink')
   if (eyes.some(({ tears }) => tears?.value.lt(rules.lowTears.value.value))) words.push('dry-eye')
@@ -104,16 +107,21 @@ function hasRaisedCreatinine(theCase: Case, at: string): boolean {
   return new Decimal(printed.replace(',', '.')).gt(upper.replace(',', '.'))
 }
 
-/** Either drum, as last looked at: ruptured, or not to be seen. "Not assessed" says nothing. */
-function hasOpenDrum(theCase: Case, at: string): boolean {
-  return sides.some((side) => {
-    const looks = theCase
-      .live('ear-findings')
-      .filter(({ header: { subject }, at: when }) => when <= at && subject.kind === 'ear' && subject.side === side)
-      .filter(({ body }) => body.drum !== 'not-assessed')
-    const drum = looks.at(-1)?.body.drum
-    return drum === 'ruptured' || drum === 'could-not-see'
-  })
+/** Both drums as last looked at; undefined where nobody did. "Not assessed" says nothing, and takes nothing back. */
+function drumsOf(theCase: Case, at: string): (BodyOf<'ear-findings'>['drum'] | undefined)[] {
+  return sides.map(
+    (side) =>
+      theCase
+        .live('ear-findings')
+        .filter(({ header: { subject }, at: when }) => when <= at && subject.kind === 'ear' && subject.side === side)
+        .findLast(({ body }) => body.drum !== 'not-assessed')?.body.drum,
+  )
+}
+
+/** An operation that opens a bulla is booked, or was done: the inner ear lies open from its cut on. */
+function isBullaOpened(theCase: Case, at: string, { opensBulla }: DosingRules['ear']): boolean {
+  const operations = [...theCase.live('booking'), ...theCase.live('operation-summary')]
+  return operations.some((line) => line.at <= at && opensBulla.value.includes(line.body.procedure))
 }
 
 type Eye = { readonly blink: string | undefined; readonly tears: Quantity<'mm/min'> | undefined }

@@ -5,6 +5,7 @@ import { judgeBreed, judgeSilence } from './animal-checks.ts'
 import { type Confirmation, confirmationOf } from './confirmation.ts'
 import { judgeContainers } from './containers.ts'
 import { add, type Draft, identify, weigh } from './draft.ts'
+import { judgeInEar } from './ear-checks.ts'
 import { liftDraft, sayEmergency } from './emergency-declared.ts'
 import { type DoseCode, type DoseFinding, isBlock } from './findings.ts'
 import { drawDraft, finish, withSource } from './finish.ts'
@@ -59,6 +60,7 @@ export function doseLines(request: DoseRequest, knowledge: DosingKnowledge): Dos
     ...judgeAge(animal, knowledge.rules),
     ...judgeSilence(drafts.filter(isOfARow), animal, knowledge.rules),
     ...judgeConfused(drafts.filter(isOfARow), knowledge.rules),
+    ...judgeInEar(request, knowledge),
     ...unknownGiven(request, knowledge),
     ...unknownPlan(request, knowledge),
   ]

@@ -5,6 +5,7 @@ import { judgeAnimal, judgeReduced } from './animal-checks.ts'
 import { doseOfGoal } from './blood-goal.ts'
 import { chooseDose, judgeRange, notChosen } from './chosen-dose.ts'
 import { judgeInterval, withInterval } from './dispense.ts'
+import { judgeEar } from './ear-checks.ts'
 import { judgeExclusions } from './exclusions.ts'
 import { type DoseFinding, found, isBlock } from './findings.ts'
 import { hasDailyLimitPerKilogram, judgeSingle } from './limits.ts'
@@ -37,6 +38,15 @@ export function identify(asked: PlannedLine, request: DoseRequest, knowledge: Do
     const near = nearNames(knowledge.drugs, asked.drug).join(', ') || 'none'
     return { line: asked, rows: [], findings: [found('block', 'drug-unknown', { drug: asked.drug, near })] }
   }
+  const inAnimal = (line: PlannedLine) => [
+    ...judgeAnimal(drug, line, request.animal, knowledge.rules),
+    ...judgeEar(drug, line, request.animal, knowledge.rules),
+  ]
+  if (asked.use === 'ear') {
+    const line = { ...asked, drug: drug.id }
+    const notMeasured = found('block', 'ear-product-not-measured', { drug: drug.name })
+    return { line, drug, rows: [], findings: [notMeasured, ...inAnimal(line)] }
+  }
   const { species } = request.animal
   const goal = doseOfGoal(drug, asked, species, knowledge.rules.transfusion)
   const wanted = { ...asked, drug: drug.id, ...(goal.dose && { dose: goal.dose }) }
@@ -47,14 +57,14 @@ export function identify(asked: PlannedLine, request: DoseRequest, knowledge: Do
   if (row.kind === 'refusal') {
     const { finding, rows } = row.refusal
     const more = choice.kind === 'not-chosen' ? choice.findings : []
-    return { line, drug, rows, findings: [finding, ...more], ...(dose && { dose }) }
+    return { line, drug, rows, findings: [finding, ...inAnimal(line), ...more], ...(dose && { dose }) }
   }
   const { weight, bodyCondition } = request.animal
   // An amount given is read on the lean weight, on which it was dosed if the animal is fat.
   const lean = weight && leanWeight(weight, bodyCondition, knowledge.rules.weight)
   const excluded = [
     ...judgeExclusions(drug, row.answer, request, knowledge.drugs, lean),
-    ...judgeAnimal(drug, line.use, request.animal, knowledge.rules),
+    ...inAnimal(line),
     ...judgeInterval(drug.name, row.answer, line.every),
     ...goal.findings,
   ]

@@ -49,6 +49,7 @@ export const aboutThePlan: ReadonlySet<DoseCode> = new Set<DoseCode>([
   'row-ambiguous',
   'dose-not-chosen',
   'dose-unit-not-listed',
+  'ear-product-not-measured',
 ])
 
 /** What was given as a line of a plan; without a dose where the record does not say how much it was per kilogram. */

@@ -138,7 +138,8 @@ function medicinesBefore(theCase: Case): Given[] {
   return theCase.live('medicine-before').map(({ body }) => {
     const last = body.ongoing ? undefined : body.until
     const when = last ? { at: endOf(last) } : {}
-    const where = surfaces.has(body.route) ? { onSurface: true } : {}
+    const ear = body.route === 'ear' ? { route: 'topical-ear' as const } : {}
+    const where = surfaces.has(body.route) ? { onSurface: true, ...ear } : {}
     if (body.substance !== null) return { drug: body.substance, ...where, ...when }
     return { drug: body.written, unsettled: { route: body.route }, ...where, ...when }
   })

@@ -8,7 +8,7 @@ import type { DoseRequest, Given } from './request.ts'
 import type { Interaction } from './rules.ts'
 
 /** A planned line and the drug it names. */
-export type Planned = { readonly line: string; readonly drug: Drug }
+export type Planned = { readonly line: string; readonly drug: Drug; readonly intoEar?: boolean }
 
 /**
  * What a planned drug meets: other planned lines, and what was given and has not washed out. The days that
@@ -26,6 +26,7 @@ export function judgeInteractions(
   return interactions.flatMap((interaction) => [
     ...planned
       .filter((other) => other.line !== mine.line && meet(interaction, mine.drug, other.drug))
+      .filter((other) => !(mine.intoEar || other.intoEar) || reachesFromSurface(interaction))
       .map((other) =>
         finding(interaction, mine, `planned ${other.drug.name} (line ${other.line})`, 'Both stand in this plan'),
       ),
@@ -48,10 +49,14 @@ function meet(interaction: Interaction, a: Drug, b: Drug): boolean {
   )
 }
 
+/** Drops for the ear reach stomach and gut as a steroid does, not the kidney as an aminoglycoside does. */
+function reachesFromSurface({ code }: Interaction): boolean {
+  return code === 'nsaid-with-steroid'
+}
+
 function met(interaction: Interaction, mine: Planned, given: Given, other: Drug, request: DoseRequest): DoseFinding[] {
   if (!meet(interaction, mine.drug, other)) return []
-  // Drops for the ear reach stomach and gut as a steroid does, not the kidney as an aminoglycoside does.
-  if (given.onSurface && interaction.code !== 'nsaid-with-steroid') return []
+  if (given.onSurface && !reachesFromSurface(interaction)) return []
   const washout =
     interaction.washouts.find((entry) => entry.drug === other.id) ??
     interaction.washouts.find((entry) => entry.group !== undefined && other.groups.includes(entry.group))

@@ -4,6 +4,7 @@ import { add, type Draft } from './draft.ts'
 import { barredByPlanned } from './exclusions.ts'
 import { type DoseFinding, isBlock } from './findings.ts'
 import { judgeInteractions, type Planned } from './interactions.ts'
+import { goesIntoEar } from './into-ear.ts'
 import { judgeDay } from './limits.ts'
 import { judgeRepeat } from './repeat.ts'
 import type { DoseRequest, DosingKnowledge, PlannedMass } from './request.ts'
@@ -11,7 +12,9 @@ import { judgeUnsettled } from './unsettled.ts'
 
 /** What the lines mean for each other: drugs that must not meet, and the sum of a day. */
 export function judgeTogether(drafts: readonly Draft[], request: DoseRequest, knowledge: DosingKnowledge): Draft[] {
-  const planned = drafts.flatMap((draft): Planned[] => (draft.drug ? [{ line: draft.line.id, drug: draft.drug }] : []))
+  const planned = drafts.flatMap((draft): Planned[] =>
+    draft.drug ? [{ line: draft.line.id, drug: draft.drug, intoEar: goesIntoEar(draft.line) }] : [],
+  )
   const masses = drafts.flatMap((draft) => massOf(draft))
   return drafts.map((draft) => {
     const mine = planned.find((entry) => entry.line === draft.line.id)

@@ -1,4 +1,5 @@
 import type { AnimalWord } from '#core/animal/conditions.ts'
+import type { ProcedureId } from '#core/animal/procedure.ts'
 import type { Species } from '#core/animal/species.ts'
 import type { Provenance, Sourced } from '#core/evidence/sourced.ts'
 import type { Divides, Dose } from '#core/formulary/drug.ts'
@@ -111,13 +112,30 @@ export type AnimalRule = Provenance & {
     | 'local-anaesthetic-toxicity-suspected'
   >
   readonly groups: readonly Group[]
+  /** Drugs that are named one by one, because no group says it. */
+  readonly drugs?: readonly string[]
   readonly words: readonly AnimalWord[]
+  /** Only where it is put into the ear. */
+  readonly onlyInEar?: true
+  /** Only from this strength on, or only below it; a strength that nobody stated counts as a strong one. */
+  readonly fromStrength?: Quantity<'mg/mL'>
+  readonly belowStrength?: Quantity<'mg/mL'>
   readonly level: 'block' | 'confirm'
   /** The emergency sheet is never silenced: there a rule is a note, unless the drug is the harm itself. */
   readonly evenInEmergency?: true
   readonly because: string
   /** What would make it possible. */
   readonly possible: string
+}
+
+/** What holds for every ear that is open, and for one that nobody looked into. */
+export type EarRules = {
+  /** Only fluids of these groups go into an ear whose drum was not seen whole. */
+  readonly harmless: Sourced<readonly Group[]>
+  /** Drops stopped longer ago than this are in the ear no more. */
+  readonly inEarFor: Sourced<Quantity<'h'>>
+  /** Operations after which, and for which, the bulla lies open. */
+  readonly opensBulla: Sourced<readonly ProcedureId[]>
 }
 
 /** Where an animal's upper end is lower than the row's: the share that is left of it. */
@@ -190,6 +208,7 @@ export type DosingRules = {
   readonly localAnaestheticInfusion: Sourced<string>
   readonly interactions: readonly Interaction[]
   readonly animal: readonly AnimalRule[]
+  readonly ear: EarRules
   readonly reductions: readonly DoseReduction[]
   readonly confusedStrengths: readonly ConfusedStrengths[]
   readonly breeds: readonly BreedRule[]

@@ -25,6 +25,7 @@ export const uses = [
   'antifibrinolytic',
   'gi_protectant',
   'eye',
+  'ear',
   'fluid',
   'fluid_bolus',
   'blood_product',
@@ -47,6 +48,7 @@ export const routes = [
   'wound-catheter',
   'topical',
   'topical-eye',
+  'topical-ear',
 ] as const
 export type Route = (typeof routes)[number]
 
