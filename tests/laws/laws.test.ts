@@ -67,6 +67,22 @@ describe('the laws of a dose plan', () => {
     expect(() => law('no accepted plan').check(plan, judge(plan.request))).not.toThrow()
   })
 
+  it('notice millilitres above the most of a day (hydroxyethyl starch, 10 mL/kg in a cat)', () => {
+    const line = {
+      id: 'l0',
+      drug: 'hydroxyethyl-starch',
+      use: 'fluid_bolus' as const,
+      dose: quantity('3', 'mL/kg'),
+    }
+    const request = { ...plan.request, lines: [line] }
+    const answer = judge(request)
+    const given = { drug: line.drug, amount: quantity('30', 'mL'), at: now }
+    const check = (more: object) => () =>
+      law('no accepted plan').check({ ...plan, request: { ...request, ...more } }, answer)
+    expect(check({})).not.toThrow()
+    expect(check({ given: [given] })).toThrow('hydroxyethyl-starch reaches 42 mL in a day, the most is 40')
+  })
+
   describe('of tablets by their label’s own table: 1 mg of meloxicam to a dog of 8 kg, 0.125 mg/kg', () => {
     const line = {
       id: 'l0',

@@ -64,6 +64,8 @@ export const doseFindingWords = {
     '{drug} would reach {sum} in one day; the most is {most} ({words}). Plan less, wait, or write a course that begins later as a plan of its own.',
   'over-daily-maximum-at-shortest':
     '{drug} {interval}: at the shortest gap it would reach {sum} in one day; the most is {most} ({words}). Write the longer gap.',
+  'over-daily-maximum-in-time':
+    '{drug} has no end in this plan; with what is counted already it reaches the most of a day, {most} ({words}), after {after}. State over.',
   'repeat-too-soon': '{drug} was given {ago} ago ({given}) and is repeated {interval}. Wait, or give the reason.',
   'home-too-often': '{drug} is written for {times} times a day at home; it is given {interval}. Take times out.',
   'weight-unknown': 'The weight is not known. Weigh the animal; an estimate must be marked as one.',

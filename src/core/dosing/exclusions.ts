@@ -1,11 +1,12 @@
 import type { Provenance } from '#core/evidence/sourced.ts'
 import type { DoseRow, Drug, When } from '#core/formulary/drug.ts'
 import { never } from '#core/outcome/outcome.ts'
-import { convert, plain, Quantity } from '#core/units/quantity.ts'
+import { convert, type Decimal, plain, Quantity } from '#core/units/quantity.ts'
 import { stillCounts } from './elapsed.ts'
 import { type DoseFinding, found } from './findings.ts'
 import { isGivenDrug } from './given-drug.ts'
-import type { DoseRequest, Given, PlannedMass } from './request.ts'
+import type { Counted, DoseRequest, Given, PlannedAmount } from './request.ts'
+import { volumeOf } from './volume.ts'
 
 type Verdict = { readonly kind: 'no' } | { readonly kind: 'yes'; readonly why: string } | { readonly kind: 'unknown' }
 
@@ -58,15 +59,17 @@ function findingFor(
 export function barredByPlanned(
   drug: Drug,
   row: DoseRow,
-  others: readonly PlannedMass[],
+  others: readonly PlannedAmount[],
   weight: Quantity<'kg'>,
 ): DoseFinding[] {
   return row.exclusions.value.flatMap(({ when, because }) => {
     if (when.kind !== 'given-at-least') return []
     const most = when.dose.value.times(weight.value)
-    const other = others.find((entry) => entry.drug.id === when.drug && entry.mass.value.gte(most))
+    const other = others.find(
+      ({ drug: { id }, amount }) => id === when.drug && amount.unit === 'mg' && amount.value.gte(most),
+    )
     if (!other) return []
-    const why = `${plain(other.mass.value.toSignificantDigits(6))} mg of ${other.drug.name} in line ${other.line}`
+    const why = `${plain(other.amount.value.toSignificantDigits(6))} mg of ${other.drug.name} in line ${other.line}`
     return [found('block', 'excluded-by-given', { drug: drug.name, because, why }, [row.exclusions])]
   })
 }
@@ -141,6 +144,14 @@ export function massGiven(given: Given): Quantity<'mg'> | undefined {
   const volume = convert(given.amount, 'mL')
   const strength = given.stock && convert(given.stock, 'mg/mL')
   return volume && strength ? new Quantity(volume.value.times(strength.value), 'mg') : undefined
+}
+
+/** How much was given in the unit a day is summed in; undefined when the record does not say. */
+export function countedGiven(given: Given, unit: Counted['unit']): Decimal | undefined {
+  if (unit === 'mg') return massGiven(given)?.value
+  const direct = given.amount && convert(given.amount, 'mL')
+  if (direct || !given.amount || !given.stock) return direct?.value
+  return volumeOf(given.amount, given.stock)?.value
 }
 
 export function saidOf(given: Given): string {

@@ -41,6 +41,7 @@ export const doseCodes = [
   'over-single-maximum',
   'over-daily-maximum',
   'over-daily-maximum-at-shortest',
+  'over-daily-maximum-in-time',
   'repeat-too-soon',
   'home-too-often',
   'weight-unknown',

@@ -1,10 +1,10 @@
 import type { Dose, DoseRow, Drug } from '#core/formulary/drug.ts'
 import { type AnyQuantity, convert, Decimal, plain, Quantity } from '#core/units/quantity.ts'
 import { stillCounts } from './elapsed.ts'
-import { massGiven } from './exclusions.ts'
+import { countedGiven } from './exclusions.ts'
 import { type DoseFinding, found } from './findings.ts'
 import { isGivenDrug } from './given-drug.ts'
-import type { DoseRequest, PlannedMass } from './request.ts'
+import type { Counted, DoseRequest, PlannedAmount } from './request.ts'
 
 /**
  * The most of one dose, in the unit of its amount: the row's single maximum, whether it is written per kilogram
@@ -51,44 +51,50 @@ export function judgeSingle(drug: string, row: DoseRow, dose: Dose, amount: AnyQ
 /**
  * The sum of one day: what was given in the last 24 hours and what is planned, against the row's daily maximum.
  * A regular course counts as often as its interval says. With an interval of two ends the longest gap must fit, and
- * a shortest gap that would not fit asks for a person.
+ * a shortest gap that would not fit asks for a person. On the emergency sheet the maximum is told and bars nothing.
  */
 export function judgeDay(
-  mine: PlannedMass,
-  planned: readonly PlannedMass[],
+  mine: PlannedAmount,
+  planned: readonly PlannedAmount[],
   request: DoseRequest,
   weight: Quantity<'kg'>,
   drugs: readonly Drug[],
 ): DoseFinding[] {
   const most = mine.row.maxCumulative
   if (most?.value.per !== 'day' || !most.value.limit) return judgeOnePerInterval(mine, planned, weight)
-  const limit = massLimit(most.value.limit, weight)
+  const limit = limitOf(most.value.limit, weight)
+  const { unit } = limit
   const day = new Quantity(new Decimal(24), 'h')
   const given = request.given
     .filter((entry) => isGivenDrug(drugs, entry.drug, mine.drug.id) && stillCounts(entry.at, request.at, day))
-    .map((entry) => massGiven(entry)?.value)
-  const uncounted = given.some((mass) => mass === undefined)
-  const before = given.reduce<Decimal>((total, mass) => (mass ? total.plus(mass) : total), new Decimal(0))
+    .map((entry) => countedGiven(entry, unit))
+  const same = planned.filter((entry) => entry.drug.id === mine.drug.id)
+  const uncounted = given.some((sum) => sum === undefined) || same.some(({ amount }) => amount.unit !== unit)
+  const before = given.reduce<Decimal>((total, sum) => (sum ? total.plus(sum) : total), new Decimal(0))
   const sumAt = (end: 'least' | 'most') =>
-    planned
-      .filter((entry) => entry.drug.id === mine.drug.id)
-      .reduce((total, entry) => total.plus(entry.mass.value.times(perDay(entry.row)[end])), before)
+    same.reduce((total, entry) => total.plus(entry.amount.value.times(perDay(entry.row)[end])), before)
   const about = {
     drug: mine.drug.name,
-    most: `${plain(limit.value.toSignificantDigits(6))} mg`,
+    most: `${plain(limit.value.toSignificantDigits(6))} ${unit}`,
     words: most.value.words,
   }
   const least = sumAt('least')
   if (uncounted || least.gt(limit.value)) {
-    const sum = uncounted ? 'an amount that nobody wrote down' : `${plain(least.toSignificantDigits(6))} mg`
-    return [found('block', 'over-daily-maximum', { ...about, sum }, [most])]
+    const sum = uncounted ? 'an amount that nobody wrote down' : `${plain(least.toSignificantDigits(6))} ${unit}`
+    const level = mine.row.use === 'emergency' ? 'note' : 'block'
+    return [found(level, 'over-daily-maximum', { ...about, sum }, [most])]
+  }
+  if (mine.perHour) {
+    const left = limit.value.minus(least).div(mine.perHour).times(60).floor()
+    const inTime = { ...about, after: `${plain(left)} min` }
+    return [found('confirm', 'over-daily-maximum-in-time', inTime, [most])]
   }
   const highest = sumAt('most')
   if (highest.lte(limit.value)) return []
   const closest = {
     ...about,
     interval: mine.row.interval.value.words,
-    sum: `${plain(highest.toSignificantDigits(6))} mg`,
+    sum: `${plain(highest.toSignificantDigits(6))} ${unit}`,
   }
   return [found('confirm', 'over-daily-maximum-at-shortest', closest, [most, mine.row.interval])]
 }
@@ -96,7 +102,7 @@ export function judgeDay(
 /** Whether the sum of the day cannot be judged without a weight, even for a dose counted per animal. */
 export function hasDailyLimitPerKilogram({ maxCumulative }: DoseRow): boolean {
   const { per, limit } = maxCumulative?.value ?? {}
-  return per === 'day' && limit !== undefined && convert(limit, 'mg/kg') !== undefined
+  return per === 'day' && limit !== undefined && (convert(limit, 'mg/kg') ?? convert(limit, 'mL/kg')) !== undefined
 }
 
 /**
@@ -104,15 +110,15 @@ export function hasDailyLimitPerKilogram({ maxCumulative }: DoseRow): boolean {
  * they may not pass its single maximum.
  */
 function judgeOnePerInterval(
-  mine: PlannedMass,
-  planned: readonly PlannedMass[],
+  mine: PlannedAmount,
+  planned: readonly PlannedAmount[],
   weight: Quantity<'kg'>,
 ): DoseFinding[] {
   const most = mine.row.maxSingle
   const same = planned.filter((entry) => entry.row === mine.row)
   if (!most || !mine.drug.groups.includes('nsaid') || same.length < 2) return []
-  const limit = massLimit(most.value.limit, weight)
-  const sum = same.reduce((total, entry) => total.plus(entry.mass.value), new Decimal(0))
+  const limit = limitOf(most.value.limit, weight)
+  const sum = same.reduce((total, entry) => total.plus(entry.amount.value), new Decimal(0))
   if (sum.lte(limit.value)) return []
   const about = {
     drug: mine.drug.name,
@@ -123,12 +129,14 @@ function judgeOnePerInterval(
   return [found('block', 'over-daily-maximum', about, [most, mine.row.interval])]
 }
 
-function massLimit(limit: AnyQuantity, weight: Quantity<'kg'>): Quantity<'mg'> {
-  const perWeight = convert(limit, 'mg/kg')
-  if (perWeight) return new Quantity(perWeight.value.times(weight.value), 'mg')
-  const mass = convert(limit, 'mg')
-  if (!mass) throw new Error(`A daily maximum in ${limit.unit} cannot be counted.`)
-  return mass
+function limitOf(limit: AnyQuantity, weight: Quantity<'kg'>): Counted {
+  const mass = convert(limit, 'mg/kg')
+  if (mass) return new Quantity(mass.value.times(weight.value), 'mg')
+  const volume = convert(limit, 'mL/kg')
+  if (volume) return new Quantity(volume.value.times(weight.value), 'mL')
+  const counted = convert(limit, 'mg') ?? convert(limit, 'mL')
+  if (!counted) throw new Error(`A daily maximum in ${limit.unit} cannot be counted.`)
+  return counted
 }
 
 /** How many doses a day holds at the longest and at the shortest gap; once when the gap cannot be counted. */

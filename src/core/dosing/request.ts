@@ -4,7 +4,7 @@ import type { Species } from '#core/animal/species.ts'
 import type { Provenance } from '#core/evidence/sourced.ts'
 import type { Dose, DoseRange, DoseRow, Drug, Stock } from '#core/formulary/drug.ts'
 import type { Route, Use } from '#core/formulary/words.ts'
-import type { AnyQuantity, Quantity } from '#core/units/quantity.ts'
+import type { AnyQuantity, Decimal, Quantity } from '#core/units/quantity.ts'
 import type { BloodGroup } from './blood-group.ts'
 import type { Container, Poured } from './container.ts'
 import type { DoseFinding } from './findings.ts'
@@ -88,13 +88,18 @@ export type Emergency = {
   readonly at?: string
 }
 
-/** One planned dose as milligrams, for what lines mean to each other. */
-export type PlannedMass = {
+/** One planned dose as milligrams or millilitres, for what lines mean to each other. */
+export type PlannedAmount = {
   readonly line: string
   readonly drug: Drug
   readonly row: DoseRow
-  readonly mass: Quantity<'mg'>
+  readonly amount: Counted
+  /** An infusion that nobody gave an end: what it adds in each hour, none of it counted in `amount`. */
+  readonly perHour?: Decimal
 }
+
+/** What a day is summed in: milligrams of a drug, millilitres of a fluid. */
+export type Counted = Quantity<'mg'> | Quantity<'mL'>
 
 /** Where the haematocrit stands, and how low somebody lets it fall. */
 export type Haematocrit = { readonly start: Quantity<'%'>; readonly lowest: Quantity<'%'> }
