@@ -13,6 +13,7 @@ import { type Cited, cite } from '#core/evidence/cite.ts'
 import type { Provenance } from '#core/evidence/sourced.ts'
 import { fill, type Level } from '#core/outcome/finding.ts'
 import { type ContainerAnswer, writeContainer } from './container-answer.ts'
+import { type DripAnswer, writeDrip } from './drip-answer.ts'
 import { type QuantityAnswer, write, writeRounded } from './write-quantity.ts'
 
 export type FindingAnswer = {
@@ -81,6 +82,8 @@ export type LineAnswer = {
       readonly together: QuantityAnswer
     }
   }
+  /** Drops of the gravity set that was told. */
+  readonly drip?: DripAnswer
   readonly secondPerson?: boolean
   readonly findings: readonly FindingAnswer[]
   readonly cautions: readonly string[]
@@ -187,6 +190,7 @@ function writeMeasured(measured: Measured, lines: readonly DoseLine[]) {
     ...(poured && { [poured.container.kind]: writeContainer(poured, lines) }),
     ...(measured.loading && { loading: writeLoading(measured.loading) }),
     ...(measured.fluid && { fluid: writeFluid(measured.fluid) }),
+    ...(measured.drip && { drip: writeDrip(measured.drip) }),
     ...(dilution && { dilution: writeDilution(dilution) }),
     ...(tablets && {
       tablets: {

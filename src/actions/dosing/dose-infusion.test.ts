@@ -87,6 +87,73 @@ describe('an infusion in the answer', () => {
     expect(line).toMatchObject({ amount: q(100, 'mL/h'), rate: q(100, 'mL/h'), total: q(300, 'mL') })
   })
 
+  describe('by a gravity set', () => {
+    const fluid = {
+      id: 'f',
+      drug: 'balanced-crystalloid',
+      use: 'fluid',
+      route: 'IV (under anaesthesia)',
+      dose: q(10, 'mL/kg/h'),
+      set: q(20, '[drp]/mL'),
+    }
+    const labrador = { species: 'dog', weight: q(25, 'kg') }
+    const codes = (line: object, animal: object = labrador) =>
+      ask([line], {}, animal).lines[0]?.findings.map(({ level, code }) => `${level} ${code}`)
+
+    // Veterinary drip-rate page (dosing example DX084): 20 drops/mL, 10 mL/kg/h, 25 kg: 83 drops a minute.
+    it('says how many drops fall in a minute, and what whole drops really give', () => {
+      expect(ask([fluid], {}, labrador).lines[0]?.drip).toEqual({
+        set: q(20, '[drp]/mL'),
+        perMinute: q(83.3333, '/min'),
+        count: q(83, '/min'),
+        gives: q(249, 'mL/h'),
+        hours: [],
+      })
+    })
+
+    it('says nothing of drops while nobody told the set', () => {
+      const { set: _, ...without } = fluid
+      expect(ask([without], {}, labrador).lines[0]?.drip).toBeUndefined()
+    })
+
+    it('counts the drops of every hour, and of rate and deficit together', () => {
+      const long = {
+        ...fluid,
+        dose: q(5, 'mL/kg/h'),
+        over: q(180, 'min'),
+        deficit: { percent: q(6, '%'), over: q(24, 'h') },
+      }
+      const drip = ask([long], {}, { species: 'dog', weight: q(20, 'kg') }).lines[0]?.drip
+      // 100, 75 and 56.25 mL/h; 50 mL/h more for the deficit.
+      expect(drip?.hours.map(({ count }) => count.value)).toEqual([33, 25, 19])
+      expect(drip?.together?.count).toEqual(q(50, '/min'))
+    })
+
+    it('rounds down where a drop more would pass the most of the row (10 mL/kg/h)', () => {
+      const drip = ask([fluid], {}, { species: 'dog', weight: q(10.2, 'kg') }).lines[0]?.drip
+      expect(drip?.perMinute).toEqual(q(34, '/min'))
+      const above = ask([fluid], {}, { species: 'dog', weight: q(10.1, 'kg') }).lines[0]?.drip
+      expect(above).toMatchObject({ perMinute: q(33.6667, '/min'), count: q(33, '/min') })
+    })
+
+    it('asks where the drops are too few to be right, where the set is none of the usual, and where a drug runs', () => {
+      const slow = { ...fluid, dose: q(3, 'mL/kg/h') }
+      const kitten = { species: 'cat', weight: q(1.5, 'kg') }
+      // 4.5 mL/h are 1.5 drops: two of them give a third more.
+      expect(codes({ ...slow, route: 'IV (under anaesthesia)' }, kitten)).toContain('confirm drip-uneven')
+      expect(codes({ ...fluid, set: q(2, '[drp]/mL') })).toContain('confirm drip-set-unusual')
+      expect(codes({ ...morphine, set: q(60, '[drp]/mL') })).toContain('confirm drip-for-drug')
+      const bolus = { id: 'b', drug: 'balanced-crystalloid', use: 'fluid_bolus', dose: q(10, 'mL/kg'), set: fluid.set }
+      expect(codes(bolus)).toContain('note drip-without-time')
+      const timed = ask([{ ...bolus, over: q(20, 'min') }], {}, labrador).lines[0]
+      expect(timed?.drip).toMatchObject({ count: q(250, '/min'), gives: q(750, 'mL/h') })
+    })
+
+    it('refuses a set without a unit', () => {
+      expect(errorOf({ ...fluid, set: 20 }).path).toBe('lines[0].set')
+    })
+  })
+
   it('counts out a course: whole tablets, millilitres by mouth, and nothing while the gap is open', () => {
     const tablets = {
       id: 't',

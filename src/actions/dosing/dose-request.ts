@@ -117,6 +117,7 @@ const lineFields = z.strictObject({
   loading: z
     .strictObject({ dose: positiveQuantityIn('mg/kg', 'ug/kg'), over: positiveQuantityIn('min').optional() })
     .optional(),
+  set: positiveQuantityIn('[drp]/mL').optional(),
   deficit: z.strictObject({ percent, over: positiveQuantityIn('h') }).optional(),
   goal: z.strictObject({ now: percent, aim: percent, donorPcv: percent }).optional(),
 })

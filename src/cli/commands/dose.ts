@@ -7,6 +7,7 @@ import { readJournalFile } from '../journal-files.ts'
 import { readJson } from '../read-input.ts'
 import { amount, table } from '../table.ts'
 
+type Drip = NonNullable<DoseAnswer['lines'][number]['drip']>
 type Options = { readonly json?: boolean; readonly case?: string; readonly data?: string; readonly clinic?: string }
 
 export const dose: CommandFile = {
@@ -57,13 +58,14 @@ function told(answer: DoseAnswer): string {
       line.findings.map((finding) => `  ${line.id}, ${finding.level}: ${finding.text}\n`),
     ),
   ]
+  const drops = answer.lines.map(({ id, drip }) => (drip ? sayDrops(id, drip) : ''))
   const ceilings = answer.ceilings.map(({ group, used, limit }) => `  ceiling of ${group}: ${used} of ${limit} used\n`)
   const asks = answer.confirmation?.asks.map(({ code, lines }) =>
     lines.length > 0 ? `${code} (${lines.join(', ')})` : code,
   )
   const when = answer.confirmation?.secondName === 'later' ? 'within 24 h' : 'now'
   const second = asks ? `  one reason and a second person, ${when}, for: ${asks.join('; ')}\n` : ''
-  return `${lines}${infusions(answer)}${ceilings.join('')}${findings.join('')}${second}${answer.caution}\n`
+  return `${lines}${infusions(answer)}${drops.join('')}${ceilings.join('')}${findings.join('')}${second}${answer.caution}\n`
 }
 
 /** Each infusion both ways it is said, and once for every bag or syringe how it is made. */
@@ -75,6 +77,19 @@ function infusions(answer: DoseAnswer): string {
   const once = made.filter((one, index) => one && made.findIndex((other) => other?.name === one.name) === index)
   const steps = once.flatMap((one) => one?.steps.map((step) => `  ${one.name}: ${step}\n`) ?? [])
   return [...both, ...steps].join('')
+}
+
+/** The drops of a line, then of each hour and of the deficit with it. */
+function sayDrops(id: string, { set, count, gives, hours, together }: Drip): string {
+  const say = (name: string, one: Pick<Drip, 'count' | 'gives'>) =>
+    `  ${name}: ${one.count.value} drops a minute, which give ${amount(one.gives)}\n`
+  const each = hours.map(({ hour, ...ofHour }) => say(`${id}, hour ${hour}`, ofHour))
+  return [
+    `  ${id}: a set of ${set.value} drops in a mL\n`,
+    say(id, { count, gives }),
+    ...each,
+    together ? say(`${id} with its deficit`, together) : '',
+  ].join('')
 }
 
 /** Four figures are what anybody reads of a rate. */

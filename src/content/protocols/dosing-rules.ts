@@ -8,6 +8,7 @@ import { bodySurface } from './body-surface.ts'
 import { breeds } from './breeds.ts'
 import { confusedStrengths } from './confused-strengths.ts'
 import { doseReductions } from './dose-reductions.ts'
+import { drip } from './drip.ts'
 import { drugPairs } from './drug-pairs.ts'
 import { earRules } from './ear-rules.ts'
 import { fluids } from './fluids.ts'
@@ -163,5 +164,6 @@ export const dosingRules: DosingRules = {
   infusions,
   mixing,
   fluids,
+  drip,
   labelTables,
 }

@@ -11,6 +11,7 @@ import { confusedStrengths } from './confused-strengths.ts'
 import { defibrillation } from './defibrillation.ts'
 import { doseReductions } from './dose-reductions.ts'
 import { dosingRules } from './dosing-rules.ts'
+import { drip } from './drip.ts'
 import { drugPairs } from './drug-pairs.ts'
 import { earRules } from './ear-rules.ts'
 import { emergencyAirway } from './emergency-airway.ts'
@@ -43,6 +44,7 @@ export const protocols = [
   defibrillation,
   doseReductions,
   dosingRules,
+  drip,
   drugPairs,
   earRules,
   emergencyAirway,

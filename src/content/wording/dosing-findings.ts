@@ -183,6 +183,12 @@ export const doseFindingWords = {
   'loading-not-worked-out':
     'The loading dose {dose} of {drug} could not be worked out with the strength stated, so the whole line waits. State the strength, or plan the loading dose as a line of its own.',
   'fluid-over-most': 'Rate and deficit together are {sum}; the most is {most}. Take longer for the deficit.',
+  'drip-set-unusual':
+    'A set of {set} drops in a mL is none of the usual ({known}). Read the packet, or count the drops of a mL.',
+  'drip-for-drug': 'Gravity keeps no rate. Run {drug} from a pump, or give the reason.',
+  'drip-uneven':
+    'Whole drops of a set of {set} in a mL turn {rate} of {drug} into {gives}. Take a finer set or a pump, or give the reason.',
+  'drip-without-time': 'Over what time {drug} runs in is not stated, so no drops are counted. State over.',
   'interval-not-chosen':
     '{drug} is given {interval}; for {days} days nothing is counted out until one gap is chosen. State every.',
   'interval-other': 'Every {every} was chosen for {drug}; the formulary says {interval}.',

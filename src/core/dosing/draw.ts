@@ -4,6 +4,7 @@ import { drawInfusion } from './draw-infusion.ts'
 import { drawSyringe } from './draw-syringe.ts'
 import { drawTablets } from './draw-tablets.ts'
 import { type Drawing, type Drawn, strengthOfOther, strengthUnusual, undiluted } from './drawing.ts'
+import { withDrip } from './drip.ts'
 import { isBlock } from './findings.ts'
 import { strengthForOtherRoute, strengthWithXylitol } from './strength-checks.ts'
 
@@ -17,7 +18,7 @@ export function draw(drawing: Drawing): Drawn {
   if (mixedUp.length > 0) return { measured: {}, findings: mixedUp }
   const unusual = [...strengthUnusual(drawing), ...strengthForOtherRoute(drawing), ...strengthWithXylitol(drawing)]
   if (unusual.some(isBlock)) return { measured: {}, findings: unusual }
-  const drawn = drawByKind(drawing)
+  const drawn = withDrip(drawing, drawByKind(drawing))
   return { ...drawn, findings: [...unusual, ...drawn.findings] }
 }
 

@@ -7,6 +7,7 @@ import type { Route, Use } from '#core/formulary/words.ts'
 import type { AnyQuantity, Decimal, Quantity } from '#core/units/quantity.ts'
 import type { BloodGroup } from './blood-group.ts'
 import type { Container, Poured } from './container.ts'
+import type { Drip } from './drip.ts'
 import type { DoseFinding } from './findings.ts'
 import type { FluidPlan } from './fluids.ts'
 import type { Chosen, DosePolicy, ShelfInUse, Tablet, UsualPlan } from './plan.ts'
@@ -71,6 +72,8 @@ export type PlannedLine = {
   readonly container?: Container
   /** Given at once before an infusion, so that it need not climb to its level for hours. */
   readonly loading?: { readonly dose: Dose; readonly over?: Quantity<'min'> }
+  /** The gravity set in hand; without it nobody counts drops. */
+  readonly set?: Quantity<'[drp]/mL'>
   /** A loss of water to be made good beside the rate of a fluid. */
   readonly deficit?: { readonly percent: Quantity<'%'>; readonly over: Quantity<'h'> }
   /** Blood by what it is to reach instead of by weight. */
@@ -195,6 +198,7 @@ export type Measured = {
   readonly poured?: Poured
   readonly loading?: Loading
   readonly fluid?: FluidPlan
+  readonly drip?: Drip
   readonly dispense?: Dispensed
   readonly secondPerson: boolean
 }

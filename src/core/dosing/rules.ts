@@ -71,6 +71,15 @@ export type InfusionRules = {
   readonly plateau: Sourced<{ readonly halfLives: number; readonly reached: Decimal }>
 }
 
+/** Gravity sets. */
+export type DripRules = {
+  readonly formula: Provenance
+  /** Drops per mL that sets are sold with. */
+  readonly sets: Sourced<readonly string[]>
+  /** What may run by gravity; a drug asks for a pump. */
+  readonly uses: Sourced<readonly Use[]>
+}
+
 /** Fluid by species: where anaesthesia starts, how each hour is cut, and what an animal at rest needs. */
 export type FluidRules = {
   readonly start: Readonly<Record<Species, Sourced<Quantity<'mL/kg/h'>>>>
@@ -229,5 +238,6 @@ export type DosingRules = {
   readonly infusions: InfusionRules
   readonly mixing: MixingRules
   readonly fluids: FluidRules
+  readonly drip: DripRules
   readonly labelTables: readonly LabelTable[]
 }

@@ -20,6 +20,7 @@ const unitWords: Partial<Record<Unit, string>> = {
   'mg/{tablet}': 'mg in a tablet',
   'mg/{animal}': 'mg for the animal',
   'cm/{eye}': 'cm in the eye',
+  '[drp]/mL': 'drops in a mL',
   '[drp]/{eye}': 'drop in the eye',
   'mm[Hg]': 'mmHg',
   Cel: '°C',

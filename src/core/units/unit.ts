@@ -53,6 +53,7 @@ export const units = {
   '%{vol}': { dimension: 'vapour', per: '1' },
   'mg/{animal}': { dimension: 'mass/animal', per: '1' },
   'cm/{eye}': { dimension: 'ribbon/eye', per: '1' },
+  '[drp]/mL': { dimension: 'drops/volume', per: '1' },
   '[drp]/{eye}': { dimension: 'drops/eye', per: '1' },
   '{tablet}': { dimension: 'tablets', per: '1' },
   'mg/{tablet}': { dimension: 'mass/tablet', per: '1' },
