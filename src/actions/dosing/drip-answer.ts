@@ -1,4 +1,4 @@
-import type { Drip, Drops } from '#core/dosing/drip.ts'
+import type { Drip, Drops } from '#core/dosing/drops.ts'
 import { type QuantityAnswer, write, writeRounded } from './write-quantity.ts'
 
 type DropsAnswer = { readonly count: QuantityAnswer; readonly gives: QuantityAnswer }
