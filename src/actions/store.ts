@@ -80,6 +80,8 @@ export type Projected = {
   readonly clinicEntries: readonly StoredEntry[]
   /** The entries of the streams that live `merge` entries join to this one, in either direction. */
   readonly linked: readonly StoredEntry[]
+  /** Of the clinic's own stream: the entries, wherever they stand, of the kinds its projector reads everywhere. */
+  readonly everywhere: readonly StoredEntry[]
   /** What was kept aside under the id of an entry of this stream. */
   readonly keptAside: readonly KeptAside[]
   /** The clinic's registers, every revision; without the contacts, of whom there are thousands and no list depends on them. */
@@ -98,6 +100,11 @@ export type Projector = ((about: Projected) => Projection) & {
    * a large clinic.
    */
   readonly readOfClinic?: (clinicEntries: readonly StoredEntry[]) => string
+  /**
+   * What the rows of the clinic's own stream are made from in every stream. They are made anew when an entry of these
+   * kinds comes, and cost nothing as long as there is none of the first of them.
+   */
+  readonly readEverywhere?: readonly [string, ...string[]]
 }
 
 /**

@@ -2,8 +2,11 @@ import { describe, expect, it } from 'vitest'
 import { readEntry } from '#core/journal/accept.ts'
 import { fold } from '#core/journal/fold.ts'
 import { JournalReader } from '#core/journal/journal-file.ts'
+import { registersOf } from '#core/register/register.ts'
 import { demoCases, demoFile } from './index.ts'
+import { liveCharts } from './living/index.ts'
 import { practiceChart } from './practice.ts'
+import { methadoneRegister } from './register.ts'
 
 describe.each(demoCases)('the invented case $name', ({ name, chart }) => {
   it('is made of entries that are read at the door', () => {
@@ -32,5 +35,28 @@ describe.each(demoCases)('the invented case $name', ({ name, chart }) => {
     const reader = new JournalReader()
     for (const line of text.trimEnd().split('\n')) reader.line(line)
     reader.finish()
+  })
+})
+
+const finished = demoCases.map(({ chart }) => chart())
+describe.each([
+  ['the finished cases', finished, '2026-03-02', '11'],
+  ['the finished and the living cases', [...finished, ...liveCharts('2026-03-10')], '2026-03-02', '8'],
+  ['no case', [], '2025-05-01', '13'],
+])('the invented register of %s', (_, charts, countedLast, balance) => {
+  const chart = methadoneRegister(charts, countedLast)
+  const theFold = fold([...charts, chart].flatMap(({ entries }) => entries))
+  const [register, ...more] = registersOf(theFold, fold(practiceChart({ keepsRegister: true }).entries))
+
+  it('is made of entries that are read at the door', () => {
+    for (const entry of chart.entries) expect(readEntry(entry), entry.kind).toMatchObject({ kind: 'answer' })
+  })
+
+  it('agrees with what the cases gave and wasted, with its one difference explained', () => {
+    expect(more).toEqual([])
+    expect(register?.findings).toEqual([])
+    expect(register?.balance.toFixed()).toBe(balance)
+    expect(register?.lines.map(({ entry }) => entry.state)).toContain('superseded')
+    expect(register?.lines.map(({ entry }) => entry.body.what)).toContain('lost')
   })
 })

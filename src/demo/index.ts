@@ -5,9 +5,11 @@ import { type JournalLine, JournalWriter, type Row, rowsInOrder } from '#core/jo
 import { dayOf } from '#core/time/calendar-day.ts'
 import { moss } from './cat.ts'
 import type { Chart } from './chart.ts'
+import { Days } from './living/days.ts'
 import { type LivingName, liveCharts, livingCases } from './living/index.ts'
 import { livingRows } from './living/people.ts'
 import { demoClinic, practiceChart, registerRows, zone } from './practice.ts'
+import { methadoneRegister } from './register.ts'
 import { tansy } from './spaniel.ts'
 
 /** The invented cases by name. */
@@ -25,7 +27,7 @@ export type DemoName = (typeof demoCases)[number]['name']
 /** The journal file of invented cases: registers, the practice's own stream, then the cases in order of writing. */
 export function demoFile(names: readonly DemoName[]): string {
   const cases = demoCases.filter((one) => names.includes(one.name)).map((one) => one.chart())
-  return fileOf(cases, registerRows())
+  return fileOf([practiceChart(), ...cases], registerRows())
 }
 
 /**
@@ -34,16 +36,19 @@ export function demoFile(names: readonly DemoName[]): string {
  * @example practiceFile('2026-03-10')
  */
 export function practiceFile(today: string): string {
-  return fileOf([...demoCases.map((one) => one.chart()), ...liveCharts(today)], livingRegisters(today))
+  return openFile([...demoCases.map((one) => one.chart()), ...liveCharts(today)], today)
 }
 
 /** One case in the middle of its course on that day, with the practice around it. */
 export function livingFile(name: LivingName, today: string): string {
-  return fileOf(liveCharts(today, name), livingRegisters(today))
+  return openFile(liveCharts(today, name), today)
 }
 
-function livingRegisters(today: string): Row[] {
-  return rowsInOrder([...registerRows(), ...livingRows(today)])
+/** A practice that is open keeps a register, and counted it in the week before last. */
+function openFile(cases: readonly Chart[], today: string): string {
+  const register = methadoneRegister(cases, new Days(today).openAgo(9))
+  const rows = rowsInOrder([...registerRows(), ...livingRows(today)])
+  return fileOf([practiceChart({ keepsRegister: true }), register, ...cases], rows)
 }
 
 /** The day on the wall of the invented practice. */
@@ -51,8 +56,8 @@ export function dayInPractice(now: string): string {
   return dayOf({ at: now, zone })
 }
 
-function fileOf(cases: readonly Chart[], rows: readonly Row[]): string {
-  const entries = [practiceChart(), ...cases].flatMap((chart) => chart.entries).sort(byWriting)
+function fileOf(charts: readonly Chart[], rows: readonly Row[]): string {
+  const entries = charts.flatMap((chart) => chart.entries).sort(byWriting)
   const lines: JournalLine[] = [
     { type: 'quiet-ear', format: 1, clinic: demoClinic },
     ...rows.map((row) => ({ type: 'row' as const, ...row })),

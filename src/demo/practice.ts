@@ -265,11 +265,14 @@ const catPlan: Plan = {
   ],
 }
 
-/** The practice's own stream: shelf, usual plans, one policy. */
-export function practiceChart(): Chart {
+/** The practice's own stream: shelf, usual plans, one policy. A practice that is open keeps a register of its methadone. */
+export function practiceChart({ keepsRegister = false } = {}): Chart {
   const chart = new Chart(demoClinic, 'clinic', zone)
   const subject = { kind: 'clinic' } as const
-  for (const item of shelf) chart.write('shelf-item', { at: '2025-01-06 09:30', by: 'person-adeyemi', subject }, item)
+  for (const item of shelf) {
+    const controlled = keepsRegister && item.drug === 'methadone' ? 'yes' : item.controlled
+    chart.write('shelf-item', { at: '2025-01-06 09:30', by: 'person-adeyemi', subject }, { ...item, controlled })
+  }
   for (const plan of [dogPlan, catPlan])
     chart.write('usual-plan', { at: '2025-01-06 10:00', by: 'person-adeyemi', subject }, plan)
   chart.write(

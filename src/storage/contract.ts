@@ -227,6 +227,20 @@ export function storeContract(name: string, start: () => Promise<StoreUnderTest>
       },
     )
 
+    it('makes the clinic’s own rows anew from what came in any stream, also before its own first entry', async () => {
+      const { name, make } = clinic()
+      const what = async () => (await store.owed(name)).filter(({ id }) => id === 'everywhere').map((row) => row.what)
+      await store.accept(name, [make({ kind: 'drug-wasted' })], receivedAt)
+      expect(await what()).toEqual([])
+      await store.accept(name, [make({ kind: 'register-line', stream: 'register:methadone' })], receivedAt)
+      expect(await what()).toEqual(['1 lines, 2 entries'])
+      await store.accept(name, [make({ kind: 'drug-wasted', stream: 'case:0002' })], receivedAt)
+      expect(await what()).toEqual(['1 lines, 3 entries'])
+      const before = await projections(name)
+      await store.rebuild(name)
+      expect(await projections(name)).toEqual(before)
+    })
+
     it('projects every stream again when the clinic stream changes', async () => {
       const { name, make } = clinic()
       await store.accept(name, [make(), make({ stream: 'case:0002' })], receivedAt)

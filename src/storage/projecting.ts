@@ -38,9 +38,10 @@ export async function projectTouched(
   for (const stream of touched) await relink(reader, stream)
   const after = await joined(tx, clinic, touched)
   const everything = touched.has('clinic') && (await changesEverything(reader, news, project))
-  const streams = everything ? await streamsOf(tx, clinic) : [...new Set([...before, ...after])]
+  const streams = new Set(everything ? await streamsOf(tx, clinic) : [...before, ...after])
+  if (await readsAnew(tx, clinic, news, project)) streams.add('clinic')
   for (const stream of streams) await projectOne(reader, stream, project)
-  await writeListTexts(tx, clinic, streams)
+  await writeListTexts(tx, clinic, [...streams])
 }
 
 /** Whether what is new in the clinic's own stream is something the lists of other streams read. When in doubt, it is. */
@@ -54,6 +55,21 @@ async function changesEverything(reader: StreamReader, news: News, { readOfClini
   } catch {
     return true
   }
+}
+
+/** Whether something came, or was erased, that the clinic's own rows are made from wherever it stands. */
+async function readsAnew(tx: Tx, clinic: string, { before, erased }: News, { readEverywhere }: Projector) {
+  if (!readEverywhere) return false
+  if (erased.size > 0) return true
+  const came = await tx
+    .selectFrom('entries')
+    .select('id')
+    .where('clinic', '=', clinic)
+    .where('kind', 'in', readEverywhere)
+    .where('position', '>', before)
+    .limit(1)
+    .execute()
+  return came.length > 0
 }
 
 /** Writes every projection of the clinic anew. Returns how many streams were read. */
@@ -70,14 +86,16 @@ export async function projectAll(tx: Tx, clinic: string, project: Projector): Pr
   for (const { stream } of merging) {
     await relink(new StreamReader(tx, clinic), stream)
   }
-  const streams = await streamsOf(tx, clinic)
+  // What the clinic's own rows are made from may be there before its first own entry.
+  const begun = await streamsOf(tx, clinic)
+  const streams = new Set([...begun, ...(project.readEverywhere ? ['clinic'] : [])])
   const reader = new StreamReader(tx, clinic)
   for (const stream of streams) {
     await projectOne(reader, stream, project)
     reader.forgetCases()
   }
-  await writeListTexts(tx, clinic, streams)
-  return streams.length
+  await writeListTexts(tx, clinic, [...streams])
+  return begun.length
 }
 
 /** Rows of no stream go; those of a stream go when it is written anew, so that one that fails keeps what it had. */
@@ -136,6 +154,19 @@ class StreamReader {
       .limit(1)
       .executeTakeFirst()
     return last?.received_at ?? ''
+  }
+
+  /** The entries of some kinds in every stream; none as long as there is none of the first kind. */
+  async ofKinds([first, ...more]: readonly [string, ...string[]]): Promise<StoredEntry[]> {
+    const of = (kinds: readonly string[]) =>
+      this.tx.selectFrom('entries').where('clinic', '=', this.clinic).where('kind', 'in', kinds)
+    const begun = await of([first]).select('id').limit(1).execute()
+    if (begun.length === 0) return []
+    const rows = await of([first, ...more])
+      .selectAll()
+      .orderBy('position')
+      .execute()
+    return rows.map(storedOf)
   }
 
   /** The registers that lists depend on, read once. */
@@ -232,13 +263,13 @@ export async function joined(db: Kysely<Tables>, clinic: string, from: Iterable<
 
 async function projectOne(reader: StreamReader, stream: string, project: Projector): Promise<void> {
   const { tx, clinic } = reader
-  const about = await orDamage(aboutOf(reader, stream))
+  const about = await orDamage(aboutOf(reader, stream, project))
   const projection = about instanceof StoreError ? about : projectionOf(about, project)
   if (!(projection instanceof Error)) return write(reader, stream, projection)
   await keepOldRows(tx, clinic, unprojected(stream, await reader.lastReceived(stream), projection))
 }
 
-async function aboutOf(reader: StreamReader, stream: string): Promise<Projected> {
+async function aboutOf(reader: StreamReader, stream: string, { readEverywhere }: Projector): Promise<Projected> {
   const { tx, clinic } = reader
   const entries = await reader.stream(stream)
   const linked: StoredEntry[] = []
@@ -247,9 +278,10 @@ async function aboutOf(reader: StreamReader, stream: string): Promise<Projected>
   }
   linked.sort((a, b) => a.envelope.position - b.envelope.position)
   const clinicEntries = await reader.stream('clinic')
+  const everywhere = stream === 'clinic' && readEverywhere ? await reader.ofKinds(readEverywhere) : []
   const keptAside = await keptAsideOf(tx, clinic, [stream])
   const rows = await reader.rows()
-  return { clinic, stream, entries, clinicEntries, linked, keptAside, rows }
+  return { clinic, stream, entries, clinicEntries, linked, everywhere, keptAside, rows }
 }
 
 /** One damaged entry must not keep the next one out: the damage is told, anything else is thrown on. */

@@ -10,7 +10,7 @@ export const doubledNote = 'This is owed twice under one id.'
  * A small projection made by really folding the entries: every live note is owed a reading within a week, and the
  * row of a case shows its last weight, its conflicts, and how much came from linked files and the clinic.
  */
-const projectStream: Projector = ({ stream, entries, clinicEntries, linked, keptAside, rows }) => {
+const projectStream: Projector = ({ stream, entries, clinicEntries, linked, everywhere, keptAside, rows }) => {
   const folded = fold(entries)
   const notes = folded.live('note').map(({ body }) => body.text)
   if (notes.includes(failingNote)) throw new Error('projector at its end')
@@ -28,6 +28,7 @@ const projectStream: Projector = ({ stream, entries, clinicEntries, linked, kept
     }
   })
   if (notes.includes(doubledNote)) owed.push(...owed)
+  if (stream === 'clinic') owed.push(...readEverywhereOwed(everywhere))
   if (!stream.startsWith('case:')) return { owed, row: null }
   const weight = folded.latest('weight')?.body.weight.value ?? 'not weighed'
   const days = rows.filter(({ register }) => register === 'closed-day').length
@@ -38,9 +39,21 @@ const projectStream: Projector = ({ stream, entries, clinicEntries, linked, kept
   return { owed, row: { ...row, household, conflicts: conflicts.length } }
 }
 
+/** The clinic's own row counts the register lines and what was wasted, wherever they stand. */
+const readEverywhere = ['register-line', 'drug-wasted'] as const
+
+function readEverywhereOwed(everywhere: readonly StoredEntry[]): OwedRow[] {
+  if (everywhere.length === 0) return []
+  const what = `${fold(everywhere).live('register-line').length} lines, ${everywhere.length} entries`
+  const at = '2026-03-01T08:00:00.000Z'
+  return [
+    { stream: 'clinic', id: 'everywhere', what, who: 'desk', dueFrom: at, dueBy: at, why: 'everywhere', sources: [] },
+  ]
+}
+
 /** These lists count the clinic's own entries, but not what stands on its shelf. */
 function readOfClinic(clinicEntries: readonly StoredEntry[]): string {
   return String(clinicEntries.filter(({ header }) => header.kind !== 'shelf-item').length)
 }
 
-export const projectForTests: Projector = Object.assign(projectStream, { readOfClinic })
+export const projectForTests: Projector = Object.assign(projectStream, { readOfClinic, readEverywhere })

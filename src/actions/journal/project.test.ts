@@ -23,6 +23,7 @@ const listsWith = (...further: readonly Entry[]) => {
     stream: 'case:tansy',
     entries: sealed(goingHome),
     linked: [],
+    everywhere: [],
     keptAside: [],
     rows,
   }

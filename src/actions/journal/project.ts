@@ -11,18 +11,21 @@ import { owedOf } from '#core/owed/owed.ts'
 import { sourceIdsOf } from '#core/owed/owed-item.ts'
 import { sayOwed } from '#core/owed/owed-wording.ts'
 import { trayStream } from '#core/tray/tray.ts'
+import { registerKinds } from '../register/read-registers.ts'
+import { registerOwed } from '../register/register-owed.ts'
 import type { CaseRow, OwedRow, Projected, Projection, Projector } from '../store.ts'
 import { trayOwed } from '../tray/tray-owed.ts'
 import { caseFile } from './case-file.ts'
 
 /**
  * What the lists show of one stream: everything owed in the case, and its row in the list of cases; of the holding
- * tray, what waits there. Only cases are listed; a clinic without its own row yet has nothing owed, because its zone and closed days are not known.
+ * tray, what waits there; of the clinic itself, what its controlled-drug registers are owed. Only cases are listed; a clinic without its own row yet has nothing owed, because its zone and closed days are not known.
  */
 function projectStream(about: Projected): Projection {
   const { clinic, stream } = about
   const rows = about.rows as readonly Row[]
   if (stream === trayStream) return { owed: trayOwed(about), row: null }
+  if (stream === 'clinic') return { owed: registerOwed(about), row: null }
   if (!stream.startsWith('case:') || currentRows(rows).clinic.size === 0) return { owed: [], row: null }
   const entries = [...about.clinicEntries, ...about.entries, ...about.linked]
   const file = caseFile({ clinic, rows, entries }, stream)
@@ -45,7 +48,7 @@ function readOfClinic(clinicEntries: readonly StoredEntry[]): string {
   return JSON.stringify([conflicts, pending, unknown.map(({ header }) => header.id), read])
 }
 
-export const project: Projector = Object.assign(projectStream, { readOfClinic })
+export const project: Projector = Object.assign(projectStream, { readOfClinic, readEverywhere: registerKinds })
 
 function owedRows(file: CaseFile, { stream, keptAside }: Projected): OwedRow[] {
   return owedOf(file, procedures, { rules: owedRules, keptAside }).owed.map((item) => {

@@ -1,11 +1,11 @@
 import { z } from 'zod'
 import type { StoredEntry } from '#core/journal/entry.ts'
-import { type BodyOf, fold } from '#core/journal/fold.ts'
+import { type BodyOf, type Case, fold } from '#core/journal/fold.ts'
 import { defineAction } from '../action.ts'
 import { callerIn } from '../caller.ts'
 import { storedEntrySchema } from '../journal/stored-entry.ts'
 
-const kinds = ['register-line', 'drug-given', 'drug-wasted', 'withdrawal', 'refile'] as const
+export const registerKinds = ['register-line', 'drug-given', 'drug-wasted', 'withdrawal', 'refile'] as const
 
 /**
  * Everything the controlled-drug registers are made from: their own lines, and from all cases what was given and wasted
@@ -22,14 +22,18 @@ export const readRegisters = defineAction({
     const { store, accounts, clock } = world
     const asOf = clock.now()
     const house = fold(await store.stream(clinic, 'clinic'))
-    const marked = house.live('shelf-item').filter(({ body }) => body.controlled === 'yes')
-    const drugs = marked.map(({ body }) => body.drug)
-    const entries = registerEntries(await store.ofKinds(clinic, kinds), drugs)
+    const entries = registerEntries(await store.ofKinds(clinic, registerKinds), markedDrugs(house))
     const { person, device } = caller
     await accounts.logRead(clinic, { stream: 'register', person, device, at: `${asOf.slice(0, 16)}Z` })
     return { asOf, entries }
   },
 })
+
+/** The drugs of which a product on the shelf is marked to be kept in a register. */
+export function markedDrugs(house: Case): string[] {
+  const marked = house.live('shelf-item').filter(({ body }) => body.controlled === 'yes')
+  return marked.map(({ body }) => body.drug)
+}
 
 type Named = Partial<Pick<BodyOf<'drug-given'>, 'drug'>> | null
 

@@ -48,6 +48,7 @@ describe('what waits in the tray', () => {
       entries: sealAll(all, () => '2026-03-01T08:00:00.000Z'),
       clinicEntries: [],
       linked: [],
+      everywhere: [],
       keptAside: [],
       rows: [],
     })

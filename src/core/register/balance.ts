@@ -1,9 +1,10 @@
-import type { BodyOf, Line } from '#core/journal/fold.ts'
+import type { BodyOf, Case, Line } from '#core/journal/fold.ts'
 import { Decimal, plain } from '#core/units/quantity.ts'
 import { unitWord } from '#core/units/unit-words.ts'
 import type { RegisterUnit } from './as-register-unit.ts'
 import { type Draw, sameAmpoule } from './draws.ts'
 import { type RegisterFinding, seen } from './register-findings.ts'
+import { isUnwitnessed } from './witness.ts'
 
 type Body = BodyOf<'register-line'>
 
@@ -32,7 +33,11 @@ const witnessed: ReadonlySet<Body['what']> = new Set(['opening', 'counted', 'des
 type Open = { readonly left: Decimal; readonly finding: RegisterFinding } | null
 
 /** The running balance, and what each line shows by itself. */
-export function balanced(entries: readonly Line<Body>[], draws: readonly Draw[], unit: RegisterUnit) {
+export function balanced(
+  entries: readonly Line<Body>[],
+  draws: readonly Draw[],
+  { unit, theFold }: { readonly unit: RegisterUnit; readonly theFold: Case },
+) {
   const findings: RegisterFinding[] = []
   let balance = new Decimal(0)
   let open: Open = null
@@ -47,7 +52,7 @@ export function balanced(entries: readonly Line<Body>[], draws: readonly Draw[],
     }
     balance = balance.plus(new Decimal(body.amount.value).times(moves[body.what]))
     open = stillOpen(open, entry, balance)
-    findings.push(...judgeLine(entry, balance))
+    findings.push(...judgeLine(entry, balance, theFold))
     const draw = draws.find((one) => sameAmpoule(one.ampoule, body.ampoule)) ?? null
     lines.push({ entry, balance, draw })
   }
@@ -70,12 +75,13 @@ function stillOpen(open: Open, { body, header }: Line<Body>, balance: Decimal): 
   return left.isZero() ? null : { ...open, left }
 }
 
-function judgeLine({ body, header, orderCertain }: Line<Body>, balance: Decimal): RegisterFinding[] {
+function judgeLine(line: Line<Body>, balance: Decimal, theFold: Case): RegisterFinding[] {
+  const { body, header, orderCertain } = line
   const findings: RegisterFinding[] = []
   const { id } = header
   if (balance.isNegative()) findings.push(seen('confirm', 'below-nothing', { balance: say(balance, body) }, id))
   if (body.what === 'drawn' && body.ampoule === null) findings.push(seen('confirm', 'ampoule-missing', {}, id))
-  if (witnessed.has(body.what) && body.witness === null) findings.push(seen('note', 'witness-missing', {}, id))
+  if (witnessed.has(body.what) && isUnwitnessed(line, theFold)) findings.push(seen('note', 'witness-missing', {}, id))
   if (!orderCertain) findings.push(seen('note', 'order-uncertain', {}, id))
   return findings
 }

@@ -3,6 +3,7 @@ import { Decimal, plain } from '#core/units/quantity.ts'
 import { unitWord } from '#core/units/unit-words.ts'
 import { inRegisterUnit, registerUnit } from './as-register-unit.ts'
 import { type RegisterFinding, seen } from './register-findings.ts'
+import { isUnwitnessed } from './witness.ts'
 
 type Drawn = Line<BodyOf<'register-line'>>
 
@@ -40,9 +41,9 @@ export function drawsOf(drawn: readonly Drawn[], theFold: Case): Draw[] {
 /**
  * Whether what was drawn is what was given and wasted, in what the register is counted in; and who witnessed the waste.
  *
- * @example judgeDraw(draw)[0]?.about.left // '0.45 mL'
+ * @example judgeDraw(draw, theFold)[0]?.about.left // '0.45 mL'
  */
-export function judgeDraw({ ampoule, drawn, given, wasted }: Draw): RegisterFinding[] {
+export function judgeDraw({ ampoule, drawn, given, wasted }: Draw, theFold: Case): RegisterFinding[] {
   const [first] = drawn
   if (!first) return []
   const { strength } = first.body
@@ -53,7 +54,7 @@ export function judgeDraw({ ampoule, drawn, given, wasted }: Draw): RegisterFind
     ({ body }) => inRegisterUnit(body.amount, strength) === undefined,
   )
   const alone = wasted
-    .filter(({ body }) => body.witness === null)
+    .filter((line) => isUnwitnessed(line, theFold))
     .map(({ header }) => seen('note', 'witness-missing', {}, header.id))
   if (unread.length > 0) {
     const amounts = unread.map(({ body }) => `${body.amount.value} ${unitWord(body.amount.unit)}`).join(', ')

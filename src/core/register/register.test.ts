@@ -1,65 +1,9 @@
 import { describe, expect, it } from 'vitest'
-import { entryMaker } from '#core/journal/entries-for-tests.ts'
-import type { Entry } from '#core/journal/entry.ts'
-import { type BodyOf, fold } from '#core/journal/fold.ts'
+import { fold } from '#core/journal/fold.ts'
 import { inRegisterUnit } from './as-register-unit.ts'
 import { registerStream, registersOf } from './register.ts'
+import { bodyOf, given, line, make, of, read, second, shelf, wasted } from './register-for-tests.ts'
 
-type Body = BodyOf<'register-line'>
-const of = { drug: 'methadone', strength: { value: '10', unit: 'mg/mL' }, form: 'injection' } as const
-const make = entryMaker()
-const second = entryMaker({ device: { ...make().device, id: 'tablet-2' } }, 2)
-const bodyOf = (what: Body['what'], millilitres: string, more: Partial<Body> = {}): Body => ({
-  ...of,
-  what,
-  amount: { value: millilitres, unit: 'mL' },
-  ampoule: null,
-  case: null,
-  paper: null,
-  witness: 'person-nurse',
-  text: null,
-  ...more,
-})
-const line = (what: Body['what'], millilitres: string, more: Partial<Body> = {}, by = make) =>
-  by({ kind: 'register-line', stream: registerStream(of), body: bodyOf(what, millilitres, more) })
-const given = (milligrams: string, ampoule: string | null) =>
-  make({
-    kind: 'drug-given',
-    body: {
-      drug: 'methadone',
-      written: null,
-      amount: { value: milligrams, unit: 'mg' },
-      volume: null,
-      route: 'IM',
-      site: null,
-      use: 'analgesia_bolus',
-      line: null,
-      batch: null,
-      ampoule,
-    },
-  })
-const wasted = (milligrams: string, ampoule: string, witness: string | null = 'person-nurse') =>
-  make({
-    kind: 'drug-wasted',
-    body: { drug: 'methadone', amount: { value: milligrams, unit: 'mg' }, ampoule, witness, because: 'Rest.' },
-  })
-const shelf = make({
-  kind: 'shelf-item',
-  body: {
-    item: 'methadone-10',
-    label: 'Methadone',
-    divides: null,
-    expires: null,
-    outSince: null,
-    controlled: 'yes',
-    ...of,
-  },
-})
-const read = (...entries: Entry[]) => {
-  const [register] = registersOf(fold(entries), fold([shelf]))
-  if (!register) throw new Error('no register')
-  return register
-}
 const codes = (register: ReturnType<typeof read>) => register.findings.map(({ code }) => code)
 
 describe('a controlled-drug register', () => {
@@ -95,6 +39,26 @@ describe('a controlled-drug register', () => {
   it('says that nobody witnessed the waste', () => {
     const entries = [line('opening', '10'), line('drawn', '1', { ampoule: 'A-1' }), wasted('10', 'A-1', null)]
     expect(codes(read(...entries))).toEqual(['witness-missing'])
+  })
+
+  it('takes nobody for the witness of their own line', () => {
+    expect(codes(read(line('opening', '10', { witness: 'person-surgeon' })))).toEqual(['witness-missing'])
+    expect(codes(read(line('opening', '10', { witness: 'person-nurse' })))).toEqual([])
+  })
+
+  it('takes a second person who looks at it afterwards and says so, not its writer again', () => {
+    const alone = line('opening', '10', { witness: null })
+    const again = (person: string) =>
+      make({
+        kind: 'register-line',
+        stream: registerStream(of),
+        author: { kind: 'person', person },
+        body: bodyOf('opening', '10', { witness: null }),
+        supersedes: [alone.id],
+        reason: 'Counted again the next morning; it agrees.',
+      })
+    expect(codes(read(alone, again('person-surgeon')))).toEqual(['witness-missing'])
+    expect(codes(read(alone, again('person-nurse')))).toEqual([])
   })
 
   it('shows a dose given without a draw, or without a number, since it was opened and not before', () => {

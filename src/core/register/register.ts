@@ -13,6 +13,8 @@ export type RegisterOf = Pick<Body, 'drug' | 'strength' | 'form'>
 /** The register of one drug, strength and form as its entries and the cases make it. */
 export type Register = RegisterOf & {
   readonly stream: string
+  /** Since when a product on the shelf is marked to be kept in it; null: none is, or not any more. */
+  readonly markedAt: string | null
   readonly unit: RegisterUnit
   /** Every line in its order, also those that were replaced or taken back. */
   readonly lines: readonly RegisterLine[]
@@ -34,8 +36,7 @@ export function registerStream({ drug, strength, form }: RegisterOf): string {
 export type Page = {
   readonly stream: string
   readonly of: RegisterOf
-  /** Whether a product on the shelf is marked to be kept in a register. */
-  readonly marked: boolean
+  readonly markedAt: string | null
   readonly entries: readonly Line<Body>[]
 }
 
@@ -47,15 +48,15 @@ export type Page = {
  */
 export function registersOf(theFold: Case, house: Case): Register[] {
   const pages = new Map<string, Page>()
-  const open = (of: RegisterOf, marked: boolean) => {
+  const open = (of: RegisterOf, markedAt: string | null) => {
     const stream = registerStream(of)
-    if (!pages.has(stream)) pages.set(stream, { stream, of, marked, entries: entriesIn(theFold, stream) })
+    if (!pages.has(stream)) pages.set(stream, { stream, of, markedAt, entries: entriesIn(theFold, stream) })
   }
-  for (const { body } of house.live('shelf-item')) {
+  for (const { body, at } of house.live('shelf-item')) {
     const { drug, strength, form, controlled } = body
-    if (controlled === 'yes' && strength) open({ drug, strength, form }, true)
+    if (controlled === 'yes' && strength) open({ drug, strength, form }, at)
   }
-  for (const { body } of theFold.lines.filter(isRegisterLine)) open(body, false)
+  for (const { body } of theFold.lines.filter(isRegisterLine)) open(body, null)
   const all = [...pages.values()]
   return all.map((page) => registerOf(page, all, theFold)).sort((a, b) => (a.stream < b.stream ? -1 : 1))
 }
@@ -69,14 +70,14 @@ function entriesIn(theFold: Case, stream: string): Line<Body>[] {
 }
 
 function registerOf(page: Page, all: readonly Page[], theFold: Case): Register {
-  const { stream, of, marked, entries } = page
+  const { stream, of, markedAt, entries } = page
   const unit = registerUnit(of.strength)
   const live = entries.filter(({ state }) => state === 'live')
   const draws = drawsOf(
     live.filter(({ body }) => body.what === 'drawn'),
     theFold,
   )
-  const { lines, findings } = balanced(entries, draws, unit)
+  const { lines, findings } = balanced(entries, draws, { unit, theFold })
   const sum = (...acts: readonly Body['what'][]) =>
     live
       .filter(({ body }) => acts.includes(body.what) && body.amount.unit === unit)
@@ -90,14 +91,14 @@ function registerOf(page: Page, all: readonly Page[], theFold: Case): Register {
   }
   const balance = parts.opening.plus(parts.received).plus(parts.found).minus(parts.drawn).minus(parts.gone)
   const says = [
-    ...(marked ? [] : [seen('note', 'not-marked')]),
+    ...(markedAt === null ? [seen('note', 'not-marked')] : []),
     ...findings,
-    ...draws.flatMap(judgeDraw),
+    ...draws.flatMap((draw) => judgeDraw(draw, theFold)),
     ...elsewhere(page, draws, all),
     ...unwritten(of.drug, all, theFold),
     ...conflicts(live, draws, theFold),
   ]
-  return { ...of, stream, unit, lines, ...parts, balance, findings: bySeverity(says) }
+  return { ...of, stream, markedAt, unit, lines, ...parts, balance, findings: bySeverity(says) }
 }
 
 /** A number that two strengths of one drug both drew: which of them was given is not known. */

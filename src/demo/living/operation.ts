@@ -2,9 +2,10 @@ import { fingerprintOf } from '#core/agreement/fingerprint.ts'
 import type { ProcedureId } from '#core/animal/procedure.ts'
 import type { Side } from '#core/animal/species.ts'
 import type { BodyOf } from '#core/journal/fold.ts'
+import { Decimal } from '#core/units/quantity.ts'
 import { moment } from '../chart.ts'
 import { staff, zone } from '../practice.ts'
-import { giver, planAndCheck, stamp } from '../writers.ts'
+import { giver, mg, planAndCheck, stamp } from '../writers.ts'
 import type { Living } from './animal.ts'
 
 type Agreed = {
@@ -82,6 +83,7 @@ export function givePlan(one: Living, day: string, plan: string, blockedAt: stri
     const time = givenAt[body.line]
     if (time === undefined) throw new Error(`The plan "${plan}" has a line that nobody gives: ${body.line}.`)
     const local = body.use === 'local_block'
+    const ampoule = body.drug === 'methadone' ? numbered(one, day) : null
     give(`${day} ${time}`, {
       drug: body.drug,
       amount: body.amount as Given['amount'],
@@ -90,8 +92,25 @@ export function givePlan(one: Living, day: string, plan: string, blockedAt: stri
       use: body.use,
       line: body.line,
       ...(local && { site: blockedAt }),
+      ...(ampoule !== null && { ampoule }),
     })
+    if (ampoule !== null) wasteRest(one, `${day} ${time}`, body, ampoule)
   }
+}
+
+/** "M-1112-B": the day and whose it is. */
+function numbered({ chart }: Living, day: string): string {
+  return `M-${day.slice(5).replace('-', '')}-${chart.stream.replace('case:', '').charAt(0).toUpperCase()}`
+}
+
+/** An ampoule of methadone holds 10 mg; what was not given is wasted before a witness. */
+function wasteRest(one: Living, at: string, { drug, amount }: BodyOf<'planned-line'>, ampoule: string): void {
+  const rest = new Decimal('10').minus(amount.value).toFixed()
+  one.chart.write(
+    'drug-wasted',
+    { at, by: staff.adeyemi, subject: one.operation, writtenAfter: 4 },
+    { drug, amount: mg(rest), ampoule, witness: staff.castellane, because: 'Rest of the ampoule.' },
+  )
 }
 
 type Done = Pick<BodyOf<'operation-summary'>, 'side' | 'procedure' | 'indication' | 'findings' | 'plan'> &

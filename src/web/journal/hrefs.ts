@@ -7,3 +7,14 @@ export function caseHref(stream: string): string {
 export function streamOfHref(id: string): string {
   return `case:${decodeURIComponent(id)}`
 }
+
+/** The page of one controlled-drug register. */
+export function registerHref(stream: string): string {
+  return `/settings/register/of/${encodeURIComponent(stream)}`
+}
+
+/** The page of the thing an owed row is about: its case, the tray, or the register it names. */
+export function owedHref({ stream, id }: { readonly stream: string; readonly id: string }): string {
+  const register = /^register-[a-z-]+:(register:.*)$/.exec(id)?.[1]
+  return register === undefined ? `${caseHref(stream)}?owed=${encodeURIComponent(id)}` : registerHref(register)
+}

@@ -167,6 +167,19 @@ export const dialogs: readonly State[] = [
     },
   },
   {
+    name: 'dialog-register-amend-refused',
+    seat: 'surgeon',
+    bring: async (page, url) => {
+      await open(page, `${url}/settings/register/of/register%3Amethadone%7C10%20mg%2FmL%7Cinjection`)
+      await page
+        .getByRole('button', { name: /^Amend received/ })
+        .first()
+        .click()
+      await page.getByRole('dialog').getByRole('button', { name: 'Save' }).click()
+      await page.getByRole('dialog').locator('[aria-invalid="true"]').first().waitFor()
+    },
+  },
+  {
     name: 'dialog-take-over',
     seat: 'shared',
     bring: async (page, url) => {

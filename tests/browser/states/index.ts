@@ -4,7 +4,8 @@ import { lists, screens } from './screens.ts'
 import { at, type State } from './state.ts'
 
 /** Screens that somebody carries away on paper. */
-const printed = /^(owed|theatre-list|case-|plate|formulary$|study|procedure|protocol|publication|settings-plan$)/
+const printed =
+  /^(owed|theatre-list|case-|plate|formulary$|study|procedure|protocol|publication|settings-plan$|settings-register-one)/
 
 const ofScreens = screens.map(([name, path]) => at('surgeon', name, path, printed.test(name)))
 const half = Math.ceil(ofScreens.length / 2)

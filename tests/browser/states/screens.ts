@@ -41,6 +41,7 @@ export const screens = [
   ['settings-people', '/settings/people'],
   ['settings-devices', '/settings/devices'],
   ['settings-register', '/settings/register'],
+  ['settings-register-one', '/settings/register/of/register%3Amethadone%7C10%20mg%2FmL%7Cinjection'],
   ['settings-shelf', '/settings/shelf'],
   ['settings-plan', '/settings/plans/of/our%20usual%20plan%2C%20dog'],
   ['settings-plan-change', '/settings/plans/of/our%20usual%20plan%2C%20dog/change'],

@@ -12,7 +12,7 @@ import { dayOf } from '#core/time/calendar-day.ts'
 import { sayNearInstant } from '../../design/say-near-day.ts'
 import { WithSides } from '../../design/with-sides.tsx'
 import type { Lists } from '../../journal/database.ts'
-import { caseHref } from '../../journal/hrefs.ts'
+import { owedHref } from '../../journal/hrefs.ts'
 import type { usePeople } from '../../session/use-people.ts'
 import { useWho } from '../../session/use-who.ts'
 import styles from './owed-line.module.css'
@@ -31,7 +31,7 @@ export function OwedLine(props: OwedShown & { readonly row: Row; readonly quiet:
   return (
     <li className={styles.line}>
       <div className={styles.what}>
-        <Link id={id} href={`${caseHref(row.stream)}?owed=${encodeURIComponent(row.id)}`}>
+        <Link id={id} href={owedHref(row)}>
           <WithSides text={row.what} />
         </Link>
         <p className={styles.about}>

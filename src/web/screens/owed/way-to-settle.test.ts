@@ -14,6 +14,15 @@ describe('the one step from an owed thing to what settles it', () => {
     expect(paper).toEqual({ href: '/tray?file=entry-9', how: 'file' })
   })
 
+  it('is the page of the register, whatever its name holds', () => {
+    const way = wayToSettle(
+      { stream: 'clinic', id: 'register-second-name:register:methadone|10 mg/mL|injection' },
+      'nurse',
+    )
+    const href = `/settings/register/of/${encodeURIComponent('register:methadone|10 mg/mL|injection')}`
+    expect(way).toEqual({ href, how: 'register' })
+  })
+
   it('is none where nothing is written, where the house decides, or where this role may not write it', () => {
     expect(wayToSettle({ stream: 'case:tansy', id: 'last-meal:operation-tansy' }, 'nurse')).toBeNull()
     expect(wayToSettle({ stream: 'case:tansy', id: 'policy-unreadable:x' }, 'manager')).toBeNull()

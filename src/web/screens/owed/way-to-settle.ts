@@ -1,11 +1,11 @@
 import type { KindName } from '#core/journal/fold.ts'
 import { owedCodeOf, settledBy } from '#core/owed/owed-code-of.ts'
 import { writersOf } from '#core/people/may-write.ts'
-import { caseHref } from '../../journal/hrefs.ts'
+import { caseHref, owedHref } from '../../journal/hrefs.ts'
 import { conflictHref, writeHref } from '../case/case-hrefs.ts'
 
-/** One step from the list to what settles a row: its form, its conflict, its paper in the tray. */
-export type WayToSettle = { readonly href: string; readonly how: 'write' | 'conflict' | 'file' }
+/** One step from the list to what settles a row: its form, its conflict, its paper in the tray, its register. */
+export type WayToSettle = { readonly href: string; readonly how: 'write' | 'conflict' | 'file' | 'register' }
 
 /**
  * Null where nothing is written to settle it, where it is settled elsewhere, or where this role may not write it: then
@@ -19,6 +19,7 @@ export function wayToSettle(
 ): WayToSettle | null {
   const [word, about = ''] = id.split(':')
   if (word === 'arrived-paper') return { href: `${caseHref(stream)}?file=${encodeURIComponent(about)}`, how: 'file' }
+  if (word?.startsWith('register-')) return { href: owedHref({ stream, id }), how: 'register' }
   const place = stream.replace(/^case:/, '')
   if (word === 'conflict-to-settle') {
     const [first = ''] = about.split('+')

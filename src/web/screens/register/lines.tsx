@@ -6,16 +6,14 @@ import { fill } from '#core/outcome/finding.ts'
 import type { RegisterLine } from '#core/register/balance.ts'
 import type { Register } from '#core/register/register.ts'
 import { sayMoment } from '#core/time/moment.ts'
-import { unitWord } from '#core/units/unit-words.ts'
-import { ScrollBox } from '../../design/scroll-box.tsx'
-import { useLists } from '../../journal/cases.ts'
+import { sayUnit } from '#documents/case/say-quantity.ts'
+import { sayIn } from '#documents/case/say-register.ts'
 import { whoWrote } from '../../journal/who-wrote.ts'
 import type { Amending } from './line-form.tsx'
-import { sayIn } from './say-register.ts'
+import styles from './lines.module.css'
 
 const { head } = words
 const acts = registerLine.fields.what.options
-const sayAmount = ({ value, unit }: BodyOf<'drug-given'>['amount']) => `${value} ${unitWord(unit)}`
 
 type Props = {
   readonly register: Register
@@ -23,97 +21,139 @@ type Props = {
   readonly theFold: Case
   readonly unsent: ReadonlySet<string>
   readonly mayAmend: boolean
+  /** Stands above the lines on every sheet of paper: whose page this is, and of when. */
+  readonly onEverySheet: string
+  readonly nameOf: (stream: string) => string
   readonly onAmend: (amending: Amending) => void
 }
 
 /** Every line in its order; what was amended or taken back stays, struck through, with who, when and why. */
 export function Lines(props: Props) {
-  const reading = useLists()
-  const cases = reading.kind === 'read' ? reading.value.cases : []
-  const nameOf = (stream: string) => cases.find((one) => one.stream === stream)?.name ?? stream
   return (
-    <ScrollBox label={words.lines}>
-      <table>
-        <thead>
-          <tr>
-            <th scope="col">{head.when}</th>
-            <th scope="col">{head.what}</th>
-            <th scope="col">{head.amount}</th>
-            <th scope="col">{head.balance}</th>
-            <th scope="col">{head.ampoule}</th>
-            <th scope="col">{head.animal}</th>
-            <th scope="col">{head.used}</th>
-            <th scope="col">{head.who}</th>
-            <th scope="col">{head.witness}</th>
-          </tr>
-        </thead>
-        <tbody>
-          {props.register.lines.map((line) => (
-            <Row key={line.entry.header.id} line={line} nameOf={nameOf} {...props} />
-          ))}
-        </tbody>
-      </table>
-    </ScrollBox>
+    <table className={styles.lines}>
+      <caption className="said">{words.lines}</caption>
+      <thead>
+        <tr className={styles.sheet}>
+          <td colSpan={3}>{props.onEverySheet}</td>
+        </tr>
+        <tr>
+          <th scope="col">
+            <div className={styles.heads}>
+              <span>{head.when}</span>
+              <span>{head.what}</span>
+              <span>{head.who}</span>
+            </div>
+          </th>
+          <th scope="col" className={styles.amount}>
+            {head.amount}
+          </th>
+          <th scope="col" className={styles.amount}>
+            {head.balance}
+          </th>
+        </tr>
+      </thead>
+      <tbody>
+        {props.register.lines.map((line, index) => (
+          <Row key={line.entry.header.id} line={line} number={index + 1} {...props} />
+        ))}
+      </tbody>
+    </table>
   )
 }
 
-function Row(props: Props & { readonly line: RegisterLine; readonly nameOf: (stream: string) => string }) {
-  const { line, nameOf, register, file, theFold, unsent, mayAmend, onAmend } = props
-  const { entry, balance, draw } = line
-  const { body, header } = entry
-  const isLive = entry.state === 'live'
-  const amount = sayAmount(body.amount)
-  const witness = (id: string | null) => (id === null ? words.nobody : personNamed(file, id))
-  const others = theFold.conflicts.find(({ between }) => between.includes(header.id))?.between ?? []
+function Row(props: Props & { readonly line: RegisterLine; readonly number: number }) {
+  const { line, number, register, file } = props
+  const { entry, balance } = line
+  const { header } = entry
+  const amount = sayUnit(entry.body.amount)
   return (
-    <tr data-state={entry.state}>
+    <tr id={`line-${number}`} data-state={entry.state}>
       <td>
-        {sayMoment(header.happenedAt)}
-        {unsent.has(header.id) && ` (${words.unsent})`}
-        {!entry.orderCertain && ` (${words.unsure})`}
+        <div className={styles.said}>
+          <div>
+            <span className={styles.number}>{number}.</span> {sayMoment(header.happenedAt)}
+            {props.unsent.has(header.id) && ` (${words.unsent})`}
+            {!entry.orderCertain && ` (${words.unsure})`}
+          </div>
+          <div>
+            <What {...props} />
+          </div>
+          <div className="soft">
+            <p>{authorNamed(file, header.author)}</p>
+            <p>{fill(words.witness, { witness: sayWitness(file, entry.body.witness) })}</p>
+            <Amend {...props} />
+          </div>
+        </div>
       </td>
-      <td>
-        {isLive ? acts[body.what] : <s>{acts[body.what]}</s>}
-        {[body.paper, body.text].filter(Boolean).map((one) => (
-          <p key={one} className="soft">
-            {one}
-          </p>
-        ))}
-        {isLive && header.supersedes.length > 0 && (
-          <p className="soft">{fill(words.replacing, { reason: header.reason ?? words.unsaid })}</p>
-        )}
-        {!isLive && <p className="soft">{sayEnd(entry, theFold, file)}</p>}
-        {isLive && mayAmend && (
-          <button type="button" data-weight="quiet" data-screen-only onClick={() => onAmend({ entry, others })}>
-            {words.amend}
-            <span className="said">{` ${acts[body.what]}, ${amount}, ${sayMoment(header.happenedAt)}`}</span>
-          </button>
-        )}
-      </td>
-      <td>{isLive ? amount : <s>{amount}</s>}</td>
-      <td>{balance ? sayIn(balance, register) : words.unsaid}</td>
-      <td>{body.ampoule ?? words.unsaid}</td>
-      <td>{body.case === null ? words.unsaid : nameOf(body.case)}</td>
-      <td>
-        {draw?.given.map((one) => (
-          <p key={one.header.id}>
-            {fill(words.given, { amount: sayAmount(one.body.amount), who: authorNamed(file, one.header.author) })}
-          </p>
-        ))}
-        {draw?.wasted.map((one) => (
-          <p key={one.header.id}>
-            {fill(words.wasted, {
-              amount: sayAmount(one.body.amount),
-              who: authorNamed(file, one.header.author),
-              witness: witness(one.body.witness),
-            })}
-          </p>
-        ))}
-      </td>
-      <td>{authorNamed(file, header.author)}</td>
-      <td>{witness(body.witness)}</td>
+      <td className={styles.amount}>{entry.state === 'live' ? amount : <s>{amount}</s>}</td>
+      <td className={styles.amount}>{balance ? sayIn(balance, register) : words.unsaid}</td>
     </tr>
   )
+}
+
+/** What happened, for whom and from which ampoule, what became of it, and what was amended. */
+function What(props: Props & { readonly line: RegisterLine }) {
+  const { line, nameOf, file, theFold } = props
+  const { entry, draw } = line
+  const { body, header } = entry
+  const isLive = entry.state === 'live'
+  const said = [
+    acts[body.what],
+    body.case === null ? null : nameOf(body.case),
+    body.ampoule === null ? null : fill(words.ampoule, { ampoule: body.ampoule }),
+  ]
+  const what = said.filter((one) => one !== null).join(', ')
+  return (
+    <>
+      <p className={styles.what}>{isLive ? what : <s>{what}</s>}</p>
+      {[body.paper, body.text].filter(Boolean).map((one) => (
+        <p key={one} className="soft">
+          {one}
+        </p>
+      ))}
+      {draw?.given.map((one) => (
+        <p key={one.header.id} className="soft">
+          {fill(words.given, { amount: sayUnit(one.body.amount), who: authorNamed(file, one.header.author) })}
+        </p>
+      ))}
+      {draw?.wasted.map((one) => (
+        <p key={one.header.id} className="soft">
+          {fill(words.wasted, {
+            amount: sayUnit(one.body.amount),
+            who: authorNamed(file, one.header.author),
+            witness: sayWitness(file, one.body.witness),
+          })}
+        </p>
+      ))}
+      {isLive && header.supersedes.length > 0 && (
+        <p className="soft">{fill(words.replacing, { reason: header.reason ?? words.unsaid })}</p>
+      )}
+      {!isLive && <p>{sayEnd(entry, theFold, file)}</p>}
+    </>
+  )
+}
+
+function Amend({ line, theFold, mayAmend, onAmend }: Props & { readonly line: RegisterLine }) {
+  const { entry } = line
+  const { body, header } = entry
+  if (entry.state !== 'live' || !mayAmend) return null
+  const others = theFold.conflicts.find(({ between }) => between.includes(header.id))?.between ?? []
+  return (
+    <button
+      type="button"
+      data-weight="quiet"
+      data-screen-only
+      className={styles.amend}
+      onClick={() => onAmend({ entry, others })}
+    >
+      {words.amend}
+      <span className="said">{` ${acts[body.what]}, ${sayUnit(body.amount)}, ${sayMoment(header.happenedAt)}`}</span>
+    </button>
+  )
+}
+
+function sayWitness(file: CaseFile, id: BodyOf<'register-line'>['witness']): string {
+  return id === null ? words.nobody : personNamed(file, id)
 }
 
 /** Who replaced a line or took it back, when and why. */

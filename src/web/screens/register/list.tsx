@@ -1,12 +1,14 @@
 import { Link } from 'wouter'
 import { registerInEnglish as words } from '#content/wording/app-register.ts'
+import { capital } from '#core/outcome/capital.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { sayCount } from '#core/outcome/say-count.ts'
+import { sayIn, sayRegister } from '#documents/case/say-register.ts'
 import { ReadingView } from '../../design/reading-view.tsx'
 import { registers } from '../../journal/cases.ts'
+import { registerHref } from '../../journal/hrefs.ts'
 import { SettingsPage } from '../settings/frame.tsx'
 import { LocalLaw } from './local-law.tsx'
-import { sayIn, sayRegister } from './say-register.ts'
 import { useHouseRegisters } from './use-house-registers.ts'
 
 /** Every register of the house, with its balance and what is to be settled. */
@@ -28,9 +30,7 @@ export function RegistersScreen() {
                 return (
                   <li key={register.stream}>
                     <p>
-                      <Link href={`/settings/register/of/${encodeURIComponent(register.stream)}`}>
-                        {sayRegister(register)}
-                      </Link>
+                      <Link href={registerHref(register.stream)}>{capital(sayRegister(register))}</Link>
                     </p>
                     <p>{fill(words.balance, { balance: sayIn(register.balance, register) })}</p>
                     {open > 0 && (

@@ -4,6 +4,7 @@ import { groupsInEnglish, speciesInEnglish, usesInEnglish } from '#content/wordi
 import { sourcesInEnglish, drugPage as words } from '#content/wording/app-sources.ts'
 import { type Species, speciesList } from '#core/animal/species.ts'
 import { type DoseRow, type Drug, type NoDose, rowKey } from '#core/formulary/drug.ts'
+import { capital } from '#core/outcome/capital.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { sayQuantity } from '#documents/case/say-quantity.ts'
 import { sayContent } from '#documents/sources/say-content.ts'
@@ -191,8 +192,4 @@ function UsedIn({ drug }: { readonly drug: Drug }) {
       </ul>
     </section>
   )
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1)
 }

@@ -5,6 +5,7 @@ import { outcomeTitles } from '#content/wording/app-outcomes.ts'
 import { procedurePage as words } from '#content/wording/app-sources.ts'
 import { agreementWords } from '#content/wording/papers-agreement.ts'
 import type { Sourced } from '#core/evidence/sourced.ts'
+import { capital } from '#core/outcome/capital.ts'
 import { fill } from '#core/outcome/finding.ts'
 import type { Checkpoint, Procedure } from '#core/procedures/procedure.ts'
 import { inWords, sayContent } from '#documents/sources/say-content.ts'
@@ -138,8 +139,4 @@ function FollowUp({ procedure: { followUp } }: { readonly procedure: Procedure }
       {plans.length > 0 && <p>{fill(words.plans, { list: plans.map((plan) => words.planNames[plan]).join(', ') })}</p>}
     </section>
   )
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1)
 }

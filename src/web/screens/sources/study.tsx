@@ -5,6 +5,7 @@ import { sourcesInEnglish, studyPage as words } from '#content/wording/app-sourc
 import { asideReasonsInEnglish, countBasisInEnglish, oddsInEnglish } from '#content/wording/odds.ts'
 import { publishedCount } from '#core/evidence/published.ts'
 import type { Study, StudyOutcome } from '#core/evidence/study.ts'
+import { capital } from '#core/outcome/capital.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { sayCount, sayInterval, sayPerHundred } from '#documents/sources/say-study.ts'
 import { Provenance } from '../../design/provenance.tsx'
@@ -150,8 +151,4 @@ function Remarks({ row }: { readonly row: StudyOutcome }) {
       </dd>
     </dl>
   )
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1)
 }
