@@ -103,6 +103,7 @@ const lineFields = z.strictObject({
   formulation: z.string().min(1).optional(),
   dose: positiveQuantityIn(...doseUnits).optional(),
   stock: stock.optional(),
+  mixed: z.strictObject({ from: stock, product: positiveQuantityIn('mL'), final: positiveQuantityIn('mL') }).optional(),
   tablet: tablet.optional(),
   xylitolFree: z.boolean().optional(),
   days: z.number().positive().optional(),

@@ -70,9 +70,11 @@ function told(answer: DoseAnswer): string {
 
 /** Each infusion both ways it is said, and once for every bag or syringe how it is made. */
 function infusions(answer: DoseAnswer): string {
-  const both = answer.lines.map(({ id, perHour, perMinute }) =>
-    perHour && perMinute ? `  ${id}: ${amount(short(perHour))}, which is ${amount(short(perMinute))}\n` : '',
-  )
+  const both = answer.lines.map(({ id, perHour, perMinute, rate }) => {
+    if (!perHour || !perMinute) return ''
+    const pump = rate ? `, at ${amount(short(rate))}` : ''
+    return `  ${id}: ${amount(short(perHour))}, which is ${amount(short(perMinute))}${pump}\n`
+  })
   const made = answer.lines.map(({ bag, syringe }) => bag ?? syringe)
   const once = made.filter((one, index) => one && made.findIndex((other) => other?.name === one.name) === index)
   const steps = once.flatMap((one) => one?.steps.map((step) => `  ${one.name}: ${step}\n`) ?? [])

@@ -89,9 +89,12 @@ export const doseFindingWords = {
   'weight-unlike-breed':
     '{weight} at body condition {score} is no usual weight of the breed ({breed}: {low} to {high}){doubt}. Weigh again.',
   'strength-not-chosen': 'The strength of {drug} in hand is not stated, so no volume is given. Usual: {known}.',
-  'strength-not-listed': 'A {drug} of {stock} is none of the usual strengths ({known}). Read the label again.',
+  'strength-not-listed':
+    'A {drug} of {stock} is none of the usual strengths ({known}). Read the label again; send mixed if it was mixed.',
   'strength-unit-suspected':
-    'A {drug} of {stock} lies a hundredfold or more from every usual strength ({known}): was the unit mistaken? Read the label again.',
+    'A {drug} of {stock} lies a hundredfold or more from every usual strength ({known}): was the unit mistaken? Read the label again; for a bag or syringe that was mixed, send mixed: what was drawn of which product, and into how much.',
+  'strength-not-as-mixed':
+    '{product} of {drug} in {final} make {made}, and the line says {stock}. Read both labels again.',
   'strength-does-not-fit':
     '{amount} of {drug} cannot be taken from {stock}. State the strength of the product in hand.',
   'strength-undiluted':

@@ -2,7 +2,7 @@ import type { Drug } from '#core/formulary/drug.ts'
 import { type AnyQuantity, Decimal, plain, Quantity } from '#core/units/quantity.ts'
 import { kindOf } from './amount.ts'
 import { type Container, type FillRefusal, fill, hourOf, type Poured, rateOf } from './container.ts'
-import { type Drawing, strengthOfOther, strengthUnusual } from './drawing.ts'
+import { type Drawing, strengthNotAsMixed, strengthOfOther, strengthUnusual } from './drawing.ts'
 import { type DoseFinding, found, isBlock } from './findings.ts'
 import { judgeMixture } from './mixing.ts'
 import type { DoseRequest, DosingKnowledge, PlannedLine } from './request.ts'
@@ -230,7 +230,7 @@ function isReady(draft: ContainerDraft): draft is Ready {
 function strengthBlocks(draft: ContainerDraft, rules: DosingKnowledge['rules']): boolean {
   if (!isReady(draft)) return true
   const drawing = { ...draft, rules, down: false }
-  return [...strengthOfOther(drawing), ...strengthUnusual(drawing)].some(isBlock)
+  return [...strengthOfOther(drawing), ...strengthNotAsMixed(drawing), ...strengthUnusual(drawing)].some(isBlock)
 }
 
 function isSame(a: Container, b: Container): boolean {

@@ -12,6 +12,7 @@ import { hasDailyLimitPerKilogram, judgeSingle } from './limits.ts'
 import { judgePatch } from './patch.ts'
 import type { ChosenBy, DoseRequest, DosingKnowledge, PlannedLine } from './request.ts'
 import { findRow, nearNames } from './row.ts'
+import { strengthMixed } from './strength-in-hand.ts'
 import { isBetweenWeights, leanWeight, usesLeanWeight } from './weight.ts'
 
 /** A line on its way: what is known of it so far, and everything found. */
@@ -32,7 +33,8 @@ export function add(draft: Draft, findings: readonly DoseFinding[]): Draft {
 }
 
 /** Which drug, which row, whose dose; and everything that bars the row in this animal. */
-export function identify(asked: PlannedLine, request: DoseRequest, knowledge: DosingKnowledge): Draft {
+export function identify(sent: PlannedLine, request: DoseRequest, knowledge: DosingKnowledge): Draft {
+  const asked = sent.mixed && !sent.stock ? { ...sent, stock: strengthMixed(sent.mixed) } : sent
   const drug = drugById(knowledge.drugs, asked.drug)
   if (!drug) {
     const near = nearNames(knowledge.drugs, asked.drug).join(', ') || 'none'

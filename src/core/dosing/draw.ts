@@ -3,7 +3,7 @@ import { type DoseKind, kindOf } from './amount.ts'
 import { drawInfusion } from './draw-infusion.ts'
 import { drawSyringe } from './draw-syringe.ts'
 import { drawTablets } from './draw-tablets.ts'
-import { type Drawing, type Drawn, strengthOfOther, strengthUnusual, undiluted } from './drawing.ts'
+import { type Drawing, type Drawn, strengthNotAsMixed, strengthOfOther, strengthUnusual, undiluted } from './drawing.ts'
 import { withDrip } from './drip.ts'
 import { isBlock } from './findings.ts'
 import { strengthForOtherRoute, strengthWithXylitol } from './strength-checks.ts'
@@ -14,7 +14,11 @@ import { strengthForOtherRoute, strengthWithXylitol } from './strength-checks.ts
  * @example draw({ amount: quantity('8.2', 'mg'), line: { stock: quantity('5', 'mg/mL') }, ... }).measured.drawn // 1.6 mL
  */
 export function draw(drawing: Drawing): Drawn {
-  const mixedUp = [...strengthOfOther(drawing), ...(drawing.poured ? [] : undiluted(drawing))]
+  const mixedUp = [
+    ...strengthOfOther(drawing),
+    ...strengthNotAsMixed(drawing),
+    ...(drawing.poured ? [] : undiluted(drawing)),
+  ]
   if (mixedUp.length > 0) return { measured: {}, findings: mixedUp }
   const unusual = [...strengthUnusual(drawing), ...strengthForOtherRoute(drawing), ...strengthWithXylitol(drawing)]
   if (unusual.some(isBlock)) return { measured: {}, findings: unusual }

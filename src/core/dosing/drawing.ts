@@ -1,11 +1,12 @@
 import type { Dose, DoseRow, Drug, Stock } from '#core/formulary/drug.ts'
 import type { Level } from '#core/outcome/finding.ts'
 import { type AnyQuantity, convert, Decimal, plain } from '#core/units/quantity.ts'
-import type { Body } from './amount.ts'
+import { type Body, kindOf } from './amount.ts'
 import type { Poured } from './container.ts'
 import { type DoseFinding, found } from './findings.ts'
 import type { Measured, PlannedLine } from './request.ts'
 import type { DosingRules } from './rules.ts'
+import { productOf, strengthMixed } from './strength-in-hand.ts'
 import type { Syringe } from './syringe.ts'
 import { listsStrength } from './volume.ts'
 
@@ -40,10 +41,12 @@ export function strengthMissing({ drug, row }: Drawing): DoseFinding {
 
 /**
  * A strength that no usual product has: a misread label is more likely than a rare product, tenfold off a slipped
- * point, and a hundredfold off another unit.
+ * point, and a hundredfold off another unit. What runs into a vein by the hour is mixed weaker than its product as a
+ * rule; there only a slip of the point or of the unit, by itself, is taken for one, and the rest is asked about.
  */
-export function strengthUnusual({ drug, row, line, rules }: Drawing): DoseFinding[] {
-  const { stock } = line
+export function strengthUnusual(drawing: Drawing): DoseFinding[] {
+  const { drug, row, rules } = drawing
+  const stock = productOf(drawing.line)
   if (!stock) return []
   const usual = row.stocks.value.flatMap(({ strength }) =>
     strength && convert(strength, stock.unit) ? [strength] : [],
@@ -52,10 +55,41 @@ export function strengthUnusual({ drug, row, line, rules }: Drawing): DoseFindin
   // Weaker than a product that is always mixed into a bag: that is the bag.
   if (isBag(row, stock)) return []
   const about = { drug: drug.name, stock: stock.toString(), known: usual.join('; ') }
-  const off = Decimal.min(...usual.map((strength) => timesOff(stock.value, convert(strength, stock.unit)?.value)))
+  const listed = usual.map((strength) => new Decimal(convert(strength, stock.unit)?.value ?? stock.value))
+  const off = Decimal.min(...listed.map((value) => timesOff(stock.value, value)))
   const { confirm, block } = rules.strengthOff.value
-  if (off.gte(block)) return [found('block', 'strength-unit-suspected', about, [row.stocks, rules.strengthOff])]
+  if (off.gte(block) && !isMixedWeaker(drawing, stock.value, listed)) {
+    return [found('block', 'strength-unit-suspected', about, [row.stocks, rules.strengthOff])]
+  }
   return [found(off.gte(confirm) ? 'confirm' : 'note', 'strength-not-listed', about, [row.stocks])]
+}
+
+/** Of an infusion outside any bag of this plan: weaker than every product, and by no power of ten that a slip would make. */
+function isMixedWeaker({ dose, line }: Drawing, inHand: Decimal, listed: readonly Decimal[]): boolean {
+  if (kindOf(dose) !== 'infusion-per-weight' || line.container || line.mixed) return false
+  return listed.every((value) => {
+    const times = value.div(inHand)
+    return times.gt(1) && !times.log(10).isInteger()
+  })
+}
+
+/** What was said to be mixed gives another strength than the one stated, or more product than the whole. */
+export function strengthNotAsMixed({ drug, line, rules }: Drawing): DoseFinding[] {
+  const { mixed, stock } = line
+  if (!mixed || !stock) return []
+  const made = strengthMixed(mixed)
+  const stated = convert(stock, made.unit)
+  const { within } = rules.infusions
+  const agrees = stated?.value.div(made.value).minus(1).abs().lte(within.value) === true
+  if (agrees && mixed.product.value.lte(mixed.final.value)) return []
+  const about = {
+    drug: drug.name,
+    product: `${mixed.product} of ${mixed.from}`,
+    final: mixed.final.toString(),
+    made: `${plain(made.value.toSignificantDigits(4))} ${made.unit}`,
+    stock: stock.toString(),
+  }
+  return [found('block', 'strength-not-as-mixed', about, [within])]
 }
 
 /** A product that is always mixed into a bag, about to run as it is or stronger. */
@@ -72,9 +106,8 @@ function isBag(row: DoseRow, stock: Stock): boolean {
   )
 }
 
-/** How many times more or less; an unknown strength counts as the same. */
-function timesOff(inHand: Decimal, listed: Decimal | undefined): Decimal {
-  if (!listed) return new Decimal(1)
+/** How many times more or less. */
+function timesOff(inHand: Decimal, listed: Decimal): Decimal {
   return Decimal.max(inHand.div(listed), listed.div(inHand))
 }
 
@@ -83,7 +116,7 @@ function timesOff(inHand: Decimal, listed: Decimal | undefined): Decimal {
  * mixed up, or the row was.
  */
 export function strengthOfOther({ drug, row, line }: Drawing): DoseFinding[] {
-  const { stock } = line
+  const stock = productOf(line)
   const others = drug.doses.filter(({ formulation }) => formulation !== row.formulation)
   const other = others.find((entry) => stock && listsStrength(entry, stock))
   if (!stock || !other || listsStrength(row, stock)) return []

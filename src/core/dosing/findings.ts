@@ -63,6 +63,7 @@ export const doseCodes = [
   'strength-not-chosen',
   'strength-not-listed',
   'strength-unit-suspected',
+  'strength-not-as-mixed',
   'strength-does-not-fit',
   'strength-undiluted',
   'strength-of-other-formulation',

@@ -58,6 +58,8 @@ export type PlannedLine = {
   readonly formulation?: string
   readonly dose?: Dose
   readonly stock?: Stock
+  /** How somebody mixed what is in hand: so much of a product made up to so much. */
+  readonly mixed?: { readonly from: Stock; readonly product: Quantity<'mL'>; readonly final: Quantity<'mL'> }
   readonly tablet?: Tablet
   /** What the label of the bottle in hand says; absent while nobody has read it. */
   readonly xylitolFree?: boolean

@@ -53,6 +53,45 @@ describe('a slip of the unit (house rule: a hundredfold is a unit until shown ot
   })
 })
 
+describe('a drug in a large bag (norepinephrine, product 1 mg/mL)', () => {
+  const infusion = { drug: 'norepinephrine', use: 'vasopressor', dose: quantity('0.1', 'ug/kg/min') } as const
+  const of = (line: Partial<PlannedLine>) =>
+    judged('dog', '10', { ...infusion, over: quantity('60', 'min'), ...line }).line.filter((said) =>
+      said.includes('strength'),
+    )
+  const mixed = { from: quantity('1', 'mg/mL'), product: quantity('4', 'mL'), final: quantity('500', 'mL') }
+
+  it('is judged by what was mixed, when somebody says it: 4 mL in 500 mL are 8 ug/mL', () => {
+    expect(of({ stock: quantity('8', 'ug/mL'), mixed })).toEqual([])
+    expect(of({ mixed })).toEqual([])
+    const animal = { species: 'dog', weight: quantity('10', 'kg'), conditions: [] } as const
+    const line = { id: 'l1', ...infusion, over: quantity('60', 'min'), mixed }
+    const [answer] = doseLines({ animal, given: [], lines: [line] }, knowledge).lines
+    // 0.1 ug/kg/min × 10 kg × 60 ÷ 8 ug/mL.
+    expect(answer?.verdict !== 'refused' && answer?.rate?.toString()).toBe('7.5 mL/h')
+  })
+
+  it('asks, and does not bar, while nobody says how it was mixed', () => {
+    expect(of({ stock: quantity('8', 'ug/mL') })).toEqual(['confirm strength-not-listed'])
+  })
+
+  it('is still a slip where a unit or a decimal point alone would explain it', () => {
+    const block = ['block strength-unit-suspected']
+    expect(of({ stock: quantity('1', 'ug/mL') })).toEqual(block)
+    expect(of({ stock: quantity('0.01', 'mg/mL') })).toEqual(block)
+    expect(of({ stock: quantity('1000', 'mg/mL') })).toEqual(block)
+    expect(of({ stock: quantity('150', 'mg/mL') })).toEqual(block)
+    // A single dose runs from no bag: there a hundredfold stays a doubt.
+    expect(judged('dog', '10', { ...fentanyl, stock: quantity('0.4', 'ug/mL') }).line).toContain(block[0])
+  })
+
+  it('is barred when what was mixed gives another strength than the one stated, or is no product itself', () => {
+    expect(of({ stock: quantity('8', 'mg/mL'), mixed })).toContain('block strength-not-as-mixed')
+    expect(of({ mixed: { ...mixed, from: quantity('1', 'ug/mL') } })).toContain('block strength-unit-suspected')
+    expect(of({ mixed: { ...mixed, product: quantity('600', 'mL') } })).toContain('block strength-not-as-mixed')
+  })
+})
+
 describe('a fentanyl patch (Merck opioid table: 25 ug/h from 2.5 to 10 kg, never cut)', () => {
   const patch = (kg: string, dose: string) =>
     judged('dog', kg, { drug: 'fentanyl', use: 'transdermal', route: 'TD', dose: quantity(dose, 'ug/kg/h') })

@@ -5,6 +5,7 @@ import type { Drawing } from './drawing.ts'
 import { type DoseFinding, found } from './findings.ts'
 import type { PlannedLine } from './request.ts'
 import type { DosingRules } from './rules.ts'
+import { productOf } from './strength-in-hand.ts'
 
 /**
  * Strengths in the plan that are taken for each other: said once for the plan, not on every line, because the bottle is
@@ -16,7 +17,8 @@ export function judgeConfused(
   lines: readonly { readonly drug: Drug; readonly line: PlannedLine }[],
   { confusedStrengths }: Pick<DosingRules, 'confusedStrengths'>,
 ): DoseFinding[] {
-  return lines.flatMap(({ drug, line: { stock } }) => {
+  return lines.flatMap(({ drug, line }) => {
+    const stock = productOf(line)
     const inHand = stock && convert(stock, 'mg/mL')?.value
     const trap = confusedStrengths.find((entry) => entry.drug === drug.id)
     if (!stock || !inHand || !trap?.strengths.some((strength) => inHand.eq(strength))) return []
@@ -32,15 +34,16 @@ const injected: ReadonlySet<Route> = new Set(['IV', 'IM', 'SC', 'IO', 'perineura
 
 /** A bottle made for the mouth goes into no needle; one made for injection is no matter by mouth. */
 export function strengthForOtherRoute({ drug, row, line }: Drawing): DoseFinding[] {
-  const inHand = line.stock && convert(line.stock, 'mg/mL')?.value
+  const stock = productOf(line)
+  const inHand = stock && convert(stock, 'mg/mL')?.value
   const routes = line.route ? [line.route] : row.routes
-  if (!line.stock || !inHand || !routes.every((route) => injected.has(route))) return []
+  if (!stock || !inHand || !routes.every((route) => injected.has(route))) return []
   const same = row.stocks.value.filter(({ strength }) => strength && convert(strength, 'mg/mL')?.value.eq(inHand))
   if (same.length === 0 || same.some(({ words }) => words !== 'by mouth')) return []
   const fit = row.stocks.value.filter(({ words, strength }) => strength && words !== 'by mouth')
   const about = {
     drug: drug.name,
-    stock: line.stock.toString(),
+    stock: stock.toString(),
     madeFor: 'by mouth',
     route: routes.join(' or '),
     known: fit.map(({ strength }) => strength?.toString() ?? '').join(', ') || 'an injection',
