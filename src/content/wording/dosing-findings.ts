@@ -17,6 +17,8 @@ export const doseFindingWords = {
     '{drug} for {use} in a {species} fits more than one row. Say which, by route, qualifier or unit: {rows}.',
   'dose-not-chosen':
     'Nobody chose a dose of {drug}. Known range: {low} to {high}; other sources: {others}. Give a dose, name a plan, or set a house policy.',
+  'choice-ambiguous':
+    'More than one dose that this house chose fits {drug} for {use}: {choices}. State route and words of the row, name the line of the plan, or give a dose.',
   'plan-unknown': 'There is no plan called "{plan}". Name one of these: {plans}.',
   'plan-for-other-species':
     'The plan "{plan}" is for a {other}, not for a {species}. Name another plan, or correct the species.',

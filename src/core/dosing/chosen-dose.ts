@@ -3,6 +3,7 @@ import type { Dose, DoseRange, DoseRow } from '#core/formulary/drug.ts'
 import { convert, type Decimal, plain } from '#core/units/quantity.ts'
 import { type DoseFinding, found } from './findings.ts'
 import type { ChosenBy, DosingKnowledge, PlannedLine } from './request.ts'
+import { isFormulation } from './row.ts'
 import type { DosingRules } from './rules.ts'
 
 export type Choice =
@@ -25,8 +26,10 @@ export function chooseDose(
   const name = line.plan ?? planName
   const planned = name === undefined ? undefined : fromPlan(line, name, species, knowledge)
   if (planned?.kind === 'chosen' || planned?.findings.length) return planned
-  const policy = knowledge.policies.find((entry) => entry.species === species && fits(entry, line))
+  const fitting = knowledge.policies.filter((entry) => entry.species === species && fits(entry, line))
+  const [policy, ...others] = closest(fitting, line)
   if (!policy) return { kind: 'not-chosen', line, findings: [] }
+  if (others.length > 0) return ambiguous(line, [policy, ...others])
   const { reason, person, date, dose } = policy
   return { kind: 'chosen', line: filled(line, policy), dose, by: { kind: 'policy', reason, person, date } }
 }
@@ -37,19 +40,23 @@ function fromPlan(
   species: Species,
   knowledge: Pick<DosingKnowledge, 'plans'>,
 ): Choice {
-  const plan = knowledge.plans.find((entry) => entry.name === name)
+  const called = knowledge.plans.filter((entry) => entry.name === name)
+  const [plan] = called
   if (!plan) {
     const plans = knowledge.plans.map((entry) => `"${entry.name}"`).join(', ') || 'none'
     return { kind: 'not-chosen', line, findings: [found('block', 'plan-unknown', { plan: name, plans })] }
   }
-  if (plan.species !== species) {
+  const mine = called.filter((entry) => entry.species === species)
+  if (mine.length === 0) {
     const about = { plan: name, species, other: plan.species }
     return { kind: 'not-chosen', line, findings: [found('block', 'plan-for-other-species', about)] }
   }
-  const chosen =
-    plan.lines.find((entry) => entry.id === line.id && fits(entry, line)) ??
-    plan.lines.find((entry) => fits(entry, line))
+  // Two live plans of one name are a conflict that nobody settled; taking the first would be a guess.
+  const fitting = mine.flatMap(({ lines }) => lines).filter((entry) => fits(entry, line))
+  const named = fitting.filter(({ id }) => id === line.id)
+  const [chosen, ...others] = closest(named.length > 0 ? named : fitting, line)
   if (!chosen) return { kind: 'not-chosen', line, findings: [] }
+  if (others.length > 0) return ambiguous(line, [chosen, ...others])
   const { reason, person, date, dose } = chosen
   const whole = { ...filled(line, chosen), ...missing(line, chosen) }
   return { kind: 'chosen', line: whole, dose, by: { kind: 'plan', plan: name, reason, person, date } }
@@ -63,8 +70,30 @@ function fits(entry: Words, line: Words): boolean {
     entry.use === line.use &&
     (line.route === undefined || entry.route === undefined || entry.route === line.route) &&
     (line.qualifier === undefined || entry.qualifier === undefined || entry.qualifier === line.qualifier) &&
-    (line.formulation === undefined || entry.formulation === line.formulation)
+    // A formulation of its own is never reached by accident: both name it, or neither does.
+    isFormulation(entry.formulation, line.formulation)
   )
+}
+
+/**
+ * Of the choices that fit, those that say as much as the line says: a dose for the muscle before a dose for every route
+ * when the line names the muscle, the other way round when it names none. Choices that mean the same are one.
+ */
+function closest<Entry extends Words & { readonly dose: Dose }>(entries: readonly Entry[], line: Words): Entry[] {
+  const alike = ({ route, qualifier }: Words) => Number(route === line.route) + Number(qualifier === line.qualifier)
+  const most = Math.max(0, ...entries.map(alike))
+  const near = entries.filter((entry) => alike(entry) === most)
+  return near.filter((entry, place) => near.findIndex((other) => meaning(other) === meaning(entry)) === place)
+}
+
+function meaning({ dose, route, qualifier }: Words & { readonly dose: Dose }): string {
+  const by = [route, qualifier].filter(Boolean).join(', ')
+  return `${dose}${by && ` (${by})`}`
+}
+
+function ambiguous(line: PlannedLine, entries: readonly (Words & { readonly dose: Dose })[]): Choice {
+  const about = { drug: line.drug, use: line.use, choices: entries.map(meaning).join('; ') }
+  return { kind: 'not-chosen', line, findings: [found('block', 'choice-ambiguous', about)] }
 }
 
 function filled(line: PlannedLine, entry: Pick<PlannedLine, 'route' | 'qualifier' | 'formulation'>): PlannedLine {

@@ -11,6 +11,7 @@ export const doseCodes = [
   'dose-unit-not-listed',
   'row-ambiguous',
   'dose-not-chosen',
+  'choice-ambiguous',
   'plan-unknown',
   'plan-for-other-species',
   'emergency-declared',

@@ -48,6 +48,7 @@ export const aboutThePlan: ReadonlySet<DoseCode> = new Set<DoseCode>([
   'rounding-shifts-dose',
   'row-ambiguous',
   'dose-not-chosen',
+  'choice-ambiguous',
   'dose-unit-not-listed',
   'ear-product-not-measured',
 ])

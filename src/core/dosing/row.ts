@@ -59,7 +59,7 @@ function fitsWords(row: DoseRow, line: PlannedLine): boolean {
 }
 
 /** Named in full ("liposomal, 13.3 mg/mL") or by its first words alone ("liposomal"). */
-function isFormulation(listed: string | undefined, asked: string | undefined): boolean {
+export function isFormulation(listed: string | undefined, asked: string | undefined): boolean {
   return listed === asked || (asked !== undefined && listed?.split(',')[0] === asked)
 }
 
