@@ -217,6 +217,10 @@ describe('an infusion in the answer', () => {
     expect(answer?.amount?.value).toBeCloseTo(557.14, 2)
     expect(answer?.findings.map(({ code }) => code)).toContain('dose-twice-range')
     const no = (more: object) => ask([{ ...line, ...more }], {}, animal).lines[0]?.findings.map(({ code }) => code)
+    // Fat holds little blood: at body condition 9 the 13 kg count as 9.28 kg (dosing weight, as for the blood volume).
+    const fat = ask([line], {}, { ...animal, bodyCondition: 9 }).lines[0]
+    expect(fat?.amount?.value).toBeCloseTo((9.28 * 90 * 20) / 42, 2)
+    expect(fat?.findings.map(({ code }) => code)).toContain('lean-weight-used')
     expect(no({ dose: q(12, 'mL/kg') })).toContain('goal-and-dose')
     expect(no({ drug: 'packed-red-cells' })).toContain('goal-not-blood')
     expect(no({ goal: { now: q(35, '%'), aim: q(30, '%'), donorPcv: q(42, '%') } })).toContain('goal-order')
@@ -259,5 +263,13 @@ describe('a wrong field is named with what would be right', () => {
   it('and a lowest haematocrit above the start', () => {
     const wrong = { haematocrit: { start: q(25, '%'), lowest: q(40, '%') } }
     expect(errorOf(morphine, wrong)).toMatchObject({ code: 'wrong-order', path: 'haematocrit.lowest' })
+  })
+})
+
+describe('a dose per pound', () => {
+  it('is never answered with "write mg/kg": the number would be less than half of what was meant', () => {
+    const { code, message } = errorOf({ ...morphine, dose: q(0.2, 'mg/lb/h') })
+    expect(code).toBe('per-pound')
+    expect(message).toContain('0.45359237')
   })
 })

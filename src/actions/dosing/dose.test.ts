@@ -328,7 +328,7 @@ describe('what a plan is told beside the dose', () => {
   })
 
   it('notes a strength that no usual product has', () => {
-    const line = { id: 'd', drug: 'dexmedetomidine', use: 'premed', dose: q(5, 'ug/kg'), stock: q(0.05, 'mg/mL') }
+    const line = { id: 'd', drug: 'dexmedetomidine', use: 'premed', dose: q(5, 'ug/kg'), stock: q(0.2, 'mg/mL') }
     expect(codes(ask([line]).lines[0]?.findings)).toEqual(['strength-not-listed'])
   })
 

@@ -73,7 +73,7 @@ export const cefovecin = drug({
       use: 'antibiotic_course',
       routes: ['SC'],
       range: { value: range('8', '8', 'mg/kg'), ...us },
-      interval: { value: { words: 'once (US label)' }, ...us },
+      interval: { value: { words: 'once (US label); never again within 14 days', hours: ['336', '336'] }, ...us },
       maxCumulative: { value: { per: 'course', words: '1 injection (US)' }, ...us },
       stocks: { value: [{ strength: quantity('80', 'mg/mL') }], ...products },
       cautions: {

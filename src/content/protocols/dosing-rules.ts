@@ -85,9 +85,9 @@ export const dosingRules: DosingRules = {
     where: 'rounding error by class of drug; a ceiling is kept apart, by rounding down',
   },
   repeat: {
-    value: { early: new Decimal('0.95'), confirm: new Decimal('0.5') },
+    value: { early: new Decimal('0.95'), confirm: new Decimal('0.5'), onceWithin: quantity('24', 'h') },
     ...house,
-    where: 'the gap itself is the row’s; how early is too early is judged here',
+    where: 'the gap itself is the row’s; how early is too early, and how long a dose meant once counts, is judged here',
   },
   lowPressure: {
     value: { mean: quantity('60', 'mm[Hg]'), systolic: quantity('90', 'mm[Hg]'), within: quantity('2', 'h') },

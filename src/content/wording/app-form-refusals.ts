@@ -34,6 +34,8 @@ export const formRefusals = {
   'quantity-no-number': '“{given}” does not begin with a number. Type the number first, then {wanted}.',
   'quantity-no-unit': '“{given}” has no unit. Type it too: {wanted}.',
   'quantity-unknown-unit': '“{unit}” is not a unit known here. Use {wanted}.',
+  'quantity-per-pound':
+    '“{given}” is per pound. Per kilogram the number is 2.2046 times as large: work it out, then {wanted}.',
   'quantity-wrong-unit': '“{given}” cannot stand here. Give it in {wanted}.',
   'quantity-thousands-or-decimal':
     '“{given}” can be read as thousands or as a decimal. Type it without a mark for thousands.',

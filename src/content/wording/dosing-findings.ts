@@ -28,6 +28,8 @@ export const doseFindingWords = {
   'excluded-by-given': '{drug} is excluded after {why}: {because}. Wait, or take another drug.',
   'given-time-unknown':
     'When {drug} was given is not known against the time of this plan; it counts in full. Record both times.',
+  'given-from-later':
+    '{given} lies after the time of this plan. Correct its time or that of the plan, whichever is wrong.',
   'age-unknown': 'The age is not stated, and {drug} is barred {because}. State ageMonths.',
   caution: '{drug}, {why}: {because}.',
   'kidney-drug-with-raised-creatinine': '{drug}: {because}. {possible}.',
@@ -60,6 +62,8 @@ export const doseFindingWords = {
     '{dose} of {drug} is {factor} times the upper end of the range {low} to {high}: was the unit mistaken (mg for ug)?',
   'dose-unit-suspected-low':
     '{dose} of {drug} is a hundredth of the range {low} to {high} or less: was the unit mistaken (ug for mg)?',
+  'dose-time-suspected':
+    '{dose} of {drug}: the number fits the range {low} to {high}, the time does not. Was the hour mistaken for the minute? Write the dose in the unit of the range.',
   'over-single-maximum':
     '{amount} of {drug} is over the most for one dose, {most} (limit {limit}). Plan {most} or less.',
   'over-daily-maximum':
@@ -69,6 +73,12 @@ export const doseFindingWords = {
   'over-daily-maximum-in-time':
     '{drug} has no end in this plan; with what is counted already it reaches the most of a day, {most} ({words}), after {after}. State over.',
   'repeat-too-soon': '{drug} was given {ago} ago ({given}) and is repeated {interval}. Wait, or give the reason.',
+  'repeat-from-later':
+    '{drug} is repeated {interval}, and {given} lies after the time of this plan, or on the same day at an unknown time. Correct its time, wait, or give the reason.',
+  'same-drug-twice':
+    '{drug} is here more than once for {use}: also {others}; together {sum}. Leave one out, or mean each.',
+  'same-drug-twice-over-maximum':
+    '{drug} is here more than once for {use}: also {others}; together {sum}, over the most for one dose ({most}). Leave one out, plan less, or give the reason.',
   'home-too-often': '{drug} is written for {times} times a day at home; it is given {interval}. Take times out.',
   'weight-unknown': 'The weight is not known. Weigh the animal; an estimate must be marked as one.',
   'weight-impossible':
@@ -97,10 +107,14 @@ export const doseFindingWords = {
     'A {drug} of {stock} lies a hundredfold or more from every usual strength ({known}): was the unit mistaken? Read the label again; for a bag or syringe that was mixed, send mixed: what was drawn of which product, and into how much.',
   'strength-not-as-mixed':
     '{product} of {drug} in {final} make {made}, and the line says {stock}. Read both labels again.',
+  'strength-percent-suspected':
+    'A {drug} of {stock} is exactly a tenth of a usual strength ({known}). A label in per cent holds ten times as many mg/mL: 0.5 % is 5 mg/mL. Read the label again; send mixed if it was mixed.',
   'strength-does-not-fit':
     '{amount} of {drug} cannot be taken from {stock}. State the strength of the product in hand.',
   'strength-undiluted':
     '{drug} of {stock} never runs undiluted. State the strength of the mixed bag: what is in it, divided by its volume.',
+  'strength-hardly-diluted':
+    '{drug} at {stock} is less than tenfold weaker than the product ({known}), which never runs undiluted. Work out again what the bag holds; take more fluid, or give the reason.',
   'strength-of-other-formulation':
     '{stock} is {drug} of another formulation ({other}), which has doses of its own and is never interchanged. Take {known}, or plan the other formulation by its name.',
   'strength-easily-confused':
@@ -197,6 +211,8 @@ export const doseFindingWords = {
   'interval-not-chosen':
     '{drug} is given {interval}; for {days} days nothing is counted out until one gap is chosen. State every.',
   'interval-other': 'Every {every} was chosen for {drug}; the formulary says {interval}.',
+  'interval-too-short':
+    'Every {every} was chosen for {drug}, an NSAID; its label gives one dose {interval}. Write the gap of the label.',
   'label-table-none':
     'The label’s table of the {strength} tablet of {drug} has no line for {weight} ({known}). Take another size.',
   'label-over-maximum':

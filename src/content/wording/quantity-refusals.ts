@@ -12,6 +12,8 @@ export const quantityRefusals = {
   'no-number': '"{given}" does not begin with a number. Type the number first, for example 12.5 kg.',
   'no-unit': '"{given}" has no unit. Type it with its unit, for example {number} kg or {number} lb.',
   'unknown-unit': '"{unit}" in "{given}" is not a unit known here. Did you mean {suggestion}? Type it so.',
+  'per-pound':
+    '"{given}" is per pound, and doses here are per kilogram: the number per kilogram is 2.2046 times as large. Work it out and type it with its unit.',
   'wrong-unit': '"{given}" cannot stand here. Give it in {wanted}.',
   'thousands-or-decimal':
     '"{given}" can be read as thousands or as a decimal. Type it without a mark for thousands, with the decimals that are meant, for example 1250 g.',

@@ -124,6 +124,11 @@ export function judgeRange(drug: string, row: DoseRow, dose: Dose, rules: Dosing
   // A dose worked back from milligrams may have no end of figures.
   const shown = `${plain(dose.value.toSignificantDigits(6))} ${dose.unit}`
   const about = { drug, dose: shown, low: low.toString(), high: high.toString() }
+  // The commonest slip of an infusion: the number of the range with the other time is sixtyfold off.
+  const isOtherTime = dose.unit !== low.unit && withoutTime(dose.unit) === withoutTime(low.unit)
+  if (isOtherTime && dose.value.gte(low.value) && dose.value.lte(high.value)) {
+    return [found('block', 'dose-time-suspected', about, from)]
+  }
   if (inUnit.value.lt(low.value)) {
     // A microgram written for a milligram harms too: the pain stays, the infection stays.
     const isFar = inUnit.value.times(rules.overRange.value.unitSlip).lte(low.value)
@@ -144,6 +149,10 @@ export function judgeRange(drug: string, row: DoseRow, dose: Dose, rules: Dosing
   if (atLeast(factor, block)) return [found('block', 'dose-five-times-range', times, both)]
   if (atLeast(factor, confirm)) return [found('confirm', 'dose-twice-range', times, both)]
   return [found('note', 'dose-above-range', times, both)]
+}
+
+function withoutTime(unit: Dose['unit']): string {
+  return unit.replace(/\/(h|min)$/, '')
 }
 
 function atLeast(factor: Decimal, limit: Decimal): boolean {

@@ -306,6 +306,28 @@ describe('potassium', () => {
     const fast = judged([{ ...line, dose: quantity('0.6', 'mmol/kg/h'), container }], dog('10'))[0]
     expect(codes(fast)).toContain('block over-single-maximum')
   })
+
+  it('never fills a syringe by itself, and hardly diluted asks for a person', () => {
+    // 0.5 mmol/kg/h × 8 kg = 4 mmol/h, that is 2 mL/h of 2 mmol/mL: a syringe at 2 mL/h holds nothing else.
+    const strong = { ...line, dose: quantity('0.5', 'mmol/kg/h') }
+    const at = (rate: string) => {
+      const container = {
+        kind: 'syringe',
+        name: 's',
+        volume: quantity('10', 'mL'),
+        rate: quantity(rate, 'mL/h'),
+      } as const
+      return judged([{ ...strong, container }], dog('8'))[0]
+    }
+    expect(codes(at('2'))).toContain('block strength-undiluted')
+    expect(codes(at('2.1'))).toContain('block strength-undiluted')
+    expect(at('2.1')?.verdict).toBe('refused')
+    expect(codes(at('5'))).toContain('confirm strength-hardly-diluted')
+    expect(codes(at('40')).join()).not.toContain('diluted')
+    expect(codes(judged([{ ...strong, stock: quantity('0.9', 'mmol/mL') }], dog('8'))[0])).toContain(
+      'confirm strength-hardly-diluted',
+    )
+  })
 })
 
 describe('a loading dose', () => {

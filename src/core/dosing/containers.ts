@@ -1,8 +1,9 @@
-import type { Drug } from '#core/formulary/drug.ts'
+import type { Drug, Stock } from '#core/formulary/drug.ts'
+import { stockUnits } from '#core/formulary/words.ts'
 import { type AnyQuantity, Decimal, plain, Quantity } from '#core/units/quantity.ts'
 import { kindOf } from './amount.ts'
 import { type Container, type FillRefusal, fill, hourOf, type Poured, rateOf } from './container.ts'
-import { type Drawing, strengthNotAsMixed, strengthOfOther, strengthUnusual } from './drawing.ts'
+import { type Drawing, strengthNotAsMixed, strengthOfOther, strengthUnusual, undiluted } from './drawing.ts'
 import { type DoseFinding, found, isBlock } from './findings.ts'
 import { judgeMixture } from './mixing.ts'
 import type { DoseRequest, DosingKnowledge, PlannedLine } from './request.ts'
@@ -102,9 +103,21 @@ function judgeGroup(
     const off = mine.perHour.value.div(draft.amount.value).minus(1)
     const share = { ...filled.answer, container, mine, off }
     poured.set(draft.line.id, share)
-    note(draft.line.id, ...ofFilled(draft, share, rules))
+    note(draft.line.id, ...ofFilled(draft, share, rules), ...undiluted({ ...draft, rules }, strengthIn(share)))
   }
-  return { findings, poured }
+  const barred = ready.find(({ line }) => findings.get(line.id)?.some(isBlock))
+  if (!barred) return { findings, poured }
+  for (const { line } of group) {
+    if (line.id !== barred.line.id)
+      note(line.id, found('block', 'container-incomplete', { ...about, other: nameOf(barred) }))
+  }
+  return { findings, poured: new Map() }
+}
+
+/** How strong a drug is in what runs out of its container; undefined for an amount that no strength holds. */
+function strengthIn({ mine, final }: Poured): Stock | undefined {
+  const unit = stockUnits.find((word) => word === `${mine.amount.unit}/mL`)
+  return unit && (new Quantity(mine.amount.value.div(final.value), unit) as Stock)
 }
 
 const nothing: ContainerVerdict = { findings: new Map(), poured: new Map() }

@@ -1,4 +1,4 @@
-import type { DoseRow, Interval } from '#core/formulary/drug.ts'
+import type { DoseRow, Drug, Interval } from '#core/formulary/drug.ts'
 import { type AnyQuantity, Decimal, plain, Quantity } from '#core/units/quantity.ts'
 import { type DoseFinding, found } from './findings.ts'
 import type { Dispensed } from './request.ts'
@@ -15,12 +15,18 @@ export function withInterval(row: DoseRow, every: Quantity<'h'> | undefined): Do
   return { ...row, interval: { ...row.interval, value: { words, hours: [hours, hours] } } }
 }
 
-/** A gap that the formulary does not list asks for a person. */
-export function judgeInterval(drug: string, row: DoseRow, every: Quantity<'h'> | undefined): DoseFinding[] {
+/**
+ * A gap that the formulary does not list asks for a person. An NSAID more often than its label says is refused: the
+ * label gives one dose in that time.
+ */
+export function judgeInterval(drug: Drug, row: DoseRow, every: Quantity<'h'> | undefined): DoseFinding[] {
   if (!every) return []
   const { hours, words } = row.interval.value
   if (hours && every.value.gte(hours[0]) && every.value.lte(hours[1])) return []
-  return [found('confirm', 'interval-other', { drug, every: every.toString(), interval: words }, [row.interval])]
+  const about = { drug: drug.name, every: every.toString(), interval: words }
+  const isTooOften = drug.groups.includes('nsaid') && (!hours || every.value.lt(hours[0]))
+  if (isTooOften) return [found('block', 'interval-too-short', about, [row.interval])]
+  return [found('confirm', 'interval-other', about, [row.interval])]
 }
 
 /**

@@ -50,7 +50,7 @@ export function identify(sent: PlannedLine, request: DoseRequest, knowledge: Dos
     return { line, drug, rows: [], findings: [notMeasured, ...inAnimal(line)] }
   }
   const { species } = request.animal
-  const goal = doseOfGoal(drug, asked, species, knowledge.rules.transfusion)
+  const goal = doseOfGoal(drug, asked, request.animal, knowledge.rules)
   const wanted = { ...asked, drug: drug.id, ...(goal.dose && { dose: goal.dose }) }
   const choice = chooseDose(wanted, request.plan, species, knowledge)
   const { line } = choice
@@ -67,7 +67,7 @@ export function identify(sent: PlannedLine, request: DoseRequest, knowledge: Dos
   const excluded = [
     ...judgeExclusions(drug, row.answer, request, knowledge.drugs, lean),
     ...inAnimal(line),
-    ...judgeInterval(drug.name, row.answer, line.every),
+    ...judgeInterval(drug, row.answer, line.every),
     ...goal.findings,
   ]
   const draft = { line, drug, row: withInterval(row.answer, line.every), rows: [] }

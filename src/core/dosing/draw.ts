@@ -14,13 +14,16 @@ import { strengthForOtherRoute, strengthWithXylitol } from './strength-checks.ts
  * @example draw({ amount: quantity('8.2', 'mg'), line: { stock: quantity('5', 'mg/mL') }, ... }).measured.drawn // 1.6 mL
  */
 export function draw(drawing: Drawing): Drawn {
-  const mixedUp = [
-    ...strengthOfOther(drawing),
-    ...strengthNotAsMixed(drawing),
-    ...(drawing.poured ? [] : undiluted(drawing)),
+  // What is poured was judged by what runs out of its bag or syringe.
+  const alone = drawing.poured ? [] : undiluted(drawing, drawing.line.stock)
+  const mixedUp = [...strengthOfOther(drawing), ...strengthNotAsMixed(drawing), ...alone]
+  if (mixedUp.some(isBlock)) return { measured: {}, findings: mixedUp }
+  const unusual = [
+    ...mixedUp,
+    ...strengthUnusual(drawing),
+    ...strengthForOtherRoute(drawing),
+    ...strengthWithXylitol(drawing),
   ]
-  if (mixedUp.length > 0) return { measured: {}, findings: mixedUp }
-  const unusual = [...strengthUnusual(drawing), ...strengthForOtherRoute(drawing), ...strengthWithXylitol(drawing)]
   if (unusual.some(isBlock)) return { measured: {}, findings: unusual }
   const drawn = withDrip(drawing, drawByKind(drawing))
   return { ...drawn, findings: [...unusual, ...drawn.findings] }

@@ -1,4 +1,4 @@
-import type { Dose, DoseRow, Drug, Stock } from '#core/formulary/drug.ts'
+import type { Dose, DoseRow, Drug, Stock, StockProduct } from '#core/formulary/drug.ts'
 import type { Level } from '#core/outcome/finding.ts'
 import { type AnyQuantity, convert, Decimal, plain } from '#core/units/quantity.ts'
 import { type Body, kindOf } from './amount.ts'
@@ -61,7 +61,12 @@ export function strengthUnusual(drawing: Drawing): DoseFinding[] {
   if (off.gte(block) && !isMixedWeaker(drawing, stock.value, listed)) {
     return [found('block', 'strength-unit-suspected', about, [row.stocks, rules.strengthOff])]
   }
-  return [found(off.gte(confirm) ? 'confirm' : 'note', 'strength-not-listed', about, [row.stocks])]
+  // Per cent holds ten times as many mg/mL, and a slipped point is tenfold whatever other strengths lie between.
+  if (stock.unit === 'mg/mL' && listed.some((value) => value.eq(stock.value.times(10)))) {
+    return [found('confirm', 'strength-percent-suspected', about, [row.stocks, rules.strengthOff])]
+  }
+  const isTenfold = listed.some((value) => timesOff(stock.value, value).eq(10))
+  return [found(isTenfold || off.gte(confirm) ? 'confirm' : 'note', 'strength-not-listed', about, [row.stocks])]
 }
 
 /** Of an infusion outside any bag of this plan: weaker than every product, and by no power of ten that a slip would make. */
@@ -92,14 +97,32 @@ export function strengthNotAsMixed({ drug, line, rules }: Drawing): DoseFinding[
   return [found('block', 'strength-not-as-mixed', about, [within])]
 }
 
-/** A product that is always mixed into a bag, about to run as it is or stronger. */
-export function undiluted({ drug, row, line: { stock } }: Drawing): DoseFinding[] {
-  if (!stock || !row.stocks.value.some(({ neverUndiluted }) => neverUndiluted) || isBag(row, stock)) return []
-  return [found('block', 'strength-undiluted', { drug: drug.name, stock: stock.toString() }, [row.stocks])]
+/**
+ * A product that is always mixed into a bag, about to run as it is or stronger; less than tenfold weaker asks for a
+ * person, because a bag is many times weaker.
+ */
+export function undiluted(
+  { drug, row, rules }: Pick<Drawing, 'drug' | 'row' | 'rules'>,
+  running: Stock | undefined,
+): DoseFinding[] {
+  const mixed = neverAlone(row)
+  if (!running || mixed.length === 0) return []
+  const stock = `${plain(running.value.toSignificantDigits(4))} ${running.unit}`
+  const about = { drug: drug.name, stock, known: mixed.map(({ strength }) => strength?.toString() ?? '').join('; ') }
+  if (!isBag(row, running)) return [found('block', 'strength-undiluted', about, [row.stocks])]
+  const weakest = Decimal.min(
+    ...mixed.flatMap(({ strength }) => (strength && convert(strength, running.unit)?.value) ?? []),
+  )
+  if (weakest.div(running.value).gte(rules.strengthOff.value.confirm)) return []
+  return [found('confirm', 'strength-hardly-diluted', about, [row.stocks, rules.strengthOff])]
+}
+
+function neverAlone(row: DoseRow): readonly StockProduct[] {
+  return row.stocks.value.filter(({ neverUndiluted }) => neverUndiluted)
 }
 
 function isBag(row: DoseRow, stock: Stock): boolean {
-  const mixed = row.stocks.value.filter(({ neverUndiluted }) => neverUndiluted)
+  const mixed = neverAlone(row)
   return (
     mixed.length > 0 &&
     mixed.every(({ strength }) => strength && convert(strength, stock.unit)?.value.gt(stock.value) === true)

@@ -137,7 +137,8 @@ export function givenBefore(theCase: Case, dose: string): Given[] {
 function medicinesBefore(theCase: Case): Given[] {
   return theCase.live('medicine-before').map(({ body }) => {
     const last = body.ongoing ? undefined : body.until
-    const when = last ? { at: endOf(last) } : {}
+    const isCoarse = last?.precision === 'day' || last?.precision === 'month' || last?.precision === 'year'
+    const when = last ? { at: endOf(last), ...(isCoarse && { isCoarse }) } : {}
     const ear = body.route === 'ear' ? { route: 'topical-ear' as const } : {}
     const where = surfaces.has(body.route) ? { onSurface: true, ...ear } : {}
     if (body.substance !== null) return { drug: body.substance, ...where, ...when }

@@ -1,11 +1,15 @@
 import { drugById } from '#core/formulary/drug.ts'
+import { hoursBetween } from './elapsed.ts'
 import { saidOf } from './exclusions.ts'
 import { type DoseFinding, found } from './findings.ts'
 import { drugsGiven } from './given-drug.ts'
 import type { DoseRequest, DosingKnowledge } from './request.ts'
 import { nearNames } from './row.ts'
 
-/** What was given without a time counts in full; what is no drug of ours counts in nothing. Both are said. */
+/**
+ * What was given without a time counts in full; what is no drug of ours counts in nothing; what is dated after the plan
+ * is a slip of one of the two clocks. All are said.
+ */
 export function unknownGiven(request: DoseRequest, { drugs }: DosingKnowledge): DoseFinding[] {
   const timeless = request.given
     .filter((given) => (!given.at || !request.at) && drugsGiven(drugs, given.drug).length > 0)
@@ -20,7 +24,10 @@ export function unknownGiven(request: DoseRequest, { drugs }: DosingKnowledge): 
       const near = nearNames(drugs, given.drug).join(', ') || 'none'
       return found('confirm', 'given-drug-unknown', { given: saidOf(given), near })
     })
-  return [...unknown, ...timeless]
+  const later = request.given
+    .filter(({ at, isCoarse }) => !isCoarse && at && request.at && hoursBetween(at, request.at).value.lt(0))
+    .map((given) => found('confirm', 'given-from-later', { given: saidOf(given) }))
+  return [...unknown, ...later, ...timeless]
 }
 
 /** A plan that this house does not have. */

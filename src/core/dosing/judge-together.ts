@@ -10,6 +10,7 @@ import { goesIntoEar } from './into-ear.ts'
 import { judgeDay } from './limits.ts'
 import { judgeRepeat } from './repeat.ts'
 import type { Counted, DoseRequest, DosingKnowledge, PlannedAmount } from './request.ts'
+import { judgeTwice } from './twice.ts'
 import { judgeUnsettled } from './unsettled.ts'
 
 /** What the lines mean for each other: drugs that must not meet, and the sum of a day. */
@@ -38,10 +39,15 @@ function judgeAmount(
   amounts: readonly PlannedAmount[],
   request: DoseRequest,
   weight: Quantity<'kg'>,
-  { drugs }: DosingKnowledge,
+  knowledge: DosingKnowledge,
 ): DoseFinding[] {
+  const { drugs } = knowledge
   const others = amounts.filter((entry) => entry !== mine)
-  return [...judgeDay(mine, amounts, request, weight, drugs), ...barredByPlanned(mine.drug, mine.row, others, weight)]
+  return [
+    ...judgeDay(mine, amounts, request, weight, drugs),
+    ...barredByPlanned(mine.drug, mine.row, others, weight),
+    ...judgeTwice(mine, amounts, request, weight, knowledge),
+  ]
 }
 
 /** What a line adds to a day: one dose of it, or what an infusion runs in until its end, or within the day. */

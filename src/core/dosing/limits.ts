@@ -129,7 +129,7 @@ function judgeOnePerInterval(
   return [found('block', 'over-daily-maximum', about, [most, mine.row.interval])]
 }
 
-function limitOf(limit: AnyQuantity, weight: Quantity<'kg'>): Counted {
+export function limitOf(limit: AnyQuantity, weight: Quantity<'kg'>): Counted {
   const mass = convert(limit, 'mg/kg')
   if (mass) return new Quantity(mass.value.times(weight.value), 'mg')
   const volume = convert(limit, 'mL/kg')

@@ -103,9 +103,16 @@ function countsStill(drug: Drug, given: Given, request: DoseRequest): boolean {
   return limit !== undefined && stillCounts(given.at, request.at, limit.washout.value)
 }
 
-/** A formulation of its own is known by its strength; without one the usual product is counted, whose limit is lower. */
-function formulationGiven(drug: Drug, { stock }: Given): string | undefined {
-  return stock && drug.doses.find((row) => row.formulation !== undefined && listsStrength(row, stock))?.formulation
+/**
+ * A formulation of its own is known by its strength, or by its first word in what was written ("bupivacaine liposomal");
+ * without either the usual product is counted, whose limit is lower.
+ */
+function formulationGiven(drug: Drug, { drug: written, stock }: Given): string | undefined {
+  return drug.doses.find((row) => {
+    const [word] = row.formulation?.split(',') ?? []
+    if (word === undefined) return false
+    return (stock && listsStrength(row, stock)) || written.toLowerCase().includes(word.toLowerCase())
+  })?.formulation
 }
 
 export function sumOf(parts: readonly CeilingPart[], keep: (part: CeilingPart) => boolean): Decimal {

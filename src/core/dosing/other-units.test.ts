@@ -1,3 +1,4 @@
+import { Temporal } from 'temporal-polyfill'
 import { describe, expect, it } from 'vitest'
 import { formulary } from '#content/formulary/index.ts'
 import { dosingRules } from '#content/protocols/dosing-rules.ts'
@@ -136,5 +137,16 @@ describe('liposomal bupivacaine (21 CFR 522.224)', () => {
     const given = [{ drug: 'bupivacaine', amount: quantity('53', 'mg'), stock }]
     const block = { drug: 'lidocaine', use: 'local_block', dose: quantity('1', 'mg/kg') } as const
     expect(line('dog', '10', block, given).codes).toContain('local-anaesthetic-ceiling')
+  })
+
+  it('is remembered by its name where nobody wrote the strength, for as long as it acts', () => {
+    const at = Temporal.Instant.from('2026-11-25T12:00:00Z')
+    const given = [
+      { drug: 'bupivacaine (liposomal)', amount: quantity('53', 'mg'), at: at.subtract({ hours: 30 }) },
+    ] as const
+    const animal = { species: 'dog', weight: quantity('10', 'kg'), conditions: [] } as const
+    const block = { id: 'l1', drug: 'lidocaine', use: 'local_block', dose: quantity('1', 'mg/kg') } as const
+    const [one] = doseLines({ animal, given, at, lines: [block] }, knowledge).lines
+    expect(one?.findings.map(({ code }) => code)).toContain('local-anaesthetic-ceiling')
   })
 })

@@ -41,6 +41,55 @@ describe('the same drug again too soon', () => {
   })
 })
 
+describe('an NSAID more often than its label says (meloxicam every 24 h, 21 CFR 520.1367)', () => {
+  const dog = { species: 'dog', weight: quantity('10', 'kg') } as const
+  const meloxicam = {
+    drug: 'meloxicam',
+    use: 'nsaid',
+    route: 'PO',
+    qualifier: 'from day 2',
+    dose: quantity('0.1', 'mg/kg'),
+  } as const
+
+  it('is refused, however it was chosen; a longer gap asks for a person', () => {
+    const every = (hours: string) => found(dog, { drug: 'water' }, { ...meloxicam, every: quantity(hours, 'h') })
+    expect(every('6')).toContain('block interval-too-short')
+    expect(every('12')).toContain('block interval-too-short')
+    expect(every('24').join()).not.toContain('interval')
+    expect(every('48')).toContain('confirm interval-other')
+  })
+
+  it('is refused where "today" may have been just now, or the clock is wrong', () => {
+    const later = { drug: 'meloxicam', amount: quantity('1', 'mg'), at: now.add({ hours: 2 }) }
+    expect(found(dog, later, meloxicam)).toContain('block repeat-from-later')
+    expect(found(dog, { ...later, isCoarse: true }, meloxicam)).toContain('block repeat-from-later')
+  })
+})
+
+describe('something given after the time of the plan', () => {
+  const said = (given: Given) =>
+    doseLines(
+      { animal: { species: 'cat', weight: quantity('4', 'kg'), conditions: [] }, given: [given], at: now, lines: [] },
+      knowledge,
+    ).findings.map(({ level, code }) => `${level} ${code}`)
+
+  it('is said, unless only its day is known', () => {
+    const given = { drug: 'methadone', amount: quantity('1', 'mg'), at: now.add({ seconds: 1 }) }
+    expect(said(given)).toContain('confirm given-from-later')
+    expect(said({ ...given, at: now }).join()).not.toContain('given-from-later')
+    expect(said({ ...given, isCoarse: true }).join()).not.toContain('given-from-later')
+  })
+})
+
+describe('cefovecin in a cat (21 CFR 522.311: once; it acts for 14 days)', () => {
+  it('is asked about when it is planned again within them', () => {
+    const line = { drug: 'cefovecin', use: 'antibiotic_course', route: 'SC', dose: quantity('8', 'mg/kg') } as const
+    const given = (days: number) => ({ drug: 'cefovecin', amount: quantity('32', 'mg'), at: before(days * 24) })
+    expect(found({}, given(1), line)).toContain('confirm repeat-too-soon')
+    expect(found({}, given(14), line).join()).not.toContain('repeat-too-soon')
+  })
+})
+
 describe('meloxicam in a cat after the larger injection (21 CFR 522.1367: once only, 0.3 mg/kg)', () => {
   const oral = { drug: 'meloxicam', use: 'nsaid', route: 'PO', dose: quantity('0.05', 'mg/kg') } as const
   const injection = (qualifier: string, mgPerKg: string) =>

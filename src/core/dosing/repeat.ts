@@ -5,7 +5,8 @@ import { hoursBetween } from './elapsed.ts'
 import { saidOf } from './exclusions.ts'
 import { type DoseFinding, found } from './findings.ts'
 import { isGivenDrug } from './given-drug.ts'
-import type { DoseRequest, DosingKnowledge } from './request.ts'
+import type { DoseRequest, DosingKnowledge, Given } from './request.ts'
+import type { DosingRules } from './rules.ts'
 
 /** Uses that are repeated by effect, by the clock of the operation, or on the surface of an eye. */
 const repeatedFreely: ReadonlySet<Use> = new Set(['antibiotic_periop', 'emergency', 'eye', 'vasopressor', 'cri'])
@@ -41,12 +42,21 @@ export function judgeRepeat(
     }
     const ago = hoursBetween(given.at, at).value
     const share = ago.div(shortest)
-    // What lies ahead of this moment is a plan of its own.
-    if (ago.lt(0) || share.gte(rules.repeat.value.early)) return []
+    if (ago.lt(0)) return isNsaid ? [laterThanThis(drug, row, given, rules)] : []
+    if (share.gte(rules.repeat.value.early)) return []
     const about = { drug: drug.name, given: saidOf(given), ago: said(ago), interval: row.interval.value.words }
     const level = isNsaid ? 'block' : share.lt(rules.repeat.value.confirm) ? 'confirm' : 'note'
     return [found(level, 'repeat-too-soon', about, [row.interval, rules.repeat])]
   })
+}
+
+/**
+ * "Given today" may have been just now, and a clock may be wrong: an NSAID dated after this moment is refused all the
+ * same. Of another drug it is said once for the whole request.
+ */
+function laterThanThis(drug: Drug, row: DoseRow, given: Given, rules: DosingRules): DoseFinding {
+  const about = { drug: drug.name, given: saidOf(given), interval: row.interval.value.words }
+  return found('block', 'repeat-from-later', about, [row.interval, rules.repeat])
 }
 
 function said(hours: Decimal): string {

@@ -43,6 +43,8 @@ export type Given = {
   readonly at?: Temporal.Instant
   readonly route?: Route
   readonly use?: Use
+  /** Set when `at` is the end of a day, a month or a year that somebody named: it may lie after the plan and be right. */
+  readonly isCoarse?: boolean
   /** Set when `drug` is only what the box or the letter says, and nobody has settled which active it holds. */
   readonly unsettled?: { readonly route: string }
   /** Put on ear, eye or skin: what is dangerous only inside the body does not count from there. */

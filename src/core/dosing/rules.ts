@@ -203,7 +203,12 @@ export type DosingRules = {
     readonly classes: readonly { readonly groups: readonly Group[]; readonly note: Decimal; readonly block?: Decimal }[]
   }>
   /** A repeat before this share of the row's shortest gap is too soon; before half of it a person confirms. */
-  readonly repeat: Sourced<{ readonly early: Decimal; readonly confirm: Decimal }>
+  readonly repeat: Sourced<{
+    readonly early: Decimal
+    readonly confirm: Decimal
+    /** How long a drug that is meant once, without a gap of hours, is still remembered beside a second dose. */
+    readonly onceWithin: Quantity<'h'>
+  }>
   /** Under these the pressure is low; a reading older than `within` says nothing of now. Systolic does not count in cats. */
   readonly lowPressure: Sourced<{
     readonly mean: Quantity<'mm[Hg]'>

@@ -171,3 +171,48 @@ describe('the weight of a fat animal (14 kg at 9 of 9: 10 kg lean; opioids by in
     expect(judged('dog', '14', { ...fentanyl, stock: quantity('50', 'ug/mL') }, fat).line).toEqual([])
   })
 })
+
+describe('a label in per cent (1 % holds 10 mg/mL)', () => {
+  const lidocaine = {
+    drug: 'lidocaine',
+    use: 'local_block',
+    route: 'perineural',
+    dose: quantity('2', 'mg/kg'),
+  } as const
+  const bupivacaine = { ...lidocaine, drug: 'bupivacaine', dose: quantity('1', 'mg/kg') } as const
+
+  it('written as milligrams asks for a person: 2 % is 20 mg/mL, 0.5 % is 5 mg/mL', () => {
+    for (const line of [
+      { ...lidocaine, stock: quantity('2', 'mg/mL') },
+      { ...bupivacaine, stock: quantity('0.5', 'mg/mL') },
+      { ...bupivacaine, stock: quantity('0.75', 'mg/mL') },
+    ]) {
+      expect(judged('dog', '8', line).line).toContain('confirm strength-percent-suspected')
+    }
+    expect(judged('dog', '8', { ...bupivacaine, stock: quantity('50', 'mg/mL') }).line).toContain(
+      'confirm strength-not-listed',
+    )
+    expect(judged('dog', '8', { ...bupivacaine, stock: quantity('5', 'mg/mL') }).line).toEqual([])
+  })
+})
+
+describe('the hour taken for the minute (the commonest slip of an infusion is sixtyfold)', () => {
+  const dopamine = { drug: 'dopamine', use: 'vasopressor', route: 'IV', stock: quantity('40', 'mg/mL') } as const
+  const fentanylRun = { drug: 'fentanyl', use: 'cri', route: 'IV', stock: quantity('50', 'ug/mL') } as const
+
+  it('is refused both ways when the number is that of the range', () => {
+    expect(judged('dog', '8', { ...dopamine, dose: quantity('10', 'ug/kg/h') }).line).toContain(
+      'block dose-time-suspected',
+    )
+    expect(judged('dog', '8', { ...fentanylRun, dose: quantity('5', 'ug/kg/min') }).line).toContain(
+      'block dose-time-suspected',
+    )
+  })
+
+  it('is no slip when the dose itself lies in the range', () => {
+    expect(judged('dog', '8', { ...dopamine, dose: quantity('600', 'ug/kg/h') }).line.join()).not.toContain('suspected')
+    expect(judged('dog', '8', { ...fentanylRun, dose: quantity('0.1', 'ug/kg/min') }).line.join()).not.toContain(
+      'suspected',
+    )
+  })
+})

@@ -1,6 +1,6 @@
 import { z } from 'zod'
 import { convert, type Quantity, readQuantity } from './quantity.ts'
-import type { Unit } from './unit.ts'
+import { isPerPound, type Unit } from './unit.ts'
 
 /**
  * A quantity as programs send it, read into one of the wanted units. Compatible units are converted exactly
@@ -22,6 +22,10 @@ export function quantityIn<const U extends Unit>(...wanted: readonly [U, ...U[]]
         case 'bare-number':
           return fail('bare-number', `${read.given} has no unit; write ${example.replace('12.5', read.given)}.`)
         case 'unknown-unit':
+          if (isPerPound(read.given)) {
+            const what = `"${read.given}" is per pound; a kilogram is 1 ÷ 0.45359237 pounds. Work the number out per kilogram`
+            return fail('per-pound', `${what}, and give it in ${wanted.join(' or ')}.`)
+          }
           return fail(
             'unknown-unit',
             read.suggestion

@@ -49,6 +49,7 @@ describe('reading what people type', () => {
   it('asks for a unit that is missing or unknown', () => {
     expect(reads('12.5')).toBe('no-unit')
     expect(reads('12 oz')).toBe('unknown-unit')
+    for (const text of ['3.6 mg/lb', '2 mg/lbs', '1 mg/lb/h']) expect(reads(text)).toBe('per-pound')
     expect(reads('12 M')).toBe('unknown-unit')
     expect(reads('12 toString')).toBe('unknown-unit')
     expect(reads('12 mL', { ...point, wanted: ['kg', '[lb_av]'] })).toBe('wrong-unit')

@@ -1,6 +1,6 @@
 import { answer, type Outcome, refuse } from '#core/outcome/outcome.ts'
 import { type AnyQuantity, Decimal, Quantity } from './quantity.ts'
-import { isUnit, likelyUnit, type Unit, units } from './unit.ts'
+import { isPerPound, isUnit, likelyUnit, type Unit, units } from './unit.ts'
 
 /** Why typed text is asked for again instead of being guessed. */
 export type TypedRefusalCode =
@@ -13,6 +13,7 @@ export type TypedRefusalCode =
   | 'no-number'
   | 'no-unit'
   | 'unknown-unit'
+  | 'per-pound'
   | 'wrong-unit'
   | 'thousands-or-decimal'
   | 'comma-without-locale'
@@ -134,6 +135,7 @@ function inUnit(
 ): Outcome<AnyQuantity, TypedRefusal> {
   const unit = isUnit(word) ? word : Object.hasOwn(spoken, word) ? spoken[word] : undefined
   if (unit === undefined) {
+    if (isPerPound(word)) return no('per-pound', given, { unit: word })
     return no('unknown-unit', given, { unit: word, suggestion: likelyUnit(word) ?? wanted?.[0] ?? 'kg' })
   }
   const fits = wanted?.some((one) => units[one].dimension === units[unit].dimension) ?? true

@@ -72,6 +72,15 @@ export function isUnit(text: string): text is Unit {
   return Object.hasOwn(units, text)
 }
 
+/**
+ * A rate per pound: never taken for one per kilogram, of which it is more than twice as much.
+ *
+ * @example isPerPound('mg/lb') // true
+ */
+export function isPerPound(text: string): boolean {
+  return /\/ ?(?:lbs?|\[lb_av\]|pounds?)(?:\/|$)/i.test(text.trim())
+}
+
 /** What people write, and the unit they probably mean. Offered in an error sentence, never applied silently. */
 const nearMisses: Record<string, Unit> = {
   lb: '[lb_av]',
@@ -104,7 +113,6 @@ const nearMisses: Record<string, Unit> = {
   'ug/ml': 'ug/mL',
   'IU/kg': '[iU]/kg',
   'IU/mL': '[iU]/mL',
-  'mg/lb': 'mg/kg',
   'mL/hr': 'mL/h',
   'ml/h': 'mL/h',
   'mg/kg/hr': 'mg/kg/h',
