@@ -4,7 +4,7 @@ import { animalWords } from '#core/animal/conditions.ts'
 import { speciesList } from '#core/animal/species.ts'
 import { bloodGroups, speciesOfGroup } from '#core/dosing/blood-group.ts'
 import { carriers } from '#core/dosing/carriers.ts'
-import type { DosedAnimal, DoseRequest, Given, Haematocrit, PlannedLine } from '#core/dosing/request.ts'
+import type { DosedAnimal, DoseRequest, Emergency, Given, Haematocrit, PlannedLine } from '#core/dosing/request.ts'
 import { doseUnits, routes, stockUnits, uses } from '#core/formulary/words.ts'
 import { Quantity } from '#core/units/quantity.ts'
 import { positiveQuantityIn } from '#core/units/quantity-schema.ts'
@@ -159,7 +159,10 @@ const requestFields = z
     given: z.array(givenFields).default([]),
     at: instant.optional(),
     plan: z.string().min(1).optional(),
-    emergency: z.strictObject({ by: z.string().min(1), reason: z.string().min(1) }).optional(),
+    emergency: z
+      .strictObject({ by: z.string().min(1), reason: z.string().min(1), lifts: z.string().min(1).optional() })
+      .transform((sent) => said(sent) as Emergency)
+      .optional(),
     lines: z.array(line).optional(),
     haematocrit: z.strictObject({ start: percent, lowest: percent }).optional(),
   })

@@ -24,6 +24,10 @@ export const doseFindingWords = {
     'The plan "{plan}" is for a {other}, not for a {species}. Name another plan, or correct the species.',
   'emergency-declared':
     '{by} declared an emergency: {reason}. What it lifts is still said below; a second name is owed within {within}.',
+  'emergency-declared-for':
+    '{by} declared an emergency: {reason}. It lifts only what it names ({only}), still said below; a second name is owed within {within}.',
+  'emergency-lifts-nothing':
+    '{by} declared an emergency: {reason}. What it is to lift ("{lifts}") names no drug, class or check known here, so it lifts nothing. Name the drug, or leave that empty to lift every block.',
   excluded: '{drug} is excluded here ({why}): {because}. Take another drug, or correct the record if it is wrong.',
   'excluded-by-given': '{drug} is excluded after {why}: {because}. Wait, or take another drug.',
   'given-time-unknown':

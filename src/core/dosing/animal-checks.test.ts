@@ -166,6 +166,48 @@ describe('a declared emergency', () => {
     expect(result.confirmation?.secondName).toBe('later')
   })
 
+  describe('that says what it is to lift', () => {
+    const given = [{ drug: 'prednisolone', at }]
+    const meloxicam = { ...carprofen, id: 'm', drug: 'meloxicam', qualifier: 'day 1', dose: quantity('0.2', 'mg/kg') }
+    const verdicts = (lifts: string, lines: readonly PlannedLine[] = [carprofen]) => {
+      const result = judge(lines, dog, { given, emergency: { ...emergency, lifts } })
+      return [...result.lines.map(({ verdict }) => verdict), ...(found(result.findings) ?? [])]
+    }
+
+    it('lifts the blocks of that drug, or of that class, and of no other', () => {
+      expect(verdicts('carprofen')[0]).toBe('caution')
+      expect(verdicts('Carprofen, because nothing else is here')[0]).toBe('caution')
+      expect(verdicts('the NSAID')[0]).toBe('caution')
+      expect(verdicts('tranexamic acid')[0]).toBe('refused')
+      // Two NSAIDs bar each other; only what stands before carprofen was named.
+      expect(verdicts('carprofen', [carprofen, meloxicam]).slice(0, 2)).toEqual(['caution', 'refused'])
+    })
+
+    it('lifts that check, of any drug or of the one named beside it', () => {
+      expect(verdicts('nsaid-with-steroid')[0]).toBe('caution')
+      expect(verdicts('nsaid with steroid for carprofen')[0]).toBe('caution')
+      expect(verdicts('over-daily-maximum')[0]).toBe('refused')
+      expect(verdicts('over-daily-maximum of carprofen')[0]).toBe('refused')
+    })
+
+    it('lifts nothing where its words name nothing that is known here, and says so', () => {
+      const said = verdicts('a second dose within the hour')
+      expect(said[0]).toBe('refused')
+      expect(said).toContain('confirm emergency-lifts-nothing')
+      expect(verdicts('carprofen')).not.toContain('confirm emergency-lifts-nothing')
+    })
+
+    it('counts local anaesthetic above the limit only where it lifts that', () => {
+      const block = (drug: string) =>
+        ({ id: drug, drug, use: 'local_block', dose: quantity('4', 'mg/kg'), stock: quantity('20', 'mg/mL') }) as const
+      const lines = [block('lidocaine'), { ...block('lidocaine'), id: 'again' }]
+      const verdict = (lifts: string) =>
+        judge(lines, dog, { emergency: { ...emergency, lifts } }).lines.map((line) => line.verdict)
+      expect(verdict('lidocaine')[1]).toBe('caution')
+      expect(verdict('carprofen')[1]).toBe('refused')
+    })
+  })
+
   it('lifts no doubt about unit, number, weight or bottle', () => {
     const inHurry = (line: PlannedLine, animal: DosedAnimal = dog) =>
       judge([line], animal, { emergency }).lines[0]?.verdict

@@ -7,13 +7,14 @@ import { judgeContainers } from './containers.ts'
 import { add, type Draft, identify, weigh } from './draft.ts'
 import { judgeInEar } from './ear-checks.ts'
 import { liftDraft, sayEmergency } from './emergency-declared.ts'
+import { type ScopedEmergency, type ScopedRequest, scoped } from './emergency-scope.ts'
 import { type DoseCode, type DoseFinding, isBlock } from './findings.ts'
 import { drawDraft, finish, withSource } from './finish.ts'
 import { unknownGiven, unknownPlan } from './given-doubts.ts'
 import { drugsGiven } from './given-drug.ts'
 import { judgeDrawnDay, judgeTogether } from './judge-together.ts'
 import { type Ceiling, judgeCeiling, type MeasuredDraft } from './local-anaesthetic-ceiling.ts'
-import type { DoseLine, DoseRequest, DosingKnowledge, Emergency, PlannedLine } from './request.ts'
+import type { DoseLine, DoseRequest, DosingKnowledge, PlannedLine } from './request.ts'
 import { judgeShelf } from './shelf-state.ts'
 import { judgeConfused } from './strength-checks.ts'
 import { judgeAge, judgeWeight, leanWeight } from './weight.ts'
@@ -35,6 +36,8 @@ export type DoseResult = {
  */
 export function doseLines(request: DoseRequest, knowledge: DosingKnowledge): DoseResult {
   const { animal } = request
+  const emergency = request.emergency && scoped(request.emergency, knowledge.drugs)
+  const read: ScopedRequest = emergency ? { ...request, emergency } : request
   const weight = [...judgeWeight(animal, request.at, knowledge.rules.weight), ...judgeBreed(animal, knowledge.rules)]
   const drafts = request.lines
     .map((line) => identify(line, request, knowledge))
@@ -43,8 +46,8 @@ export function doseLines(request: DoseRequest, knowledge: DosingKnowledge): Dos
   const judged = judgeTogether(stocked, request, knowledge)
 
   const lean = animal.weight && leanWeight(animal.weight, animal.bodyCondition, knowledge.rules.weight)
-  const asked = judged.filter(isMeasurable).map((draft) => asMeasured(draft, request.emergency))
-  const ceiling = judgeCeiling(asked.flatMap(withLoading), request, knowledge, lean)
+  const asked = judged.filter(isMeasurable).map((draft) => asMeasured(draft, emergency))
+  const ceiling = judgeCeiling(asked.flatMap(withLoading), read, knowledge, lean)
   const limited = judged
     .map((draft) =>
       add(
@@ -52,10 +55,10 @@ export function doseLines(request: DoseRequest, knowledge: DosingKnowledge): Dos
         [draft.line.id, loadingId(draft.line)].flatMap((id) => ceiling.findings.get(id) ?? []),
       ),
     )
-    .map((draft) => liftDraft(draft, request.emergency))
-  const lines = drawAll(limited, ceiling.down, request, knowledge)
+    .map((draft) => liftDraft(draft, emergency))
+  const lines = drawAll(limited, ceiling.down, read, knowledge)
   const findings = [
-    ...sayEmergency(request.emergency, knowledge.rules),
+    ...sayEmergency(emergency, knowledge.rules),
     ...weight,
     ...judgeAge(animal, knowledge.rules),
     ...judgeSilence(drafts.filter(isOfARow), animal, knowledge.rules),
@@ -65,7 +68,7 @@ export function doseLines(request: DoseRequest, knowledge: DosingKnowledge): Dos
     ...unknownPlan(request, knowledge),
   ]
   const said = bySeverity(findings.map((finding) => withSource(finding, knowledge)))
-  const confirmation = confirmationOf(lines, said, request.emergency !== undefined)
+  const confirmation = confirmationOf(lines, said, emergency !== undefined)
   return {
     lines,
     ceilings: ceiling.ceiling ? [ceiling.ceiling] : [],
@@ -78,7 +81,7 @@ export function doseLines(request: DoseRequest, knowledge: DosingKnowledge): Dos
 function drawAll(
   drafts: readonly Draft[],
   down: ReadonlySet<string>,
-  request: DoseRequest,
+  request: ScopedRequest,
   knowledge: DosingKnowledge,
 ): DoseLine[] {
   const drawn = (downs: ReadonlySet<string>) => {
@@ -137,7 +140,10 @@ function isMeasurable(draft: Draft): draft is Measurable {
   return Boolean(drug && row && dose && amount && body) && !isDoubtful
 }
 
-function asMeasured(draft: Measurable, emergency: Emergency | undefined): MeasuredDraft & Pick<Measurable, 'body'> {
+function asMeasured(
+  draft: Measurable,
+  emergency: ScopedEmergency | undefined,
+): MeasuredDraft & Pick<Measurable, 'body'> {
   return { ...draft, refused: liftDraft(draft, emergency).findings.some(isBlock) }
 }
 

@@ -1,43 +1,21 @@
 import { fill } from '#core/outcome/finding.ts'
 import type { Draft } from './draft.ts'
-import { type DoseCode, type DoseFinding, found } from './findings.ts'
-import type { Emergency } from './request.ts'
+import { isLifted, type ScopedEmergency } from './emergency-scope.ts'
+import { type DoseFinding, found } from './findings.ts'
 import type { DosingRules } from './rules.ts'
 
 /**
- * Blocks that a declared emergency lifts. What is not here stays: a doubt about unit, strength, animal or drug is no
- * less a doubt in a hurry, and where the drug itself is the harm there is no hurry to give more of it.
- */
-const lifted: ReadonlySet<DoseCode> = new Set<DoseCode>([
-  'drying-drug-with-dry-eye',
-  'excluded',
-  'excluded-by-given',
-  'interval-too-short',
-  'kidney-drug-with-raised-creatinine',
-  'local-anaesthetic-ceiling',
-  'local-anaesthetic-uncounted',
-  'nsaid-after-blood-loss',
-  'nsaid-with-steroid',
-  'over-daily-maximum',
-  'over-single-maximum',
-  'pair-forbidden',
-  'repeat-from-later',
-  'repeat-too-soon',
-  'rounding-shifts-dose',
-  'two-nsaids',
-  'unsafe-in-pregnancy',
-  'xylitol-in-liquid',
-])
-
-/**
- * A block after an emergency was declared: still said, and signed for by a second name within a day.
+ * A block after an emergency was declared: still said, and signed for by a second name within a day. An emergency that
+ * names drugs or checks lifts only those.
  *
- * @example liftIn({ by: 'A. Person', reason: 'bleeding' })(found('block', 'over-single-maximum')).level // 'confirm'
+ * @example liftIn({ by: 'A. Person', reason: 'bleeding' }, 'lidocaine')(found('block', 'over-single-maximum')).level // 'confirm'
  */
-export function liftIn(emergency: Emergency | undefined): (finding: DoseFinding) => DoseFinding {
+export function liftIn(
+  emergency: ScopedEmergency | undefined,
+  drug: string | undefined,
+): (finding: DoseFinding) => DoseFinding {
   return (finding) => {
-    const isLifted = emergency !== undefined && finding.level === 'block' && lifted.has(finding.code)
-    if (!isLifted) return finding
+    if (!emergency || finding.level !== 'block' || !isLifted(emergency, finding.code, drug)) return finding
     const { by, at } = emergency
     return { ...finding, level: 'confirm', lifted: true, liftedBy: { by, ...(at !== undefined && { at }) } }
   }
@@ -53,16 +31,24 @@ export function sayLifted(
   return at === undefined ? fill(words.by, { by }) : fill(words.byAt, { by, at })
 }
 
-export function liftDraft(draft: Draft, emergency: Emergency | undefined): Draft {
-  return emergency ? { ...draft, findings: draft.findings.map(liftIn(emergency)) } : draft
+export function liftDraft(draft: Draft, emergency: ScopedEmergency | undefined): Draft {
+  return emergency ? { ...draft, findings: draft.findings.map(liftIn(emergency, draft.drug?.id)) } : draft
 }
 
-/** That an emergency was declared, by whom and why, and until when the second name is owed. */
+/** That an emergency was declared, by whom and why, what it lifts, and until when the second name is owed. */
 export function sayEmergency(
-  emergency: Emergency | undefined,
-  { secondNameWithin }: Pick<DosingRules, 'secondNameWithin'>,
+  emergency: ScopedEmergency | undefined,
+  { secondNameWithin, withoutNumber }: Pick<DosingRules, 'secondNameWithin' | 'withoutNumber'>,
 ): DoseFinding[] {
   if (!emergency) return []
-  const about = { by: emergency.by, reason: emergency.reason, within: secondNameWithin.value.toString() }
-  return [found('confirm', 'emergency-declared', about, [secondNameWithin])]
+  const { by, lifts = '', named } = emergency
+  // The sentence ends itself.
+  const reason = emergency.reason.replace(/[.\s]+$/u, '')
+  const within = secondNameWithin.value.toString()
+  if (!named) return [found('confirm', 'emergency-declared', { by, reason, within }, [secondNameWithin])]
+  if (named.drugs.size === 0 && named.checks.size === 0) {
+    return [found('confirm', 'emergency-lifts-nothing', { by, reason, lifts }, [withoutNumber])]
+  }
+  const only = [...named.drugs, ...named.checks].join(', ')
+  return [found('confirm', 'emergency-declared-for', { by, reason, within, only }, [secondNameWithin])]
 }

@@ -30,7 +30,8 @@ export function emergencyAt(
 function asEmergency({ header, body }: Declared, { people }: CaseFile): Emergency {
   const { author } = header
   const by = author.kind === 'person' ? (people.get(author.person)?.name ?? author.person) : author.kind
-  return { by, reason: body.because, at: sayMoment(header.happenedAt) }
+  const { because: reason, lifts } = body
+  return { by, reason, ...(lifts !== null && { lifts }), at: sayMoment(header.happenedAt) }
 }
 
 function isFor({ header: { subject } }: Declared, operation: string): boolean {

@@ -15,6 +15,8 @@ export const doseCodes = [
   'plan-unknown',
   'plan-for-other-species',
   'emergency-declared',
+  'emergency-declared-for',
+  'emergency-lifts-nothing',
   'excluded',
   'excluded-by-given',
   'given-time-unknown',

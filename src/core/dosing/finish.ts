@@ -6,8 +6,9 @@ import { type Draft, nobody } from './draft.ts'
 import { draw } from './draw.ts'
 import type { Drawing, Drawn } from './drawing.ts'
 import { liftIn } from './emergency-declared.ts'
+import type { ScopedEmergency } from './emergency-scope.ts'
 import { type DoseFinding, found, isBlock } from './findings.ts'
-import type { DoseLine, DosingKnowledge, Emergency } from './request.ts'
+import type { DoseLine, DosingKnowledge } from './request.ts'
 
 /** Every finding names who says so; where no number stands behind it, the house does. */
 export function withSource(finding: DoseFinding, { rules }: DosingKnowledge): DoseFinding {
@@ -20,13 +21,13 @@ export function withSource(finding: DoseFinding, { rules }: DosingKnowledge): Do
 export function drawDraft(
   draft: Draft,
   how: Pick<Drawing, 'down' | 'loadingDown' | 'poured' | 'loaded'>,
-  emergency: Emergency | undefined,
+  emergency: ScopedEmergency | undefined,
   { rules, syringes }: DosingKnowledge,
 ): Drawn | undefined {
   const { line, drug, row, dose, amount, body = nobody } = draft
   if (!drug || !row || !dose || !amount || draft.findings.some(isBlock)) return undefined
   const drawn = draw({ drug, row, dose, amount, line, body, rules, ...how, ...(syringes && { syringes }) })
-  return { ...drawn, findings: drawn.findings.map(liftIn(emergency)) }
+  return { ...drawn, findings: drawn.findings.map(liftIn(emergency, drug.id)) }
 }
 
 /** The answer of one line. A refused line carries nothing that could be drawn up. */

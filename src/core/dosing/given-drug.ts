@@ -30,7 +30,7 @@ export function isGivenDrug(drugs: readonly Drug[], name: string, id: string): b
 }
 
 /** Lower case, everything that is no letter or figure a single space, a space at both ends. */
-function asWords(text: string): string {
+export function asWords(text: string): string {
   return ` ${text
     .toLowerCase()
     .replaceAll(/[^\p{L}\p{N}]+/gu, ' ')

@@ -1,5 +1,6 @@
 import { type DoseRow, type Drug, localLimit } from '#core/formulary/drug.ts'
 import { type AnyQuantity, convert, Decimal, plain, Quantity } from '#core/units/quantity.ts'
+import { isLifted, type ScopedRequest } from './emergency-scope.ts'
 import { saidOf } from './exclusions.ts'
 import { type DoseFinding, found } from './findings.ts'
 import {
@@ -45,7 +46,7 @@ type Asked = { readonly draft: MeasuredDraft; readonly part: CeilingPart }
  */
 export function judgeCeiling(
   drafts: readonly MeasuredDraft[],
-  request: DoseRequest,
+  request: ScopedRequest,
   knowledge: DosingKnowledge,
   weight: Quantity<'kg'> | undefined,
 ): CeilingVerdict {
@@ -60,8 +61,10 @@ export function judgeCeiling(
   const note = (draft: MeasuredDraft, finding: DoseFinding) =>
     findings.set(draft.line.id, [...(findings.get(draft.line.id) ?? []), finding])
   const before = sumOf(given, (part) => part.kind === 'given')
-  const isEmergency = request.emergency !== undefined
-  const parts = allow(asked, before, isEmergency, (draft, part, sum) => note(draft, tooMuch(draft, part, sum)))
+  const { emergency } = request
+  const lifts = ({ drug: { id } }: MeasuredDraft) =>
+    emergency !== undefined && isLifted(emergency, 'local-anaesthetic-ceiling', id)
+  const parts = allow(asked, before, lifts, (draft, part, sum) => note(draft, tooMuch(draft, part, sum)))
   for (const entry of uncounted) for (const { draft } of asked) note(draft, notCounted(draft, saidOf(entry)))
 
   const infusion = sumOf([...given, ...parts], (part) => part.kind === 'infusion')
@@ -94,7 +97,7 @@ function askedOf(draft: MeasuredDraft, request: DoseRequest, weight: Quantity<'k
 function allow(
   asked: readonly Asked[],
   before: Decimal,
-  isEmergency: boolean,
+  isLiftedFor: (draft: MeasuredDraft) => boolean,
   refuse: (draft: MeasuredDraft, part: CeilingPart, sum: Decimal) => void,
 ): CeilingPart[] {
   let sum = before
@@ -102,7 +105,7 @@ function allow(
     if (part.kind === 'infusion') return part
     sum = sum.plus(part.fraction)
     if (sum.gt(one)) refuse(draft, part, sum)
-    return { ...part, counted: part.counted && (sum.lte(one) || isEmergency || draft.line.use === 'emergency') }
+    return { ...part, counted: part.counted && (sum.lte(one) || isLiftedFor(draft) || draft.line.use === 'emergency') }
   })
 }
 

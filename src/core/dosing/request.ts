@@ -91,6 +91,8 @@ export type PlannedLine = {
 export type Emergency = {
   readonly by: string
   readonly reason: string
+  /** What it is to lift, by name: drugs, classes or checks. Absent: every block that may be lifted. */
+  readonly lifts?: string
   /** When, as it is said; absent where only this question declares it. */
   readonly at?: string
 }

@@ -7,6 +7,9 @@ export const emergencyDeclared = {
   sections: { emergency: 'Declared emergency' },
   fields: {
     because: { label: 'Why it is an emergency', help: 'Your reason now; somebody else signs later.' },
-    lifts: { label: 'What it is to lift', help: 'The drug or the check that stands in the way.' },
+    lifts: {
+      label: 'What it is to lift',
+      help: 'The drugs whose blocks it lifts, by name, such as lidocaine; or NSAID for the class. Empty: every block.',
+    },
   },
 } as const satisfies FormWords

@@ -8,5 +8,5 @@ export const emergencyDeclared = defineKind({
   version: 1,
   subjects: ['operation', 'animal'],
   body: z.strictObject({ because: text, lifts: shortText.nullable() }),
-  example: { because: 'The artery is open and the pressure falls.', lifts: 'A second dose within the hour' },
+  example: { because: 'The artery is open and the pressure falls.', lifts: 'tranexamic acid' },
 })
