@@ -30,9 +30,11 @@ export function writePlannedLines(
   const result = doseLines(request, { drugs: formulary, rules: dosingRules, plans, policies: [] })
   const written = new Map<string, string>()
   for (const line of result.lines) {
-    const because = plan.lines.find((one) => one.id === line.id)?.reason ?? ''
-    const asked = lines.find((one) => one.id === line.id) ?? {}
-    const body = plannedBody(allowed(line), { asked, because, plan: plan.name, weight })
+    const chosen = plan.lines.find((one) => one.id === line.id)
+    const asked = lines.find((one) => one.id === line.id)
+    if (!chosen || !asked) throw new Error(`The demo's plan has no line ${line.id}.`)
+    const around = { asked, because: chosen.reason, plan: plan.name, shelfItem: chosen.shelfItem ?? null, weight }
+    const body = plannedBody(allowed(line), around)
     written.set(line.id, chart.write('planned-line', { at: wanted.at, by: wanted.by, subject: wanted.operation }, body))
   }
   return written

@@ -150,7 +150,7 @@ const line = (
   shelfItem: string | null,
   because: string,
   qualifier: string | null = null,
-): Line => ({ line: id, drug, use, route, qualifier, dose: { value, unit }, shelfItem, because })
+): Line => ({ line: id, drug, use, route, qualifier, dose: { value, unit }, shelfItem, how: null, because })
 
 const dogPlan: Plan = {
   plan: 'our usual plan, dog',

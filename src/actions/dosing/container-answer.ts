@@ -1,9 +1,7 @@
 import { infusionWords as words } from '#content/wording/infusions.ts'
 import type { Convention, Poured } from '#core/dosing/container.ts'
 import type { DoseLine } from '#core/dosing/request.ts'
-import { fill } from '#core/outcome/finding.ts'
-import { type AnyQuantity, plain } from '#core/units/quantity.ts'
-import { unitWord } from '#core/units/unit-words.ts'
+import { pouringSteps } from '#documents/case/line-steps.ts'
 import { type QuantityAnswer, write } from './write-quantity.ts'
 
 /** A bag or syringe as a program reads it: what goes in, what it gives, and every step in words. */
@@ -44,44 +42,6 @@ export function writeContainer(poured: Poured, lines: readonly DoseLine[]): Cont
     hoursToEmpty: write(lasts),
     off: off.toDecimalPlaces(6).toNumber(),
     lines: parts.map(({ line }) => line),
-    steps: stepsOf(poured, lines),
+    steps: pouringSteps(poured, lines),
   }
-}
-
-/**
- * How one container is made, step by step, as a nurse does it.
- *
- * @example stepsOf(poured, result.lines)[0] // 'Draw 2.4 mL of morphine 10 mg/mL: 24 mg.'
- */
-export function stepsOf(
-  { container, convention, fluid, final, pump, lasts, parts }: Poured,
-  lines: readonly DoseLine[],
-): string[] {
-  const nameOf = (id: string) => lines.find((line) => line.id === id)?.drug ?? id
-  const about = {
-    kind: container.kind,
-    volume: said(container.volume),
-    fluid: said(fluid),
-    final: said(final),
-    rate: said(pump),
-    hours: plain(lasts.value.toSignificantDigits(3)),
-    contents: parts.map(({ line, amount }) => `${nameOf(line)} ${said(amount)}`).join(', '),
-  }
-  return [
-    ...parts.flatMap(({ line, drawn, from, amount, dilutedTo }) => {
-      const part = { drug: nameOf(line), drawn: said(drawn), from: said(from), amount: said(amount) }
-      const stock = `${plain(from.value.times(dilutedTo))} ${unitWord(from.unit)}`
-      return [
-        ...(dilutedTo > 1 ? [fill(words.dilute, { ...part, parts: String(dilutedTo), stock })] : []),
-        fill(words.draw, part),
-      ]
-    }),
-    fill(words.fluid[convention], about),
-    fill(words.label, about),
-    fill(words.tied, about),
-  ]
-}
-
-function said({ value, unit }: AnyQuantity): string {
-  return `${plain(value.toSignificantDigits(6))} ${unitWord(unit)}`
 }

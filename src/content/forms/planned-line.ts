@@ -11,7 +11,13 @@ export const plannedLine = {
   sections: [
     { id: 'drug', fields: ['line', 'drug', 'use', 'route', 'qualifier'] },
     { id: 'dose', fields: ['dose', 'because', 'plan'] },
-    { id: 'amount', fields: ['weight', 'stock', 'amount', 'volume', 'drawn'] },
+    { id: 'how', fields: ['how', 'deficit', 'blood'] },
+    { id: 'amount', fields: ['weight', 'shelfItem', 'stock', 'amount', 'volume', 'drawn', 'worked'] },
   ],
-  fields: { drug: { register: 'drug' }, use: { options: uses }, route: { options: routes } },
+  fields: {
+    drug: { register: 'drug' },
+    use: { options: uses },
+    route: { options: routes },
+    shelfItem: { register: 'shelf-item' },
+  },
 } as const satisfies FormArrangement

@@ -195,6 +195,8 @@ export const caseInEnglish = {
     now: 'Worked out again: {draw}; {verdict}.',
     givenAmount: 'given: {amount}',
     notDrawn: 'nothing to draw',
+    overTime: '{drawn} at {rate}',
+    into: { bag: '{drawn} into the bag, pump {rate}', syringe: '{drawn} into the syringe, pump {rate}' },
     refusedDraw: 'no volume while it is refused',
     ceiling: 'Ceiling of the whole animal',
   },

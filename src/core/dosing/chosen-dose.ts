@@ -2,6 +2,7 @@ import type { Species } from '#core/animal/species.ts'
 import type { Dose, DoseRange, DoseRow } from '#core/formulary/drug.ts'
 import { convert, type Decimal, plain } from '#core/units/quantity.ts'
 import { type DoseFinding, found } from './findings.ts'
+import type { UsualPlanLine } from './plan.ts'
 import type { ChosenBy, DosingKnowledge, PlannedLine } from './request.ts'
 import { isFormulation } from './row.ts'
 import type { DosingRules } from './rules.ts'
@@ -103,16 +104,15 @@ function filled(line: PlannedLine, entry: Pick<PlannedLine, 'route' | 'qualifier
   return { ...line, ...(route && { route }), ...(qualifier && { qualifier }), ...(formulation && { formulation }) }
 }
 
-function missing(
-  line: PlannedLine,
-  entry: Pick<PlannedLine, 'stock' | 'tablet' | 'over' | 'days'>,
-): Partial<PlannedLine> {
-  return {
-    ...(!line.stock && !line.tablet && entry.stock && { stock: entry.stock }),
-    ...(!line.stock && !line.tablet && entry.tablet && { tablet: entry.tablet }),
-    ...(!line.over && entry.over && { over: entry.over }),
-    ...(line.days === undefined && entry.days !== undefined && { days: entry.days }),
-  }
+/** What the plan says and the question does not. A strength in hand goes before that of the plan. */
+function missing(line: PlannedLine, entry: UsualPlanLine): Partial<PlannedLine> {
+  const { stock, tablet, over, days, every, container, loading, mark, xylitolFree, set } = entry
+  const inHand = line.stock || line.tablet
+  const said = { over, days, every, container, loading, mark, xylitolFree, set, ...(inHand ? {} : { stock, tablet }) }
+  const unsaid = Object.entries(said).filter(
+    ([name, value]) => value !== undefined && line[name as keyof PlannedLine] === undefined,
+  )
+  return Object.fromEntries(unsaid)
 }
 
 /** The chosen dose against the row's range, converted exactly into the row's unit first. */

@@ -1,7 +1,7 @@
+import type { Carrier } from '#core/formulary/carriers.ts'
 import type { Stock } from '#core/formulary/drug.ts'
 import { answer, type Outcome, refuse } from '#core/outcome/outcome.ts'
 import { type AnyQuantity, convert, Decimal, Quantity } from '#core/units/quantity.ts'
-import type { Carrier } from './carriers.ts'
 import type { InfusionRules } from './rules.ts'
 import { drawnFrom, type Syringe, smallestDrawable } from './syringe.ts'
 import { heldBy, volumeOf } from './volume.ts'

@@ -4,9 +4,11 @@ import { dosingRules } from '#content/protocols/dosing-rules.ts'
 import { entryMaker } from '#core/journal/entries-for-tests.ts'
 import type { Entry } from '#core/journal/entry.ts'
 import { type BodyOf, fold } from '#core/journal/fold.ts'
+import { quantity } from '#core/units/quantity.ts'
 import { moss } from '#demo/cat.ts'
 import { tansy } from '#demo/spaniel.ts'
 import { flagsOfGiven } from './flag-given.ts'
+import { storedHow } from './how-given.ts'
 
 const knowledge = { drugs: formulary, rules: dosingRules, plans: [], policies: [] }
 
@@ -53,6 +55,37 @@ const mg = (value: string) => ({ value, unit: 'mg' }) as const
 const block = { drug: 'bupivacaine', use: 'local_block', route: 'perineural' }
 
 describe('what was given is flagged, never refused', () => {
+  it('flags millilitres and tablets by what they hold, where the planned line says it', () => {
+    const methadone = {
+      line: 'opioid',
+      drug: 'methadone',
+      use: 'analgesia_bolus',
+      route: 'IM',
+      stock: { value: '10', unit: 'mg/mL' },
+      drawn: { value: '0.24', unit: 'mL' },
+    } as const
+    const given = { line: 'opioid', drug: 'methadone', use: 'analgesia_bolus', route: 'IM' } as const
+    // 2.4 mL × 10 mg/mL in 8.2 kg: 2.9 mg/kg, tenfold the 0.24 mL of the plan.
+    const slip = flags('dog', '8.2', [{ ...given, amount: { value: '2.4', unit: 'mL' } }], { planned: [methadone] })
+    expect(slip[0]).toContain('dose-five-times-range')
+    const right = flags('dog', '8.2', [{ ...given, amount: { value: '0.24', unit: 'mL' } }], { planned: [methadone] })
+    expect(right[0]).toEqual([])
+
+    const tablets = {
+      line: 'antibiotic',
+      drug: 'amoxicillin-clavulanate',
+      use: 'antibiotic_course',
+      route: 'PO',
+      stock: null,
+      drawn: null,
+      how: storedHow({ tablet: { strength: quantity('250', 'mg') } }),
+    } as const
+    const eaten = { line: 'antibiotic', drug: tablets.drug, use: tablets.use, route: 'PO' } as const
+    // Two tablets of 250 mg in 8.2 kg: 61 mg/kg.
+    const two = flags('dog', '8.2', [{ ...eaten, amount: { value: '2', unit: '{tablet}' } }], { planned: [tablets] })
+    expect(two[0]).toContain('dose-twice-range')
+  })
+
   it('flags the second ear when the ceiling of the animal is passed (8.2 kg dog: 16.4 mg in all)', () => {
     expect(
       flags('dog', '8.2', [

@@ -2,12 +2,11 @@ import { Temporal } from 'temporal-polyfill'
 import { asDose, type Dose, type DoseRow, type Drug, drugById } from '#core/formulary/drug.ts'
 import { doseUnits, routes, type Use, uses } from '#core/formulary/words.ts'
 import type { BodyOf, Case, Line } from '#core/journal/fold.ts'
-import { fromStored } from '#core/journal/stored.ts'
-import { type AnyQuantity, convert, Decimal, Quantity } from '#core/units/quantity.ts'
+import { convert, Decimal, Quantity } from '#core/units/quantity.ts'
 import { bodySurface } from './amount.ts'
 import { doseLines } from './dose-lines.ts'
 import type { DoseCode, DoseFinding } from './findings.ts'
-import { dosedAnimalOf, givenBefore, plannedFor } from './from-journal.ts'
+import { amountGiven, dosedAnimalOf, givenBefore, plannedFor } from './from-journal.ts'
 import type { DosedAnimal, DosingKnowledge, PlannedLine } from './request.ts'
 import { leanWeight, usesLeanWeight } from './weight.ts'
 
@@ -68,7 +67,7 @@ function lineOf(
   const route = routes.find((word) => word === body.route)
   if (!drug) return undefined
   const fitting = rows.filter((row) => row.use === use && (!route || row.routes.includes(route)))
-  const dose = said && doseOf(body, drug, fitting, animal, knowledge)
+  const dose = said && doseOf(body, drug, fitting, animal, theCase, knowledge)
   const planned = plannedFor(theCase, body)?.qualifier
   const meant = planned === undefined ? mostLikely(fitting, dose) : { qualifier: planned }
   return { id: header.id, drug: drug.id, use, ...(route && { route }), ...(dose && { dose }), ...wordsOf(meant) }
@@ -100,9 +99,10 @@ function doseOf(
   drug: Drug,
   rows: readonly DoseRow[],
   animal: DosedAnimal,
+  theCase: Case,
   { rules }: DosingKnowledge,
 ): Dose | undefined {
-  const amount = fromStored(body.amount) as unknown as AnyQuantity
+  const amount = amountGiven(theCase, body)
   const mass = convert(amount, 'mg')
   if (!mass) return asDose(amount, doseUnits)
   const units = rows.map(({ range }) => range.value.low.unit)

@@ -1,14 +1,18 @@
 import { Temporal } from 'temporal-polyfill'
 import type { Day } from '#core/evidence/sourced.ts'
-import { asDose, type Dose } from '#core/formulary/drug.ts'
-import { doseUnits, type Route, routes, stockUnits, type Use, uses } from '#core/formulary/words.ts'
+import type { Dose, Stock } from '#core/formulary/drug.ts'
+import { type Route, routes, stockUnits, type Use, uses } from '#core/formulary/words.ts'
 import type { BodyOf, Case, Line } from '#core/journal/fold.ts'
+import { linesAbout } from '#core/journal/lines-about.ts'
 import { fromStored } from '#core/journal/stored.ts'
 import { wallClock } from '#core/time/moment.ts'
 import { type AnyQuantity, convert, Quantity } from '#core/units/quantity.ts'
+import { askedOfBody } from './asked-of-body.ts'
 import { type ConditionRules, conditionsOf } from './conditions-from-journal.ts'
+import { readHow } from './how-given.ts'
 import type { Chosen, DosePolicy, UsualPlan, UsualPlanLine } from './plan.ts'
 import type { DosedAnimal, Given, PlannedLine } from './request.ts'
+import { heldBy } from './volume.ts'
 
 type Shelf = ReadonlyMap<string, BodyOf<'shelf-item'>>
 
@@ -36,6 +40,8 @@ function planLineOf(planned: BodyOf<'usual-plan'>['lines'][number], entry: Line,
     route: planned.route,
     ...(planned.qualifier === null ? {} : { qualifier: planned.qualifier }),
     dose: fromStored(planned.dose) as Dose,
+    ...(planned.shelfItem === null ? {} : { shelfItem: planned.shelfItem }),
+    ...readHow(planned.how),
     ...strengthOf(item),
     ...chosenIn(planned.because, entry),
   }
@@ -148,13 +154,12 @@ function medicinesBefore(theCase: Case): Given[] {
 
 /** Millilitres become milligrams when the planned line of that dose says the strength; otherwise they stay uncounted. */
 function oneGiven(theCase: Case, { body, at }: Line<BodyOf<'drug-given'>>): Given {
-  const mass = convert(fromStored(body.amount), 'mg')
   const use = uses.find((word): word is Use => word === body.use)
   const route = routes.find((word): word is Route => word === body.route)
   const stock = plannedFor(theCase, body)?.stock
   return {
     drug: body.drug,
-    amount: (mass ?? fromStored(body.amount)) as unknown as AnyQuantity,
+    amount: amountGiven(theCase, body),
     at: Temporal.Instant.from(at),
     ...(stock && { stock }),
     ...(use && { use }),
@@ -162,11 +167,43 @@ function oneGiven(theCase: Case, { body, at }: Line<BodyOf<'drug-given'>>): Give
   }
 }
 
+/**
+ * What was given as a mass where it is known: as it was written, or counted in the tablets of its planned line, or in
+ * millilitres of a product that line is drawn from undiluted. Otherwise the amount as it was written.
+ */
+export function amountGiven(theCase: Case, body: BodyOf<'drug-given'>): AnyQuantity {
+  const amount = fromStored(body.amount) as unknown as AnyQuantity
+  const mass = convert(amount, 'mg')
+  if (mass) return mass
+  const planned = linePlannedFor(theCase, body)
+  const { stock, tablet } = (planned && askedOfBody(planned)) ?? {}
+  if (amount.unit === '{tablet}' && tablet) return new Quantity(amount.value.times(tablet.strength.value), 'mg')
+  // What was drawn for the line came from the product itself: no dilution was made, and it hangs in no bag.
+  const isUndiluted = planned?.drawn !== null && planned?.how?.container == null
+  const held = amount.unit === 'mL' && stock && isUndiluted ? heldBy(amount, stock, massIn(stock)) : undefined
+  return (held && convert(held, 'mg')) ?? amount
+}
+
+function massIn({ unit }: Stock): AnyQuantity['unit'] {
+  switch (unit) {
+    case '[iU]/mL':
+      return '[iU]'
+    case 'mmol/mL':
+      return 'mmol'
+    default:
+      return 'mg'
+  }
+}
+
 /** The planned line that a given dose names, when it is of the same drug. */
 export function plannedFor(theCase: Case, given: BodyOf<'drug-given'>): PlannedLine | undefined {
+  const planned = linePlannedFor(theCase, given)
+  return planned && askedOfBody(planned)
+}
+
+function linePlannedFor(theCase: Case, given: BodyOf<'drug-given'>): BodyOf<'planned-line'> | undefined {
   if (given.line === null) return undefined
-  const planned = theCase.live('planned-line').find(({ body }) => body.line === given.line && body.drug === given.drug)
-  return planned && plannedLineOf(planned.body)
+  return theCase.live('planned-line').find(({ body }) => body.line === given.line && body.drug === given.drug)?.body
 }
 
 /** A coarse stop date counts to its end: "January 2025" may have been the 31st. */
@@ -189,47 +226,20 @@ export function linesOfOperation(
   theCase: Case,
   operation: string,
 ): { readonly at: string | undefined; readonly lines: PlannedLine[] } {
-  const planned = theCase
-    .live('planned-line')
-    .filter(({ header: { subject } }) => subject.kind === 'operation' && subject.operation === operation)
+  const planned = linesAbout(theCase, 'planned-line', operation)
   return {
     at: planned
       .map((line) => line.at)
       .sort()
       .at(-1),
-    lines: planned.flatMap(({ body }) => plannedLineOf(body) ?? []),
-  }
-}
-
-function plannedLineOf(body: BodyOf<'planned-line'>): PlannedLine | undefined {
-  const dose = asDose(fromStored(body.dose) as unknown as AnyQuantity, doseUnits)
-  const use = uses.find((word) => word === body.use)
-  const route = routes.find((word) => word === body.route)
-  const unit = stockUnits.find((word) => word === body.stock?.unit)
-  // A line with words the formulary no longer has stays in the journal and is shown as it was written.
-  if (!use || !dose) return undefined
-  return {
-    id: body.line,
-    drug: body.drug,
-    use,
-    dose,
-    ...(route && { route }),
-    ...(body.qualifier !== null && { qualifier: body.qualifier }),
-    ...(body.stock && unit && { stock: fromStored({ ...body.stock, unit }) as NonNullable<PlannedLine['stock']> }),
+    lines: planned.flatMap(({ body }) => askedOfBody(body) ?? []),
   }
 }
 
 /** The lines of a plan as lines to be worked out. */
 export function linesOfPlan(plan: UsualPlan): PlannedLine[] {
-  return plan.lines.map(({ id, drug, use, route, qualifier, formulation, stock, tablet }) => ({
-    id,
-    drug,
-    use,
+  return plan.lines.map(({ dose: _, reason: __, person: ___, date: ____, shelfItem: _____, ...line }) => ({
+    ...line,
     plan: plan.name,
-    ...(route && { route }),
-    ...(qualifier && { qualifier }),
-    ...(formulation && { formulation }),
-    ...(stock && { stock }),
-    ...(tablet && { tablet }),
   }))
 }

@@ -1,7 +1,7 @@
 import type { Provenance } from '#core/evidence/sourced.ts'
+import type { Carrier } from '#core/formulary/carriers.ts'
 import type { Drug } from '#core/formulary/drug.ts'
 import type { Group } from '#core/formulary/words.ts'
-import type { Carrier } from './carriers.ts'
 import { type DoseFinding, found } from './findings.ts'
 
 /** A drug by its id, or every drug of a group. */

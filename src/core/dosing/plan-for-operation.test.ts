@@ -50,7 +50,8 @@ describe('a usual plan for one operation', () => {
     const plan = judged(fileOf(morning))
     const bodies = plan.lines.map(({ line, asked, chosen }) => {
       if (line.verdict === 'refused' || !plan.weight) throw new Error(`${line.id} is refused`)
-      return plannedBody(line, { asked, because: chosen.reason, plan: dog, weight: plan.weight })
+      const { reason: because, shelfItem = null } = chosen
+      return plannedBody(line, { asked, because, plan: dog, shelfItem, weight: plan.weight })
     })
     const held = all.filter(({ kind }) => kind === 'planned-line').map(({ body }) => body as unknown)
     expect(bodies).toEqual(held)

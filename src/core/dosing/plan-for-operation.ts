@@ -1,15 +1,16 @@
-import { Temporal } from 'temporal-polyfill'
 import type { Species } from '#core/animal/species.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
 import type { BodyOf, Line } from '#core/journal/fold.ts'
+import { linesAbout } from '#core/journal/lines-about.ts'
 import { answer, type Outcome, refuse } from '#core/outcome/outcome.ts'
 import { operationsOf } from '#core/owed/operations.ts'
 import { dayOf } from '#core/time/calendar-day.ts'
 import type { Quantity } from '#core/units/quantity.ts'
 import { type DoseResult, doseLines } from './dose-lines.ts'
-import { dosedAnimalOf, givenOf, linesOfOperation, linesOfPlan } from './from-journal.ts'
+import { linesOfOperation, linesOfPlan } from './from-journal.ts'
 import type { UsualPlan, UsualPlanLine } from './plan.ts'
 import type { DoseLine, DosingKnowledge, PlannedLine } from './request.ts'
+import { requestOfCase } from './request-of-case.ts'
 
 export type PlanRefusal =
   | { readonly because: 'animal-unknown' }
@@ -49,19 +50,19 @@ export function planForOperation(
   { operation, plan: name, at }: Asked,
   knowledge: DosingKnowledge,
 ): Outcome<JudgedPlan, PlanRefusal> {
-  const animal = dosedAnimalOf(file.theCase, at, knowledge.rules)
-  if (!animal) return refuse({ because: 'animal-unknown' })
+  const question = requestOfCase(file, { operation, at }, [], knowledge.rules)
+  if (!question) return refuse({ because: 'animal-unknown' })
+  const { animal } = question
   const [plan, second] = knowledge.plans.filter((one) => one.name === name)
   if (!plan) return refuse({ because: 'plan-unknown' })
   if (second) return refuse({ because: 'plan-stands-twice' })
   if (plan.species !== animal.species)
     return refuse({ because: 'plan-for-other-species', species: animal.species, other: plan.species })
 
-  const already = plannedFor(file, operation)
+  const already = new Map(linesAbout(file.theCase, 'planned-line', operation).map((line) => [line.body.line, line]))
   const asked = linesOfPlan(plan)
   const fresh = asked.filter(({ id }) => !already.has(id))
-  const judge = (lines: readonly PlannedLine[]) =>
-    doseLines({ animal, given: givenOf(file.theCase, at), at: Temporal.Instant.from(at), lines }, knowledge)
+  const judge = (lines: readonly PlannedLine[]) => doseLines({ ...question, lines }, knowledge)
   // What stands comes first: the line that would pass a ceiling is the one that is added.
   const result = judge([...standing(file, operation), ...fresh])
   // A line that is planned already is shown as the plan has it, judged by itself: it is not written a second time.
@@ -76,13 +77,6 @@ export function planForOperation(
   return answer({ plan, lines, weight: animal.weight ?? null, findings, ceilings })
 }
 
-function plannedFor({ theCase }: CaseFile, operation: string): ReadonlyMap<string, Line<BodyOf<'planned-line'>>> {
-  const own = theCase
-    .live('planned-line')
-    .filter(({ header: { subject } }) => subject.kind === 'operation' && subject.operation === operation)
-  return new Map(own.map((line) => [line.body.line, line]))
-}
-
 /** The planned lines of the day that still wait to be given; what was given is counted as given. */
 function standing(file: CaseFile, operation: string): PlannedLine[] {
   return sameDay(file, operation).flatMap((one) => waitingNamed(file, one))
@@ -90,9 +84,7 @@ function standing(file: CaseFile, operation: string): PlannedLine[] {
 
 /** The planned lines of one operation that nobody has written down as given. */
 export function waitingOf({ theCase }: CaseFile, operation: string): PlannedLine[] {
-  const done = theCase
-    .live('drug-given')
-    .filter(({ header: { subject } }) => subject.kind === 'operation' && subject.operation === operation)
+  const done = linesAbout(theCase, 'drug-given', operation)
   return linesOfOperation(theCase, operation).lines.filter(
     (line) => !done.some(({ body }) => body.line === line.id && body.drug === line.drug),
   )

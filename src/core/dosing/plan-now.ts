@@ -1,15 +1,14 @@
-import { Temporal } from 'temporal-polyfill'
 import type { CaseFile } from '#core/journal/clinic.ts'
 import type { BodyOf, Line } from '#core/journal/fold.ts'
-import { fromStored } from '#core/journal/stored.ts'
+import { linesAbout } from '#core/journal/lines-about.ts'
 import type { OperationOnFile } from '#core/owed/operations.ts'
 import { Decimal } from '#core/units/quantity.ts'
 import { type DoseResult, doseLines } from './dose-lines.ts'
-import { emergencyAt } from './emergency-on-file.ts'
-import { dosedAnimalOf, givenOf } from './from-journal.ts'
 import { inPlanOrder } from './in-plan-order.ts'
 import { waitingElsewhere, waitingOf } from './plan-for-operation.ts'
+import { isDrawnOtherwise } from './planned-body.ts'
 import type { DosedAnimal, DoseLine, DosingKnowledge, Emergency, PlannedLine } from './request.ts'
+import { requestOfCase } from './request-of-case.ts'
 import { type CheckState, checkStates } from './second-check.ts'
 
 type Planned = Line<BodyOf<'planned-line'>>
@@ -54,36 +53,18 @@ export function judgedAt({ lines }: CaseFile['theCase'], now: string): string {
  */
 export function planNow(file: CaseFile, operation: OperationOnFile, at: string, knowledge: DosingKnowledge): PlanNow {
   const { theCase } = file
-  const planned = inPlanOrder(
-    theCase
-      .live('planned-line')
-      .filter(({ header: { subject } }) => subject.kind === 'operation' && subject.operation === operation.id),
-    file.house,
-  )
+  const planned = inPlanOrder(linesAbout(theCase, 'planned-line', operation.id), file.house)
   const place = new Map(planned.map(({ body }, index) => [body.line, index]))
   const waiting = waitingOf(file, operation.id).sort((a, b) => (place.get(a.id) ?? 0) - (place.get(b.id) ?? 0))
   const elsewhere = waitingElsewhere(file, operation.id)
-  const animal = dosedAnimalOf(theCase, at, knowledge.rules) ?? null
-  const emergency = emergencyAt(file, operation.id, at, knowledge.rules)
-  const result = animal
-    ? doseLines(
-        {
-          animal,
-          given: givenOf(theCase, at),
-          at: Temporal.Instant.from(at),
-          ...(emergency && { emergency }),
-          lines: [...elsewhere.before, ...waiting, ...elsewhere.after],
-        },
-        knowledge,
-      )
-    : null
+  const lines = [...elsewhere.before, ...waiting, ...elsewhere.after]
+  const request = requestOfCase(file, { operation: operation.id, at }, lines, knowledge.rules)
+  const result = request && doseLines(request, knowledge)
   const states = checkStates(theCase, planned, operation.done?.moment.at ?? null)
-  const given = theCase
-    .live('drug-given')
-    .filter(({ header: { subject } }) => subject.kind === 'operation' && subject.operation === operation.id)
+  const given = linesAbout(theCase, 'drug-given', operation.id)
   const judged = new Map(result?.lines.map((line) => [line.id, line]))
   const shares = sharesAfter(result?.ceilings[0])
-  const lines = planned.map((entry): LineNow => {
+  const linesNow = planned.map((entry): LineNow => {
     const { line, drug } = entry.body
     const now = judged.get(line) ?? null
     return {
@@ -96,9 +77,9 @@ export function planNow(file: CaseFile, operation: OperationOnFile, at: string, 
     }
   })
   return {
-    animal,
-    emergency: emergency ?? null,
-    lines,
+    animal: request?.animal ?? null,
+    emergency: request?.emergency ?? null,
+    lines: linesNow,
     findings: result?.findings ?? [],
     ceilings: result?.ceilings ?? [],
   }
@@ -117,18 +98,14 @@ export function judgeAmong(
   at: string,
   knowledge: DosingKnowledge,
 ): { readonly line: DoseLine; readonly result: DoseResult } | null {
-  const animal = dosedAnimalOf(file.theCase, at, knowledge.rules)
-  if (!animal) return null
   const waiting = waitingOf(file, operation)
   const { before, after } = waitingElsewhere(file, operation)
   const lines = waiting.some(({ id }) => id === line.id)
     ? [...before, ...waiting.map((one) => (one.id === line.id ? line : one)), ...after]
     : [...before, ...waiting, ...after, line]
-  const emergency = emergencyAt(file, operation, at, knowledge.rules)
-  const result = doseLines(
-    { animal, given: givenOf(file.theCase, at), at: Temporal.Instant.from(at), ...(emergency && { emergency }), lines },
-    knowledge,
-  )
+  const request = requestOfCase(file, { operation, at }, lines, knowledge.rules)
+  if (!request) return null
+  const result = doseLines(request, knowledge)
   const judged = result.lines.find(({ id }) => id === line.id)
   return judged ? { line: judged, result } : null
 }
@@ -143,17 +120,4 @@ function sharesAfter(ceiling: DoseResult['ceilings'][number] | undefined): Reado
     if (part.line !== undefined) after.set(part.line, sum)
   }
   return after
-}
-
-/**
- * Whether amount or volume differ from what was written; a refused line is not drawn at all.
- *
- * @example isDrawnOtherwise(entry.body, now) // true once the weight is another
- */
-export function isDrawnOtherwise(body: BodyOf<'planned-line'>, now: DoseLine): boolean {
-  if (now.verdict === 'refused') return true
-  const amount = fromStored(body.amount)
-  if (amount.unit !== now.amount.unit || !amount.value.eq(now.amount.value)) return true
-  const drawn = body.drawn && fromStored(body.drawn)
-  return drawn ? !now.drawn?.value.eq(drawn.value) : now.drawn !== undefined
 }

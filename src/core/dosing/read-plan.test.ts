@@ -3,6 +3,7 @@ import { formulary } from '#content/formulary/index.ts'
 import { dosingRules } from '#content/protocols/dosing-rules.ts'
 import type { BodyOf } from '#core/journal/fold.ts'
 import { demoFile } from '#demo/index.ts'
+import { nothingSaid } from './read-how.ts'
 import { type PlanDraft, type PlanRefusal, planDraftOf, readPlan, rowBehind } from './read-plan.ts'
 
 const facts = { drugs: formulary, rules: dosingRules, decimalMark: '.' } as const
@@ -18,7 +19,7 @@ function refused(draft: PlanDraft, taken: readonly string[] = []): string[] {
 }
 
 function said(refusal: PlanRefusal): string {
-  if (refusal.at !== 'chosen') return `${refusal.at} ${refusal.because}`
+  if (refusal.at !== 'chosen' && refusal.at !== 'how') return `${refusal.at} ${refusal.because}`
   return `${refusal.line}: ${refusal.refusal.at} ${refusal.refusal.because}`
 }
 
@@ -52,7 +53,17 @@ describe('a usual plan as it is written', () => {
       'species not-chosen',
       'lines not-chosen',
     ])
-    const empty = { key: 'a', line: '', drug: '', row: '', route: '', dose: '', because: '', shelfItem: '' }
+    const empty = {
+      ...nothingSaid,
+      key: 'a',
+      line: '',
+      drug: '',
+      row: '',
+      route: '',
+      dose: '',
+      because: '',
+      shelfItem: '',
+    }
     expect(refused({ plan: 'x', species: 'dog', lines: [empty] })).toEqual([
       'line not-written',
       'a: drug not-chosen',

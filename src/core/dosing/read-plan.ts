@@ -5,13 +5,16 @@ import type { BodyOf } from '#core/journal/fold.ts'
 import { answer, type Outcome, refuse } from '#core/outcome/outcome.ts'
 import { units } from '#core/units/unit.ts'
 import { unitWord } from '#core/units/unit-words.ts'
+import { readHow, storedHow } from './how-given.ts'
 import { type ChosenDraft, type ChosenRefusal, readChosen, rowsFor } from './read-chosen.ts'
+import { draftOfHow, type HowDraft, type HowRefusal, questionsOf, readHowDraft } from './read-how.ts'
 
 type Facts = Omit<Parameters<typeof readChosen>[1], 'species'>
 type Plan = BodyOf<'usual-plan'>
 
 /** One line of a plan while it is being written; `key` only tells lines apart on the screen. */
-export type LineDraft = ChosenDraft & { readonly key: string; readonly line: string; readonly shelfItem: string }
+export type LineDraft = ChosenDraft &
+  HowDraft & { readonly key: string; readonly line: string; readonly shelfItem: string }
 
 /** A usual plan while it is being written. An empty text is "not answered yet"; nothing is filled in. */
 export type PlanDraft = {
@@ -25,6 +28,7 @@ export type PlanRefusal =
   | { readonly at: 'species' | 'lines'; readonly because: 'not-chosen' }
   | { readonly at: 'line'; readonly line: string; readonly because: 'not-written' | 'too-long' | 'twice' }
   | { readonly at: 'chosen'; readonly line: string; readonly refusal: ChosenRefusal }
+  | { readonly at: 'how'; readonly line: string; readonly refusal: HowRefusal }
 
 /**
  * The plan that a draft stands for, or everything that is missing, in the order of the page. `taken` are the names of
@@ -62,12 +66,22 @@ function readLine(
   }
   if (species === '') return []
   const chosen = readChosen(line, { ...facts, species })
-  if (chosen.kind === 'refusal') {
-    for (const refusal of chosen.refusal) refusals.push({ at: 'chosen', line: line.key, refusal })
-    return []
-  }
+  const how = howOf(line, species, facts)
+  if (chosen.kind === 'refusal')
+    refusals.push(...chosen.refusal.map((refusal) => ({ at: 'chosen', line: line.key, refusal }) as const))
+  if (how.kind === 'refusal')
+    refusals.push(...how.refusal.map((refusal) => ({ at: 'how', line: line.key, refusal }) as const))
+  if (chosen.kind === 'refusal' || how.kind === 'refusal') return []
   const shelfItem = line.shelfItem === '' ? null : line.shelfItem
-  return [{ ...chosen.answer, line: name.kind === 'answer' ? String(name.answer) : '', shelfItem }]
+  const called = name.kind === 'answer' ? String(name.answer) : ''
+  return [{ ...chosen.answer, line: called, shelfItem, how: storedHow(how.answer) }]
+}
+
+function howOf(line: LineDraft, species: Species, { drugs, decimalMark }: Facts) {
+  const drug = drugs.find(({ id }) => id === line.drug)
+  const row = rowsFor(drug, species).find((one) => rowKey(one) === line.row)
+  if (!drug || !row) return answer({})
+  return readHowDraft(line, row, questionsOf(drug, row, false), { decimalMark, line: line.line.trim() })
 }
 
 function lengthOf(because: string): 'not-written' | 'too-long' {
@@ -112,6 +126,7 @@ export function planDraftOf(plan: Plan, facts: Pick<Facts, 'drugs' | 'decimalMar
       dose: `${line.dose.value.replace('.', facts.decimalMark)} ${unitWord(line.dose.unit)}`,
       because: line.because,
       shelfItem: line.shelfItem ?? '',
+      ...draftOfHow(readHow(line.how), line.line, facts),
     }
   })
   return { plan: plan.plan, species: plan.species, lines }

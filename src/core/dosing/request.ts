@@ -1,16 +1,16 @@
 import type { Temporal } from 'temporal-polyfill'
+import type { BloodGroup } from '#core/animal/blood-group.ts'
 import type { AnimalWord } from '#core/animal/conditions.ts'
 import type { Species } from '#core/animal/species.ts'
 import type { Provenance } from '#core/evidence/sourced.ts'
 import type { Dose, DoseRange, DoseRow, Drug, Stock } from '#core/formulary/drug.ts'
 import type { Route, Use } from '#core/formulary/words.ts'
 import type { AnyQuantity, Decimal, Quantity } from '#core/units/quantity.ts'
-import type { BloodGroup } from './blood-group.ts'
-import type { Container, Poured } from './container.ts'
+import type { Poured } from './container.ts'
 import type { Drip } from './drops.ts'
 import type { DoseFinding } from './findings.ts'
 import type { FluidPlan } from './fluids.ts'
-import type { Chosen, DosePolicy, ShelfInUse, Tablet, UsualPlan } from './plan.ts'
+import type { Chosen, DosePolicy, How, ShelfInUse, UsualPlan } from './plan.ts'
 import type { DosingRules } from './rules.ts'
 import type { Syringe } from './syringe.ts'
 import type { Dilution } from './volume.ts'
@@ -51,33 +51,17 @@ export type Given = {
   readonly onSurface?: boolean
 }
 
-export type PlannedLine = {
+export type PlannedLine = How & {
   readonly id: string
   readonly drug: string
   readonly use: Use
   readonly route?: Route
   readonly qualifier?: string
-  readonly formulation?: string
   readonly dose?: Dose
   readonly stock?: Stock
   /** How somebody mixed what is in hand: so much of a product made up to so much. */
   readonly mixed?: { readonly from: Stock; readonly product: Quantity<'mL'>; readonly final: Quantity<'mL'> }
-  readonly tablet?: Tablet
-  /** What the label of the bottle in hand says; absent while nobody has read it. */
-  readonly xylitolFree?: boolean
-  readonly days?: number
-  readonly over?: Quantity<'min'>
   readonly plan?: string
-  /** The gap between two doses of a course, when the formulary leaves a choice. */
-  readonly every?: Quantity<'h'>
-  /** The marks of the syringe in hand, such as the one that comes with an oral liquid. */
-  readonly mark?: Quantity<'mL'>
-  /** The bag or syringe an infusion runs from. */
-  readonly container?: Container
-  /** Given at once before an infusion, so that it need not climb to its level for hours. */
-  readonly loading?: { readonly dose: Dose; readonly over?: Quantity<'min'> }
-  /** The gravity set in hand; without it nobody counts drops. */
-  readonly set?: Quantity<'[drp]/mL'>
   /** A loss of water to be made good beside the rate of a fluid. */
   readonly deficit?: { readonly percent: Quantity<'%'>; readonly over: Quantity<'h'> }
   /** Blood by what it is to reach instead of by weight. */

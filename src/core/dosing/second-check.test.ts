@@ -1,9 +1,12 @@
 import { describe, expect, it } from 'vitest'
+import { canonical, hashText, type Json } from '#core/journal/canonical.ts'
 import { entryMaker } from '#core/journal/entries-for-tests.ts'
 import type { Entry } from '#core/journal/entry.ts'
 import { type BodyOf, fold } from '#core/journal/fold.ts'
 import { identity } from '#core/journal/kinds/identity.ts'
 import { plannedLine } from '#core/journal/kinds/planned-line.ts'
+import { quantity } from '#core/units/quantity.ts'
+import { storedHow } from './how-given.ts'
 import { boundPlanOf, type CheckState, checkStates, type Voided } from './second-check.ts'
 
 const other = { kind: 'person', person: 'person-second' } as const
@@ -46,6 +49,31 @@ describe('the name of a second person', () => {
     expect(statesOf(before).map(({ kind }) => kind)).toEqual(['none', 'none'])
     expect(statesOf([...before, check()]).map(({ kind }) => kind)).toEqual(['agrees', 'agrees'])
     expect(statesOf([...before, check('disagrees')]).map(({ kind }) => kind)).toEqual(['disagrees', 'disagrees'])
+  })
+
+  it('still counts on lines that were written and checked before lines kept bag, course and product', () => {
+    const { make, who } = checked()
+    const scale = weigh(make, '8.2')
+    const { shelfItem: _, how: __, deficit: ___, blood: ____, worked: _____, ...older } = plannedLine.example
+    const line: Entry = { ...make({ kind: 'planned-line' }), version: 1, body: older as unknown as Entry['body'] }
+    // As version 1 bound it: over the body as it was written then.
+    const bound = { species: 'dog', weight: kg('8.2') } as const
+    const fingerprint = hashText(canonical({ ...bound, lines: [{ id: line.id, body: older }] } as unknown as Json))
+    const body = { of: [line.id], verdict: 'agrees' as const, text: null, plan: { ...bound, fingerprint } }
+    const check = make({ kind: 'second-check', author: other, body })
+    expect(statesOf([who, scale, line, check]).map(({ kind }) => kind)).toEqual(['agrees'])
+  })
+
+  it('is void once the line runs over another time, although drug, dose and weight stay', () => {
+    const { make, block, before, check } = checked()
+    const how = storedHow({ over: quantity('30', 'min') })
+    const slower = make({
+      kind: 'planned-line',
+      body: { ...plannedLine.example, how },
+      supersedes: [block.id],
+      reason: 'Slower.',
+    })
+    expect(voided([...before, check(), slower])).toEqual(['agrees', [{ what: 'how' }]])
   })
 
   it('is void for every line once another weight is on record, and says from which to which', () => {

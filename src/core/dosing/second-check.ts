@@ -15,8 +15,8 @@ export type Voided =
   | { readonly what: 'species'; readonly from: Species; readonly to: Species }
   | { readonly what: 'weight'; readonly from: string; readonly to: string }
   | { readonly what: 'drug' | 'route' | 'dose' | 'strength'; readonly from: string; readonly to: string }
-  /** The line was written anew with the same drug, dose, strength and route; or the fingerprint does not fit its lines. */
-  | { readonly what: 'line' | 'fingerprint' }
+  /** Bag, loading dose, tablet, course or blood are others; or the line was written anew as it was; or the fingerprint does not fit its lines. */
+  | { readonly what: 'how' | 'line' | 'fingerprint' }
 
 /** How a planned line stands with the second person. */
 export type CheckState =
@@ -40,8 +40,16 @@ function animalNow(theCase: Case, asOf: string | null): Pick<BoundPlan, 'species
 function fingerprint(animal: Pick<BoundPlan, 'species' | 'weight'>, lines: readonly Planned[]): string {
   const bodies = [...lines]
     .sort((a, b) => compareText(a.header.id, b.header.id))
-    .map(({ header, body }) => ({ id: header.id, body }))
+    .map(({ header, body }) => ({ id: header.id, body: saidOf(body) }))
   return hashText(canonical({ ...animal, lines: bodies } as unknown as Json))
+}
+
+/** Fields that lines of version 1 did not have: unsaid they leave no trace, so that a name given then still counts. */
+const sinceVersion2 = ['shelfItem', 'how', 'deficit', 'blood', 'worked'] as const
+
+function saidOf(body: Planned['body']): Partial<Planned['body']> {
+  const unsaid = sinceVersion2.filter((field) => body[field] === null)
+  return Object.fromEntries(Object.entries(body).filter(([field]) => !unsaid.some((one) => one === field)))
 }
 
 /**
@@ -135,7 +143,9 @@ function differences({ body: older }: Planned, { body: newer }: Planned): Voided
     ['weight', say(older.weight), say(newer.weight)],
   ] as const
   const voided = pairs.filter(([, from, to]) => from !== to).map(([what, from, to]) => ({ what, from, to }))
-  return voided.length > 0 ? voided : [{ what: 'line' }]
+  if (voided.length > 0) return voided
+  const how = ({ how, deficit, blood }: Planned['body']) => canonical({ how, deficit, blood } as unknown as Json)
+  return [{ what: how(older) === how(newer) ? 'line' : 'how' }]
 }
 
 function isEqual(a: StoredQuantity<'kg'> | null, b: StoredQuantity<'kg'>): boolean {

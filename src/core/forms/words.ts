@@ -24,6 +24,8 @@ export type FormWords = {
   readonly purpose: string
   readonly sections: Readonly<Record<string, string>>
   readonly fields: Readonly<Record<string, FieldWords>>
+  /** A group that stands in several forms: where it stands here, and its words, under the path inside it ('' itself). */
+  readonly groups?: Readonly<Record<string, Readonly<Record<string, FieldWords>>>>
 }
 
 /**
@@ -31,8 +33,11 @@ export type FormWords = {
  *
  * @example wordsAt(baselineWords, 'LEFT.blink')?.label // 'Blink'
  */
-export function wordsAt(words: Pick<FormWords, 'fields'>, at: string): FieldWords | undefined {
-  return words.fields[at] ?? words.fields[at.replace(/^(LEFT|RIGHT)\b/, 'side')]
+export function wordsAt(words: Pick<FormWords, 'fields' | 'groups'>, at: string): FieldWords | undefined {
+  const own = words.fields[at] ?? words.fields[at.replace(/^(LEFT|RIGHT)\b/, 'side')]
+  if (own) return own
+  const group = Object.entries(words.groups ?? {}).find(([place]) => at === place || at.startsWith(`${place}.`))
+  return group?.[1][at.slice(group[0].length + 1)]
 }
 
 /**

@@ -14,7 +14,7 @@ export type SharedWords = {
  *
  * @example bodyWordsOf(weightWords, shared).label('weight') // 'Weight'
  */
-export function bodyWordsOf(words: Pick<FormWords, 'fields'>, shared: SharedWords): BodyWords {
+export function bodyWordsOf(words: Pick<FormWords, 'fields' | 'groups'>, shared: SharedWords): BodyWords {
   const { yes, no, blanks } = shared
   return {
     label: (at) => wordsAt(words, at)?.label ?? at,

@@ -32,6 +32,18 @@ export function unitWord(unit: Unit): string {
   return unitWords[unit] ?? unit
 }
 
+/**
+ * The word of a unit beside its number: whole things are counted, "1 tablet" and "14 tablets".
+ *
+ * @example unitBeside('14', '{tablet}') // 'tablets'
+ */
+export function unitBeside(value: { toString(): string }, unit: Unit): string {
+  const many = Number(value.toString()) > 1
+  if (many && unit === '{tablet}') return 'tablets'
+  if (many && unit === '[drp]/{eye}') return 'drops in the eye'
+  return unitWord(unit)
+}
+
 /** What a hand writes beside the words above; each can mean one thing only. */
 const alsoTyped: Readonly<Record<string, Unit>> = {
   mcg: 'ug',

@@ -3,7 +3,7 @@ import { type Finding, fill } from '#core/outcome/finding.ts'
 import { sayCalendarDay } from '#core/time/calendar-day.ts'
 import { type Decimal, plain } from '#core/units/quantity.ts'
 import type { Unit } from '#core/units/unit.ts'
-import { unitWord } from '#core/units/unit-words.ts'
+import { unitBeside } from '#core/units/unit-words.ts'
 import type { WhyInputName, WhySentence } from './why-codes.ts'
 
 /** One sentence of a why, as code and values; content says it. */
@@ -85,7 +85,7 @@ export function input(
 
 /** A quantity in words, exact up to eight digits. Example: `sayAmount(quantity('55.2', 'mg')) // '55.2 mg'`. */
 export function sayAmount({ value, unit }: { readonly value: Decimal; readonly unit: Unit }): string {
-  return `${plain(value.toSignificantDigits(8))} ${unitWord(unit)}`
+  return `${plain(value.toSignificantDigits(8))} ${unitBeside(value, unit)}`
 }
 
 export type WhyWording = {

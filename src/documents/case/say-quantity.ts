@@ -2,14 +2,14 @@ import type { StoredQuantity } from '#core/journal/stored.ts'
 import type { Decimal } from '#core/units/quantity.ts'
 import { plain } from '#core/units/quantity.ts'
 import type { Unit } from '#core/units/unit.ts'
-import { unitWord } from '#core/units/unit-words.ts'
+import { unitBeside } from '#core/units/unit-words.ts'
 
 /** A quantity for paper: no trailing nought, a leading nought before the point, the unit spelled. */
 export function sayQuantity({ value, unit }: { readonly value: Decimal; readonly unit: Unit }): string {
-  return `${plain(value)} ${unitWord(unit)}`
+  return `${plain(value)} ${unitBeside(value, unit)}`
 }
 
 /** The same for a quantity as it stands in an entry: its own digits. */
 export function sayUnit({ value, unit }: StoredQuantity<Unit>): string {
-  return `${value} ${unitWord(unit)}`
+  return `${value} ${unitBeside(value, unit)}`
 }

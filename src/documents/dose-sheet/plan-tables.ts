@@ -2,13 +2,14 @@ import { doseFindingWords } from '#content/wording/dosing-findings.ts'
 import { doseSheetWords as words } from '#content/wording/papers-dose.ts'
 import type { DoseResult } from '#core/dosing/dose-lines.ts'
 import type { DoseFinding } from '#core/dosing/findings.ts'
-import { isDrawnOtherwise } from '#core/dosing/plan-now.ts'
+import { isDrawnOtherwise } from '#core/dosing/planned-body.ts'
 import type { DoseLine, DrawnLine } from '#core/dosing/request.ts'
 import type { Dose, DoseRange } from '#core/formulary/drug.ts'
 import type { BodyOf, Line } from '#core/journal/fold.ts'
 import { bySeverity, fill } from '#core/outcome/finding.ts'
 import { Decimal } from '#core/units/quantity.ts'
 import { drugName } from '../case/drug-name.ts'
+import { lineSteps } from '../case/line-steps.ts'
 import { sayQuantity, sayUnit } from '../case/say-quantity.ts'
 import { type Run, small, strong, type Table, text, type Words } from '../render/model.ts'
 
@@ -36,12 +37,18 @@ export function planTable(planned: readonly PlannedEntry[], doses: DoseResult | 
         line,
         doses?.lines.find(({ id }) => id === line.body.line),
         isOpen,
+        planned,
       ),
     ),
   }
 }
 
-function planRow({ body }: PlannedEntry, judged: DoseLine | undefined, isOpen: boolean): Words[] {
+function planRow(
+  { body }: PlannedEntry,
+  judged: DoseLine | undefined,
+  isOpen: boolean,
+  planned: readonly PlannedEntry[],
+): Words[] {
   const head = [sayUse(body.use), [text(drugName(body.drug)), small(`\n${routeOf(body)}`)]]
   if (judged?.verdict === 'refused') return [...head, words.refusedNow, '', sayUnit(body.dose)]
   if (isOpen && judged && drawsOtherwise(body, judged)) return [...head, words.planAgain, '', sayUnit(body.dose)]
@@ -52,10 +59,13 @@ function planRow({ body }: PlannedEntry, judged: DoseLine | undefined, isOpen: b
       ? [fill(words.gives, { delivered: shortened(judged.delivered) })]
       : []),
   ]
+  const named = planned.map((one) => ({ id: one.body.line, drug: drugName(one.body.drug) }))
+  const steps = judged && !drawsOtherwise(body, judged) ? lineSteps(judged, named) : []
+  const under = [...(behind.length === 0 ? [] : [behind.join(', ')]), ...steps]
   return [
     ...head,
     ...drawnFrom(body, judged),
-    [text(sayDose(body)), ...(behind.length === 0 ? [] : [small(`\n${behind.join(', ')}`)])],
+    [text(sayDose(body)), ...(under.length === 0 ? [] : [small(`\n${under.join('\n')}`)])],
   ]
 }
 
@@ -66,7 +76,13 @@ function sayDose({ dose, amount }: BodyOf<'planned-line'>): string {
 }
 
 /** The volume and the strength it is drawn from. What is too little to be drawn comes from a weaker dilution, said how. */
-function drawnFrom({ volume, drawn, stock }: BodyOf<'planned-line'>, judged: DrawnLine | undefined): [Words, Words] {
+function drawnFrom(
+  { volume, drawn, stock, worked, how }: BodyOf<'planned-line'>,
+  judged: DrawnLine | undefined,
+): [Words, Words] {
+  if (worked?.tablets && how?.tablet) {
+    return [sayUnit(worked.tablets), fill(words.tabletOf, { strength: sayUnit(how.tablet.strength) })]
+  }
   const draw = drawn ?? volume
   const of = stock ? sayUnit(stock) : words.notGiven
   if (draw) return [sayUnit(draw), of]

@@ -10,7 +10,7 @@ import { knowledgeOf } from '../case/knowledge-of.ts'
 import { notYet, type PaperDefinition } from '../case/paper-input.ts'
 import { sayUnit } from '../case/say-quantity.ts'
 import { type Block, heading, list, paragraph, small } from '../render/model.ts'
-import { labelOf } from './label.ts'
+import { labelsOf } from './label.ts'
 
 /** One label for every syringe of an operation still to come; a line without one says why. */
 export const syringeLabels: PaperDefinition = {
@@ -26,9 +26,9 @@ export const syringeLabels: PaperDefinition = {
     if (operation.done) return notYet('operated')
     const { lines } = planNow(file, operation, judgedAt(file.theCase, on.at), knowledgeOf(file))
     if (lines.length === 0) return notYet('no-plan')
-    const made = lines.map((line) => ({ line, label: labelOf(line, { file, animal, operation }) }))
-    const labels = made.flatMap(({ label }) => (typeof label === 'string' ? [] : [label]))
-    const without = made.flatMap(({ line, label }) => (typeof label === 'string' ? [sayNone(line, label, file)] : []))
+    const made = lines.map((line) => ({ line, own: labelsOf(line, { file, animal, operation, lines }) }))
+    const labels = made.flatMap(({ own }) => (typeof own === 'string' ? [] : own))
+    const without = made.flatMap(({ line, own }) => (typeof own === 'string' ? [sayNone(line, own, file)] : []))
     const none: Block[] = without.length === 0 ? [] : [heading(1, words.noneHeading), list(without)]
     return paperOf(input, {
       id: 'syringe-labels',
@@ -49,6 +49,7 @@ function sayNone({ entry, now, check }: LineNow, why: keyof typeof words.because
   const because = fill(words.because[why], {
     was: sayUnit(drawn ?? amount),
     finding: worst ? sentence(fill(doseFindingWords[worst.code], worst.about)) : '',
+    name: entry.body.how?.container?.name ?? '',
     person: check.kind === 'none' ? '' : authorNamed(file, check.check.header.author),
   })
   return fill(words.none, { drug: drugName(drug), line, because })

@@ -1,5 +1,6 @@
 import type { FormWords } from '#core/forms/words.ts'
 import { routeWords } from '../app-form-words.ts'
+import { howFields } from '../app-how-fields.ts'
 import { doseSheetWords } from '../papers-dose.ts'
 
 export const usualPlan = {
@@ -19,4 +20,5 @@ export const usualPlan = {
     'lines.shelfItem': { label: 'Product on the shelf', none: 'not settled' },
     'lines.because': { label: 'Why this dose' },
   },
+  groups: { 'lines.how': howFields },
 } as const satisfies FormWords

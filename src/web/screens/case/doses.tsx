@@ -137,10 +137,8 @@ function PlanTable({ children }: { readonly children: ReactNode }) {
 function RowsNow({ one }: { readonly one: LineNow }) {
   const { entry, now, given } = one
   if (now && given.length === 0) {
-    const was = sayAmount(fromStored(entry.body.drawn ?? entry.body.amount))
-    const { old, oldRefused } = dosePlanInEnglish.line
-    const isOld = one.isOld && fill(now.verdict === 'refused' ? oldRefused : old, { was, now: sayDraw(now) })
-    return <PlanRows line={now} entry={entry} findings={beyondWeight(now.findings)} old={isOld || null} />
+    const old = one.isOld ? sayOld(entry.body, now) : null
+    return <PlanRows line={now} entry={entry} findings={beyondWeight(now.findings)} old={old} />
   }
   const amounts = given.map(({ body }) => fill(words.givenAmount, { amount: sayAmount(fromStored(body.amount)) }))
   return (
@@ -253,15 +251,36 @@ function weightBefore(theCase: Parameters<typeof linesOfOperation>[0], operation
   return theCase.live('weight').findLast((line) => at !== undefined && line.at <= at)?.header.id ?? null
 }
 
-/** What to draw up. A refused line has no volume, so that nobody draws from it. */
+/** What to draw up, and how fast the pump runs. A refused line has no volume, so that nobody draws from it. */
 export function sayDraw(line: DoseLine): string {
   if (line.verdict === 'refused') return words.refusedDraw
-  const { drawn, volume, tablets, rate, dilution } = line
-  if (dilution) return sayAmount(dilution.drawn)
-  if (rate) return sayAmount(rate)
+  const { drawn, volume, tablets, rate, dilution, poured } = line
   if (tablets) return sayAmount(tablets.each)
-  const shown = drawn ?? volume
-  return shown ? sayAmount(shown) : words.notDrawn
+  const taken = dilution?.drawn ?? drawn ?? volume
+  if (!taken) return rate ? sayAmount(rate) : words.notDrawn
+  if (!rate) return sayAmount(taken)
+  return fill(poured ? words.into[poured.container.kind] : words.overTime, {
+    drawn: sayAmount(taken),
+    rate: sayAmount(rate),
+  })
+}
+
+/** What was written down to be drawn up, said like what would be drawn now. */
+function sayWritten({ drawn, amount, worked, how }: BodyOf<'planned-line'>): string {
+  if (worked?.tablets) return sayAmount(fromStored(worked.tablets))
+  const rate = worked?.rate ? sayAmount(fromStored(worked.rate)) : null
+  if (!drawn) return rate ?? sayAmount(fromStored(amount))
+  const taken = sayAmount(fromStored(drawn))
+  if (rate === null) return taken
+  return fill(how?.container ? words.into[how.container.kind] : words.overTime, { drawn: taken, rate })
+}
+
+/** That a line would be drawn otherwise now than it was written. */
+export function sayOld(body: BodyOf<'planned-line'>, now: DoseLine): string {
+  const { old, oldRefused, oldBeside } = dosePlanInEnglish.line
+  const about = { was: sayWritten(body), now: sayDraw(now) }
+  if (now.verdict === 'refused') return fill(oldRefused, about)
+  return about.was === about.now ? oldBeside : fill(old, about)
 }
 
 /** Whether there is an amount in what is said to draw up, rather than words alone. */

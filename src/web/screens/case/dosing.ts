@@ -1,11 +1,9 @@
-import { Temporal } from 'temporal-polyfill'
-import { dosingRules } from '#content/protocols/dosing-rules.ts'
 import { doseFindingWords, liftedWords } from '#content/wording/dosing-findings.ts'
-import { type DoseResult, doseLines } from '#core/dosing/dose-lines.ts'
+import type { DoseResult } from '#core/dosing/dose-lines.ts'
 import { sayLifted } from '#core/dosing/emergency-declared.ts'
 import type { DoseFinding } from '#core/dosing/findings.ts'
 import { flagsOfGiven } from '#core/dosing/flag-given.ts'
-import { dosedAnimalOf, givenOf, linesOfOperation } from '#core/dosing/from-journal.ts'
+import { planAsWritten } from '#core/dosing/plan-as-written.ts'
 import { judgedAt, type PlanNow, planNow } from '#core/dosing/plan-now.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
 import { fill } from '#core/outcome/finding.ts'
@@ -49,18 +47,9 @@ export function dosesOf(file: CaseFile, operation: string): DoseResult | null {
   judged.set(file, known)
   const before = known.get(operation)
   if (before !== undefined) return before
-  const made = workOut(file, operation)
+  const made = planAsWritten(file, operation, knowledgeOf(file))
   known.set(operation, made)
   return made
-}
-
-function workOut(file: CaseFile, operation: string): DoseResult | null {
-  const { at, lines } = linesOfOperation(file.theCase, operation)
-  if (at === undefined) return null
-  const animal = dosedAnimalOf(file.theCase, at, dosingRules)
-  if (!animal) return null
-  const request = { animal, given: givenOf(file.theCase, at), at: Temporal.Instant.from(at), lines }
-  return doseLines(request, knowledgeOf(file))
 }
 
 const flags = new WeakMap<CaseFile, ReadonlyMap<string, readonly DoseFinding[]>>()

@@ -4,6 +4,7 @@ import { speciesInEnglish } from '#content/wording/app-formulary.ts'
 import { settingsInEnglish } from '#content/wording/app-settings.ts'
 import { plansInEnglish as words } from '#content/wording/app-settings-doses.ts'
 import { speciesList } from '#core/animal/species.ts'
+import { nothingSaid } from '#core/dosing/read-how.ts'
 import { type LineDraft, type PlanDraft, type PlanRefusal, planDraftOf, readPlan } from '#core/dosing/read-plan.ts'
 import type { Case, Line } from '#core/journal/fold.ts'
 import { fill } from '#core/outcome/finding.ts'
@@ -30,6 +31,7 @@ import { PlanLineEditor } from './plan-line-editor.tsx'
 
 type Draft = PlanDraft & { readonly reason: string }
 const emptyLine = (): LineDraft => ({
+  ...nothingSaid,
   key: newId(),
   line: '',
   drug: '',
@@ -72,7 +74,10 @@ function Editor({ house, line }: { readonly house: Case; readonly line: Line<Pla
     line
       ? { ...planDraftOf(line.body, facts), reason: '' }
       : { plan: '', species: '', lines: [emptyLine()], reason: '' }
-  const { draft, change, clear, ready, found } = useDraft<Draft>(`usual-plan ${line?.header.id ?? 'new'}`, me.id, empty)
+  const kept = useDraft<Draft>(`usual-plan ${line?.header.id ?? 'new'}`, me.id, empty)
+  const { change, clear, ready, found } = kept
+  // A draft that an older build kept lacks the newer questions.
+  const draft = { ...kept.draft, lines: kept.draft.lines.map((one) => ({ ...nothingSaid, ...one })) }
   const [refusals, setRefusals] = useState<readonly PlanRefusal[]>([])
   const [, navigate] = useLocation()
   const others = house.live('usual-plan').filter(({ header }) => header.id !== line?.header.id)
@@ -177,7 +182,15 @@ function Editor({ house, line }: { readonly house: Case; readonly line: Line<Pla
 /** A plan is for one animal: the rows of another animal mean nothing here. */
 function forSpecies(draft: Draft, species: Draft['species']): Draft {
   if (species === draft.species) return draft
-  const lines = draft.lines.map((line) => ({ ...line, drug: '', row: '', route: '', dose: '', shelfItem: '' }))
+  const lines = draft.lines.map((line) => ({
+    ...line,
+    ...nothingSaid,
+    drug: '',
+    row: '',
+    route: '',
+    dose: '',
+    shelfItem: '',
+  }))
   return { ...draft, species, lines }
 }
 

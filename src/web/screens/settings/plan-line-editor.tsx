@@ -1,8 +1,11 @@
 import { plansInEnglish as words } from '#content/wording/app-settings-doses.ts'
 import { doseFindingWords } from '#content/wording/dosing-findings.ts'
 import type { Species } from '#core/animal/species.ts'
+import { rowsFor } from '#core/dosing/read-chosen.ts'
+import { nothingSaid, questionsOf } from '#core/dosing/read-how.ts'
 import type { LineDraft, PlanRefusal } from '#core/dosing/read-plan.ts'
 import { judgeItem } from '#core/dosing/shelf-state.ts'
+import { rowKey } from '#core/formulary/drug.ts'
 import type { Case } from '#core/journal/fold.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { dayOf } from '#core/time/calendar-day.ts'
@@ -11,6 +14,8 @@ import { TextField } from '../../design/text-field.tsx'
 import { useMinute } from '../../journal/use-minute.ts'
 import { useWho } from '../../session/use-who.ts'
 import { DoseChoice } from './dose-choice.tsx'
+import { drugs } from './drugs.ts'
+import { HowPart } from './how-part.tsx'
 import styles from './plan.module.css'
 import { sayProduct } from './say-product.ts'
 
@@ -28,6 +33,8 @@ export function PlanLineEditor(props: {
   const mine = refusals.filter((one) => 'line' in one && one.line === draft.key)
   const name = mine.find((one) => one.at === 'line')
   const chosen = mine.flatMap((one) => (one.at === 'chosen' ? [one.refusal] : []))
+  const drug = drugs.find(({ id }) => id === draft.drug)
+  const row = rowsFor(drug, species).find((one) => rowKey(one) === draft.row)
   const { clinic } = useWho()
   const today = dayOf({ at: useMinute(), zone: clinic.row.zone })
   const products = house.live('shelf-item').filter(({ body }) => body.drug === draft.drug)
@@ -47,8 +54,19 @@ export function PlanLineEditor(props: {
         draft={draft}
         species={species}
         refusals={chosen}
-        onChange={(next) => onChange({ ...draft, ...next, shelfItem: next.drug === draft.drug ? draft.shelfItem : '' })}
+        onChange={(next) =>
+          onChange({ ...draft, ...next, ...(next.drug === draft.drug ? {} : { ...nothingSaid, shelfItem: '' }) })
+        }
       />
+      {drug && row && (
+        <HowPart
+          draft={draft}
+          row={row}
+          questions={questionsOf(drug, row, false)}
+          refusals={mine.flatMap((one) => (one.at === 'how' ? [one.refusal] : []))}
+          onChange={(next) => onChange({ ...draft, ...next })}
+        />
+      )}
       {draft.drug !== '' && (
         <Field label={words.product}>
           {(control) => (

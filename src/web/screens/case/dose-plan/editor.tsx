@@ -2,12 +2,18 @@ import { type FormEvent, useMemo, useState } from 'react'
 import { Link, useLocation, useParams, useSearchParams } from 'wouter'
 import { caseInEnglish } from '#content/wording/app-case.ts'
 import { dosePlanInEnglish } from '#content/wording/app-dose-plan.ts'
+import { dividesInEnglish } from '#content/wording/app-formulary.ts'
+import { howInEnglish as how } from '#content/wording/app-how.ts'
+import { plansInEnglish as plans } from '#content/wording/app-settings-doses.ts'
 import { shellInEnglish as shell } from '#content/wording/app-shell.ts'
 import { animalIn } from '#core/chapters/subjects-for.ts'
 import { judgeAmong, judgedAt } from '#core/dosing/plan-now.ts'
-import { readChosen } from '#core/dosing/read-chosen.ts'
-import type { DoseLine, PlannedLine } from '#core/dosing/request.ts'
-import type { Dose } from '#core/formulary/drug.ts'
+import { plannedBody } from '#core/dosing/planned-body.ts'
+import { rowsFor } from '#core/dosing/read-chosen.ts'
+import { nothingSaid, questionsOf } from '#core/dosing/read-how.ts'
+import type { DoseLine } from '#core/dosing/request.ts'
+import { rowKey } from '#core/formulary/drug.ts'
+import { linesAbout } from '#core/journal/lines-about.ts'
 import { fromStored } from '#core/journal/stored.ts'
 import { fill } from '#core/outcome/finding.ts'
 import type { OperationOnFile } from '#core/owed/operations.ts'
@@ -25,16 +31,19 @@ import { writeEntry } from '../../../journal/write-entry.ts'
 import { useWho } from '../../../session/use-who.ts'
 import { DoseChoice } from '../../settings/dose-choice.tsx'
 import { choosingFacts, drugs } from '../../settings/drugs.ts'
+import { HowPart } from '../../settings/how-part.tsx'
 import { sayProduct } from '../../settings/say-product.ts'
 import { dosePlanHref } from '../case-hrefs.ts'
 import { CaseLine } from '../case-line.tsx'
 import { useCaseView } from '../case-view.ts'
 import { Ceilings } from '../doses.tsx'
 import { FindingList } from '../finding-list.tsx'
+import { asksReason, becauseOf, reasonFault } from '../line-reason.ts'
 import { useFaultFocus } from '../use-fault-focus.ts'
 import { WithCase } from '../with-case.tsx'
 import styles from './dose-plan.module.css'
-import { asksReason, type Body, bodyOf, draftOfBody, emptyDraft, type LineDraft, readInHand } from './line-draft.ts'
+import { type Body, draftOfBody, emptyDraft, type LineDraft, readLine } from './line-draft.ts'
+import { LineSteps } from './line-steps.tsx'
 import { sayDelivered, sayTake } from './say-line.ts'
 
 const words = dosePlanInEnglish.editor
@@ -92,35 +101,17 @@ function Editor({ operation, name }: { readonly operation: OperationOnFile; read
   const minute = useMinute()
   const species = theCase.latest('identity')?.body.species
   const weight = theCase.latest('weight')
-  const planned = theCase
-    .live('planned-line')
-    .filter(({ header: { subject } }) => subject.kind === 'operation' && subject.operation === operation.id)
+  const planned = linesAbout(theCase, 'planned-line', operation.id)
   const standing = planned.find(({ body }) => body.line === name)
-  const empty = () =>
-    standing
-      ? draftOfBody(
-          standing.body,
-          drugs.find((drug) => drug.id === standing.body.drug),
-        )
-      : emptyDraft
+  const facts = species ? { ...choosingFacts, decimalMark: clinic.row.decimalMark, species } : null
+  const empty = () => (standing && facts ? draftOfBody(standing.body, facts) : emptyDraft)
   const place = `planned-line ${operation.id} ${standing?.header.id ?? 'new'}`
-  const { draft, change, clear, ready } = useDraft<LineDraft>(place, me.id, empty)
-  const facts = { ...choosingFacts, decimalMark: clinic.row.decimalMark }
-  const inHand = readInHand(draft, house, facts.decimalMark)
-  const chosen = species ? readChosen(draft, { ...facts, species }) : null
+  const { draft: kept, change, clear, ready } = useDraft<LineDraft>(place, me.id, empty)
+  // A draft that an older build kept lacks the newer questions.
+  const draft = { ...emptyDraft, ...kept }
+  const read = facts && readLine(draft, facts, house)
+  const asked = read?.asked ?? null
   const title = draft.line.trim()
-  const asked: PlannedLine | null =
-    chosen?.kind === 'answer' && inHand.kind === 'answer' && title !== ''
-      ? {
-          id: title,
-          drug: chosen.answer.drug,
-          use: chosen.answer.use,
-          route: chosen.answer.route,
-          ...(chosen.answer.qualifier === null ? {} : { qualifier: chosen.answer.qualifier }),
-          dose: fromStored(chosen.answer.dose) as unknown as Dose,
-          ...inHand.answer,
-        }
-      : null
   const key = asked && JSON.stringify(asked)
   // biome-ignore lint/correctness/useExhaustiveDependencies: `key` stands for the whole line
   const judged = useMemo(
@@ -128,31 +119,40 @@ function Editor({ operation, name }: { readonly operation: OperationOnFile; read
     [file, operation.id, key, minute],
   )
   if (!ready) return null
-  if (!species) return <Notice tone="warn" title={dosePlanInEnglish.noAnimal} />
+  if (!facts || !read) return <Notice tone="warn" title={dosePlanInEnglish.noAnimal} />
   const taken = planned.some(({ body, header }) => body.line === title && header.id !== standing?.header.id)
   const tried = tries > 0
   const nameFault = title === '' ? words.nameMissing : taken ? words.nameTaken : null
   const line = judged?.line ?? null
-  const confirmMissing = line !== null && asksReason(line) && draft.confirm.trim() === ''
+  const confirmFault = line && reasonFault(line, draft.because, draft.confirm)
   const reasonMissing = standing !== undefined && draft.reason.trim() === ''
   const keep = async (event: FormEvent) => {
     event.preventDefault()
     setTries(tries + 1)
-    if (nameFault !== null || confirmMissing || reasonMissing || !weight || !asked) return
+    if (nameFault !== null || confirmFault !== null || reasonMissing || !weight || !asked) return
     if (!line || line.verdict === 'refused') return
-    const body = bodyOf(line, draft, asked, fromStored(weight.body.weight), standing?.body.plan ?? null)
+    const body: Body = plannedBody(line, {
+      asked,
+      because: becauseOf(draft.because, asksReason(line) ? draft.confirm : ''),
+      plan: standing?.body.plan ?? null,
+      shelfItem: draft.shelfItem === '' ? null : draft.shelfItem,
+      weight: fromStored(weight.body.weight),
+    })
     await writeEntry(pen, {
       kind: 'planned-line',
       stream: file.stream,
       subject: { kind: 'operation', animal: animalIn(file), operation: operation.id },
-      body: body satisfies Body,
+      body,
       supersedes: standing ? [standing.header.id] : [],
       reason: draft.reason.trim() || null,
     })
     await clear()
     navigate(dosePlanHref(id, operation.id))
   }
+  const drug = drugs.find((one) => one.id === draft.drug)
+  const row = rowsFor(drug, facts.species).find((one) => rowKey(one) === draft.row)
   const products = house.live('shelf-item').filter(({ body }) => body.drug === draft.drug)
+  const isGone = draft.shelfItem !== '' && products.every(({ body }) => body.item !== draft.shelfItem)
   return (
     <form ref={form} className="stack" onSubmit={(event) => void keep(event)} noValidate>
       {!weight && <Notice tone="warn" title={words.noWeight} />}
@@ -168,16 +168,16 @@ function Editor({ operation, name }: { readonly operation: OperationOnFile; read
       />
       <DoseChoice
         draft={draft}
-        species={species}
-        refusals={tried && chosen?.kind === 'refusal' ? chosen.refusal : []}
+        species={facts.species}
+        refusals={tried ? read.chosen : []}
         onChange={(next) => {
           const same = next.drug === draft.drug
-          change({ ...draft, ...next, ...(same ? {} : { shelfItem: '', strength: '' }) })
+          change({ ...draft, ...next, ...(same ? {} : { ...nothingSaid, shelfItem: '', strength: '', divides: '' }) })
         }}
       />
       {draft.drug !== '' && (
         <>
-          {products.length > 0 && (
+          {(products.length > 0 || isGone) && (
             <Field label={words.fromShelf} help={words.strengthHelp}>
               {(control) => (
                 <select
@@ -191,6 +191,7 @@ function Editor({ operation, name }: { readonly operation: OperationOnFile; read
                       {sayProduct(body, dayOf({ at: minute, zone: clinic.row.zone }))}
                     </option>
                   ))}
+                  {isGone && <option value={draft.shelfItem}>{fill(plans.gone, { id: draft.shelfItem })}</option>}
                 </select>
               )}
             </Field>
@@ -199,24 +200,54 @@ function Editor({ operation, name }: { readonly operation: OperationOnFile; read
             <TextField
               label={words.typed}
               help={words.typedHelp}
-              error={inHand.kind === 'refusal' ? words.typedWrong : null}
+              error={read.strengthWrong ? words.typedWrong : null}
               autoComplete="off"
               value={draft.strength}
               onText={(text) => change({ ...draft, strength: text })}
             />
           )}
+          {asked?.tablet && draft.shelfItem === '' && (
+            <Field label={how.divides}>
+              {(control) => (
+                <select
+                  {...control}
+                  value={draft.divides}
+                  onChange={(event) => change({ ...draft, divides: event.target.value as LineDraft['divides'] })}
+                >
+                  <option value="">{how.dividesUnsaid}</option>
+                  {(['whole', 'halves', 'quarters'] as const).map((one) => (
+                    <option key={one} value={one}>
+                      {dividesInEnglish[one]}
+                    </option>
+                  ))}
+                </select>
+              )}
+            </Field>
+          )}
         </>
+      )}
+      {drug && row && (
+        <HowPart
+          draft={draft}
+          row={row}
+          questions={questionsOf(drug, row, true)}
+          refusals={tried ? read.how : []}
+          onChange={(next) => change({ ...draft, ...next })}
+        />
       )}
       <section aria-live="polite" className={styles.result}>
         <h2>{words.result}</h2>
-        {judged && line ? <Result line={line} ceilings={judged.result.ceilings} /> : <p>{words.noResult}</p>}
+        {judged && line ? (
+          <Result line={line} lines={judged.result.lines} ceilings={judged.result.ceilings} />
+        ) : (
+          <p>{words.noResult}</p>
+        )}
       </section>
       {line && line.verdict !== 'refused' && asksReason(line) && (
         <TextField
           label={words.confirm}
           help={words.confirmHelp}
-          error={tried && confirmMissing ? words.confirmMissing : null}
-          maxLength={140}
+          error={tried ? confirmFault : null}
           autoComplete="off"
           value={draft.confirm}
           onText={(text) => change({ ...draft, confirm: text })}
@@ -242,8 +273,12 @@ function Editor({ operation, name }: { readonly operation: OperationOnFile; read
   )
 }
 
-function Result(props: { readonly line: DoseLine; readonly ceilings: Parameters<typeof Ceilings>[0]['ceilings'] }) {
-  const { line, ceilings } = props
+function Result(props: {
+  readonly line: DoseLine
+  readonly lines: readonly DoseLine[]
+  readonly ceilings: Parameters<typeof Ceilings>[0]['ceilings']
+}) {
+  const { line, lines, ceilings } = props
   return (
     <>
       {line.verdict === 'refused' ? (
@@ -252,6 +287,7 @@ function Result(props: { readonly line: DoseLine; readonly ceilings: Parameters<
         <>
           <p className={styles.draw}>{sayTake(line)}</p>
           <p>{sayDelivered(line)}</p>
+          <LineSteps now={line} lines={lines} />
         </>
       )}
       <FindingList findings={line.findings} />

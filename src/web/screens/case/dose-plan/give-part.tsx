@@ -25,29 +25,44 @@ const amountUnits = ['mg', 'ug', 'mL', '[iU]', 'mmol', '{tablet}', 'mg/kg/h', 'u
 function wholeOf({ now }: LineNow): Pick<Given, 'amount' | 'volume'> | null {
   if (!now || now.verdict === 'refused') return null
   const { drawn, rate, dilution, tablets } = now
-  // A diluted, infused or cut amount is said in words of its own: it is not one draw of the bottle.
-  if (rate || dilution || tablets) return null
+  if (tablets) return { amount: tablets.each.toJSON(), volume: null }
+  // A diluted or infused amount is said in words of its own: it is not one draw of the bottle.
+  if (rate || dilution) return null
   const unit = amountUnits.find((one) => one === now.amount.unit)
   if (drawn) return { amount: drawn.toJSON(), volume: drawn.toJSON() }
   return unit ? { amount: { value: now.amount.toJSON().value, unit } as Given['amount'], volume: null } : null
+}
+
+/** The loading dose of an infusion, which still waits when it was given. */
+function loadingOf({ now }: LineNow): Pick<Given, 'amount' | 'volume'> | null {
+  const loading = now && now.verdict !== 'refused' ? now.loading : undefined
+  const unit = amountUnits.find((one) => one === loading?.amount.unit)
+  if (!loading?.drawn || !unit) return null
+  const amount = { value: loading.amount.toJSON().value, unit } as Given['amount']
+  return { amount, volume: loading.drawn.toJSON() }
 }
 
 /** A planned line is written down as given: all of it with one tap more, or whatever it really was. */
 export function GivePart({ line, onClose }: { readonly line: LineNow; readonly onClose: () => void }) {
   const { file, id } = useCaseView()
   const { pen, clinic } = useWho()
-  const [how, setHow] = useState<'all' | 'other' | null>(null)
+  const [how, setHow] = useState<How | null>(null)
   const [typed, setTyped] = useState('')
   const [site, setSite] = useState('')
   const [ampoule, setAmpoule] = useState('')
   const [tries, setTries] = useState(0)
   const form = useFaultFocus(tries)
-  const { entry, now } = line
+  const { entry } = line
   const whole = wholeOf(line)
   const read = readQuantityText(typed, amountUnits, { decimalMark: clinic.row.decimalMark })
   const amount = read.kind === 'answer' ? (read.answer as unknown as Given['amount']) : null
   const other = amount && { amount, volume: amount.unit === 'mL' ? { value: amount.value, unit: amount.unit } : null }
-  const given = (whole ? how : 'other') === 'all' ? whole : how === 'other' || !whole ? other : null
+  const loading = loadingOf(line)
+  const options = (['all', 'loading', 'other'] as const).filter(
+    (one) => (one !== 'all' || whole) && (one !== 'loading' || loading),
+  )
+  const asked = options.length > 1 ? how : 'other'
+  const given = asked === 'all' ? whole : asked === 'loading' ? loading : asked === 'other' ? other : null
   const { route } = entry.body
   const keep = async (event: FormEvent) => {
     event.preventDefault()
@@ -64,7 +79,8 @@ export function GivePart({ line, onClose }: { readonly line: LineNow; readonly o
         route,
         site: site.trim() || null,
         use: entry.body.use,
-        line: entry.body.line,
+        // The infusion itself still waits: only its loading dose is in.
+        line: asked === 'loading' ? null : entry.body.line,
         batch: null,
         ampoule: ampoule.trim() || null,
       },
@@ -72,7 +88,6 @@ export function GivePart({ line, onClose }: { readonly line: LineNow; readonly o
     onClose()
   }
   const drug = drugName(entry.body.drug)
-  const drawn = now && now.verdict !== 'refused' ? (now.drawn ?? now.amount) : null
   return (
     <Modal title={fill(words.title, { drug })} close={words.close} onClose={onClose}>
       <form ref={form} className="stack" onSubmit={(event) => void keep(event)} noValidate>
@@ -81,21 +96,17 @@ export function GivePart({ line, onClose }: { readonly line: LineNow; readonly o
           <p>{words.noRoute}</p>
         ) : (
           <>
-            {whole && drawn && (
+            {options.length > 1 && (
               <Choices
                 legend={words.how}
                 value={how}
-                options={['all', 'other'] as const}
+                options={options}
                 error={tries > 0 && how === null ? words.missing : null}
-                say={(one) =>
-                  one === 'all'
-                    ? fill(words.all, { drawn: sayAmount(drawn), amount: now ? amountOf(now) : '' })
-                    : words.other
-                }
+                say={(one) => sayHow(one, line)}
                 onChoose={setHow}
               />
             )}
-            {(how === 'other' || !whole) && (
+            {asked === 'other' && (
               <TextField
                 label={words.otherAmount}
                 help={words.otherHelp}
@@ -137,6 +148,15 @@ export function GivePart({ line, onClose }: { readonly line: LineNow; readonly o
   )
 }
 
-function amountOf(now: NonNullable<LineNow['now']>): string {
-  return now.verdict === 'refused' ? '' : sayAmount(now.amount)
+type How = 'all' | 'loading' | 'other'
+
+function sayHow(how: How, { now }: LineNow): string {
+  if (how === 'other' || !now || now.verdict === 'refused') return words.other
+  const { loading } = now
+  if (how === 'loading') {
+    const taken = loading?.drawn ? sayAmount(loading.drawn) : ''
+    return fill(words.loading, { drawn: taken, amount: loading ? sayAmount(loading.amount) : '' })
+  }
+  const drawn = now.tablets?.each ?? now.drawn ?? now.amount
+  return fill(words.all, { drawn: sayAmount(drawn), amount: sayAmount(now.amount) })
 }

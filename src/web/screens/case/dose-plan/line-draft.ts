@@ -1,31 +1,44 @@
+import type { Species } from '#core/animal/species.ts'
+import { askedOfBody } from '#core/dosing/asked-of-body.ts'
 import { strengthOf } from '#core/dosing/from-journal.ts'
-import { plannedBody } from '#core/dosing/planned-body.ts'
-import type { ChosenDraft } from '#core/dosing/read-chosen.ts'
-import type { DoseLine, DrawnLine, PlannedLine } from '#core/dosing/request.ts'
+import { type ChosenDraft, type ChosenRefusal, readChosen, rowsFor } from '#core/dosing/read-chosen.ts'
+import {
+  draftOfHow,
+  type HowDraft,
+  type HowRefusal,
+  nothingSaid,
+  questionsOf,
+  readHowDraft,
+} from '#core/dosing/read-how.ts'
+import type { PlannedLine } from '#core/dosing/request.ts'
+import type { DosingRules } from '#core/dosing/rules.ts'
 import { readQuantityText } from '#core/forms/read-leaf.ts'
-import { type Drug, rowKey } from '#core/formulary/drug.ts'
+import { type Divides, type Dose, type Drug, rowKey } from '#core/formulary/drug.ts'
 import { stockUnits } from '#core/formulary/words.ts'
 import type { BodyOf, Case } from '#core/journal/fold.ts'
 import { fromStored, type StoredQuantity } from '#core/journal/stored.ts'
-import { answer, type Outcome, refuse } from '#core/outcome/outcome.ts'
-import type { Quantity } from '#core/units/quantity.ts'
+import { Quantity } from '#core/units/quantity.ts'
 import { unitWord } from '#core/units/unit-words.ts'
 
 export type Body = BodyOf<'planned-line'>
 
 /** A line as it is typed: nothing is filled in for anybody. */
-export type LineDraft = ChosenDraft & {
-  readonly line: string
-  /** The shelf item it is drawn from; '' when the strength is typed from the label in hand. */
-  readonly shelfItem: string
-  readonly strength: string
-  /** Why it is right all the same, when a check asks for a reason. */
-  readonly confirm: string
-  /** Why a line that stood is changed. */
-  readonly reason: string
-}
+export type LineDraft = ChosenDraft &
+  HowDraft & {
+    readonly line: string
+    /** The shelf item it is drawn from; '' when the strength is typed from the label in hand. */
+    readonly shelfItem: string
+    readonly strength: string
+    /** How a tablet that is typed from its label divides; '' as the sources know this size. */
+    readonly divides: '' | Exclude<Divides, 'unknown'>
+    /** Why it is right all the same, when a check asks for a reason. */
+    readonly confirm: string
+    /** Why a line that stood is changed. */
+    readonly reason: string
+  }
 
 export const emptyDraft: LineDraft = {
+  ...nothingSaid,
   line: '',
   drug: '',
   row: '',
@@ -34,60 +47,122 @@ export const emptyDraft: LineDraft = {
   because: '',
   shelfItem: '',
   strength: '',
+  divides: '',
   confirm: '',
   reason: '',
 }
 
-const said = ({ value, unit }: Body['dose']) => `${value} ${unitWord(unit)}`
+type Facts = {
+  readonly drugs: readonly Drug[]
+  readonly rules: DosingRules
+  readonly decimalMark: '.' | ','
+  readonly species: Species
+}
 
 /** A line that stands, as it would be typed again. */
-export function draftOfBody(body: Body, drug: Drug | undefined): LineDraft {
-  const row = drug?.doses.find(
+export function draftOfBody(body: Body, facts: Pick<Facts, 'drugs' | 'decimalMark' | 'species'>): LineDraft {
+  const { decimalMark } = facts
+  const row = rowsFor(
+    facts.drugs.find(({ id }) => id === body.drug),
+    facts.species,
+  ).find(
     (one) =>
       one.use === body.use &&
       (one.qualifier ?? null) === body.qualifier &&
+      (one.formulation ?? null) === (body.how?.formulation ?? null) &&
       (body.route === null || one.routes.some((route) => route === body.route)),
   )
+  const asked = askedOfBody(body)
+  const tablet = body.how?.tablet
+  const said = ({ value, unit }: Body['dose']) => `${value.replace('.', decimalMark)} ${unitWord(unit)}`
+  const strength = tablet
+    ? `${tablet.strength.value.replace('.', decimalMark)} mg/tablet`
+    : body.stock
+      ? said(body.stock)
+      : ''
+  const divides = tablet?.divides
   return {
     ...emptyDraft,
+    ...(asked && draftOfHow(asked, body.line, { decimalMark })),
     line: body.line,
     drug: body.drug,
     row: row ? rowKey(row) : '',
     route: body.route ?? '',
-    dose: said(body.dose),
+    dose: body.blood?.goal ? '' : said(body.dose),
     because: body.because,
-    strength: body.stock ? said(body.stock) : '',
+    shelfItem: body.shelfItem ?? '',
+    strength: body.shelfItem === null ? strength : '',
+    divides: divides && divides !== 'unknown' && body.shelfItem === null ? divides : '',
   }
 }
 
-type Stock = NonNullable<PlannedLine['stock']>
-export type InHand = Pick<PlannedLine, 'stock' | 'tablet'>
+type InHand = Pick<PlannedLine, 'stock' | 'tablet'>
+const labelUnits = [...stockUnits, 'mg/{tablet}'] as const
 
 /** What the line is drawn from: the product of the shelf, or the strength on the label; the unit is never guessed. */
-export function readInHand(draft: LineDraft, house: Case, decimalMark: '.' | ','): Outcome<InHand, 'wrong'> {
+function readInHand(
+  draft: Pick<LineDraft, 'shelfItem' | 'strength' | 'divides'>,
+  house: Case,
+  decimalMark: '.' | ',',
+): InHand | 'wrong' {
   const item = house.live('shelf-item').find(({ body }) => body.item === draft.shelfItem)?.body
-  if (item?.strength) return answer(strengthOf(item))
-  if (draft.strength.trim() === '') return answer({})
-  const read = readQuantityText(draft.strength, stockUnits, { decimalMark })
-  return read.kind === 'answer'
-    ? answer({ stock: fromStored(read.answer as unknown as StoredQuantity<Stock['unit']>) as Stock })
-    : refuse('wrong')
+  if (item) return strengthOf(item)
+  if (draft.shelfItem !== '') return 'wrong'
+  if (draft.strength.trim() === '') return {}
+  const read = readQuantityText(draft.strength, labelUnits, { decimalMark })
+  if (read.kind === 'refusal') return 'wrong'
+  const strength = fromStored(read.answer as unknown as StoredQuantity<(typeof labelUnits)[number]>)
+  if (strength.unit !== 'mg/{tablet}') return { stock: strength as NonNullable<InHand['stock']> }
+  const divides = draft.divides === '' ? {} : { divides: draft.divides }
+  return { tablet: { strength: new Quantity(strength.value, 'mg'), ...divides } }
 }
 
-/** Whether the one reason of the line is asked for: a finding stands against it that only a person can answer. */
-export function asksReason(line: DoseLine): boolean {
-  return line.findings.some(({ level }) => level === 'confirm')
+export type ReadLine = {
+  /** The line to be judged; null while anything of it is missing. */
+  readonly asked: PlannedLine | null
+  readonly because: string
+  readonly chosen: readonly ChosenRefusal[]
+  readonly how: readonly HowRefusal[]
+  readonly strengthWrong: boolean
 }
 
-/** The entry of a line that may be kept. The reason against the findings stands with the reason for the dose. */
-export function bodyOf(
-  line: DrawnLine,
-  draft: LineDraft,
-  asked: PlannedLine,
-  weight: Quantity<'kg'>,
-  plan: string | null,
-): Body {
-  const reason = draft.confirm.trim()
-  const because = reason === '' ? draft.because.trim() : `${draft.because.trim()} · ${reason}`
-  return plannedBody(line, { asked, because: because.slice(0, 300), plan, weight })
+/**
+ * The line that a draft stands for, and every field that cannot be read.
+ *
+ * @example readLine(draft, facts, house).asked?.container?.name // 'block LEFT'
+ */
+export function readLine(draft: LineDraft, facts: Facts, house: Case): ReadLine {
+  const { species, decimalMark } = facts
+  const drug = facts.drugs.find(({ id }) => id === draft.drug)
+  const row = rowsFor(drug, species).find((one) => rowKey(one) === draft.row)
+  const line = draft.line.trim()
+  const inHand = readInHand(draft, house, decimalMark)
+  const how = drug && row ? readHowDraft(draft, row, questionsOf(drug, row, true), { decimalMark, line }) : null
+  const goal = how?.kind === 'answer' ? how.answer.goal : undefined
+  const chosen = readChosen(draft, facts)
+  // What blood is to reach chooses its dose; then no dose is typed beside it.
+  const refusals =
+    chosen.kind === 'refusal'
+      ? chosen.refusal.filter(({ at }) => !(goal && draft.dose.trim() === '' && at === 'dose'))
+      : []
+  const route = row?.routes.find((one) => one === draft.route)
+  const isWhole = row && route && how?.kind === 'answer' && inHand !== 'wrong' && refusals.length === 0 && line !== ''
+  return {
+    asked: isWhole
+      ? {
+          id: line,
+          drug: draft.drug,
+          use: row.use,
+          route,
+          ...(row.qualifier === undefined ? {} : { qualifier: row.qualifier }),
+          ...(chosen.kind === 'answer' && { dose: fromStored(chosen.answer.dose) as Dose }),
+          ...inHand,
+          ...how.answer,
+        }
+      : null,
+    because: draft.because.trim(),
+    chosen: refusals,
+    how: how?.kind === 'refusal' ? how.refusal : [],
+    strengthWrong: inHand === 'wrong',
+  }
 }

@@ -21,11 +21,12 @@ import { Why } from '../../../design/why.tsx'
 import { useWho } from '../../../session/use-who.ts'
 import { entryHref, planLineHref, withdrawHref } from '../case-hrefs.ts'
 import { useCaseView } from '../case-view.ts'
-import { sayDraw } from '../doses.tsx'
+import { sayOld } from '../doses.tsx'
 import { beyondWeight } from '../dosing.ts'
 import { FindingList } from '../finding-list.tsx'
 import styles from './dose-plan.module.css'
 import { GivePart } from './give-part.tsx'
+import { LineSteps } from './line-steps.tsx'
 import { sayDelivered, sayTake } from './say-line.ts'
 
 const words = dosePlanInEnglish.line
@@ -91,15 +92,22 @@ function sayAllowed({ low, high }: NonNullable<DoseLine['range']>): string {
   return fill(words.allowed, { low: sayAmount(low), high: sayAmount(high) })
 }
 
+/** The strength it is drawn from, or the tablet it is counted in. */
+function sayFrom({ stock, how }: LineNow['entry']['body']): string {
+  if (how?.tablet) return fill(words.tablet, { strength: sayAmount(fromStored(how.tablet.strength)) })
+  return stock ? fill(words.of, { strength: sayAmount(fromStored(stock)) }) : ''
+}
+
 function Drawing({ line, now }: { readonly line: LineNow; readonly now: DoseLine }) {
   const { file, id } = useCaseView()
   const { entry } = line
   const { subject } = entry.header
   const operation = subject.kind === 'operation' ? subject.operation : ''
-  const asked = linesOfOperation(file.theCase, operation).lines.find((one) => one.id === now.id) ?? null
+  const planned = linesOfOperation(file.theCase, operation).lines
+  const asked = planned.find((one) => one.id === now.id) ?? null
+  const named = planned.map((one) => ({ id: one.id, drug: drugName(one.drug) }))
   const weight = file.theCase.latest('weight')?.header.id ?? null
   const drug = drugName(entry.body.drug)
-  const was = entry.body.drawn ?? entry.body.amount
   return (
     <>
       {now.verdict === 'refused' ? (
@@ -107,19 +115,13 @@ function Drawing({ line, now }: { readonly line: LineNow; readonly now: DoseLine
       ) : (
         <>
           <p className={styles.draw}>
-            {sayTake(now)}{' '}
-            {entry.body.stock && <small>{fill(words.of, { strength: sayAmount(fromStored(entry.body.stock)) })}</small>}
+            {sayTake(now)} <small>{sayFrom(entry.body)}</small>
           </p>
           <p>{sayDelivered(now)}</p>
+          <LineSteps now={now} lines={named} />
         </>
       )}
-      {line.isOld && (
-        <p className={styles.stop}>
-          {now.verdict === 'refused'
-            ? fill(words.oldRefused, { was: sayAmount(fromStored(was)) })
-            : fill(words.old, { was: sayAmount(fromStored(was)), now: sayDraw(now) })}
-        </p>
-      )}
+      {line.isOld && <p className={styles.stop}>{sayOld(entry.body, now)}</p>}
       <p data-screen-only>
         <Why
           about={`${drug}, ${entry.body.line}`}

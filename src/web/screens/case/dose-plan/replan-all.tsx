@@ -30,13 +30,13 @@ export function ReplanAll({ operation, plan }: { readonly operation: OperationOn
     return old.flatMap(({ entry, now }: LineNow) => {
       const line = asked.find(({ id }) => id === entry.body.line)
       if (!now || now.verdict === 'refused' || !line) return []
-      const { because, plan: from } = entry.body
+      const { because, plan: from, shelfItem } = entry.body
       return [
         makeEntry(pen, {
           kind: 'planned-line',
           stream: file.stream,
           subject: entry.header.subject,
-          body: plannedBody(now, { asked: line, because, plan: from, weight }),
+          body: plannedBody(now, { asked: line, because, plan: from, shelfItem, weight }),
           supersedes: [entry.header.id],
           reason,
         }),

@@ -8,9 +8,12 @@ import { isDrawn, sayDraw } from '../doses.tsx'
 
 const words = dosePlanInEnglish.line
 
-/** What is drawn, or the amount alone where nothing is drawn: a setting of a vaporiser, a ribbon of ointment. */
+/** What is drawn, counted out or set at the pump, or the amount alone: a setting of a vaporiser, a ribbon of ointment. */
 export function sayTake(now: DrawnLine): string {
-  return isDrawn(now) ? `${words.draw} ${sayDraw(now)}` : sayAmount(now.amount)
+  if (!isDrawn(now)) return sayAmount(now.amount)
+  const { tablets, drawn, volume, dilution } = now
+  if (tablets) return sayDraw(now)
+  return `${(drawn ?? volume ?? dilution) ? words.draw : words.run} ${sayDraw(now)}`
 }
 
 /** The exact amount, and beside the dose what the syringe really gives, as the dose sheet says it. */

@@ -16,8 +16,8 @@ import { entryHref, writeHref } from '../case-hrefs.ts'
 import { useCaseView } from '../case-view.ts'
 import { sayDraw } from '../doses.tsx'
 import { FindingList } from '../finding-list.tsx'
+import { asksReason } from '../line-reason.ts'
 import styles from './plan.module.css'
-import { asksConfirm } from './taken.ts'
 
 /** One line of the plan as it would be written, or why it is not, and what would make it possible. */
 export function PlanLine(props: {
@@ -92,7 +92,7 @@ export function PlanLine(props: {
             <input type="checkbox" checked={taken} onChange={(event) => props.onTake(event.target.checked)} />
             {fill(words.take, { line: line.id })}
           </label>
-          {taken && asksConfirm(judged) && (
+          {taken && asksReason(judged.line) && (
             <Field label={words.insist} help={words.insistHelp} error={props.error}>
               {(control) => (
                 <textarea

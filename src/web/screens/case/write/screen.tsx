@@ -1,18 +1,21 @@
-import { Link, useParams, useSearchParams } from 'wouter'
+import { Link, Redirect, useParams, useSearchParams } from 'wouter'
 import { caseInEnglish } from '#content/wording/app-case.ts'
+import { dosePlanInEnglish } from '#content/wording/app-dose-plan.ts'
 import { kindsInEnglish } from '#content/wording/app-kinds.ts'
 import { shellInEnglish as shell } from '#content/wording/app-shell.ts'
-import { type KindName, kindNamed, type Line, lineOfOne } from '#core/journal/fold.ts'
+import { type BodyOf, type KindName, kindNamed, type Line, lineOfOne } from '#core/journal/fold.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { writersOf } from '#core/people/may-write.ts'
+import { saySubject } from '#core/reading/names-of.ts'
 import { Notice } from '../../../design/notice.tsx'
 import { Page } from '../../../design/page.tsx'
 import { entryKind } from '../../../forms/forms.ts'
 import { outbox } from '../../../journal/outbox.ts'
 import { useSignal } from '../../../journal/signal.ts'
 import { useWho } from '../../../session/use-who.ts'
-import { casePageHref, writeHref } from '../case-hrefs.ts'
-import { useCaseView } from '../case-view.ts'
+import { casePageHref, planLineHref, writeHref } from '../case-hrefs.ts'
+import { CaseLine } from '../case-line.tsx'
+import { library, useCaseView } from '../case-view.ts'
 import { kindName } from '../entry.tsx'
 import { WithCase } from '../with-case.tsx'
 import { Writing } from './writing.tsx'
@@ -45,8 +48,37 @@ function Write() {
   if (base !== null && !isReadable(amended, kind)) return <NotHere said={words.entryNotHere} />
   if (amended && !entryKind(name).amendable) return <NotHere said={words.notAmendable} />
   if (!writersOf(name).includes(me.role)) return <MayNot kind={name} />
+  if (name === 'planned-line' && !refused && query.get('settle') === null) {
+    return <ToDosePlan amended={amended} operation={query.get('operation')} />
+  }
   if (query.get('side') === 'BOTH' && entryKind(name).subjects.includes('ear')) return <WritingBothEars kind={name} />
   return <Writing key={query.toString()} kind={name} amended={amended} refused={refused} query={query} />
+}
+
+/** A planned line is worked out while it is typed: it is written and changed on the pages of its plan. */
+function ToDosePlan({ amended, operation }: { readonly amended: Line | null; readonly operation: string | null }) {
+  const { id, operations, file } = useCaseView()
+  const subject = amended?.header.subject
+  const line = amended === null ? null : (amended as Line<BodyOf<'planned-line'>>).body.line
+  const of = subject?.kind === 'operation' ? subject.operation : operation
+  if (of !== null) return <Redirect to={planLineHref(id, of, line)} replace />
+  return (
+    <Page title={fill(words.title, { kind: kindsInEnglish['planned-line'] })} whose={<CaseLine about={null} />}>
+      <p>{operations.length === 0 ? dosePlanInEnglish.needsOperation : dosePlanInEnglish.whichOperation}</p>
+      <ul>
+        {operations.map((one) => (
+          <li key={one.id}>
+            <Link href={planLineHref(id, one.id, null)}>
+              {saySubject({ kind: 'operation', animal: '', operation: one.id }, file, library)}
+            </Link>
+          </li>
+        ))}
+      </ul>
+      <p>
+        <Link href={casePageHref(id)}>{caseInEnglish.history.back}</Link>
+      </p>
+    </Page>
+  )
 }
 
 function isReadable(line: Line | null, kind: string): line is Line {
