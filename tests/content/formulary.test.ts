@@ -60,6 +60,17 @@ function provenanceIn(value: unknown): Provenance[] {
   return 'sources' in value && 'known' in value ? [value as Provenance, ...inside] : inside
 }
 
+describe('how a range is known', () => {
+  it('is remembered when one of its ends is: "read" stands for both', () => {
+    const called = drugs.flatMap(({ id, doses }) =>
+      doses
+        .filter(({ range }) => range.known === 'read' && /remembered|cautious choice/.test(range.where ?? ''))
+        .map((row) => `${id}, ${row.species}, ${rowKey(row)}`),
+    )
+    expect(called).toEqual([])
+  })
+})
+
 describe('the formulary', () => {
   it('lists every file of its folder', () => {
     const files = readdirSync('src/content/formulary').filter((file) => file.endsWith('.ts') && file !== 'index.ts')

@@ -82,7 +82,7 @@ export const alfaxalone = drug({
       species: 'dog',
       use: 'induction',
       routes: ['IV'],
-      range: { value: range('0.5', '3', 'mg/kg'), ...labelWork },
+      range: { value: range('0.5', '3', 'mg/kg'), ...labelWork, where: 'working range inside the label range' },
       otherRanges: [
         { value: { ...range('0.2', '3.5', 'mg/kg'), words: 'label, premedicated' }, ...label },
         { value: { ...range('1.5', '4.5', 'mg/kg'), words: 'label, not premedicated' }, ...label },
@@ -106,7 +106,7 @@ export const alfaxalone = drug({
       species: 'cat',
       use: 'induction',
       routes: ['IV'],
-      range: { value: range('1', '5', 'mg/kg'), ...labelWork },
+      range: { value: range('1', '5', 'mg/kg'), ...labelWork, known: 'remembered' },
       otherRanges: [
         { value: { ...range('1', '10.8', 'mg/kg'), words: 'label, premedicated' }, ...label },
         { value: { ...range('2.2', '9.7', 'mg/kg'), words: 'label, not premedicated' }, ...label },

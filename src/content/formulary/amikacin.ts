@@ -39,7 +39,7 @@ export const amikacin = drug({
       routes: ['IV', 'IM', 'SC'],
       range: { value: range('15', '30', 'mg/kg'), ...papich },
       interval: { value: { words: 'every 24 h', hours: ['24', '24'] }, ...papich },
-      maxCumulative: { value: { per: 'course', words: '7 to 10 days' }, ...papich },
+      maxCumulative: { value: { per: 'course', days: 10, words: '7 to 10 days' }, ...papich },
       stocks: { value: [{ strength: quantity('50', 'mg/mL') }, { strength: quantity('250', 'mg/mL') }], ...products },
       cautions: {
         value: [
@@ -64,7 +64,7 @@ export const amikacin = drug({
       routes: ['IV', 'IM', 'SC'],
       range: { value: range('10', '14', 'mg/kg'), ...papich },
       interval: { value: { words: 'every 24 h', hours: ['24', '24'] }, ...papich },
-      maxCumulative: { value: { per: 'course', words: '7 days' }, ...papich },
+      maxCumulative: { value: { per: 'course', days: 7, words: '7 days' }, ...papich },
       stocks: { value: [{ strength: quantity('50', 'mg/mL') }, { strength: quantity('250', 'mg/mL') }], ...products },
       cautions: {
         value: [

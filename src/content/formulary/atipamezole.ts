@@ -170,7 +170,7 @@ export const atipamezole = drug({
       species: 'dog',
       use: 'emergency',
       routes: ['IV', 'IM'],
-      range: { value: range('50', '100', 'ug/kg'), ...joinedCpr },
+      range: { value: range('50', '100', 'ug/kg'), ...joinedCpr, known: 'remembered' },
       otherRanges: [
         { value: { ...range('50', '50', 'ug/kg'), words: 'earlier table' }, ...cpr },
         { value: { ...range('100', '100', 'ug/kg'), words: '2012 guideline' }, ...recover },
@@ -190,7 +190,7 @@ export const atipamezole = drug({
       species: 'cat',
       use: 'emergency',
       routes: ['IV', 'IM'],
-      range: { value: range('50', '100', 'ug/kg'), ...joinedCpr },
+      range: { value: range('50', '100', 'ug/kg'), ...joinedCpr, known: 'remembered' },
       otherRanges: [
         { value: { ...range('50', '50', 'ug/kg'), words: 'earlier table' }, ...cpr },
         { value: { ...range('100', '100', 'ug/kg'), words: '2012 guideline' }, ...recover },

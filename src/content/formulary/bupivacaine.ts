@@ -187,7 +187,12 @@ export const bupivacaine = drug({
       range: { value: range('0.13', '0.21', 'mg/kg/h'), ...radlinsky },
       interval: { value: { words: 'continuous, up to 48 h' }, ...radlinsky },
       maxCumulative: {
-        value: { per: 'day', words: 'counts toward the animal’s limit; the house mark is 5 mg/kg in 24 h' },
+        value: {
+          limit: quantity('5', 'mg/kg'),
+          per: 'day',
+          asks: true,
+          words: 'counts toward the animal’s limit; the house mark is 5 mg/kg in 24 h',
+        },
         ...house,
       },
       stocks: { value: [{ strength: quantity('2.5', 'mg/mL') }, { strength: quantity('5', 'mg/mL') }], ...products },

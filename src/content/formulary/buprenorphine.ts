@@ -141,7 +141,7 @@ export const buprenorphine = drug({
       formulation: 'high concentration, 1.8 mg/mL',
       range: { value: range('0.24', '0.24', 'mg/kg'), ...high },
       interval: { value: { words: 'every 24 h, for up to 3 days', hours: ['24', '24'] }, ...high },
-      maxCumulative: { value: { per: 'course', words: '3 doses' }, ...high },
+      maxCumulative: { value: { per: 'course', days: 3, words: '3 doses' }, ...high },
       stocks: { value: [{ strength: quantity('1.8', 'mg/mL') }], ...products },
       cautions: {
         value: [

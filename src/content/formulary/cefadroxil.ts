@@ -39,7 +39,7 @@ export const cefadroxil = drug({
       routes: ['PO'],
       range: { value: range('22', '22', 'mg/kg'), ...us },
       interval: { value: { words: 'every 12 h', hours: ['12', '12'] }, ...us },
-      maxCumulative: { value: { per: 'course', words: '30 days' }, ...us },
+      maxCumulative: { value: { per: 'course', days: 30, words: '30 days' }, ...us },
       stocks: { value: [{ strength: quantity('50', 'mg/mL') }], ...products },
       tablets: {
         value: [

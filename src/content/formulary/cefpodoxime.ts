@@ -38,7 +38,7 @@ export const cefpodoxime = drug({
       routes: ['PO'],
       range: { value: range('5', '10', 'mg/kg'), ...us },
       interval: { value: { words: 'every 24 h', hours: ['24', '24'] }, ...us },
-      maxCumulative: { value: { per: 'course', words: '28 days' }, ...us },
+      maxCumulative: { value: { per: 'course', days: 28, words: '28 days' }, ...us },
       stocks: { value: [], ...products },
       tablets: {
         value: [

@@ -95,7 +95,7 @@ export const chloramphenicol = drug({
       range: { value: range('10', '20', 'mg/kg'), ...cat },
       interval: { value: { words: 'every 12 h', hours: ['12', '12'] }, ...cat },
       maxSingle: { value: { limit: quantity('50', 'mg'), words: 'a common cap per cat' }, ...cap },
-      maxCumulative: { value: { per: 'course', words: '14 days' }, ...cat },
+      maxCumulative: { value: { per: 'course', days: 14, words: '14 days' }, ...cat },
       stocks: { value: [], ...products },
       tablets: {
         value: [{ strength: quantity('250', 'mg'), divides: 'unknown' }],

@@ -286,7 +286,7 @@ export const dexmedetomidine = drug({
       species: 'dog',
       use: 'cri',
       routes: ['IV'],
-      range: { value: range('0.5', '2', 'ug/kg/h'), ...infusion },
+      range: { value: range('0.5', '2', 'ug/kg/h'), ...infusion, known: 'remembered' },
       otherRanges: [{ value: { ...range('0.5', '5', 'ug/kg/h'), words: 'as printed' }, ...infusion }],
       interval: { value: { words: 'continuous' }, ...infusion },
       loading: { value: range('0.5', '3', 'ug/kg'), ...infusion },
@@ -310,6 +310,7 @@ export const dexmedetomidine = drug({
       use: 'cri',
       routes: ['IV'],
       range: { value: range('0.5', '1', 'ug/kg/h'), ...infusionCat },
+      otherRanges: [{ value: { ...range('0.5', '5', 'ug/kg/h'), words: 'as printed for small animals' }, ...infusion }],
       interval: { value: { words: 'continuous' }, ...infusionCat },
       stocks: { value: [{ strength: quantity('0.5', 'mg/mL'), words: 'dilute' }], ...products },
       cautions: {

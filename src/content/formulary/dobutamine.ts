@@ -76,7 +76,7 @@ export const dobutamine = drug({
       species: 'cat',
       use: 'vasopressor',
       routes: ['IV'],
-      range: { value: range('1', '5', 'ug/kg/min'), ...pascoe },
+      range: { value: range('1', '5', 'ug/kg/min'), ...pascoe, known: 'remembered' },
       interval: { value: { words: 'continuous' }, ...pascoe },
       stocks: { value: [{ strength: quantity('12.5', 'mg/mL') }], ...products },
       cautions: {

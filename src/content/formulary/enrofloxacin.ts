@@ -66,7 +66,7 @@ export const enrofloxacin = drug({
       routes: ['PO', 'IV', 'SC'],
       range: { value: range('5', '20', 'mg/kg'), ...us },
       interval: { value: { words: 'every 24 h', hours: ['24', '24'] }, ...us },
-      maxCumulative: { value: { per: 'course', words: '30 days' }, ...us },
+      maxCumulative: { value: { per: 'course', days: 30, words: '30 days' }, ...us },
       stocks: {
         value: [
           { strength: quantity('22.7', 'mg/mL') },

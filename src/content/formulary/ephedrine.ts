@@ -37,7 +37,7 @@ export const ephedrine = drug({
       species: 'dog',
       use: 'vasopressor',
       routes: ['IV'],
-      range: { value: range('0.1', '0.2', 'mg/kg'), ...chen },
+      range: { value: range('0.1', '0.2', 'mg/kg'), ...chen, known: 'remembered' },
       interval: { value: { words: 'once, repeated once' }, ...chen },
       stocks: {
         value: [

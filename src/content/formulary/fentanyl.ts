@@ -184,7 +184,7 @@ export const fentanyl = drug({
       species: 'dog',
       use: 'transdermal',
       routes: ['TD'],
-      range: { value: range('2', '5', 'ug/kg/h'), ...patch },
+      range: { value: range('2', '5', 'ug/kg/h'), ...patch, known: 'remembered' },
       interval: { value: { words: 'every 72 h', hours: ['72', '72'] }, ...patch },
       maxSingle: { value: { limit: quantity('100', 'ug/h') }, ...patch },
       stocks: {
@@ -221,7 +221,7 @@ export const fentanyl = drug({
       species: 'cat',
       use: 'transdermal',
       routes: ['TD'],
-      range: { value: range('12.5', '25', 'ug/h'), ...patch },
+      range: { value: range('12.5', '25', 'ug/h'), ...patch, where: 'patch by weight' },
       interval: { value: { words: 'every 72 h', hours: ['72', '72'] }, ...patch },
       maxSingle: { value: { limit: quantity('25', 'ug/h') }, ...patch },
       stocks: { value: [{ words: 'patch 12.5 ug/h' }, { words: 'patch 25 ug/h' }], ...products },

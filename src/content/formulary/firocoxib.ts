@@ -40,7 +40,7 @@ export const firocoxib = drug({
       range: { value: range('5', '5', 'mg/kg'), ...us },
       interval: { value: { words: 'every 24 h', hours: ['24', '24'] }, ...us },
       maxSingle: { value: { limit: quantity('5', 'mg/kg') }, ...us },
-      maxCumulative: { value: { per: 'course', words: '3 days around surgery' }, ...us },
+      maxCumulative: { value: { per: 'course', days: 3, words: '3 days around surgery' }, ...us },
       stocks: { value: [], ...products },
       tablets: {
         value: [

@@ -54,7 +54,7 @@ export const gabapentin = drug({
       species: 'dog',
       use: 'anxiolytic',
       routes: ['PO'],
-      range: { value: range('10', '25', 'mg/kg'), ...visitDog },
+      range: { value: range('10', '25', 'mg/kg'), ...visitDog, known: 'remembered' },
       interval: { value: { words: 'once, 1.5 to 2 h before the visit' }, ...visitDog },
       stocks: { value: [{ strength: quantity('50', 'mg/mL'), words: 'check for xylitol' }], ...products },
       tablets: {

@@ -38,7 +38,7 @@ export const gentamicin = drug({
       routes: ['IV', 'IM', 'SC'],
       range: { value: range('9', '14', 'mg/kg'), ...papich },
       interval: { value: { words: 'every 24 h', hours: ['24', '24'] }, ...papich },
-      maxCumulative: { value: { per: 'course', words: '7 days' }, ...papich },
+      maxCumulative: { value: { per: 'course', days: 7, words: '7 days' }, ...papich },
       stocks: { value: [{ strength: quantity('50', 'mg/mL') }, { strength: quantity('100', 'mg/mL') }], ...products },
       cautions: {
         value: [
@@ -63,7 +63,7 @@ export const gentamicin = drug({
       routes: ['IV', 'IM', 'SC'],
       range: { value: range('5', '8', 'mg/kg'), ...papich },
       interval: { value: { words: 'every 24 h', hours: ['24', '24'] }, ...papich },
-      maxCumulative: { value: { per: 'course', words: '7 days' }, ...papich },
+      maxCumulative: { value: { per: 'course', days: 7, words: '7 days' }, ...papich },
       stocks: { value: [{ strength: quantity('50', 'mg/mL') }], ...products },
       cautions: {
         value: [

@@ -47,7 +47,7 @@ export const maropitant = drug({
       routes: ['SC', 'IV'],
       range: { value: range('1', '1', 'mg/kg'), ...injection },
       interval: { value: { words: 'every 24 h, for up to 5 days', hours: ['24', '24'] }, ...injection },
-      maxCumulative: { value: { per: 'course', words: '5 days' }, ...injection },
+      maxCumulative: { value: { per: 'course', days: 5, words: '5 days' }, ...injection },
       stocks: { value: [{ strength: quantity('10', 'mg/mL') }], ...products },
       cautions: {
         value: [{ words: '45 to 60 min before an opioid to prevent vomiting' }, { words: 'stings less when chilled' }],
@@ -64,7 +64,7 @@ export const maropitant = drug({
       routes: ['SC', 'IV'],
       range: { value: range('1', '1', 'mg/kg'), ...injection },
       interval: { value: { words: 'every 24 h, for up to 5 days', hours: ['24', '24'] }, ...injection },
-      maxCumulative: { value: { per: 'course', words: '5 days' }, ...injection },
+      maxCumulative: { value: { per: 'course', days: 5, words: '5 days' }, ...injection },
       stocks: { value: [{ strength: quantity('10', 'mg/mL') }], ...products },
       cautions: {
         value: [{ words: '45 to 60 min before an opioid to prevent vomiting' }, { words: 'stings less when chilled' }],
@@ -83,7 +83,7 @@ export const maropitant = drug({
       otherRanges: [{ value: { ...range('8', '8', 'mg/kg'), words: 'motion sickness, up to 2 days' }, ...tablets }],
       interval: { value: { words: 'every 24 h, for up to 5 days', hours: ['24', '24'] }, ...tablets },
       maxSingle: { value: { limit: quantity('8', 'mg/kg'), words: 'motion sickness, 2 days' }, ...tablets },
-      maxCumulative: { value: { per: 'course', words: '5 days' }, ...tablets },
+      maxCumulative: { value: { per: 'course', days: 5, words: '5 days' }, ...tablets },
       stocks: { value: [], ...products },
       tablets: {
         value: [

@@ -267,7 +267,7 @@ export const meloxicam = drug({
       otherRanges: [{ value: { ...range('0.02', '0.02', 'mg/kg'), words: 'cats with kidney disease, daily' }, ...ckd }],
       interval: { value: { words: 'every 24 h, for up to 4 days after the injection', hours: ['24', '24'] }, ...eu },
       maxSingle: { value: { limit: quantity('0.05', 'mg/kg') }, ...eu },
-      maxCumulative: { value: { per: 'course', words: '4 days after surgery' }, ...eu },
+      maxCumulative: { value: { per: 'course', days: 4, words: '4 days after surgery' }, ...eu },
       stocks: { value: [{ strength: quantity('0.5', 'mg/mL'), words: 'by mouth' }], ...products },
       cautions: {
         value: [

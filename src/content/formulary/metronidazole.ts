@@ -45,7 +45,7 @@ export const metronidazole = drug({
       species: 'dog',
       use: 'antibiotic_course',
       routes: ['PO'],
-      range: { value: range('10', '15', 'mg/kg'), ...record },
+      range: { value: range('10', '15', 'mg/kg'), ...record, known: 'remembered' },
       interval: { value: { words: 'every 12 h', hours: ['12', '12'] }, ...record },
       stocks: { value: [], ...products },
       tablets: {

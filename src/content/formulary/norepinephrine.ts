@@ -37,7 +37,7 @@ export const norepinephrine = drug({
       species: 'dog',
       use: 'vasopressor',
       routes: ['IV'],
-      range: { value: range('0.05', '2', 'ug/kg/min'), ...lukasik },
+      range: { value: range('0.05', '2', 'ug/kg/min'), ...lukasik, known: 'remembered' },
       interval: { value: { words: 'continuous' }, ...lukasik },
       stocks: { value: [{ strength: quantity('1', 'mg/mL') }], ...products },
       cautions: {
@@ -53,7 +53,7 @@ export const norepinephrine = drug({
       species: 'cat',
       use: 'vasopressor',
       routes: ['IV'],
-      range: { value: range('0.05', '1', 'ug/kg/min'), ...lukasik },
+      range: { value: range('0.05', '1', 'ug/kg/min'), ...lukasik, known: 'remembered' },
       interval: { value: { words: 'continuous' }, ...lukasik },
       stocks: { value: [{ strength: quantity('1', 'mg/mL') }], ...products },
       cautions: {

@@ -46,7 +46,13 @@ export const phenylephrine = drug({
       species: 'dog',
       use: 'vasopressor',
       routes: ['IV'],
-      range: { value: range('0.5', '3', 'ug/kg/min'), ...lukasik },
+      range: {
+        value: range('0.5', '3', 'ug/kg/min'),
+        ...lukasik,
+        where: 'printed as 1 to 5; both ends here are remembered',
+        known: 'remembered',
+      },
+      otherRanges: [{ value: { ...range('1', '5', 'ug/kg/min'), words: 'as printed' }, ...lukasik, where: '1 to 5' }],
       interval: { value: { words: 'continuous' }, ...lukasik },
       stocks: { value: [{ strength: quantity('10', 'mg/mL') }], ...products },
       cautions: {

@@ -85,9 +85,9 @@ export const pradofloxacin = drug({
       species: 'cat',
       use: 'antibiotic_course',
       routes: ['PO'],
-      range: { value: range('3', '7.5', 'mg/kg'), ...cat },
+      range: { value: range('3', '7.5', 'mg/kg'), ...cat, known: 'remembered' },
       interval: { value: { words: 'every 24 h', hours: ['24', '24'] }, ...cat },
-      maxCumulative: { value: { per: 'course', words: '7 days (US label)' }, ...cat },
+      maxCumulative: { value: { per: 'course', days: 7, words: '7 days (US label)' }, ...cat },
       stocks: { value: [{ strength: quantity('25', 'mg/mL'), words: 'suspension' }], ...products },
       tablets: {
         value: [{ strength: quantity('15', 'mg'), divides: 'unknown' }],

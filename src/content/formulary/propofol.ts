@@ -81,7 +81,7 @@ export const propofol = drug({
       species: 'dog',
       use: 'induction',
       routes: ['IV'],
-      range: { value: range('1', '4', 'mg/kg'), ...handout },
+      range: { value: range('1', '4', 'mg/kg'), ...handout, known: 'remembered' },
       otherRanges: [
         { value: { ...range('2', '6', 'mg/kg'), words: 'as printed' }, ...vetTimes },
         { value: { ...range('1.83', '2.24', 'mg/kg'), words: 'study means, overweight and normal' }, ...boveri },
@@ -125,7 +125,7 @@ export const propofol = drug({
       species: 'cat',
       use: 'induction',
       routes: ['IV'],
-      range: { value: range('2', '8', 'mg/kg'), ...handout },
+      range: { value: range('2', '8', 'mg/kg'), ...handout, known: 'remembered' },
       otherRanges: [{ value: { ...range('8', '13.2', 'mg/kg'), words: 'label, not premedicated' }, ...label }],
       interval: { value: { words: 'to effect over 60-90 s' }, ...handout },
       stocks: { value: [{ strength: quantity('10', 'mg/mL') }], ...products },
@@ -146,8 +146,16 @@ export const propofol = drug({
       species: 'dog',
       use: 'cri',
       routes: ['IV'],
-      range: { value: range('0.1', '0.4', 'mg/kg/min'), ...vetTimes },
-      otherRanges: [{ value: { ...range('0.05', '0.2', 'mg/kg/min'), words: 'teaching page' }, ...wingfield }],
+      range: {
+        value: range('0.1', '0.4', 'mg/kg/min'),
+        ...vetTimes,
+        where: 'printed as 0.1 to 0.6 for small animals; 0.4 is a cautious choice',
+        known: 'remembered',
+      },
+      otherRanges: [
+        { value: { ...range('0.1', '0.6', 'mg/kg/min'), words: 'as printed for small animals' }, ...vetTimes },
+        { value: { ...range('0.05', '0.2', 'mg/kg/min'), words: 'teaching page' }, ...wingfield },
+      ],
       interval: { value: { words: 'continuous' }, ...vetTimes },
       stocks: { value: [{ strength: quantity('10', 'mg/mL') }], ...products },
       cautions: {
@@ -164,6 +172,9 @@ export const propofol = drug({
       use: 'cri',
       routes: ['IV'],
       range: { value: range('0.1', '0.3', 'mg/kg/min'), ...vetTimesCat },
+      otherRanges: [
+        { value: { ...range('0.1', '0.6', 'mg/kg/min'), words: 'as printed for small animals' }, ...vetTimes },
+      ],
       interval: { value: { words: 'continuous' }, ...vetTimesCat },
       stocks: { value: [{ strength: quantity('10', 'mg/mL') }], ...products },
       cautions: {

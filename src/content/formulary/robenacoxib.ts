@@ -61,7 +61,7 @@ export const robenacoxib = drug({
       otherRanges: [{ value: { ...range('2', '2', 'mg/kg'), words: 'US label' }, ...us }],
       interval: { value: { words: 'every 24 h', hours: ['24', '24'] }, ...uk },
       maxSingle: { value: { limit: quantity('4', 'mg/kg'), words: 'the high end around surgery' }, ...uk },
-      maxCumulative: { value: { per: 'course', words: '3 days (US label)' }, ...us },
+      maxCumulative: { value: { per: 'course', days: 3, words: '3 days (US label)' }, ...us },
       stocks: { value: [{ strength: quantity('20', 'mg/mL') }], ...products },
       tablets: {
         value: [
@@ -149,7 +149,7 @@ export const robenacoxib = drug({
       range: { value: range('1', '2', 'mg/kg'), ...usCat },
       interval: { value: { words: 'every 24 h', hours: ['24', '24'] }, ...usCat },
       maxSingle: { value: { limit: quantity('2', 'mg/kg'), words: 'by injection' }, ...usCat },
-      maxCumulative: { value: { per: 'course', words: '3 days (US label)' }, ...usCat },
+      maxCumulative: { value: { per: 'course', days: 3, words: '3 days (US label)' }, ...usCat },
       stocks: { value: [{ strength: quantity('20', 'mg/mL') }], ...products },
       tablets: {
         value: [{ strength: quantity('6', 'mg'), divides: 'whole' }],

@@ -47,7 +47,10 @@ export const trazodone = drug({
       routes: ['PO'],
       range: { value: range('3', '7', 'mg/kg'), ...gruen },
       interval: { value: { words: 'every 8 to 12 h', hours: ['8', '12'] }, ...gruen },
-      maxSingle: { value: { limit: quantity('300', 'mg'), words: 'per dose' }, ...gruen },
+      maxSingle: {
+        value: { limit: quantity('300', 'mg'), also: quantity('10', 'mg/kg'), words: 'per dose, whichever is less' },
+        ...gruen,
+      },
       stocks: { value: [], ...products },
       tablets: {
         value: [

@@ -56,7 +56,7 @@ export const trimethoprimSulfonamide = drug({
       routes: ['PO'],
       range: { value: range('15', '30', 'mg/kg'), ...aaha },
       interval: { value: { words: 'every 12 h', hours: ['12', '12'] }, ...aaha },
-      maxCumulative: { value: { per: 'course', words: '14 days preferred' }, ...aaha },
+      maxCumulative: { value: { per: 'course', days: 14, words: '14 days preferred' }, ...aaha },
       stocks: { value: [], ...products },
       tablets: {
         value: [

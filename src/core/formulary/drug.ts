@@ -20,11 +20,20 @@ export function range<const U extends DoseUnit>(low: string, high: string, unit:
 export type Interval = { readonly words: string; readonly hours?: readonly [string, string] }
 
 /** A number a machine can hold the plan against, and the words that qualify it. */
-export type Maximum = { readonly limit: AnyQuantity; readonly words?: string }
+export type Maximum = {
+  readonly limit: AnyQuantity
+  /** A second limit of the same dose, such as one per kilogram beside one for the animal: the lower one counts. */
+  readonly also?: AnyQuantity
+  readonly words?: string
+}
 /** What may be given in all: per day, per course, or only in words. */
 export type Cumulative = {
   readonly limit?: AnyQuantity
   readonly per: 'day' | 'course' | 'animal'
+  /** A day’s limit that is a mark to ask at, not one to refuse at. */
+  readonly asks?: true
+  /** The longest course in days, when the words say one: beyond it a person is asked. */
+  readonly days?: number
   readonly words: string
 }
 
