@@ -74,7 +74,7 @@ async function pages(load) {
   const { caution } = await load('content/wording/caution.ts')
   const { outcomeDefinitions } = await load('content/outcomes/outcome-definitions.ts')
   const { asideReasonsInEnglish, countBasisInEnglish } = await load('content/wording/odds.ts')
-  const { sayUnit } = await load('documents/case/say-quantity.ts')
+  const { unitWord } = await load('core/units/unit-words.ts')
   const { exactInterval } = await load('core/stats/proportion-interval.ts')
   const { emergencyCalls } = await load('core/dosing/emergency-row.ts')
   const { kinds } = await load('core/journal/kinds/index.ts')
@@ -132,7 +132,7 @@ async function pages(load) {
       purposeOf,
     }),
     'commands.md': commandsPage({ program: programOf(commands, Command), operations: calcList() }),
-    'units.md': unitsPage({ units, sayUnit: (unit) => sayUnit({ value: '', unit }).trim() }),
+    'units.md': unitsPage({ units, sayUnit: unitWord }),
   }
 }
 

@@ -149,6 +149,10 @@ export const doseFindingWords = {
   'given-drug-unknown':
     '{given} is not in the formulary (near names: {near}): it counts in no check. Say which drug it was.',
   'given-drug-read-as': '{given} is not in the formulary by that name and is counted as {read}. Say which it was.',
+  'given-strength-doubted':
+    '{given} is said to be of {stock}, a tenth or less of the usual strengths ({known}), and is counted so. A label in per cent holds ten times as many mg/mL. Correct the record, or stand for it.',
+  'given-amount-doubted':
+    '{given} is a hundredth of the lowest dose ({low}) or less, and is counted so: was the unit mistaken (ug for mg)? Correct the record, or stand for it.',
   'given-active-unknown':
     'Which active is in {given}? Nobody has settled it, and {drug} depends on it: {because}. Were it one of these: {left}. Ask, and record the active.',
   'patch-not-a-size':
@@ -217,6 +221,8 @@ export const doseFindingWords = {
   'interval-other': 'Every {every} was chosen for {drug}; the formulary says {interval}.',
   'interval-too-short':
     'Every {every} was chosen for {drug}, an NSAID; its label gives one dose {interval}. Write the gap of the label.',
+  'course-too-long':
+    '{drug} is planned for {days} days; the most that its source knows is {words}. Write fewer days, or give the reason.',
   'label-table-none':
     'The label’s table of the {strength} tablet of {drug} has no line for {weight} ({known}). Take another size.',
   'label-over-maximum':

@@ -30,6 +30,18 @@ export function judgeInterval(drug: Drug, row: DoseRow, every: Quantity<'h'> | u
 }
 
 /**
+ * A course longer than its source knows asks for a person: the words of the row alone stop nobody.
+ *
+ * @example judgeCourse(meloxicam, catByMouth, 14)[0]?.code // 'course-too-long': 4 days after surgery
+ */
+export function judgeCourse(drug: Drug, { maxCumulative }: DoseRow, days: number | undefined): DoseFinding[] {
+  const most = maxCumulative?.value.days
+  if (!maxCumulative || most === undefined || days === undefined || days <= most) return []
+  const about = { drug: drug.name, days: String(days), words: maxCumulative.value.words }
+  return [found('confirm', 'course-too-long', about, [maxCumulative])]
+}
+
+/**
  * How many doses a course has; undefined unless the gap is one number of hours.
  *
  * @example dosesOf({ words: 'every 12 h', hours: ['12', '12'] }, 7) // 14

@@ -12,6 +12,7 @@ import { type DoseCode, type DoseFinding, isBlock } from './findings.ts'
 import { drawDraft, finish, withSource } from './finish.ts'
 import { unknownGiven, unknownPlan } from './given-doubts.ts'
 import { drugsGiven } from './given-drug.ts'
+import { judgeGivenSlips } from './given-slips.ts'
 import { judgeDrawnDay, judgeTogether } from './judge-together.ts'
 import { type Ceiling, judgeCeiling, type MeasuredDraft } from './local-anaesthetic-ceiling.ts'
 import type { DoseLine, DoseRequest, DosingKnowledge, PlannedLine } from './request.ts'
@@ -65,6 +66,7 @@ export function doseLines(request: DoseRequest, knowledge: DosingKnowledge): Dos
     ...judgeConfused(drafts.filter(isOfARow), knowledge.rules),
     ...judgeInEar(request, knowledge),
     ...unknownGiven(request, knowledge),
+    ...judgeGivenSlips(request, knowledge),
     ...unknownPlan(request, knowledge),
   ]
   const said = bySeverity(findings.map((finding) => withSource(finding, knowledge)))

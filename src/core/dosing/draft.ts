@@ -4,7 +4,7 @@ import { amountOf, type Body, bodySurface, kindOf } from './amount.ts'
 import { judgeAnimal, judgeReduced } from './animal-checks.ts'
 import { doseOfGoal } from './blood-goal.ts'
 import { chooseDose, judgeRange, notChosen } from './chosen-dose.ts'
-import { judgeInterval, withInterval } from './dispense.ts'
+import { judgeCourse, judgeInterval, withInterval } from './dispense.ts'
 import { judgeEar } from './ear-checks.ts'
 import { judgeExclusions } from './exclusions.ts'
 import { type DoseFinding, found, isBlock } from './findings.ts'
@@ -68,6 +68,7 @@ export function identify(sent: PlannedLine, request: DoseRequest, knowledge: Dos
     ...judgeExclusions(drug, row.answer, request, knowledge.drugs, lean),
     ...inAnimal(line),
     ...judgeInterval(drug, row.answer, line.every),
+    ...judgeCourse(drug, row.answer, line.days),
     ...goal.findings,
   ]
   const draft = { line, drug, row: withInterval(row.answer, line.every), rows: [] }

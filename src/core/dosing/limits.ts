@@ -8,13 +8,20 @@ import type { Counted, DoseRequest, PlannedAmount } from './request.ts'
 
 /**
  * The most of one dose, in the unit of its amount: the row's single maximum, whether it is written per kilogram
- * (then it scales like the dose) or as an amount. Undefined when the row knows none.
+ * (then it scales like the dose) or as an amount; the lower one when it is written both ways. Undefined when the row
+ * knows none.
  *
  * @example mostOf(row, quantity('0.2', 'mg/kg'), quantity('2', 'mg')) // 2 mg when the maximum is 0.2 mg/kg
  */
 export function mostOf(row: DoseRow, dose: Dose, amount: AnyQuantity): AnyQuantity | undefined {
-  const limit = row.maxSingle?.value.limit
+  const { limit, also } = row.maxSingle?.value ?? {}
   if (!limit) return undefined
+  const first = oneLimit(limit, dose, amount)
+  const second = also && oneLimit(also, dose, amount)
+  return second?.value.lt(first.value) ? second : first
+}
+
+function oneLimit(limit: AnyQuantity, dose: Dose, amount: AnyQuantity): AnyQuantity {
   const asDose = convert(limit, dose.unit)
   if (asDose) return new Quantity(amount.value.times(asDose.value).div(dose.value), amount.unit) as AnyQuantity
   const asAmount = convert(limit, amount.unit)
@@ -38,12 +45,12 @@ export function roundingCeiling(row: DoseRow, dose: Dose, amount: AnyQuantity): 
 export function judgeSingle(drug: string, row: DoseRow, dose: Dose, amount: AnyQuantity): DoseFinding[] {
   const most = mostOf(row, dose, amount)
   if (!most || !row.maxSingle || amount.value.lte(most.value)) return []
-  const words = row.maxSingle.value.words
+  const { limit, also, words } = row.maxSingle.value
   const about = {
     drug,
     amount: `${plain(amount.value.toSignificantDigits(6))} ${amount.unit}`,
     most: `${plain(most.value.toSignificantDigits(6))} ${most.unit}`,
-    limit: row.maxSingle.value.limit.toString() + (words ? ` (${words})` : ''),
+    limit: [limit, also].filter(Boolean).join(' and ') + (words ? ` (${words})` : ''),
   }
   return [found('block', 'over-single-maximum', about, [row.maxSingle])]
 }
@@ -81,7 +88,7 @@ export function judgeDay(
   const least = sumAt('least')
   if (uncounted || least.gt(limit.value)) {
     const sum = uncounted ? 'an amount that nobody wrote down' : `${plain(least.toSignificantDigits(6))} ${unit}`
-    const level = mine.row.use === 'emergency' ? 'note' : 'block'
+    const level = mine.row.use === 'emergency' ? 'note' : most.value.asks ? 'confirm' : 'block'
     return [found(level, 'over-daily-maximum', { ...about, sum }, [most])]
   }
   if (mine.perHour) {

@@ -66,6 +66,43 @@ describe('an NSAID more often than its label says (meloxicam every 24 h, 21 CFR 
   })
 })
 
+describe('a course longer than its source knows (meloxicam by mouth in cats: 4 days after surgery, EU label)', () => {
+  it('asks for a person', () => {
+    const meloxicam = { drug: 'meloxicam', use: 'nsaid', route: 'PO', dose: quantity('0.05', 'mg/kg') } as const
+    const forDays = (days: number) => found({}, { drug: 'water' }, { ...meloxicam, days })
+    expect(forDays(14)).toContain('confirm course-too-long')
+    expect(forDays(4).join()).not.toContain('course-too-long')
+  })
+})
+
+describe('trazodone in a dog (300 mg and 10 mg/kg in one dose, remembered)', () => {
+  it('stops at the lower of its two limits', () => {
+    const asked = (kg: string, dose: string) =>
+      found(
+        { species: 'dog', weight: quantity(kg, 'kg') },
+        { drug: 'water' },
+        { drug: 'trazodone', use: 'anxiolytic', dose: quantity(dose, 'mg/kg') },
+      )
+    expect(asked('10', '10').join()).not.toContain('over-single-maximum')
+    expect(asked('10', '10.1')).toContain('block over-single-maximum')
+    expect(asked('50', '6').join()).not.toContain('over-single-maximum')
+    expect(asked('50', '7')).toContain('block over-single-maximum')
+  })
+})
+
+describe('bupivacaine through a wound catheter', () => {
+  it('asks for a person above the house mark of 5 mg/kg in 24 h, and refuses nobody for it', () => {
+    const asked = (hours: string) =>
+      found(
+        { species: 'dog', weight: quantity('10', 'kg') },
+        { drug: 'water' },
+        { drug: 'bupivacaine', use: 'wound_infusion', dose: quantity('0.21', 'mg/kg/h'), over: quantity(hours, 'min') },
+      )
+    expect(asked('1440')).toContain('confirm over-daily-maximum')
+    expect(asked('1380').join()).not.toContain('over-daily-maximum')
+  })
+})
+
 describe('something given after the time of the plan', () => {
   const said = (given: Given) =>
     doseLines(

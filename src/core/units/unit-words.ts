@@ -44,6 +44,28 @@ export function unitBeside(value: { toString(): string }, unit: Unit): string {
   return unitWord(unit)
 }
 
+/** The longest first, so that `ug/kg/h` is not read as `ug/kg`. */
+const inText = Object.keys(unitWords)
+  .filter(isUnit)
+  .sort((a, b) => b.length - a.length)
+  .map((unit) => {
+    const escaped = unit.replaceAll(/[[\]{}/%]/g, '\\$&')
+    return [unit, new RegExp(`(\\d+(?:\\.\\d+)?) ?${escaped}(?![\\w/{[])`, 'g')] as const
+  })
+
+/**
+ * The units behind the numbers of a sentence as people write them: what is printed is never left in UCUM, where `ug`
+ * is a pen stroke from `mg`.
+ *
+ * @example spellUnits('2 ug/kg is above 0.8 [iU]/kg') // '2 microgram/kg is above 0.8 units/kg'
+ */
+export function spellUnits(text: string): string {
+  return inText.reduce(
+    (said, [unit, behind]) => said.replaceAll(behind, (_, number: string) => `${number} ${unitBeside(number, unit)}`),
+    text,
+  )
+}
+
 /** What a hand writes beside the words above; each can mean one thing only. */
 const alsoTyped: Readonly<Record<string, Unit>> = {
   mcg: 'ug',

@@ -1,6 +1,5 @@
 import type { StoredQuantity } from '#core/journal/stored.ts'
-import type { Decimal } from '#core/units/quantity.ts'
-import { plain } from '#core/units/quantity.ts'
+import { Decimal, plain } from '#core/units/quantity.ts'
 import type { Unit } from '#core/units/unit.ts'
 import { unitBeside } from '#core/units/unit-words.ts'
 
@@ -9,7 +8,7 @@ export function sayQuantity({ value, unit }: { readonly value: Decimal; readonly
   return `${plain(value)} ${unitBeside(value, unit)}`
 }
 
-/** The same for a quantity as it stands in an entry: its own digits. */
+/** The same for a quantity as it stands in an entry: "5.0" of an import is printed as 5, because 5.0 is read as 50. */
 export function sayUnit({ value, unit }: StoredQuantity<Unit>): string {
-  return `${value} ${unitBeside(value, unit)}`
+  return sayQuantity({ value: new Decimal(value), unit })
 }

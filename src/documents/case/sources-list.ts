@@ -3,6 +3,7 @@ import { papersInEnglish as words } from '#content/wording/papers.ts'
 import { cite } from '#core/evidence/cite.ts'
 import type { Provenance } from '#core/evidence/sourced.ts'
 import { fill } from '#core/outcome/finding.ts'
+import { spellUnits } from '#core/units/unit-words.ts'
 
 /** Each publication once and how well we know it, with every place in it that was used. */
 export function sourceLines(facts: readonly Provenance[]): string[] {
@@ -10,7 +11,7 @@ export function sourceLines(facts: readonly Provenance[]): string[] {
   for (const { id, citation, where, known } of cite(facts, sources)) {
     const key = `${id} ${known}`
     const place = places.get(key) ?? { citation, known: words.known[known], where: new Set() }
-    if (where !== null) place.where.add(where)
+    if (where !== null) place.where.add(spellUnits(where))
     places.set(key, place)
   }
   return [...places.values()].map(({ citation, known, where }) =>

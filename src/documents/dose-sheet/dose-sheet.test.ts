@@ -59,6 +59,31 @@ test('A line shows purpose, drug, dose, amount, what to draw and what that reall
   expect(sheet).toContain('Half of the ceiling, so that a splash stays possible. (our usual plan, dog)')
 })
 
+test('No number carries a nought behind its point, and no unit is left as "ug" in a finding', () => {
+  const entries = weighing('8.2').map((entry) =>
+    entry.kind === 'planned-line'
+      ? {
+          ...entry,
+          body: {
+            ...(entry.body as object),
+            drug: 'dexmedetomidine',
+            use: 'premed',
+            route: 'IM',
+            dose: { value: '20.0', unit: 'ug/kg' },
+            stock: { value: '0.50', unit: 'mg/mL' },
+            amount: { value: '164.0', unit: 'ug' },
+            volume: { value: '0.328', unit: 'mL' },
+            drawn: { value: '0.330', unit: 'mL' },
+          } as typeof entry.body,
+        }
+      : entry,
+  )
+  const sheet = sheetOf(entries)
+  expect(sheet).toContain('0.33 mL | 0.5 mg/mL | 20 microgram/kg: 164 microgram')
+  expect(sheet).toContain('20 microgram/kg of dexmedetomidine is 2 times')
+  expect(sheet).not.toMatch(/\d ug\b/)
+})
+
 test('Lines worked out for another weight than the last one are called old', () => {
   const open = exampleEntries().filter(({ kind }) => kind !== 'operation-summary')
   expect(sheetOf(open)).toContain('worked out for 8.2 kg; the last weight on record is 12.4 kg')

@@ -8,6 +8,7 @@ import type { Dose, DoseRange } from '#core/formulary/drug.ts'
 import type { BodyOf, Line } from '#core/journal/fold.ts'
 import { bySeverity, fill } from '#core/outcome/finding.ts'
 import { Decimal } from '#core/units/quantity.ts'
+import { spellUnits } from '#core/units/unit-words.ts'
 import { drugName } from '../case/drug-name.ts'
 import { lineSteps } from '../case/line-steps.ts'
 import { sayQuantity, sayUnit } from '../case/say-quantity.ts'
@@ -149,7 +150,7 @@ function otherVolume(body: BodyOf<'planned-line'>, judged: DoseLine): (readonly 
 /** One line for each finding; its level stands in a word before it. */
 export function findingLines(findings: readonly DoseFinding[]): (readonly Run[])[] {
   return bySeverity(findings).map(({ code, level, about }) => {
-    const said = fill(doseFindingWords[code], about)
+    const said = spellUnits(fill(doseFindingWords[code], about))
     return [strong(`${words.levels[level]}: `), text(said.charAt(0).toUpperCase() + said.slice(1))]
   })
 }

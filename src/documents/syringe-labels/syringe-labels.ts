@@ -4,6 +4,7 @@ import { labelWords as words } from '#content/wording/papers-labels.ts'
 import { judgedAt, type LineNow, planNow } from '#core/dosing/plan-now.ts'
 import { authorNamed, type CaseFile } from '#core/journal/clinic.ts'
 import { bySeverity, fill } from '#core/outcome/finding.ts'
+import { spellUnits } from '#core/units/unit-words.ts'
 import { animalOf, operationOf, paperOf } from '../case/case-words.ts'
 import { drugName } from '../case/drug-name.ts'
 import { knowledgeOf } from '../case/knowledge-of.ts'
@@ -48,7 +49,7 @@ function sayNone({ entry, now, check }: LineNow, why: keyof typeof words.because
   const worst = bySeverity(now?.findings ?? [])[0]
   const because = fill(words.because[why], {
     was: sayUnit(drawn ?? amount),
-    finding: worst ? sentence(fill(doseFindingWords[worst.code], worst.about)) : '',
+    finding: worst ? sentence(spellUnits(fill(doseFindingWords[worst.code], worst.about))) : '',
     name: entry.body.how?.container?.name ?? '',
     person: check.kind === 'none' ? '' : authorNamed(file, check.check.header.author),
   })

@@ -8,6 +8,7 @@ import { judgedAt, type PlanNow, planNow } from '#core/dosing/plan-now.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
 import { fill } from '#core/outcome/finding.ts'
 import type { OperationOnFile } from '#core/owed/operations.ts'
+import { spellUnits } from '#core/units/unit-words.ts'
 import { knowledgeOf } from '#documents/case/knowledge-of.ts'
 
 const plans = new WeakMap<CaseFile, Map<string, { readonly at: string; readonly plan: PlanNow }>>()
@@ -65,7 +66,7 @@ export function givenFlags(file: CaseFile): ReadonlyMap<string, readonly DoseFin
 
 /** A finding as a sentence. */
 export function sayFinding(finding: DoseFinding): string {
-  const said = fill(doseFindingWords[finding.code], finding.about)
+  const said = spellUnits(fill(doseFindingWords[finding.code], finding.about))
   const whole = said.charAt(0).toUpperCase() + said.slice(1)
   return [whole, sayLifted(finding, liftedWords)].filter(Boolean).join(' ')
 }
