@@ -8,6 +8,7 @@ import { readJson } from '../read-input.ts'
 import { amount, table } from '../table.ts'
 
 type Drip = NonNullable<DoseAnswer['lines'][number]['drip']>
+type Loading = NonNullable<DoseAnswer['lines'][number]['loading']>
 type Options = { readonly json?: boolean; readonly case?: string; readonly data?: string; readonly clinic?: string }
 
 export const dose: CommandFile = {
@@ -46,7 +47,7 @@ function told(answer: DoseAnswer): string {
     line.verdict,
     amount(line.dose),
     amount(line.amount),
-    amount(line.volume),
+    amount(line.volume && short(line.volume)),
     amount(line.drawn),
     line.tablets ? amount(line.tablets.each) : '–',
     amount(line.delivered),
@@ -71,14 +72,24 @@ function told(answer: DoseAnswer): string {
 /** Each infusion both ways it is said, and once for every bag or syringe how it is made. */
 function infusions(answer: DoseAnswer): string {
   const both = answer.lines.map(({ id, perHour, perMinute, rate }) => {
-    if (!perHour || !perMinute) return ''
+    const said = [perHour, perMinute].flatMap((one) => (one ? [amount(short(one))] : [])).join(', which is ')
     const pump = rate ? `, at ${amount(short(rate))}` : ''
-    return `  ${id}: ${amount(short(perHour))}, which is ${amount(short(perMinute))}${pump}\n`
+    return said ? `  ${id}: ${said}${pump}\n` : ''
   })
+  const before = answer.lines.map(({ id, loading }) => (loading ? sayLoading(id, loading) : ''))
   const made = answer.lines.map(({ bag, syringe }) => bag ?? syringe)
   const once = made.filter((one, index) => one && made.findIndex((other) => other?.name === one.name) === index)
   const steps = once.flatMap((one) => one?.steps.map((step) => `  ${one.name}: ${step}\n`) ?? [])
-  return [...both, ...steps].join('')
+  return [...both, ...before, ...steps].join('')
+}
+
+/** What is given at once before an infusion; from a dilution when it is too little to draw. */
+function sayLoading(id: string, { dose, amount: much, drawn, dilution, rate }: Loading): string {
+  const from = dilution ? ` of 1 in ${dilution.parts}, ${amount(dilution.strength)}` : ''
+  const volume = dilution?.drawn ?? drawn
+  const draw = volume ? `: draw ${amount(volume)}${from}` : ''
+  const pump = rate ? `, at ${amount(short(rate))}` : ''
+  return `  ${id}: before it ${amount(dose)}, ${amount(short(much))}${draw}${pump}\n`
 }
 
 /** The drops of a line, then of each hour and of the deficit with it. */
