@@ -10,7 +10,7 @@ import { goesIntoEar } from './into-ear.ts'
 import { judgeDay } from './limits.ts'
 import { judgeRepeat } from './repeat.ts'
 import type { Counted, DoseRequest, DosingKnowledge, PlannedAmount } from './request.ts'
-import { judgeTwice } from './twice.ts'
+import { judgeRunsTwice, judgeTwice } from './twice.ts'
 import { judgeUnsettled } from './unsettled.ts'
 
 /** What the lines mean for each other: drugs that must not meet, and the sum of a day. */
@@ -28,6 +28,7 @@ export function judgeTogether(drafts: readonly Draft[], request: DoseRequest, kn
       ...(draft.drug && draft.row ? judgeRepeat(draft.drug, draft.row, request, knowledge) : []),
       ...(draft.drug && draft.row ? judgeBlood(draft.drug, draft.line, request, knowledge.rules) : []),
       ...(draft.drug ? judgeUnsettled(draft.drug, request, knowledge.drugs, knowledge.rules.interactions) : []),
+      ...judgeRunsTwice(draft, drafts),
       ...(amount && weight ? judgeAmount(amount, amounts, request, draft.body?.weight ?? weight, knowledge) : []),
     ])
   })

@@ -49,7 +49,16 @@ describe('the same drug twice for one use', () => {
     expect(found([acepromazine], [given(24)])).toEqual([])
   })
 
-  it('leaves alone what is meant more than once: blocks, infusions, another use', () => {
+  it('asks for a person when two infusions together pass the most of an hour (potassium, 0.5 mmol/kg/h)', () => {
+    const bag = { drug: 'potassium-chloride', use: 'fluid', stock: quantity('0.04', 'mmol/mL') } as const
+    const one = { ...bag, dose: quantity('0.3', 'mmol/kg/h') }
+    expect(found([one, one])).toContain('confirm same-drug-twice-over-maximum')
+    const half = { ...bag, dose: quantity('0.2', 'mmol/kg/h') }
+    expect(found([half, half])).toContain('note same-drug-twice')
+    expect(found([one]).join()).not.toContain('twice')
+  })
+
+  it('leaves alone what is meant more than once: blocks, another use', () => {
     const block = {
       drug: 'bupivacaine',
       use: 'local_block',

@@ -1,10 +1,12 @@
 import type { Use } from '#core/formulary/words.ts'
 import { convert, type Decimal, plain, type Quantity } from '#core/units/quantity.ts'
+import { kindOf } from './amount.ts'
+import type { Draft } from './draft.ts'
 import { stillCounts } from './elapsed.ts'
 import { countedGiven, saidOf } from './exclusions.ts'
 import { type DoseFinding, found } from './findings.ts'
 import { isGivenDrug } from './given-drug.ts'
-import { limitOf } from './limits.ts'
+import { limitOf, mostOf } from './limits.ts'
 import type { DoseRequest, DosingKnowledge, Given, PlannedAmount } from './request.ts'
 
 /**
@@ -84,4 +86,34 @@ function isOfThisDay(
   return (
     given.use !== 'cri' && isGivenDrug(drugs, given.drug, drug.id) && stillCounts(given.at, at, repeat.value.onceWithin)
   )
+}
+
+/**
+ * Two infusions of one drug run at once: each may be under the most of an hour, and both together over it. Potassium
+ * in two bags stops a heart like potassium in one.
+ *
+ * @example judgeRunsTwice(first, drafts)[0]?.code // 'same-drug-twice-over-maximum' at twice 0.4 mmol/kg/h
+ */
+export function judgeRunsTwice(mine: Draft, drafts: readonly Draft[]): DoseFinding[] {
+  const { drug, row, dose, amount } = mine
+  if (!drug || !row || !dose || !amount || kindOf(dose) !== 'infusion-per-weight') return []
+  const others = drafts.flatMap((one) => {
+    const rate = one !== mine && one.drug?.id === drug.id && one.amount && convert(one.amount, amount.unit)
+    return rate ? [{ line: one.line.id, rate: rate.value }] : []
+  })
+  if (others.length === 0) return []
+  const sum = others.reduce<Decimal>((total, { rate }) => total.plus(rate), amount.value)
+  const most = mostOf(row, dose, amount)
+  const shown = (value: Decimal) => `${plain(value.toSignificantDigits(6))} ${amount.unit}`
+  const about = {
+    drug: drug.name,
+    use: row.use.replaceAll('_', ' '),
+    others: others.map(({ line, rate }) => `${shown(rate)} in line ${line}`).join('; '),
+    sum: shown(sum),
+    most: most ? shown(most.value) : '',
+  }
+  if (most && row.maxSingle && sum.gt(most.value)) {
+    return [found('confirm', 'same-drug-twice-over-maximum', about, [row.maxSingle])]
+  }
+  return [found('note', 'same-drug-twice', about, [row.range])]
 }
