@@ -4,20 +4,21 @@ import { caution } from '#content/wording/caution.ts'
 import { bloodOf } from '#core/dosing/blood-answer.ts'
 import { doseLines } from '#core/dosing/dose-lines.ts'
 import { linesOfPlan } from '#core/dosing/from-journal.ts'
+import type { OwnDefaults } from '#core/dosing/own-default.ts'
+import { withOwn } from '#core/dosing/own-defaults.ts'
 import type { DosePolicy, UsualPlan } from '#core/dosing/plan.ts'
 import type { PlannedLine } from '#core/dosing/request.ts'
-import type { Syringe } from '#core/dosing/syringe.ts'
 import { InputError } from '../input.ts'
 import { type DoseAnswer, writeAnswer } from './dose-answer.ts'
 import { readDoseRequest } from './dose-request.ts'
 
 export type { DoseAnswer } from './dose-answer.ts'
 
-/** What this clinic brings to the engine: its usual plans, its policies, its syringes. */
+/** What this clinic brings to the engine: its usual plans, its policies, the defaults it changed. */
 export type DosingClinic = {
   readonly plans: readonly UsualPlan[]
   readonly policies: readonly DosePolicy[]
-  readonly syringes?: readonly Syringe[]
+  readonly own?: OwnDefaults
 }
 
 /**
@@ -28,7 +29,9 @@ export function dose(input: unknown, clinic: DosingClinic): DoseAnswer {
   const asked = readDoseRequest(input)
   const lines = asked.lines ?? linesOf(asked.plan, clinic)
   expectUniqueIds(lines)
-  const result = doseLines({ ...asked, lines }, { drugs: formulary, rules: dosingRules, ...clinic })
+  const { plans, policies, own } = clinic
+  const knowledge = { drugs: formulary, rules: dosingRules, plans, policies }
+  const result = doseLines({ ...asked, lines }, own ? withOwn(knowledge, own) : knowledge)
   const blood = asked.haematocrit && bloodOf(asked.animal, asked.haematocrit, dosingRules)
   return writeAnswer(result, caution, blood)
 }

@@ -1,5 +1,7 @@
 import { dose as answerOf, type DoseAnswer } from '#actions/dosing/dose.ts'
+import { dosingRules } from '#content/protocols/dosing-rules.ts'
 import { plansOf, policiesOf } from '#core/dosing/from-journal.ts'
+import { ownDefaultsOf } from '#core/dosing/own-defaults.ts'
 import { fold } from '#core/journal/fold.ts'
 import { withClinic } from '../clinic-data.ts'
 import type { CommandFile } from '../command.ts'
@@ -19,12 +21,16 @@ export const dose: CommandFile = {
       .description('work a dose plan out for one animal, or say why not')
       .argument('<input>', 'a JSON file, or - for standard input')
       .option('--json', 'one JSON document on standard output')
-      .option('--case <file>', 'a case file: its usual plans may be named, its dose policies stand in')
-      .option('--data <folder>', 'the data folder: its usual plans may be named, its dose policies stand in')
+      .option('--case <file>', 'a case file: its usual plans may be named, its policies stand in')
+      .option('--data <folder>', 'the data folder: its usual plans may be named, its policies stand in')
       .option('--clinic <id>', 'which clinic of the data folder')
       .action(async (input: string, options: Options) => {
         const house = fold(await houseEntries(options, world.env))
-        const answer = answerOf(await readJson(input), { plans: plansOf(house), policies: policiesOf(house) })
+        const answer = answerOf(await readJson(input), {
+          plans: plansOf(house),
+          policies: policiesOf(house),
+          own: ownDefaultsOf(house, dosingRules),
+        })
         world.out(options.json ? `${JSON.stringify(answer)}\n` : told(answer))
       })
   },

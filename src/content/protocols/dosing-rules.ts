@@ -16,6 +16,7 @@ import { infusions } from './infusions.ts'
 import { labelTables } from './label-tables.ts'
 import { mixing } from './mixing.ts'
 import { patchSizes } from './patch-sizes.ts'
+import { syringes } from './syringes.ts'
 import { transfusion } from './transfusion.ts'
 
 const house = {
@@ -50,6 +51,11 @@ export const dosingRules: DosingRules = {
     lean: { value: { from: 7, sharePerPoint: new Decimal('0.1') }, ...lean },
   },
   bodySurface,
+  ownSurfaceFactor: {
+    value: band('0.08', '0.13'),
+    ...house,
+    where: 'the factors in print lie from 0.100 to 0.104; 10.1 is the same in square centimetres and grams',
+  },
   overRange: { value: { confirm: new Decimal(2), block: new Decimal(5), unitSlip: new Decimal(100) }, ...house },
   largeBolus: { value: quantity('1', 'mL/kg'), ...house },
   slowestRate: { value: quantity('0.5', 'mL/h'), ...house },
@@ -59,6 +65,7 @@ export const dosingRules: DosingRules = {
     ...house,
     where: 'tenfold and unit traps of strengths',
   },
+  syringes,
   patches: patchSizes,
   ordinaryAge: { value: { fromMonths: 3, toYears: 10 }, ...house, where: 'under 12 weeks or over 10 years' },
   rounding: {

@@ -30,6 +30,7 @@ import { mixing } from './mixing.ts'
 import { patchSizes } from './patch-sizes.ts'
 import { registerRules } from './register-rules.ts'
 import { spokenPauses } from './spoken-pauses.ts'
+import { syringes } from './syringes.ts'
 import { transfusion } from './transfusion.ts'
 
 export const protocols = [
@@ -63,5 +64,6 @@ export const protocols = [
   patchSizes,
   registerRules,
   spokenPauses,
+  syringes,
   transfusion,
 ] as const

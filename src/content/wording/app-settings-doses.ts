@@ -1,3 +1,4 @@
+import type { doseDefaults } from '#core/dosing/own-defaults.ts'
 import type { ChosenDraft } from '#core/dosing/read-chosen.ts'
 import type { owedPolicies } from '#core/owed/policies.ts'
 
@@ -101,6 +102,11 @@ export const policyInEnglish = {
   value: 'What holds here',
   spanHelp: 'A span of one unit: “12..14 days”, “3 weeks”. Units: hours, days, weeks, months.',
   notASpan: '“{given}” is no span of one unit. Write it like 12..14 days.',
+  factorHelp:
+    'k of: surface in m² = k × kg to the power of two thirds, such as 0.101. Shown with every dose by surface.',
+  noFactor: '“{given}” is no such factor. Written for m² and kg it lies near 0.1; 10.1 is the same in other units.',
+  syringesHelp: 'What each holds, and its marks, in mL: “1 by 0.01; 3 by 0.1; 5 by 0.2”. Shown with every plan.',
+  noSyringes: '“{given}” is no list of syringes. Write it like 1 by 0.01; 3 by 0.1.',
   ours: 'The tool’s own: {value}',
   noOwn: 'The tool has no value of its own for this.',
   because: 'Why',
@@ -115,7 +121,7 @@ export const policyInEnglish = {
   doseNone: 'None is set: without one, a dose is always asked for.',
   animal: 'For which animal',
   anyRoute: 'whatever the route',
-  unreadable: 'This value cannot be read as a span: nothing uses it.',
+  unreadable: 'This value cannot be read: nothing uses it.',
   sources: 'See them with what stood before',
   names: {
     'owed.first-call': 'First call after the operation',
@@ -136,6 +142,9 @@ export const policyInEnglish = {
     'owed.referral.today': 'First call, today: until when it is seen',
     'owed.referral.this-week': 'First call, this week: until when it is seen',
     'owed.referral.routine': 'First call, routine: when it is rung while nothing follows',
+    'dose.surface-factor.dog': 'Body surface of dogs: factor',
+    'dose.surface-factor.cat': 'Body surface of cats: factor',
+    'dose.syringes': 'Syringes and their marks',
     'lasting-deficit-days': 'Days until a weak face counts as lasting',
-  } satisfies Record<(typeof owedPolicies)[number] | 'lasting-deficit-days', string>,
+  } satisfies Record<(typeof owedPolicies)[number] | (typeof doseDefaults)[number] | 'lasting-deficit-days', string>,
 } as const

@@ -230,6 +230,12 @@ export const doseFindingWords = {
   'goal-and-dose': 'Both a dose and a goal are stated for {drug}. State one of them.',
   'goal-not-blood': 'A goal of PCV is reached with whole blood only; {drug} is dosed by weight. State a dose.',
   'goal-order': 'The goal of {aim} is not above the present {now}. Nothing is to be transfused for it.',
+  'house-surface-factor':
+    'House policy of {by}, {on}: the surface is {k} × kg^(2/3), not {own} as in the sources. Because: {because}.',
+  'house-syringes':
+    'House policy of {by}, {on}: syringes in mL are {syringes}; drawn with them: {lines}. Because: {because}.',
+  'house-policy-unreadable':
+    'The house policy {policy} ("{value}") cannot be read, or stands twice: nothing uses it, and the tool’s own holds. Write it again in the settings.',
   'duration-not-chosen': 'How long {drug} is to run is not stated; only the amount per hour is given.',
 } as const satisfies Record<DoseCode, string>
 

@@ -21,6 +21,7 @@ export const emergencyNotes = {
     '{weight} lies outside what a {species} can weigh ({low} to {high}). Every volume below follows it: weigh again or correct the unit.',
   'blood-on-lean-weight':
     'Blood volume and the marks of its loss are counted on the lean weight, about {lean}, because fat holds little blood; every dose is counted on {weight}.',
+  'house-syringes': 'House policy of {by}, {on}: syringes in mL are {syringes}. Because: {because}.',
 } as const satisfies Record<EmergencyCode, string>
 
 export const emergencyBars = {

@@ -15,6 +15,7 @@ import { drugsGiven } from './given-drug.ts'
 import { judgeGivenSlips } from './given-slips.ts'
 import { judgeDrawnDay, judgeTogether } from './judge-together.ts'
 import { type Ceiling, judgeCeiling, type MeasuredDraft } from './local-anaesthetic-ceiling.ts'
+import { judgeOwn } from './own-defaults.ts'
 import type { DoseLine, DoseRequest, DosingKnowledge, PlannedLine } from './request.ts'
 import { judgeShelf } from './shelf-state.ts'
 import { judgeConfused } from './strength-checks.ts'
@@ -68,6 +69,7 @@ export function doseLines(request: DoseRequest, knowledge: DosingKnowledge): Dos
     ...unknownGiven(request, knowledge),
     ...judgeGivenSlips(request, knowledge),
     ...unknownPlan(request, knowledge),
+    ...judgeOwn(lines, knowledge),
   ]
   const said = bySeverity(findings.map((finding) => withSource(finding, knowledge)))
   const confirmation = confirmationOf(lines, said, emergency !== undefined)

@@ -87,7 +87,7 @@ export function weigh(
   draft: Draft,
   weight: readonly DoseFinding[],
   request: DoseRequest,
-  { rules }: DosingKnowledge,
+  { rules, own, toolSurface }: DosingKnowledge,
 ): Draft {
   const { dose, drug, row } = draft
   if (!dose || !drug || !row) return draft
@@ -112,6 +112,13 @@ export function weigh(
     ...judgeSingle(drug.name, row, dose, amount),
     ...judgePatch(drug, row, amount, animal.weight, rules),
   ]
+  const ownFactor = needsSurface ? own?.surface[animal.species] : undefined
+  if (ownFactor) {
+    const { by, on, because, value } = ownFactor
+    const tool = toolSurface?.[animal.species]
+    const about = { by, on, because, k: plain(value), own: plain(new Decimal(tool?.value ?? value)) }
+    findings.push(found('note', 'house-surface-factor', about, [ownFactor, ...(tool ? [tool] : [])]))
+  }
   if (needsWeight && !counted.value.eq(animal.weight.value)) {
     const about = {
       drug: drug.name,

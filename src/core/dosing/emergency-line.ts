@@ -2,7 +2,7 @@ import type { Stock } from '#core/formulary/drug.ts'
 import { type AnyQuantity, convert, Quantity } from '#core/units/quantity.ts'
 import { amountOf, deliveredBy } from './amount.ts'
 import type { EmergencyDose, EmergencyRow, Follow, Suspicion } from './emergency-row.ts'
-import { drawnFrom, smallestDrawable } from './syringe.ts'
+import { drawnFrom, type Syringe, smallestDrawable } from './syringe.ts'
 import { type Dilution, heldBy, volumeOf, weakerDilution } from './volume.ts'
 
 /** What is drawn for one row: from the bottle, or from a weaker dilution when the bottle is too strong. */
@@ -42,16 +42,18 @@ export function emergencyLine(
   row: EmergencyRow,
   weight: Quantity<'kg'>,
   suspected: readonly Suspicion[],
+  syringes?: readonly Syringe[],
 ): EmergencyLine {
   if (row.barredBy && suspected.includes(row.barredBy)) return { kind: 'barred', row, because: row.barredBy }
   const amount = amountFor(row.dose.value, weight)
   const exact = row.stock ? volumeOf(amount, row.stock) : convert(amount, 'mL')
   if (!exact) throw new Error(`${row.drug}: ${amount} cannot be drawn from ${row.stock ?? 'the product itself'}.`)
+  const options = syringes ? { syringes } : {}
   const isSmall = exact.value.lt(smallestDrawable.value)
-  const dilution = isSmall && row.stock && row.diluent ? weakerDilution(amount, row.stock, tenfold) : undefined
+  const dilution = isSmall && row.stock && row.diluent ? weakerDilution(amount, row.stock, tenfold, options) : undefined
   const stock = dilution?.strength ?? row.stock
   const volume = dilution?.volume ?? exact
-  const drawn = dilution?.drawn ?? drawnFrom(exact)
+  const drawn = dilution?.drawn ?? drawnFrom(exact, options)
   return {
     kind: 'drawn',
     row,

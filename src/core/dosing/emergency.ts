@@ -6,7 +6,10 @@ import { type BloodPerKg, type BloodVolume, bloodVolume } from '#core/theatre/bl
 import { type Quantity, times } from '#core/units/quantity.ts'
 import { type EmergencyLine, emergencyLine } from './emergency-line.ts'
 import type { EmergencyCall, EmergencyGroup, EmergencyStep, Suspicion } from './emergency-row.ts'
+import type { OwnDefault } from './own-default.ts'
+import { saySyringes } from './own-defaults.ts'
 import type { KgBand, WeightRules } from './rules.ts'
+import type { Syringe } from './syringe.ts'
 import { leanWeight } from './weight.ts'
 
 /** Joules per kilogram, lowest and highest. */
@@ -26,9 +29,11 @@ export type EmergencyFacts = {
   readonly plausible: Readonly<Record<Species, Sourced<{ readonly usual: KgBand; readonly possible: KgBand }>>>
   /** Fat holds little blood: the blood volume is counted on the lean weight, the doses on the whole. */
   readonly lean: WeightRules['lean']
+  /** The syringes of the house, where it set its own. */
+  readonly syringes?: OwnDefault<readonly Syringe[]>
 }
 
-export type EmergencyCode = 'weight-unusual' | 'weight-impossible' | 'blood-on-lean-weight'
+export type EmergencyCode = 'weight-unusual' | 'weight-impossible' | 'blood-on-lean-weight' | 'house-syringes'
 export type EmergencyFinding = Finding<EmergencyCode> & { readonly from: Provenance }
 
 export type EmergencySheet = {
@@ -75,7 +80,9 @@ export function emergencySheet(
     groups: facts.groups.map(({ call, steps, rows }) => ({
       call,
       steps: steps.filter((step) => step.species.includes(species)),
-      lines: rows.filter((row) => row.species.includes(species)).map((row) => emergencyLine(row, weight, suspected)),
+      lines: rows
+        .filter((row) => row.species.includes(species))
+        .map((row) => emergencyLine(row, weight, suspected, facts.syringes?.value)),
     })),
     blood,
     lossAt: lossAtMarks(blood.counted, facts.marks),
@@ -86,8 +93,15 @@ export function emergencySheet(
         return { placement, waveform, perKg, low: times(low, weight, 'J'), high: times(high, weight, 'J') }
       }),
     ),
-    findings: [...judgeWeight(species, weight, facts), ...onLean(weight, lean, facts)],
+    findings: [...judgeWeight(species, weight, facts), ...onLean(weight, lean, facts), ...ofHouse(facts)],
   }
+}
+
+/** Whose syringes the volumes are drawn with, when they are not the usual ones. */
+function ofHouse({ syringes: from }: EmergencyFacts): EmergencyFinding[] {
+  if (!from) return []
+  const about = { by: from.by, on: from.on, because: from.because, syringes: saySyringes(from.value) }
+  return [{ code: 'house-syringes', level: 'note', about, sources: from.sources, from }]
 }
 
 function onLean(weight: Quantity<'kg'>, lean: Quantity<'kg'>, { lean: from }: EmergencyFacts): EmergencyFinding[] {

@@ -147,6 +147,9 @@ export const doseCodes = [
   'goal-and-dose',
   'goal-not-blood',
   'goal-order',
+  'house-surface-factor',
+  'house-syringes',
+  'house-policy-unreadable',
   'shelf-expired',
   'shelf-out',
 ] as const

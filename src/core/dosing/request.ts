@@ -10,6 +10,7 @@ import type { Poured } from './container.ts'
 import type { Drip } from './drops.ts'
 import type { DoseFinding } from './findings.ts'
 import type { FluidPlan } from './fluids.ts'
+import type { OwnDefaults } from './own-default.ts'
 import type { Chosen, DosePolicy, How, ShelfInUse, UsualPlan } from './plan.ts'
 import type { DosingRules } from './rules.ts'
 import type { Syringe } from './syringe.ts'
@@ -114,6 +115,10 @@ export type DosingKnowledge = {
   readonly plans: readonly UsualPlan[]
   readonly policies: readonly DosePolicy[]
   readonly syringes?: readonly Syringe[]
+  /** The defaults this clinic changed; they stand in `rules` and `syringes` already, and are said where they act. */
+  readonly own?: OwnDefaults
+  /** The tool's own factors of the surface, to be said beside the clinic's. */
+  readonly toolSurface?: DosingRules['bodySurface']
   /** What stands on the shelf, in the clinic's own days; without it nothing is said about dates and stock. */
   readonly shelf?: ShelfInUse
 }

@@ -12,6 +12,7 @@ import { Decimal, type Quantity, quantity } from '#core/units/quantity.ts'
 import type { PatchBand, TabletBand } from './calc/operation.ts'
 import type { DoseCode } from './findings.ts'
 import type { MixingRules } from './mixing.ts'
+import type { Syringe } from './syringe.ts'
 
 /** From `low` to `high`, both included; a bare ratio. */
 export type Band = { readonly low: Decimal; readonly high: Decimal }
@@ -186,6 +187,8 @@ export type DosingRules = {
   readonly weight: WeightRules
   /** k of Meeh's form; a decimal, or its text. */
   readonly bodySurface: Readonly<Record<Species, Sourced<Decimal | string>>>
+  /** Between these a clinic may set a factor of its own; anything else is another unit or a slip. */
+  readonly ownSurfaceFactor: Sourced<Band>
   readonly overRange: Sourced<{ readonly confirm: Decimal; readonly block: Decimal; readonly unitSlip: Decimal }>
   readonly largeBolus: Sourced<Quantity<'mL/kg'>>
   /** A pump slower than this is not exact. */
@@ -193,6 +196,8 @@ export type DosingRules = {
   readonly dilutions: Sourced<readonly number[]>
   /** How many times a strength may lie from every listed one before a person confirms, and before it is refused. */
   readonly strengthOff: Sourced<{ readonly confirm: Decimal; readonly block: Decimal }>
+  /** Usual syringes and their marks; a clinic may set its own. */
+  readonly syringes: Sourced<readonly Syringe[]>
   /** Usual patch by weight. */
   readonly patches: readonly Sourced<PatchBand>[]
   /** Weeks and years between which an age is ordinary; outside it is pointed out. */

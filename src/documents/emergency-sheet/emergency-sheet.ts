@@ -1,3 +1,4 @@
+import { dosingRules } from '#content/protocols/dosing-rules.ts'
 import { emergencyFacts } from '#content/protocols/emergency-facts.ts'
 import { emergencyNotes, emergencyTitles, lossActs } from '#content/wording/emergency.ts'
 import { papersInEnglish } from '#content/wording/papers.ts'
@@ -10,6 +11,7 @@ import {
   type Waveform,
   waveforms,
 } from '#core/dosing/emergency.ts'
+import { ownDefaultsOf } from '#core/dosing/own-defaults.ts'
 import type { Provenance } from '#core/evidence/sourced.ts'
 import { fromStored } from '#core/journal/stored.ts'
 import { fill } from '#core/outcome/finding.ts'
@@ -37,7 +39,9 @@ export const emergencySheetPaper: PaperDefinition = {
     const weight = fromStored(weighed.body.weight)
     const { bodyCondition } = weighed.body
     const { species } = animal
-    const sheet = emergencySheet({ species, weight, ...(bodyCondition !== null && { bodyCondition }) }, emergencyFacts)
+    const { syringes } = ownDefaultsOf(file.house, dosingRules, file.people)
+    const facts = { ...emergencyFacts, ...(syringes && { syringes }) }
+    const sheet = emergencySheet({ species, weight, ...(bodyCondition !== null && { bodyCondition }) }, facts)
     const about = { shown: inBothUnits(weight), how: words.how[weighed.body.how], date: whenOf(weighed) }
     return paperOf(input, {
       id: 'emergency-sheet',

@@ -1,9 +1,12 @@
 import { owedRules } from '#content/follow-up/owed-rules.ts'
 import { faceAndEyeLooks, wholeYear } from '#content/follow-up/visits.ts'
+import { bodySurface } from '#content/protocols/body-surface.ts'
+import { syringes } from '#content/protocols/syringes.ts'
+import { saySyringes } from '#core/dosing/own-defaults.ts'
 import type { Sourced } from '#core/evidence/sourced.ts'
 
 /** The tool's own value behind a policy that a clinic may set; undefined where no source gives one. */
-export function ownSpan(policy: string): Sourced<unknown> | undefined {
+export function ownValue(policy: string): Sourced<unknown> | undefined {
   const look = faceAndEyeLooks.find(({ id }) => policy === `owed.face.${id}`)
   const step = wholeYear.find(({ id }) => policy === `owed.${id}`)
   const others: Readonly<Record<string, Sourced<unknown>>> = {
@@ -13,6 +16,9 @@ export function ownSpan(policy: string): Sourced<unknown> | undefined {
     'owed.referral.today': owedRules.referral.today,
     'owed.referral.this-week': owedRules.referral['this-week'],
     'owed.referral.routine': owedRules.referral.routine,
+    'dose.surface-factor.dog': bodySurface.dog,
+    'dose.surface-factor.cat': bodySurface.cat,
+    'dose.syringes': { ...syringes, value: saySyringes(syringes.value) },
   }
   return look?.window ?? step?.window ?? others[policy]
 }

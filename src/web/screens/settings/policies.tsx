@@ -1,7 +1,9 @@
 import { useState } from 'react'
 import { Link } from 'wouter'
+import { dosingRules } from '#content/protocols/dosing-rules.ts'
 import { settingsInEnglish } from '#content/wording/app-settings.ts'
 import { policyInEnglish as words } from '#content/wording/app-settings-doses.ts'
+import { ownDefaultsOf } from '#core/dosing/own-defaults.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { policiesOf } from '#core/owed/policies.ts'
@@ -13,7 +15,7 @@ import { useHouse } from '../../journal/cases.ts'
 import { whoWrote } from '../../journal/who-wrote.ts'
 import { SettingsPage } from './frame.tsx'
 import { useRefusal } from './may.ts'
-import { ownSpan } from './own-spans.ts'
+import { ownValue } from './own-spans.ts'
 import { type Policy, PolicyForm } from './policy-form.tsx'
 import { policyName } from './policy-name.ts'
 import styles from './settings.module.css'
@@ -76,13 +78,16 @@ function List(props: {
 }) {
   const { file, refusal, onOpen } = props
   const lines = file.house.live('house-policy')
-  const { unreadable } = policiesOf(file)
+  const unreadable = new Set([
+    ...policiesOf(file).unreadable.map(({ body }) => body.policy),
+    ...ownDefaultsOf(file.house, dosingRules).unreadable.map(({ policy }) => policy),
+  ])
   if (lines.length === 0) return <p>{words.none}</p>
   return (
     <ul className={`bare ${styles.lines}`}>
       {lines.map((policy) => {
         const { body, header } = policy
-        const own = ownSpan(body.policy)
+        const own = ownValue(body.policy)
         return (
           <li key={header.id} className={styles.line}>
             <div>
@@ -90,7 +95,7 @@ function List(props: {
                 {policyName(body.policy)}: {body.value}
               </p>
               <p>{body.because}</p>
-              {unreadable.some((one) => one.header.id === header.id) && (
+              {unreadable.has(body.policy) && (
                 <p>
                   <strong>{words.unreadable}</strong>
                 </p>

@@ -1,7 +1,9 @@
 import { type FormEvent, useState } from 'react'
+import { dosingRules } from '#content/protocols/dosing-rules.ts'
 import { formRefusals } from '#content/wording/app-form-refusals.ts'
 import { settingsInEnglish } from '#content/wording/app-settings.ts'
 import { policyInEnglish as words } from '#content/wording/app-settings-doses.ts'
+import { doseDefaults, readSurfaceFactor, readSyringes } from '#core/dosing/own-defaults.ts'
 import { readText } from '#core/forms/read-leaf.ts'
 import type { BodyOf, Case, Line } from '#core/journal/fold.ts'
 import { fill } from '#core/outcome/finding.ts'
@@ -16,12 +18,29 @@ import { useDraft } from '../../journal/drafts.ts'
 import { writeEntry } from '../../journal/write-entry.ts'
 import { useWho } from '../../session/use-who.ts'
 import { replacedBy } from './house-lines.ts'
-import { ownSpan } from './own-spans.ts'
+import { ownValue } from './own-spans.ts'
 import { policyName } from './policy-name.ts'
 
 export type Policy = Line<BodyOf<'house-policy'>>
 type Draft = { readonly which: string; readonly name: string; readonly value: string; readonly because: string }
+/** Defaults by their name, each read by what it sets; a policy of another name is kept as words. */
 const owed: readonly string[] = owedPolicies
+const doses: readonly string[] = doseDefaults
+const known: readonly string[] = [...owedPolicies, ...doseDefaults]
+
+/** Why a value cannot be what this policy sets; null where it can. */
+function unfit(policy: string, given: string): string | null {
+  if (owed.includes(policy)) return readSpan(given) ? null : fill(words.notASpan, { given })
+  if (policy === 'dose.syringes') return readSyringes(given) ? null : fill(words.noSyringes, { given })
+  if (doses.includes(policy)) return readSurfaceFactor(given, dosingRules) ? null : fill(words.noFactor, { given })
+  return null
+}
+
+function helpFor(policy: string): string | undefined {
+  if (owed.includes(policy)) return words.spanHelp
+  if (policy === 'dose.syringes') return words.syringesHelp
+  return doses.includes(policy) ? words.factorHelp : undefined
+}
 
 /** A default of this clinic, new or changed, beside what the tool holds itself. */
 export function PolicyForm(props: {
@@ -32,26 +51,24 @@ export function PolicyForm(props: {
   const { house, policy, onClose } = props
   const { me, pen } = useWho()
   const { draft, change, clear, ready } = useDraft<Draft>(`house-policy ${policy?.header.id ?? 'new'}`, me.id, () => ({
-    which: policy ? (owed.includes(policy.body.policy) ? policy.body.policy : 'other') : '',
-    name: policy && !owed.includes(policy.body.policy) ? policy.body.policy : '',
+    which: policy ? (known.includes(policy.body.policy) ? policy.body.policy : 'other') : '',
+    name: policy && !known.includes(policy.body.policy) ? policy.body.policy : '',
     value: policy?.body.value ?? '',
     because: '',
   }))
   const [tried, setTried] = useState(false)
-  const isOwed = owed.includes(draft.which)
-  const name = isOwed ? draft.which : draft.name.trim()
-  const own = ownSpan(draft.which)
+  const isKnown = known.includes(draft.which)
+  const name = isKnown ? draft.which : draft.name.trim()
+  const own = ownValue(draft.which)
   const value = readText(draft.value, 300)
   const because = readText(draft.because, 10_000)
   const errors = {
     which: draft.which === '' ? formRefusals['not-chosen'] : null,
-    name: !isOwed && draft.which !== '' && name === '' ? formRefusals['not-written'] : null,
+    name: !isKnown && draft.which !== '' && name === '' ? formRefusals['not-written'] : null,
     value:
       value.kind === 'refusal'
         ? fill(formRefusals[value.refusal.because], value.refusal.about)
-        : isOwed && !readSpan(draft.value)
-          ? fill(words.notASpan, { given: draft.value.trim() })
-          : null,
+        : unfit(draft.which, draft.value.trim()),
     because: because.kind === 'refusal' ? fill(formRefusals[because.refusal.because], because.refusal.about) : null,
   }
   const keep = async (event: FormEvent) => {
@@ -88,7 +105,7 @@ export function PolicyForm(props: {
               onChange={(event) => change({ ...draft, which: event.target.value })}
             >
               <option value="">{words.choose}</option>
-              {owedPolicies.map((one) => (
+              {[...owedPolicies, ...doseDefaults].map((one) => (
                 <option key={one} value={one}>
                   {words.names[one]}
                 </option>
@@ -106,7 +123,7 @@ export function PolicyForm(props: {
             onChange={(text) => change({ ...draft, name: text })}
           />
         )}
-        {isOwed &&
+        {isKnown &&
           (own ? (
             <div className="row">
               <span>{fill(words.ours, { value: sayContent(own.value) })}</span>
@@ -117,7 +134,7 @@ export function PolicyForm(props: {
           ))}
         <Text
           label={words.value}
-          help={isOwed ? words.spanHelp : undefined}
+          help={helpFor(draft.which)}
           error={tried ? errors.value : null}
           value={draft.value}
           onChange={(text) => change({ ...draft, value: text })}

@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest'
 import type { RegisterRow } from '#actions/store.ts'
+import { doseDefaults } from '#core/dosing/own-defaults.ts'
 import { owedPolicies } from '#core/owed/policies.ts'
 import { sayContent } from '#documents/sources/say-content.ts'
-import { ownSpan } from './own-spans.ts'
+import { ownValue } from './own-spans.ts'
 import { policyName } from './policy-name.ts'
 import { standing } from './standing.ts'
 
@@ -33,10 +34,13 @@ describe('rows of a register', () => {
 describe('house policies', () => {
   it('have a name for people, and beside them the value of the tool wherever a source gives one', () => {
     for (const policy of owedPolicies) expect(policyName(policy)).not.toBe(policy)
-    const without = owedPolicies.filter((policy) => ownSpan(policy) === undefined)
+    const without = owedPolicies.filter((policy) => ownValue(policy) === undefined)
     expect(without).toEqual(['owed.admission-before'])
-    expect(sayContent(ownSpan('owed.suture-check')?.value)).toBe('10 to 14 days')
-    expect(sayContent(ownSpan('owed.face.then-every')?.value)).toBe('1 month')
+    expect(sayContent(ownValue('owed.suture-check')?.value)).toBe('10 to 14 days')
+    expect(sayContent(ownValue('owed.face.then-every')?.value)).toBe('1 month')
+    expect(String(ownValue('dose.surface-factor.dog')?.value)).toBe('0.101')
+    expect(sayContent(ownValue('dose.syringes')?.value)).toContain('3 by 0.1')
+    expect(doseDefaults.every((policy) => ownValue(policy) !== undefined)).toBe(true)
     expect(policyName('something-of-ours')).toBe('something-of-ours')
   })
 })
