@@ -1,7 +1,10 @@
+import { storedHow } from '#core/dosing/how-given.ts'
+import type { Dose } from '#core/formulary/drug.ts'
 import type { BodyOf } from '#core/journal/fold.ts'
 import { type Row, rowsInOrder } from '#core/journal/journal-file.ts'
 import type { ClinicRow, ContactRow, PersonRow } from '#core/journal/registers.ts'
 import type { ClosedDays } from '#core/time/open-days.ts'
+import { quantity } from '#core/units/quantity.ts'
 import { Chart } from './chart.ts'
 
 /**
@@ -130,6 +133,7 @@ const shelf: readonly ShelfItem[] = [
   injection('bupivacaine-5', 'bupivacaine', 'Bupivacaine 5 mg/mL', '5'),
   injection('cefazolin-100', 'cefazolin', 'Cefazolin 1 g made up to 100 mg/mL', '100'),
   injection('dexmedetomidine-05', 'dexmedetomidine', 'Dexmedetomidine 0.5 mg/mL', '0.5'),
+  injection('ketamine-100', 'ketamine', 'Ketamine 100 mg/mL', '100'),
   injection('maropitant-10', 'maropitant', 'Maropitant 10 mg/mL', '10'),
   injection('meloxicam-2', 'meloxicam', 'Meloxicam 2 mg/mL injection, cat', '2'),
   injection('meloxicam-5', 'meloxicam', 'Meloxicam 5 mg/mL injection, dog', '5'),
@@ -265,6 +269,41 @@ const catPlan: Plan = {
   ],
 }
 
+/** What some dogs need beside the usual plan: an infusion for a hard ear, and tablets for home. */
+const besidePlan: Plan = {
+  plan: 'beside the usual plan, dog',
+  species: 'dog',
+  lines: [
+    {
+      ...line(
+        ['ketamine infusion', 'ketamine', 'cri', 'IV'],
+        ['10', 'ug/kg/min'],
+        'ketamine-100',
+        'For a bulla that has hurt for months; during surgery only.',
+      ),
+      how: storedHow({
+        container: {
+          kind: 'syringe',
+          name: 'ketamine infusion',
+          volume: quantity('50', 'mL'),
+          rate: quantity('5', 'mL/h'),
+          fluid: 'sodium-chloride-0.9',
+        },
+        loading: { dose: quantity('0.5', 'mg/kg') as Dose, over: quantity('2', 'min') },
+      }),
+    },
+    {
+      ...line(
+        ['tablets for home', 'amoxicillin-clavulanate', 'antibiotic_course', 'PO'],
+        ['12.5', 'mg/kg'],
+        'amoxiclav-250',
+        'Until the culture of the bulla is read.',
+      ),
+      how: storedHow({ days: 7 }),
+    },
+  ],
+}
+
 /** The practice's own stream: shelf, usual plans, one policy. A practice that is open keeps a register of its methadone. */
 export function practiceChart({ keepsRegister = false } = {}): Chart {
   const chart = new Chart(demoClinic, 'clinic', zone)
@@ -273,7 +312,7 @@ export function practiceChart({ keepsRegister = false } = {}): Chart {
     const controlled = keepsRegister && item.drug === 'methadone' ? 'yes' : item.controlled
     chart.write('shelf-item', { at: '2025-01-06 09:30', by: 'person-adeyemi', subject }, { ...item, controlled })
   }
-  for (const plan of [dogPlan, catPlan])
+  for (const plan of [dogPlan, catPlan, besidePlan])
     chart.write('usual-plan', { at: '2025-01-06 10:00', by: 'person-adeyemi', subject }, plan)
   chart.write(
     'dose-policy',

@@ -77,6 +77,18 @@ export const howInEnglish = {
   notTyped: 'not typed',
   crossMatch: { compatible: 'compatible', incompatible: 'NOT compatible' },
   notMatched: 'not done',
+  said: {
+    container: 'from {kind} of {volume} at {rate} (“{name}”)',
+    loading: 'loading dose {dose}',
+    over: 'over {over}',
+    set: 'by hand, {set}',
+    tablet: 'in tablets of {strength}',
+    every: 'every {every}',
+    days: 'for {days} days',
+    mark: 'with a syringe marked every {mark}',
+    xylitolFree: 'free of xylitol',
+    xylitolContained: 'CONTAINS xylitol',
+  },
   divides: 'How the tablet divides',
   dividesUnsaid: 'as the sources know this size',
 } as const satisfies { readonly labels: Record<keyof HowDraft, string> } & Record<string, unknown>

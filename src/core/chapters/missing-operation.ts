@@ -1,5 +1,6 @@
 import type { CaseFile } from '#core/journal/clinic.ts'
 import type { BodyOf, KindName, Line } from '#core/journal/fold.ts'
+import { linesAbout } from '#core/journal/lines-about.ts'
 import { isOfEar, type OperationOnFile, operationsOf } from '#core/owed/operations.ts'
 import { type Procedure, procedureNamed } from '#core/procedures/procedure.ts'
 import { animalOf } from './ears.ts'
@@ -9,19 +10,13 @@ import { missingAssessment } from './missing-for-theatre.ts'
 
 type TheCase = CaseFile['theCase']
 
-function linesOf<Name extends KindName>(theCase: TheCase, kind: Name, operation: string): Line<BodyOf<Name>>[] {
-  return theCase
-    .live(kind)
-    .filter(({ header }) => header.subject.kind === 'operation' && header.subject.operation === operation)
-}
-
 /** What the record of theatre lacks: the plan before the cut, the rest once it was cut. */
 export function missingInTheatre(file: CaseFile, procedures: readonly Procedure[]): Missing[] {
   const operations = operationsOf(file)
   return operations.flatMap((operation) => {
     const missing = missingIn('Theatre', animalOf(file.theCase))
     const here = { operation: operation.id }
-    const planned = linesOf(file.theCase, 'planned-line', operation.id).length > 0
+    const planned = linesAbout(file.theCase, 'planned-line', operation.id).length > 0
     return [
       ...missingAssessment(operation, operations, file.theCase),
       ...(planned ? [] : [missing('planned-lines-missing', 'planned-line', here)]),
@@ -35,10 +30,10 @@ const pauses = ['before-anaesthesia', 'before-incision', 'before-leaving'] as co
 function afterTheCut(theCase: TheCase, operation: OperationOnFile, procedures: readonly Procedure[]): Missing[] {
   const missing = missingIn('Theatre', animalOf(theCase))
   const here = { operation: operation.id }
-  const spoken = new Set(linesOf(theCase, 'pause-item', operation.id).map(({ body }) => body.pause))
-  const stamped = new Set(linesOf(theCase, 'theatre-stamp', operation.id).map(({ body }) => body.checkpoint))
+  const spoken = new Set(linesAbout(theCase, 'pause-item', operation.id).map(({ body }) => body.pause))
+  const stamped = new Set(linesAbout(theCase, 'theatre-stamp', operation.id).map(({ body }) => body.checkpoint))
   const unstamped = procedureNamed(operation.procedure, procedures).checkpoints.filter(({ id }) => !stamped.has(id))
-  const summary = linesOf(theCase, 'operation-summary', operation.id).length > 0
+  const summary = linesAbout(theCase, 'operation-summary', operation.id).length > 0
   return [
     ...pauses
       .filter((pause) => !spoken.has(pause))
@@ -48,7 +43,7 @@ function afterTheCut(theCase: TheCase, operation: OperationOnFile, procedures: r
     ),
     ...counts(theCase, operation),
     ...samples(theCase, operation, stamped),
-    ...(linesOf(theCase, 'blood-loss', operation.id).length > 0
+    ...(linesAbout(theCase, 'blood-loss', operation.id).length > 0
       ? []
       : [missing('loss-missing', 'blood-loss', { ...here, weight: 'useful' })]),
     ...(summary ? [] : [missing('summary-missing', 'operation-summary', here)]),
@@ -57,7 +52,7 @@ function afterTheCut(theCase: TheCase, operation: OperationOnFile, procedures: r
 
 function counts(theCase: TheCase, { id }: OperationOnFile): Missing[] {
   const missing = missingIn('Theatre', animalOf(theCase))
-  const final = linesOf(theCase, 'count', id).findLast(({ body }) => body.when === 'final')
+  const final = linesAbout(theCase, 'count', id).findLast(({ body }) => body.when === 'final')
   if (!final) return [missing('count-missing', 'count', { operation: id })]
   const unequal = final.body.items.filter(({ expected, found }) => expected !== found).map(({ what }) => what)
   const here = { operation: id, amends: final.header.id }

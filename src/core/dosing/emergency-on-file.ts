@@ -1,5 +1,6 @@
 import type { CaseFile } from '#core/journal/clinic.ts'
 import type { BodyOf, Line } from '#core/journal/fold.ts'
+import { isAbout } from '#core/journal/lines-about.ts'
 import { sayMoment } from '#core/time/moment.ts'
 import type { Emergency } from './request.ts'
 import type { DosingRules } from './rules.ts'
@@ -21,7 +22,12 @@ export function emergencyAt(
   const span = emergencyCounts.value.value.times(3_600_000).toNumber()
   const last = file.theCase
     .live('emergency-declared')
-    .filter((line) => isFor(line, operation) && line.at <= at && Date.parse(at) < Date.parse(line.at) + span)
+    .filter(
+      (line) =>
+        (line.header.subject.kind === 'animal' || isAbout(line, operation)) &&
+        line.at <= at &&
+        Date.parse(at) < Date.parse(line.at) + span,
+    )
     .at(-1)
   return last && asEmergency(last, file)
 }
@@ -32,8 +38,4 @@ function asEmergency({ header, body }: Declared, { people }: CaseFile): Emergenc
   const by = author.kind === 'person' ? (people.get(author.person)?.name ?? author.person) : author.kind
   const { because: reason, lifts } = body
   return { by, reason, ...(lifts !== null && { lifts }), at: sayMoment(header.happenedAt) }
-}
-
-function isFor({ header: { subject } }: Declared, operation: string): boolean {
-  return subject.kind === 'animal' || (subject.kind === 'operation' && subject.operation === operation)
 }

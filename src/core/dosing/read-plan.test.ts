@@ -25,7 +25,7 @@ function said(refusal: PlanRefusal): string {
 
 describe('a usual plan as it is written', () => {
   it('is read back as it stands when it is opened to be changed, with a point and with a comma', () => {
-    expect(plans).toHaveLength(2)
+    expect(plans).toHaveLength(3)
     for (const plan of plans) {
       for (const decimalMark of ['.', ','] as const) {
         const here = { ...facts, decimalMark }

@@ -1,6 +1,7 @@
 import { Temporal } from 'temporal-polyfill'
 import { type CheckState, checkStates } from '#core/dosing/second-check.ts'
 import type { BodyOf, Line } from '#core/journal/fold.ts'
+import { linesAbout } from '#core/journal/lines-about.ts'
 import { fromStored } from '#core/journal/stored.ts'
 import { dayOf, instantAfter, startOfDay } from '#core/time/calendar-day.ts'
 import { instantText } from '#core/time/moment.ts'
@@ -136,9 +137,7 @@ function coversPlan({ body }: Line<BodyOf<'agreement'>>, { side, procedure, surg
 
 function secondCheckOwed(operation: OperationOnFile, setting: Setting): Draft[] {
   const { theCase } = setting.file
-  const lines = theCase
-    .live('planned-line')
-    .filter(({ header }) => header.subject.kind === 'operation' && header.subject.operation === operation.id)
+  const lines = linesAbout(theCase, 'planned-line', operation.id)
   const first = lines[0]
   if (!first) return []
   const states = checkStates(theCase, lines, operation.done?.moment.at ?? null)

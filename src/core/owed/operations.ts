@@ -3,6 +3,7 @@ import type { Side } from '#core/animal/species.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
 import { compareText } from '#core/journal/compare-text.ts'
 import type { BodyOf, Case, KindName, Line } from '#core/journal/fold.ts'
+import { isAbout } from '#core/journal/lines-about.ts'
 import type { Moment } from '#core/time/moment.ts'
 
 /** An operation as the entries make it: booked, or done. */
@@ -21,13 +22,6 @@ export type OperationOnFile = {
   readonly written: number
 }
 
-type OfOperation = { readonly header: Line['header'] }
-
-function isOf(line: OfOperation, operation: string): boolean {
-  const { subject } = line.header
-  return subject.kind === 'operation' && subject.operation === operation
-}
-
 /** How many lines of a kind about one thing were ever written, with what withdrew them: a number that only rises. */
 export function timesWritten(theCase: Case, kind: KindName, matches: (line: Line) => boolean): number {
   const lines = theCase.lines.filter((line) => line.header.kind === kind && matches(line))
@@ -43,24 +37,24 @@ export function operationsOf(file: Pick<CaseFile, 'theCase'>): OperationOnFile[]
   const summaries = theCase.live('operation-summary')
   const ids = new Set([...bookings, ...summaries].flatMap((line) => operationId(line)))
   const found = [...ids].flatMap((id) => {
-    const booking = bookings.filter((line) => isOf(line, id)).at(-1) ?? null
-    const summary = summaries.filter((line) => isOf(line, id)).at(-1) ?? null
+    const booking = bookings.filter((line) => isAbout(line, id)).at(-1) ?? null
+    const summary = summaries.filter((line) => isAbout(line, id)).at(-1) ?? null
     const plan = summary?.body ?? booking?.body
     if (!plan) return []
     const done = doneAt(theCase, id, summary)
     const moment = done?.moment ?? booking?.body.plannedFor
     if (!moment) return []
     const written =
-      timesWritten(theCase, 'booking', (line) => isOf(line, id)) +
-      timesWritten(theCase, 'operation-summary', (line) => isOf(line, id)) +
-      timesWritten(theCase, 'theatre-stamp', (line) => isOf(line, id) && checkpointOf(line) === 'incision')
+      timesWritten(theCase, 'booking', (line) => isAbout(line, id)) +
+      timesWritten(theCase, 'operation-summary', (line) => isAbout(line, id)) +
+      timesWritten(theCase, 'theatre-stamp', (line) => isAbout(line, id) && checkpointOf(line) === 'incision')
     const { side, procedure, surgeon, anaesthetist } = plan
     return [{ id, side, procedure, surgeon, anaesthetist, booking, done, moment, written }]
   })
   return found.sort((a, b) => compareText(a.moment.at, b.moment.at) || compareText(a.id, b.id))
 }
 
-function operationId(line: OfOperation): string[] {
+function operationId(line: Pick<Line, 'header'>): string[] {
   const { subject } = line.header
   return subject.kind === 'operation' ? [subject.operation] : []
 }
@@ -74,12 +68,12 @@ function doneAt(theCase: Case, id: string, summary: Line<BodyOf<'operation-summa
   if (summary) return { moment: summary.body.incisionAt, by: summary.header.id }
   const stamp = theCase
     .live('theatre-stamp')
-    .find((line) => isOf(line, id) && line.body.checkpoint === 'incision' && line.body.answer === 'done')
+    .find((line) => isAbout(line, id) && line.body.checkpoint === 'incision' && line.body.answer === 'done')
   return stamp ? { moment: { ...stamp.header.happenedAt, at: stamp.at }, by: stamp.header.id } : null
 }
 
 /** Whether a line is about one ear. */
-export function isOfEar(line: OfOperation, side: Side): boolean {
+export function isOfEar(line: Pick<Line, 'header'>, side: Side): boolean {
   const { subject } = line.header
   return subject.kind === 'ear' && subject.side === side
 }

@@ -1,4 +1,5 @@
 import type { BodyOf, Case, Line } from '#core/journal/fold.ts'
+import { isAbout } from '#core/journal/lines-about.ts'
 import type { OperationOnFile } from '#core/owed/operations.ts'
 
 /**
@@ -15,9 +16,7 @@ export function assessmentOf(
 ): Line<BodyOf<'anaesthetic-assessment'>> | null {
   const before = operations.filter(({ done, moment }) => done && moment.at < operation.moment.at).at(-1)
   const written = theCase.live('anaesthetic-assessment').filter(({ at }) => at <= operation.moment.at)
-  const named = written.findLast(
-    ({ header: { subject } }) => subject.kind === 'operation' && subject.operation === operation.id,
-  )
+  const named = written.findLast((line) => isAbout(line, operation.id))
   const ofAnimal = written.findLast(
     ({ at, header: { subject } }) => subject.kind === 'animal' && at > (before?.moment.at ?? ''),
   )

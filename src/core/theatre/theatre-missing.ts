@@ -2,6 +2,7 @@ import { fingerprintOf } from '#core/agreement/fingerprint.ts'
 import type { SideDisagreement } from '#core/chapters/sides.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
 import type { Conflict, KindName } from '#core/journal/fold.ts'
+import { linesAbout } from '#core/journal/lines-about.ts'
 import type { Level } from '#core/outcome/finding.ts'
 import type { OperationOnFile } from '#core/owed/operations.ts'
 import type { OwedCode, OwedItem, Why } from '#core/owed/owed-item.ts'
@@ -70,9 +71,7 @@ export function missingBeforeOperation(
 ): TheatreMissing[] {
   const { theCase } = file
   const named = theCase.live('agreement').find(({ header }) => header.id === operation.booking?.body.agreement)
-  const planned = theCase
-    .live('planned-line')
-    .some(({ header }) => header.subject.kind === 'operation' && header.subject.operation === operation.id)
+  const planned = linesAbout(theCase, 'planned-line', operation.id).length > 0
   const open = theCase.live('medicine-before').filter(({ body }) => body.substance === null)
   const found = [
     ...sides.map(({ level }) => item('side-disagreement', level, null)),

@@ -3,6 +3,7 @@ import { papersInEnglish as words } from '#content/wording/papers.ts'
 import type { Side } from '#core/animal/species.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
 import type { BodyOf, Line } from '#core/journal/fold.ts'
+import { isAbout } from '#core/journal/lines-about.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { type OperationOnFile, operationsOf as operationsOnFile } from '#core/owed/operations.ts'
 import { sayCalendarDay } from '#core/time/calendar-day.ts'
@@ -46,11 +47,6 @@ export function operationsOf(file: CaseFile): Operation[] {
 export function operationOf(input: PaperInput): Operation | undefined {
   const all = operationsOf(input.file)
   return input.operation === null ? all.at(-1) : all.find(({ id }) => id === input.operation)
-}
-
-export function isAbout(line: Pick<Line<unknown>, 'header'>, operation: string): boolean {
-  const { subject } = line.header
-  return subject.kind === 'operation' && subject.operation === operation
 }
 
 export function earOf(line: Pick<Line<unknown>, 'header'>): Side | null {

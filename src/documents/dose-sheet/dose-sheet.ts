@@ -4,13 +4,14 @@ import { doseSheetWords as words } from '#content/wording/papers-dose.ts'
 import type { DoseResult } from '#core/dosing/dose-lines.ts'
 import { inPlanOrder } from '#core/dosing/in-plan-order.ts'
 import { personNamed } from '#core/journal/clinic.ts'
+import { linesAbout } from '#core/journal/lines-about.ts'
 import { fromStored } from '#core/journal/stored.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { procedureNamed } from '#core/procedures/procedure.ts'
 import { minutesBetween } from '#core/time/moment.ts'
 import { plain } from '#core/units/quantity.ts'
 import { inBothUnits } from '#core/units/show-weight.ts'
-import { animalOf, isAbout, type Operation, operationOf, paperOf, whenOf } from '../case/case-words.ts'
+import { animalOf, type Operation, operationOf, paperOf, whenOf } from '../case/case-words.ts'
 import { notYet, type PaperDefinition, type PaperInput } from '../case/paper-input.ts'
 import { sourceLines } from '../case/sources-list.ts'
 import { type Block, facts, heading, list, paragraph, small } from '../render/model.ts'
@@ -29,10 +30,7 @@ export const doseSheet: PaperDefinition = {
     if (!animal) return notYet('no-identity')
     const operation = operationOf(input)
     if (!operation) return notYet('no-operation')
-    const planned = inPlanOrder(
-      file.theCase.live('planned-line').filter((line) => isAbout(line, operation.id)),
-      file.house,
-    )
+    const planned = inPlanOrder(linesAbout(file.theCase, 'planned-line', operation.id), file.house)
     const [first] = planned
     if (!first) return notYet('no-plan')
     return paperOf(input, {

@@ -1,13 +1,13 @@
 import { papersInEnglish } from '#content/wording/papers.ts'
 import { reportInEnglish as words } from '#content/wording/report.ts'
 import type { Case } from '#core/journal/fold.ts'
+import { linesAbout } from '#core/journal/lines-about.ts'
 import { fill } from '#core/outcome/finding.ts'
-import { isAbout } from '../case/case-words.ts'
 import { type Block, facts } from '../render/model.ts'
 
 /** Each count that belongs to an operation, done or not, and a loud line for one that does not agree. */
 export function countBlocks(theCase: Case, operation: string): Block[] {
-  const counts = theCase.live('count').filter((line) => isAbout(line, operation))
+  const counts = linesAbout(theCase, 'count', operation)
   const whens = ['before', 'before-closing', 'final'] as const
   const rows = whens.map((when) => {
     const items = counts.filter(({ body }) => body.when === when).flatMap(({ body }) => body.items)

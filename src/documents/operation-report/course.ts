@@ -1,10 +1,11 @@
 import { papersInEnglish } from '#content/wording/papers.ts'
 import { reportInEnglish as words } from '#content/wording/report.ts'
 import type { BodyOf, Case, Line } from '#core/journal/fold.ts'
+import { linesAbout } from '#core/journal/lines-about.ts'
 import { fill } from '#core/outcome/finding.ts'
 import type { Checkpoint, Procedure } from '#core/procedures/procedure.ts'
 import { stampSentences } from '#core/procedures/stamp-sentences.ts'
-import { isAbout, timeOf } from '../case/case-words.ts'
+import { timeOf } from '../case/case-words.ts'
 import type { Table, Words } from '../render/model.ts'
 
 type Stamp = Line<BodyOf<'theatre-stamp'>>
@@ -14,7 +15,7 @@ type Stamp = Line<BodyOf<'theatre-stamp'>>
  * checkpoint without a stamp says so; nothing is filled in.
  */
 export function courseTable(theCase: Case, operation: string, procedure: Procedure): Table {
-  const stamps = theCase.live('theatre-stamp').filter((line) => isAbout(line, operation))
+  const stamps = linesAbout(theCase, 'theatre-stamp', operation)
   const of = (id: string) => stamps.filter((line) => line.body.checkpoint === id)
   const planned = new Set<string>([...procedure.checkpoints.map(({ id }) => id), ...Object.keys(words.clockMarks)])
   const { 'anaesthesia-start': start, incision, ...ends } = words.clockMarks

@@ -5,8 +5,9 @@ import { reportInEnglish as words } from '#content/wording/report.ts'
 import { flagsOfGiven } from '#core/dosing/flag-given.ts'
 import { type CaseFile, personNamed } from '#core/journal/clinic.ts'
 import type { BodyOf, Line } from '#core/journal/fold.ts'
+import { linesAbout } from '#core/journal/lines-about.ts'
 import { fill } from '#core/outcome/finding.ts'
-import { isAbout, timeOf } from '../case/case-words.ts'
+import { timeOf } from '../case/case-words.ts'
 import { drugName } from '../case/drug-name.ts'
 import { sayUnit } from '../case/say-quantity.ts'
 import { findingLines } from '../dose-sheet/plan-tables.ts'
@@ -29,8 +30,8 @@ function flagged({ theCase }: CaseFile, given: readonly Line<BodyOf<'drug-given'
 
 /** What was given and what was thrown away, as it was recorded; nothing is corrected or left out. */
 export function drugBlocks(file: CaseFile, operation: string): Block[] {
-  const given = file.theCase.live('drug-given').filter((line) => isAbout(line, operation))
-  const wasted = file.theCase.live('drug-wasted').filter((line) => isAbout(line, operation))
+  const given = linesAbout(file.theCase, 'drug-given', operation)
+  const wasted = linesAbout(file.theCase, 'drug-wasted', operation)
   const { time, drug, amount, volume, where } = words.drugColumns
   const rows = given.map((line): Words[] => {
     const { body } = line

@@ -4,6 +4,7 @@ import { dosingRules } from '#content/protocols/dosing-rules.ts'
 import { reportInEnglish as words } from '#content/wording/report.ts'
 import { leanWeight } from '#core/dosing/weight.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
+import { linesAbout } from '#core/journal/lines-about.ts'
 import { fromStored } from '#core/journal/stored.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { type LossSpan, totalLoss } from '#core/theatre/blood-loss.ts'
@@ -11,12 +12,12 @@ import { lossFractions } from '#core/theatre/blood-marks.ts'
 import { bloodVolume } from '#core/theatre/blood-volume.ts'
 import { lossOf } from '#core/theatre/loss-of-entry.ts'
 import { Decimal, plain } from '#core/units/quantity.ts'
-import { animalOf, isAbout, type Operation, timeOf } from '../case/case-words.ts'
+import { animalOf, type Operation, timeOf } from '../case/case-words.ts'
 import { type Block, facts, paragraph } from '../render/model.ts'
 
 /** The loss of the whole operation as a span, beside this animal's blood volume. */
 export function lossBlocks(file: CaseFile, operation: Operation): Block[] {
-  const lines = file.theCase.live('blood-loss').filter((line) => isAbout(line, operation.id))
+  const lines = linesAbout(file.theCase, 'blood-loss', operation.id)
   const spans: LossSpan[] = []
   const refused: Block[] = []
   for (const line of lines) {

@@ -2,11 +2,12 @@ import { procedures } from '#content/procedures/index.ts'
 import { papersInEnglish } from '#content/wording/papers.ts'
 import { reportInEnglish as words } from '#content/wording/report.ts'
 import { type CaseFile, personNamed } from '#core/journal/clinic.ts'
+import { isAbout, linesAbout } from '#core/journal/lines-about.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { layers } from '#core/plate/parameters.ts'
 import { procedureNamed } from '#core/procedures/procedure.ts'
 import { type Moment, minutesBetween, sayMoment } from '#core/time/moment.ts'
-import { isAbout, type Operation, operationOf, paperOf } from '../case/case-words.ts'
+import { type Operation, operationOf, paperOf } from '../case/case-words.ts'
 import { notYet, type PaperDefinition } from '../case/paper-input.ts'
 import { drawingPictures, platePicture } from '../plate/plate-picture.ts'
 import { type Block, facts, heading, paragraph } from '../render/model.ts'
@@ -26,7 +27,7 @@ export const operationReport: PaperDefinition = {
     const operation = operationOf(input)
     if (!operation) return notYet('no-operation')
     const { theCase } = file
-    const stamped = theCase.live('theatre-stamp').some((line) => isAbout(line, operation.id))
+    const stamped = linesAbout(theCase, 'theatre-stamp', operation.id).length > 0
     if (!stamped && !operation.summary) return notYet('not-operated')
     const side = papersInEnglish.sides[operation.side]
     const procedure = procedureNamed(operation.procedure, procedures)

@@ -6,6 +6,7 @@ import { caseInEnglish } from '#content/wording/app-case.ts'
 import { bloodMarkActs } from '#content/wording/blood.ts'
 import { leanWeight } from '#core/dosing/weight.ts'
 import type { BodyOf, Line } from '#core/journal/fold.ts'
+import { linesAbout } from '#core/journal/lines-about.ts'
 import { fromStored } from '#core/journal/stored.ts'
 import { fill } from '#core/outcome/finding.ts'
 import type { OperationOnFile } from '#core/owed/operations.ts'
@@ -28,9 +29,7 @@ const link = (entry: string) => `#entry-${entry}`
 export function Blood({ operation }: { readonly operation: OperationOnFile }) {
   const { file } = useCaseView()
   const { theCase } = file
-  const losses = theCase
-    .live('blood-loss')
-    .filter(({ header: { subject } }) => subject.kind === 'operation' && subject.operation === operation.id)
+  const losses = linesAbout(theCase, 'blood-loss', operation.id)
   const weighed = theCase.live('weight').findLast((line) => line.at <= operation.moment.at)
   const species = theCase.latest('identity')?.body.species
   const about = saySubject({ kind: 'operation', animal: '', operation: operation.id }, file, library)

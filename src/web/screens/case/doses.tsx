@@ -10,6 +10,7 @@ import type { LineNow } from '#core/dosing/plan-now.ts'
 import type { DoseLine } from '#core/dosing/request.ts'
 import { personNamed } from '#core/journal/clinic.ts'
 import type { BodyOf, Line } from '#core/journal/fold.ts'
+import { linesAbout } from '#core/journal/lines-about.ts'
 import { fromStored } from '#core/journal/stored.ts'
 import { fill } from '#core/outcome/finding.ts'
 import type { OperationOnFile } from '#core/owed/operations.ts'
@@ -35,9 +36,7 @@ type Planned = Line<BodyOf<'planned-line'>>
 /** The dose plan of one operation: as it stands now while it waits, as it was planned once the operation is over. */
 export function Doses({ operation }: { readonly operation: OperationOnFile }) {
   const { file, id } = useCaseView()
-  const planned = file.theCase
-    .live('planned-line')
-    .filter(({ header: { subject } }) => subject.kind === 'operation' && subject.operation === operation.id)
+  const planned = linesAbout(file.theCase, 'planned-line', operation.id)
   if (planned.length === 0) return null
   const about = saySubject({ kind: 'operation', animal: '', operation: operation.id }, file, library)
   const title = fill(words.title, { operation: about })

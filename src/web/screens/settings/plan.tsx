@@ -13,6 +13,7 @@ import type { BodyOf, Line } from '#core/journal/fold.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { mayWrite } from '#core/people/may-write.ts'
 import { dayOf } from '#core/time/calendar-day.ts'
+import { sayHow } from '#documents/case/say-how.ts'
 import { sayUnit } from '#documents/case/say-quantity.ts'
 import { Caution } from '../../design/caution.tsx'
 import { ReadingView } from '../../design/reading-view.tsx'
@@ -113,6 +114,7 @@ function PlanLine(props: { readonly line: Plan['lines'][number]; readonly specie
     ...(drug && row ? judgeChosen(drug, row, line.dose, choosingFacts.rules) : []),
     ...(product ? judgeItem(product.body, today) : []),
   ]
+  const how = sayHow(line.how)
   const bracket = line.qualifier ? ` (${line.qualifier})` : ''
   return (
     <li className={styles.line}>
@@ -124,6 +126,7 @@ function PlanLine(props: { readonly line: Plan['lines'][number]; readonly specie
           {bracket}
         </p>
         <p className={styles.dose}>{sayUnit(line.dose)}</p>
+        {how.length > 0 && <p>{how.join('; ')}</p>}
         <p>{line.because}</p>
         <p className="soft">
           {words.columns.product}: {product?.body.label ?? sayNone(line.shelfItem)}

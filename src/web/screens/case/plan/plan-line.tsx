@@ -2,7 +2,9 @@ import { Link } from 'wouter'
 import { caseInEnglish } from '#content/wording/app-case.ts'
 import { routeWords } from '#content/wording/app-form-words.ts'
 import { usesInEnglish } from '#content/wording/app-formulary.ts'
+import { howInEnglish } from '#content/wording/app-how.ts'
 import { usualPlanInEnglish as words } from '#content/wording/app-plan.ts'
+import { storedHow } from '#core/dosing/how-given.ts'
 import type { JudgedPlanLine } from '#core/dosing/plan-for-operation.ts'
 import { personNamed } from '#core/journal/clinic.ts'
 import { fill } from '#core/outcome/finding.ts'
@@ -10,10 +12,12 @@ import { sayCalendarDay } from '#core/time/calendar-day.ts'
 import { sayAmount } from '#core/why/why.ts'
 import { whyDose } from '#core/why/why-dose.ts'
 import { drugName } from '#documents/case/drug-name.ts'
+import { sayHow } from '#documents/case/say-how.ts'
 import { Field } from '../../../design/field.tsx'
 import { Why } from '../../../design/why.tsx'
 import { entryHref, writeHref } from '../case-hrefs.ts'
 import { useCaseView } from '../case-view.ts'
+import { LineSteps } from '../dose-plan/line-steps.tsx'
 import { sayDraw } from '../doses.tsx'
 import { FindingList } from '../finding-list.tsx'
 import { asksReason } from '../line-reason.ts'
@@ -23,6 +27,8 @@ import styles from './plan.module.css'
 export function PlanLine(props: {
   readonly judged: JudgedPlanLine
   readonly operation: string
+  /** All lines of the plan by name: some share a bag. */
+  readonly lines: readonly { readonly id: string; readonly drug: string }[]
   /** False while no weight is on record: a planned line names its weight. */
   readonly canWrite: boolean
   readonly taken: boolean
@@ -34,6 +40,7 @@ export function PlanLine(props: {
   const { judged, taken } = props
   const { file, id } = useCaseView()
   const { line, asked, chosen, already } = judged
+  const how = sayHow(storedHow(asked))
   const drug = drugName(line.drug)
   const heading = `line-${line.id}`
   const refused = line.verdict === 'refused'
@@ -59,6 +66,12 @@ export function PlanLine(props: {
         <dd>{strength ? sayAmount(strength) : words.noStrength}</dd>
         <dt>{words.draw}</dt>
         <dd className={refused ? undefined : styles.amount}>{sayDraw(line)}</dd>
+        {how.length > 0 && (
+          <>
+            <dt>{howInEnglish.legend}</dt>
+            <dd>{how.join('; ')}</dd>
+          </>
+        )}
         <dt>{words.why}</dt>
         <dd>
           {fill(words.because, {
@@ -79,6 +92,7 @@ export function PlanLine(props: {
           />
         </dd>
       </dl>
+      {!refused && <LineSteps now={line} lines={props.lines} />}
       <FindingList findings={line.findings} />
       {already ? (
         <p>

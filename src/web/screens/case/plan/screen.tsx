@@ -10,6 +10,7 @@ import { sayCount } from '#core/outcome/say-count.ts'
 import type { OperationOnFile } from '#core/owed/operations.ts'
 import { writersOf } from '#core/people/may-write.ts'
 import { inBothUnits } from '#core/units/show-weight.ts'
+import { drugName } from '#documents/case/drug-name.ts'
 import { knowledgeOf } from '#documents/case/knowledge-of.ts'
 import { Caution } from '../../../design/caution.tsx'
 import { Choices } from '../../../design/choices.tsx'
@@ -170,6 +171,7 @@ function Lines(props: {
   const [tries, setTries] = useState(0)
   const [keeping, setKeeping] = useState(false)
   const form = useFaultFocus(tries)
+  const named = plan.lines.map(({ line }) => ({ id: line.id, drug: drugName(line.drug) }))
   const taken = plan.lines.filter((judged) => isTaken(judged, plan, choosing))
   const keep = async (event: FormEvent) => {
     event.preventDefault()
@@ -204,6 +206,7 @@ function Lines(props: {
               key={line}
               judged={judged}
               operation={operation}
+              lines={named}
               canWrite={plan.weight !== null}
               taken={isTaken(judged, plan, choosing)}
               reason={choosing.reasons[line] ?? ''}
