@@ -29,6 +29,10 @@ async function lists(cases) {
     console.log(
       `Owed (${found.owed} rows) and ${found.cases} cases, ${found.megabytes} MB, ${store}: ${spread(found.whole)}; only what changed ${spread(found.news)}; an entry among them ${spread(found.accept)}`,
     )
+    const { accept, seconds, waits } = found.house
+    console.log(
+      `a policy of the house that moves a date in every case: on disk in ${accept.toFixed(1)} ms, in every list after ${seconds.toFixed(1)} s; a request waits meanwhile ${spread(waits)}`,
+    )
   }
 }
 

@@ -59,9 +59,14 @@ export type CaseInList = Omit<CaseRow, 'household'> & {
   readonly ownerPhone: string | null
 }
 
+/** How many cases have lists as the house now stands, of all; the others still show what they showed before. */
+export type Remaking = { readonly made: number; readonly of: number }
+
 /** The lists as JSON, kept ready: a whole clinic's fill megabytes, and every device asks for them. */
 export type ListTexts = {
   readonly version: number
+  /** While lists are being made again after a change of the house; null when all are as they should be. */
+  readonly remaking: Remaking | null
   /** The streams whose rows these are; null: these are all rows there are. */
   readonly changed: readonly string[] | null
   /** `OwedInList` rows in JSON, separated by commas, in no order. */
@@ -96,8 +101,8 @@ export type Projected = {
 export type Projector = ((about: Projected) => Projection) & {
   /**
    * What the lists of cases read of the clinic's own stream, as one text. An entry there that leaves it as it was leaves
-   * every other stream's lists alone; without this every entry there has all of them made anew, which takes seconds in
-   * a large clinic.
+   * every other stream's lists alone; any other has all of them made anew (`remakeNext`), which takes a minute in a
+   * large clinic; so does every one without this.
    */
   readonly readOfClinic?: (clinicEntries: readonly StoredEntry[]) => string
   /**
@@ -121,6 +126,9 @@ export class StoreError extends Error {
     this.code = code
   }
 }
+
+/** Stands among the streams of a change when lists were made again behind a change of the house. */
+export const remadeLists = 'lists'
 
 /** What a write changed, told after it is on disk. A register's rows stand among the streams as `register:contact`. */
 export type Change = { readonly clinic: string; readonly position: number; readonly streams: readonly string[] }
@@ -183,7 +191,15 @@ export interface Store {
   cases(clinic: string): Promise<CaseRow[]>
   /** Both lists, whole, or only the rows of the streams that changed since a version. */
   lists(clinic: string, since: number | null): Promise<ListTexts>
-  /** Makes every projection anew from the journal. Returns how many streams were read. */
+  /**
+   * A change of the house that all lists read (a policy, a closed day) only marks them as behind, on disk; this makes the
+   * next few of them, in one short transaction in the clinic's turn, and returns how far they are: null when none is
+   * behind. Any number of processes may call it: none does what another did, none writes an older answer over a newer.
+   */
+  remakeNext(clinic: string): Promise<Remaking | null>
+  /** How far they are, without making any. */
+  remaking(clinic: string): Promise<Remaking | null>
+  /** Makes every projection anew from the journal, in one go. Returns how many streams were read. */
   rebuild(clinic: string): Promise<number>
   clinics(): Promise<string[]>
   /** Tells of every change from now on, whichever process made it. Returns how to stop listening. */

@@ -12,6 +12,7 @@ import { app } from './app.ts'
 import { backupsOf } from './backups.ts'
 import { closeDoors, type Doors, openDoors, portOf } from './doors.ts'
 import { Live } from './live.ts'
+import { ListRemaking } from './remaking.ts'
 import { FirstRunCode, secretsOfThisMachine } from './secrets.ts'
 import type { TlsOptions } from './tls/secure-server.ts'
 import { readWebFiles } from './web-files.ts'
@@ -75,6 +76,7 @@ async function serveStore(store: OpenStore, kind: 'sqlite' | 'postgres', options
   // Nobody else is on a data folder: there the code is new at every start. On a database another process may have made it.
   const code = await makeFirstCode({ accounts, secrets, clock }, { replace: kind === 'sqlite' })
   const live = await Live.open(store)
+  const remaking = await ListRemaking.open(store, log)
   const listener = getRequestListener(
     app({
       world: {
@@ -113,7 +115,7 @@ async function serveStore(store: OpenStore, kind: 'sqlite' | 'postgres', options
     firstCodeElsewhere: code && 'madeElsewhere' in code ? code.madeElsewhere : null,
     addresses: addresses(),
     fingerprint: doors.secure?.tls().authority?.fingerprint ?? null,
-    close: once(() => stop(doors, live, store)),
+    close: once(() => stop(doors, live, remaking, store)),
   }
 }
 
@@ -149,10 +151,11 @@ export function endOnSignals(serving: Serving): void {
   }
 }
 
-async function stop(doors: Doors, live: Live, store: Store): Promise<void> {
+async function stop(doors: Doors, live: Live, remaking: ListRemaking, store: Store): Promise<void> {
   // A screen that listens would hold the server open for ever; it is sent away and comes again.
   live.close()
   await closeDoors(doors)
+  await remaking.close()
   await store.close()
 }
 

@@ -12,7 +12,7 @@ import { hashBytes } from '#core/journal/canonical.ts'
 import { firstBreak } from '#core/journal/chain.ts'
 import { entryMaker, type MakeEntry } from '#core/journal/entries-for-tests.ts'
 import type { Entry, StoredEntry } from '#core/journal/entry.ts'
-import { doubledNote, failingNote } from './projector-for-tests.ts'
+import { asked, doubledNote, failingNote } from './projector-for-tests.ts'
 
 /** One store under test: a place that can be opened any number of times while it is up. */
 export type StoreUnderTest = {
@@ -53,6 +53,13 @@ export function storeContract(name: string, start: () => Promise<StoreUnderTest>
     }
     const outcomes = (acceptances: readonly Acceptance[]) => acceptances.map(({ outcome }) => outcome)
     const projections = async (of: string, from = store) => ({ owed: await from.owed(of), cases: await from.cases(of) })
+
+    /** Makes every list that a change of the house left behind; returns how many turns that took. */
+    const remakeAll = async (of: string, from = store) => {
+      let turns = 0
+      for (; (await from.remakeNext(of)) !== null; turns += 1);
+      return turns
+    }
 
     it('gives back what it accepted, in order, and the chains verify', async () => {
       const { name, make } = clinic()
@@ -245,6 +252,7 @@ export function storeContract(name: string, start: () => Promise<StoreUnderTest>
       const { name, make } = clinic()
       await store.accept(name, [make(), make({ stream: 'case:0002' })], receivedAt)
       await store.accept(name, [make({ stream: 'clinic', subject: { kind: 'clinic' } })], receivedAt)
+      await remakeAll(name)
       const before = await projections(name)
       expect(before.cases.map(({ chapter }) => chapter)).toEqual(
         Array(2).fill('not weighed, 0 linked, 1 of the clinic, 0 closed days, 0 aside'),
@@ -260,6 +268,7 @@ export function storeContract(name: string, start: () => Promise<StoreUnderTest>
       const changed = async (entries: readonly Entry[]) => {
         const { version } = await store.lists(name, null)
         await store.accept(name, entries, receivedAt)
+        await remakeAll(name)
         const before = await projections(name)
         const { changed } = await store.lists(name, version)
         await store.rebuild(name)
@@ -282,6 +291,7 @@ export function storeContract(name: string, start: () => Promise<StoreUnderTest>
       const day = { day: '2026-12-25', because: 'Christmas Day' }
       await store.putRegister(name, { register: 'closed-day', id: day.day, body: day, by: 'p1', at: receivedAt })
       await store.accept(name, [{ ...first, body: { text: 'Other bytes.' } }], receivedAt)
+      await remakeAll(name)
       const before = await projections(name)
       expect(before.cases.map(({ chapter }) => chapter.split(', ').slice(3))).toEqual([
         ['1 closed days', '1 aside'],
@@ -289,6 +299,111 @@ export function storeContract(name: string, start: () => Promise<StoreUnderTest>
       ])
       await store.rebuild(name)
       expect(await projections(name)).toEqual(before)
+    })
+
+    describe('after a change of the house that every list reads', () => {
+      const house = { stream: 'clinic', subject: { kind: 'clinic' } } as const
+      /** A clinic with so many cases, whose lists are as they should be. */
+      const clinicOf = async (cases: number) => {
+        const { name, make } = clinic()
+        const entries = Array.from({ length: cases }, (_, at) => make({ stream: `case:${1_000 + at}` }))
+        await store.accept(name, [make(house), ...entries], receivedAt)
+        await remakeAll(name)
+        return { name, make, change: (from = store) => from.accept(name, [make(house)], receivedAt) }
+      }
+      const remadeTo = async (name: string, from = store) => {
+        const before = await projections(name, from)
+        expect(await from.remaking(name)).toBeNull()
+        await store.rebuild(name)
+        expect(await projections(name)).toEqual(before)
+        return new Set(before.cases.map(({ chapter }) => chapter.split(', ')[2]))
+      }
+
+      it('says that the lists are behind, and how far, and makes a few in each turn', async () => {
+        const { name, change } = await clinicOf(50)
+        const { version, remaking } = await store.lists(name, null)
+        expect(remaking).toBeNull()
+        const before = asked.times
+        await change()
+        // The entry itself costs its own stream only.
+        expect(asked.times - before).toBe(1)
+        expect((await store.lists(name, null)).remaking).toEqual({ made: 0, of: 50 })
+        const first = await store.remakeNext(name)
+        expect(first).toEqual((await store.lists(name, null)).remaking)
+        expect(first?.made).toBeGreaterThan(0)
+        expect(first?.made).toBeLessThanOrEqual(20)
+        const chapters = (await store.cases(name)).map(({ chapter }) => chapter.split(', ')[2])
+        expect(chapters.filter((one) => one === '2 of the clinic')).toHaveLength(first?.made ?? 0)
+        await remakeAll(name)
+        expect(await store.lists(name, version)).toMatchObject({ remaking: null, changed: { length: 51 } })
+        expect(asked.times - before).toBe(51)
+        expect(await remadeTo(name)).toEqual(new Set(['2 of the clinic']))
+      })
+
+      it('is the same for a closed day and for the clinic’s own row, and not for a contact', async () => {
+        const { name } = await clinicOf(3)
+        const put = async (register: 'contact' | 'clinic' | 'closed-day') => {
+          await store.putRegister(name, { register, id: 'one', body: {}, by: 'p1', at: receivedAt })
+          const behind = await store.remaking(name)
+          await remakeAll(name)
+          return behind
+        }
+        expect(await put('contact')).toBeNull()
+        expect(await put('clinic')).toEqual({ made: 0, of: 3 })
+        expect(await put('closed-day')).toEqual({ made: 0, of: 3 })
+      })
+
+      it('begins with those that waited longest when the house changes again meanwhile, and never ends on an old answer', async () => {
+        const { name, make, change } = await clinicOf(50)
+        await change()
+        const first = await store.remakeNext(name)
+        await change()
+        // A case that is written to meanwhile is new at once; a contact's new name makes no list newer than it is.
+        await store.accept(name, [make({ stream: 'case:1049' })], receivedAt)
+        await store.putRegister(name, { register: 'contact', id: 'c1', body: {}, by: 'p1', at: receivedAt })
+        expect(await store.remaking(name)).toEqual({ made: 1, of: 50 })
+        for (let made = 1; made < 50 - (first?.made ?? 0); made = (await store.remakeNext(name))?.made ?? 50) {
+          const chapters = (await store.cases(name)).map(({ chapter }) => chapter.split(', ')[2])
+          expect(chapters.filter((one) => one === '2 of the clinic')).toHaveLength(first?.made ?? 0)
+        }
+        await remakeAll(name)
+        expect(await remadeTo(name)).toEqual(new Set(['3 of the clinic']))
+      })
+
+      it('lets two processes share the work, while others write, and makes no list twice', async () => {
+        const { name, change } = await clinicOf(120)
+        const other = await place.connect()
+        const before = asked.times
+        await change(other)
+        await Promise.all([remakeAll(name), remakeAll(name, other)])
+        expect(asked.times - before).toBe(121)
+        const writing = async () => {
+          for (let round = 0; round < 6; round += 1) await change(round % 2 === 0 ? store : other)
+        }
+        await Promise.all([remakeAll(name), writing(), remakeAll(name, other)])
+        await Promise.all([remakeAll(name), remakeAll(name, other)])
+        expect(await remadeTo(name, other)).toEqual(new Set(['8 of the clinic']))
+        if (other !== store) await other.close()
+      })
+
+      it('tells whoever watches about twenty times, however many there are', async () => {
+        const { name, change } = await clinicOf(700)
+        const heard: Change[] = []
+        const stop = await store.watch({
+          changed: (one) => one.clinic === name && heard.push(one),
+          missed: () => undefined,
+        })
+        await change()
+        const turns = await remakeAll(name)
+        await expect.poll(() => heard.length).toBeGreaterThan(2)
+        await new Promise((resolve) => setTimeout(resolve, 200))
+        stop()
+        expect(turns).toBeGreaterThan(30)
+        expect(heard[0]?.streams).toEqual(['clinic'])
+        const told = heard.slice(1)
+        expect(new Set(told.flatMap(({ streams }) => streams))).toEqual(new Set(['lists']))
+        expect(told.length).toBeLessThanOrEqual(22)
+      })
     })
 
     it('projects linked files together while the merge lives, and apart again after it is withdrawn', async () => {
@@ -422,6 +537,8 @@ export function storeContract(name: string, start: () => Promise<StoreUnderTest>
         expect(await all(name, empty)).toEqual(before)
         expect(await empty.keptAside(name)).toEqual(kept)
         expect(await empty.registers(name)).toEqual(rows)
+        expect(await empty.remaking(name)).toBeNull()
+        await remakeAll(name)
         expect(await projections(name, empty)).toEqual(await projections(name))
         const next = make()
         await empty.accept(name, [next], receivedAt)
@@ -546,7 +663,7 @@ export function storeContract(name: string, start: () => Promise<StoreUnderTest>
         const ordered = (text: string) => read(text).sort((a, b) => (a.stream < b.stream ? -1 : 1))
         return { ...rest, owed: ordered(owed) as OwedInList[], cases: ordered(cases) as CaseInList[] }
       }
-      expect(await lists(null)).toEqual({ version: 0, changed: null, owed: [], cases: [] })
+      expect(await lists(null)).toEqual({ version: 0, remaking: null, changed: null, owed: [], cases: [] })
       await store.accept(name, [make(), make({ stream: 'case:0002' })], receivedAt)
       const first = await lists(null)
       const bramble = { name: 'Bramble', species: 'dog' }

@@ -6,6 +6,7 @@ import {
   type OwedRow,
   type RegisterName,
   type RegisterRow,
+  type Remaking,
   type Store,
   StoreError,
 } from '#actions/store.ts'
@@ -15,6 +16,7 @@ import { currentIn } from './current-rows.ts'
 import { storedOf } from './entry-rows.ts'
 import { byDueDate, caseOf, listTextsIn, owedOf } from './list-texts.ts'
 import { joined, keptAsideOf, registersIn } from './projecting.ts'
+import { remakingIn } from './remaking.ts'
 import type { Tables } from './tables.ts'
 
 const pageSize = 500
@@ -38,6 +40,7 @@ type Reads = Pick<
   | 'owed'
   | 'cases'
   | 'lists'
+  | 'remaking'
   | 'clinics'
 >
 
@@ -187,6 +190,10 @@ export class JournalReader implements Reads {
 
   lists(clinic: string, since: number | null): Promise<ListTexts> {
     return this.#read((db) => listTextsIn(db, clinic, since))
+  }
+
+  remaking(clinic: string): Promise<Remaking | null> {
+    return this.#read((db) => remakingIn(db, clinic))
   }
 
   async clinics(): Promise<string[]> {

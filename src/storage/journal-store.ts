@@ -7,6 +7,8 @@ import {
   type KeptAside,
   type Projector,
   type RegisterRow,
+  type Remaking,
+  remadeLists,
   type Store,
   StoreError,
 } from '#actions/store.ts'
@@ -18,7 +20,8 @@ import { eraseAsOrdered, isErased } from './erasing.ts'
 import { entryIn, JournalReader } from './journal-reader.ts'
 import { writeListTextsOf } from './list-texts.ts'
 import { type MigrationDialect, migrate } from './migrate.ts'
-import { projectAll, projectTouched } from './projecting.ts'
+import { projectAll, projectNext, projectTouched } from './projecting.ts'
+import { remakingIn, wantRemaking } from './remaking.ts'
 import { registerRowOf, restoreInTurn } from './restoring.ts'
 import type { Tables } from './tables.ts'
 
@@ -157,7 +160,7 @@ class JournalStore extends JournalReader implements OpenStore {
       }
       // What falls due hangs on the clinic's zone and its closed days.
       if (row.register === 'contact') await writeListTextsOf(tx, clinic, row.id)
-      if (row.register === 'clinic' || row.register === 'closed-day') await projectAll(tx, clinic, this.#project)
+      if (row.register === 'clinic' || row.register === 'closed-day') await wantRemaking(tx, clinic)
       return next
     })
     if (row.body === null) await this.#dialect.forgetErased()
@@ -183,6 +186,20 @@ class JournalStore extends JournalReader implements OpenStore {
       touch(['clinic'])
       return projectAll(tx, clinic, this.#project)
     })
+  }
+
+  async remakeNext(clinic: string): Promise<Remaking | null> {
+    if ((await this.remaking(clinic)) === null) return null
+    const after = await this.#change(clinic, async (tx, touch) => {
+      await takeTurn(tx, clinic)
+      const made = await projectNext(tx, clinic, this.#project)
+      const now = await remakingIn(tx, clinic)
+      if (isTold(made.length, now)) touch([remadeLists])
+      return now
+    })
+    // What an old row said of an entry of the house that was erased meanwhile goes with it.
+    if (after === null) await this.#dialect.forgetErased()
+    return after
   }
 
   watch(listener: ChangeListener): Promise<() => void> {
@@ -221,6 +238,13 @@ class JournalStore extends JournalReader implements OpenStore {
       throw this.#dialect.explain(error) ?? error
     }
   }
+}
+
+/** Whoever watches hears of lists made again about twenty times on the way and at its end, however many there are. */
+function isTold(made: number, now: Remaking | null): boolean {
+  if (now === null) return true
+  const step = (cases: number) => Math.floor((20 * cases) / now.of)
+  return step(now.made - made) !== step(now.made)
 }
 
 async function positionIn(db: Kysely<Tables>, clinic: string): Promise<number> {

@@ -2,6 +2,7 @@ import { type Kysely, type Selectable, sql } from 'kysely'
 import type { CaseInList, CaseRow, ListTexts, OwedInList, OwedRow } from '#actions/store.ts'
 import { compareText } from '#core/journal/compare-text.ts'
 import { inPieces } from './entry-rows.ts'
+import { remakingIn } from './remaking.ts'
 import type { Tables } from './tables.ts'
 
 type Db = Kysely<Tables>
@@ -43,10 +44,11 @@ export async function writeListTextsOf(tx: Db, clinic: string, contact: string):
 }
 
 /**
- * The lists as text, whole or only of the streams that changed behind a version. The version is read first: what is
- * written meanwhile comes twice, never not at all.
+ * The lists as text, whole or only of the streams that changed behind a version. The version is read first, and
+ * whether lists are behind: what is written meanwhile comes twice, never not at all, and is called old, never new.
  */
 export async function listTextsIn(db: Db, clinic: string, since: number | null): Promise<ListTexts> {
+  const remaking = await remakingIn(db, clinic)
   const version = await newest(db, clinic)
   // A version from the future was handed out before an older backup was restored.
   const whole = since === null || since > version
@@ -57,7 +59,7 @@ export async function listTextsIn(db: Db, clinic: string, since: number | null):
     .select([together('owed_text').as('owed'), together('case_text').as('cases')])
     .executeTakeFirst()
   const changed = whole ? null : (await wanted.select('stream').execute()).map(({ stream }) => stream).sort()
-  return { version, changed, owed: joined?.owed ?? '', cases: joined?.cases ?? '' }
+  return { version, remaking, changed, owed: joined?.owed ?? '', cases: joined?.cases ?? '' }
 }
 
 function together(column: 'owed_text' | 'case_text') {

@@ -4,6 +4,7 @@ import { first } from './migrations/0001-first.ts'
 import { people } from './migrations/0002-people.ts'
 import { lists } from './migrations/0003-lists.ts'
 import { firstCode } from './migrations/0004-first-code.ts'
+import { remaking } from './migrations/0005-remaking.ts'
 import type { Tables } from './tables.ts'
 
 type Migration = (db: Kysely<unknown>, columns: { readonly bytes: RawBuilder<unknown> }) => Promise<void>
@@ -14,6 +15,7 @@ const migrations: readonly (readonly [name: string, up: Migration])[] = [
   ['0002-people', people],
   ['0003-lists', lists],
   ['0004-first-code', firstCode],
+  ['0005-remaking', remaking],
 ]
 
 /** The number of the newest tables this program knows. */

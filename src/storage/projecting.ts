@@ -15,6 +15,7 @@ import type { StoredEntry } from '#core/journal/entry.ts'
 import { fold } from '#core/journal/fold.ts'
 import { inPieces, storedOf } from './entry-rows.ts'
 import { writeListTexts } from './list-texts.ts'
+import { markMade, nextBehind, wantRemaking } from './remaking.ts'
 import type { Tables } from './tables.ts'
 
 type Tx = Transaction<Tables>
@@ -23,8 +24,8 @@ type Tx = Transaction<Tables>
 export type News = { readonly before: number; readonly erased: ReadonlySet<string> }
 
 /**
- * Writes anew what the touched streams project to, and what depends on them: every stream when something changed in
- * the clinic's own stream that the lists read, and the streams that a live merge joins (or joined until now).
+ * Writes anew what the touched streams project to, and the streams that a live merge joins to them (or joined until
+ * now). When something changed in the clinic's own stream that the lists read, every other stream is behind from here on.
  */
 export async function projectTouched(
   tx: Tx,
@@ -38,10 +39,34 @@ export async function projectTouched(
   for (const stream of touched) await relink(reader, stream)
   const after = await joined(tx, clinic, touched)
   const everything = touched.has('clinic') && (await changesEverything(reader, news, project))
-  const streams = new Set(everything ? await streamsOf(tx, clinic) : [...before, ...after])
+  if (everything) await wantRemaking(tx, clinic)
+  const streams = new Set([...before, ...after])
   if (await readsAnew(tx, clinic, news, project)) streams.add('clinic')
   for (const stream of streams) await projectOne(reader, stream, project)
   await writeListTexts(tx, clinic, [...streams])
+  await markMade(tx, clinic, [...streams])
+}
+
+/** So many are made again in one transaction at most; and fewer, where they take longer than this many milliseconds. */
+const batch = { streams: 20, milliseconds: 50 }
+
+/**
+ * Makes the next few lists that are behind. Called in the clinic's turn: what is read is newer than whatever anybody
+ * wrote before, and nobody writes until it is on disk.
+ */
+export async function projectNext(tx: Tx, clinic: string, project: Projector): Promise<string[]> {
+  const reader = new StreamReader(tx, clinic)
+  const made: string[] = []
+  const began = performance.now()
+  for (const stream of await nextBehind(tx, clinic, batch.streams)) {
+    await projectOne(reader, stream, project)
+    reader.forgetCases()
+    made.push(stream)
+    if (performance.now() - began > batch.milliseconds) break
+  }
+  await writeListTexts(tx, clinic, made)
+  await markMade(tx, clinic, made)
+  return made
 }
 
 /** Whether what is new in the clinic's own stream is something the lists of other streams read. When in doubt, it is. */
@@ -95,6 +120,7 @@ export async function projectAll(tx: Tx, clinic: string, project: Projector): Pr
     reader.forgetCases()
   }
   await writeListTexts(tx, clinic, [...streams])
+  await markMade(tx, clinic, [...streams])
   return begun.length
 }
 

@@ -6,11 +6,15 @@ import { fold } from '#core/journal/fold.ts'
 export const failingNote = 'The projector fails on this.'
 export const doubledNote = 'This is owed twice under one id.'
 
+/** How often this process was asked for a projection. */
+export const asked = { times: 0 }
+
 /**
  * A small projection made by really folding the entries: every live note is owed a reading within a week, and the
  * row of a case shows its last weight, its conflicts, and how much came from linked files and the clinic.
  */
 const projectStream: Projector = ({ stream, entries, clinicEntries, linked, everywhere, keptAside, rows }) => {
+  asked.times += 1
   const folded = fold(entries)
   const notes = folded.live('note').map(({ body }) => body.text)
   if (notes.includes(failingNote)) throw new Error('projector at its end')

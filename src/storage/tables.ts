@@ -1,9 +1,14 @@
-import type { ColumnType } from 'kysely'
+import type { ColumnType, Generated } from 'kysely'
 import type { RegisterName } from '#actions/store.ts'
 
 /** The tables of both stores. Every key leads with the clinic. Texts that were hashed stand exactly as they were hashed. */
 export type Tables = {
-  readonly clinics: { readonly clinic: string; readonly position: number }
+  readonly clinics: {
+    readonly clinic: string
+    readonly position: number
+    /** Grows with every change of the house that all lists read. */
+    readonly lists_wanted: Generated<number>
+  }
   readonly entries: EntryTable
   readonly targets: {
     readonly clinic: string
@@ -65,6 +70,8 @@ export type Tables = {
     readonly version: number
     readonly case_text: string
     readonly owed_text: string
+    /** The `lists_wanted` that these texts were made for; behind it they are made again. */
+    readonly made_for: Generated<number>
   }
   readonly accounts: AccountTable
   readonly sessions: SessionTable

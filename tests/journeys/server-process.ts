@@ -75,6 +75,18 @@ export function makerOf({ clinic, person }: SignedIn, writer = 0): MakeEntry {
   return entryMaker({ clinic, author: { kind: 'person', person } }, writer)
 }
 
+/** Any action by whoever is signed in; throws what it was refused with. */
+export async function act(url: string, action: string, input: object, { cookie }: SignedIn) {
+  const response = await fetch(`${url}/api/actions/${action}`, {
+    method: 'POST',
+    headers: { 'content-type': 'application/json', cookie },
+    body: JSON.stringify(input),
+  })
+  const body = (await response.json()) as Readonly<Record<string, unknown>>
+  if (response.status !== 200) throw new Error(`${action} was refused: ${JSON.stringify(body)}`)
+  return body
+}
+
 export async function postEntries(url: string, entries: readonly Entry[], who: SignedIn): Promise<Posted> {
   const response = await fetch(`${url}/api/actions/accept-entries`, {
     method: 'POST',

@@ -14,6 +14,8 @@ for await (const entry of store.entries(clinic)) {
 }
 broken ??= walk.finish()
 const lists = async () => JSON.stringify([await store.owed(clinic), await store.cases(clinic)])
+// The server that was cut off may have been making them again behind a change of the house.
+while (await store.remakeNext(clinic));
 const before = await lists()
 await store.rebuild(clinic)
 const listsAgree = before === (await lists())

@@ -28,9 +28,13 @@ const listed = z.object({
   householdId: z.string().nullable(),
 })
 
+/** How far the lists are while they are made again; null when all are as the house now stands. */
+export const remakingSchema = z.object({ made: z.int(), of: z.int() }).nullable()
+
 const output = z.object({
   asOf: z.string(),
   version: z.int(),
+  remaking: remakingSchema,
   changed: z.array(z.string()).nullable(),
   owed: z.array(owed),
   cases: z.array(listed),
@@ -54,7 +58,7 @@ export const readLists = defineAction({
 async function listsText({ since }: { since?: number | null | undefined }, world: World): Promise<string> {
   const { clinic } = callerIn(world)
   const asOf = world.clock.now()
-  const { version, changed, owed, cases } = await world.store.lists(clinic, since ?? null)
-  const head = JSON.stringify({ asOf, version, changed }).slice(0, -1)
+  const { version, remaking, changed, owed, cases } = await world.store.lists(clinic, since ?? null)
+  const head = JSON.stringify({ asOf, version, remaking, changed }).slice(0, -1)
   return `${head},"owed":[${owed}],"cases":[${cases}]}`
 }

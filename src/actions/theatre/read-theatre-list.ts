@@ -10,11 +10,13 @@ import { type TheatreCase, theatreListOf } from '#core/theatre/theatre-list.ts'
 import { defineAction } from '../action.ts'
 import { callerIn } from '../caller.ts'
 import { caseFile } from '../journal/case-file.ts'
+import { remakingSchema } from '../journal/read-lists.ts'
 import type { OwedRow, Store } from '../store.ts'
 import { listedOperation, theatreLineSchema } from './theatre-line.ts'
 
 const output = z.object({
   asOf: z.string(),
+  remaking: remakingSchema,
   days: z.array(z.object({ day: z.string(), lines: z.array(theatreLineSchema) })),
 })
 export type TheatreListAnswer = z.infer<typeof output>
@@ -29,6 +31,8 @@ export const readTheatreList = defineAction({
   run: async (days, world) => {
     const { clinic } = callerIn(world)
     const { store, clock } = world
+    // Which cases have an operation booked is read from the lists; asked first, so that none is called new that is old.
+    const remaking = await store.remaking(clinic)
     const cases: TheatreCase[] = []
     for (const stream of bookedStreams(await store.owed(clinic))) {
       const file = await fileOf(store, clinic, stream)
@@ -38,6 +42,7 @@ export const readTheatreList = defineAction({
     const list = theatreListOf(cases, owedRules.before, days)
     return {
       asOf: clock.now(),
+      remaking,
       days: list.map(({ day: on, lines }) => ({
         day: on,
         lines: lines.flatMap((line) => {

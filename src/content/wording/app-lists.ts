@@ -1,3 +1,8 @@
+/** Above a list that the server is making again after a policy or a closed day of the house changed. */
+export const listsBehind = {
+  said: 'Being worked out again after a change of the house: {made} of {of} cases. The others still stand here as before the change.',
+} as const
+
 /** The lists of the clinic, in English: Owed and Find. */
 export const owedScreen = {
   title: 'Owed',

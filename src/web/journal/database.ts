@@ -1,5 +1,5 @@
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb'
-import type { CaseRow, OwedRow, RegisterRow } from '#actions/store.ts'
+import type { CaseRow, OwedRow, RegisterRow, Remaking } from '#actions/store.ts'
 import type { Entry, StoredEntry } from '#core/journal/entry.ts'
 import type { ContactRow } from '#core/journal/registers.ts'
 
@@ -43,6 +43,8 @@ export type Lists = {
   readonly asOf: string
   /** Grows with every change of the lists; the server is asked for what came after it. */
   readonly version: number
+  /** While the server makes lists again after a change of the house; missing in what an older app kept here. */
+  readonly remaking?: Remaking | null
   readonly owed: readonly (OwedRow & { readonly name: string; readonly species: string })[]
   readonly cases: readonly (CaseRow & {
     readonly ownerName: string | null

@@ -77,6 +77,21 @@ export const lines: readonly State[] = [
     leave: (page) => page.unrouteAll(),
   },
   {
+    name: 'owed-behind',
+    seat: 'surgeon',
+    bring: async (page, url) => {
+      // The invented practice is made again faster than a person looks: what the server says of a large one is put in.
+      await page.route('**/api/actions/read-lists', async (route) => {
+        const response = await route.fetch()
+        const lists = (await response.json()) as object
+        await route.fulfill({ response, json: { ...lists, remaking: { made: 120, of: 10_000 } } })
+      })
+      await open(page, url)
+      await page.getByText('Being worked out again').waitFor()
+    },
+    leave: (page) => page.unrouteAll(),
+  },
+  {
     name: 'owed-offline',
     seat: 'surgeon',
     bring: async (page, url) => {

@@ -4,6 +4,7 @@ import { owedScreen, findScreen as words } from '#content/wording/app-lists.ts'
 import { fits } from '#core/identity/search.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { sayCount } from '#core/outcome/say-count.ts'
+import { ListsBehind } from '../../design/lists-behind.tsx'
 import { Page } from '../../design/page.tsx'
 import { ReadingView } from '../../design/reading-view.tsx'
 import { TextField } from '../../design/text-field.tsx'
@@ -32,7 +33,12 @@ export function FindScreen() {
         />
       </search>
       <ReadingView reading={reading} again={() => void lists.refresh()}>
-        {({ cases }) => <Found cases={cases.filter((row) => fits(row, wanted))} text={wanted} all={cases.length} />}
+        {({ cases, remaking }) => (
+          <>
+            <ListsBehind remaking={remaking} />
+            <Found cases={cases.filter((row) => fits(row, wanted))} text={wanted} all={cases.length} />
+          </>
+        )}
       </ReadingView>
     </Page>
   )

@@ -7,6 +7,7 @@ import { ownership, riskOf, sortOwed } from '#core/owed/sort.ts'
 import { standingOf } from '#core/owed/standing.ts'
 import { dayOf } from '#core/time/calendar-day.ts'
 import { ListGroup } from '../../design/list-group.tsx'
+import { ListsBehind } from '../../design/lists-behind.tsx'
 import { Page } from '../../design/page.tsx'
 import { ReadingView } from '../../design/reading-view.tsx'
 import { lists, useLists } from '../../journal/cases.ts'
@@ -33,11 +34,12 @@ export function OwedScreen() {
   return (
     <Page title={words.title} lead={words.lead}>
       <ReadingView reading={reading} again={() => void lists.refresh()}>
-        {({ owed, cases }) =>
+        {({ owed, cases, remaking }) =>
           cases.length === 0 && owed.length === 0 ? (
             <Nothing />
           ) : (
             <>
+              <ListsBehind remaking={remaking} />
               <fieldset className={styles.whose}>
                 <legend className="said">{words.show}</legend>
                 {(['everyone', 'mine'] as const).map((one) => (

@@ -5,6 +5,7 @@ import { fill } from '#core/outcome/finding.ts'
 import { dayOf } from '#core/time/calendar-day.ts'
 import { Caution } from '../../design/caution.tsx'
 import { ListGroup } from '../../design/list-group.tsx'
+import { ListsBehind } from '../../design/lists-behind.tsx'
 import { Page } from '../../design/page.tsx'
 import { ReadingView } from '../../design/reading-view.tsx'
 import { sayNearDay } from '../../design/say-near-day.ts'
@@ -29,11 +30,12 @@ export function TheatreListScreen() {
   return (
     <Page title={words.title} lead={words.lead} actions={reading.kind === 'read' && print}>
       <ReadingView reading={reading} again={() => void theatreList.refresh()}>
-        {({ asOf, days }) => (
+        {({ asOf, days, remaking }) => (
           <>
             <p className={styles.printed}>
               {fill(words.printed, { when: sayWhen(asOf, pen.zone), clinic: clinic.row.name })}
             </p>
+            <ListsBehind remaking={remaking} />
             <Days days={shownFrom(days, today)} today={today} />
             <Caution />
           </>
