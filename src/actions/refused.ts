@@ -1,6 +1,6 @@
 /** Why a request is turned away although it can be read: a stable code, and a sentence that says what would be right. */
 export class Refused extends Error {
-  readonly status: 401 | 403 | 404 | 409 | 429
+  readonly status: 401 | 403 | 404 | 409 | 429 | 503
   readonly code: string
   readonly path: string
   /** When to try again, for `too-many-tries`. */

@@ -9,6 +9,7 @@ import { offerLive } from './offer-live.ts'
 import { offerPapers } from './offer-papers.ts'
 import { offerWeb } from './offer-web.ts'
 import { openApi } from './openapi.ts'
+import type { Press } from './press.ts'
 import { answerError, problem } from './problem.ts'
 import { onlySameHouse } from './same-house.ts'
 import type { WebFile } from './web-files.ts'
@@ -22,6 +23,7 @@ export type AppParts = {
   readonly names: readonly string[]
   readonly log: (line: string) => void
   readonly live: Live
+  readonly press: Pick<Press, 'set'>
   /** The built screens; undefined when they are not built. */
   readonly web: ReadonlyMap<string, WebFile> | undefined
   /** What the page for connecting a tablet says of this server. */
@@ -29,7 +31,7 @@ export type AppParts = {
 }
 
 /** The program as HTTP: health, and every action by its name. Holds no rule of its own. */
-export function app({ world, about, log, names, live, web, connecting }: AppParts): Hono {
+export function app({ world, about, log, names, live, press, web, connecting }: AppParts): Hono {
   const app = new Hono()
   const worldOf = worldMaker(world)
   const { store, version } = world
@@ -48,7 +50,7 @@ export function app({ world, about, log, names, live, web, connecting }: AppPart
   app.get('/api/openapi.json', (c) => c.json(openApi(version)))
   offerActions(app, worldOf)
   offerFiles(app, worldOf)
-  offerPapers(app, worldOf)
+  offerPapers(app, worldOf, press)
   offerLive(app, worldOf, live)
   offerConnect(app, { ...connecting, modeOf: connectionOf, files: web })
   offerWeb(app, web)

@@ -11,7 +11,9 @@ import { type Addresses, addressesOf } from './addresses.ts'
 import { app } from './app.ts'
 import { backupsOf } from './backups.ts'
 import { closeDoors, type Doors, openDoors, portOf } from './doors.ts'
+import { loadFonts } from './fonts.ts'
 import { Live } from './live.ts'
+import { Press } from './press.ts'
 import { ListRemaking } from './remaking.ts'
 import { FirstRunCode, secretsOfThisMachine } from './secrets.ts'
 import type { TlsOptions } from './tls/secure-server.ts'
@@ -77,6 +79,7 @@ async function serveStore(store: OpenStore, kind: 'sqlite' | 'postgres', options
   const code = await makeFirstCode({ accounts, secrets, clock }, { replace: kind === 'sqlite' })
   const live = await Live.open(store)
   const remaking = await ListRemaking.open(store, log)
+  const press = new Press({ fonts: loadFonts })
   const listener = getRequestListener(
     app({
       world: {
@@ -98,6 +101,7 @@ async function serveStore(store: OpenStore, kind: 'sqlite' | 'postgres', options
       names,
       log,
       live,
+      press,
       web: web === undefined ? undefined : readWebFiles(web),
       connecting: {
         addresses: () => addresses(),
@@ -115,7 +119,7 @@ async function serveStore(store: OpenStore, kind: 'sqlite' | 'postgres', options
     firstCodeElsewhere: code && 'madeElsewhere' in code ? code.madeElsewhere : null,
     addresses: addresses(),
     fingerprint: doors.secure?.tls().authority?.fingerprint ?? null,
-    close: once(() => stop(doors, live, remaking, store)),
+    close: once(() => stop({ doors, live, remaking, press, store })),
   }
 }
 
@@ -151,10 +155,19 @@ export function endOnSignals(serving: Serving): void {
   }
 }
 
-async function stop(doors: Doors, live: Live, remaking: ListRemaking, store: Store): Promise<void> {
+type Running = {
+  readonly doors: Doors
+  readonly live: Live
+  readonly remaking: ListRemaking
+  readonly press: Press
+  readonly store: Store
+}
+
+async function stop({ doors, live, remaking, press, store }: Running): Promise<void> {
   // A screen that listens would hold the server open for ever; it is sent away and comes again.
   live.close()
   await closeDoors(doors)
+  press.close()
   await remaking.close()
   await store.close()
 }

@@ -38,13 +38,16 @@ export const listPapers = defineAction({
     const operations = operationsOf(file)
     return {
       on: on.at,
-      papers: papersOf(file, on).map(({ name, definition, operation, made }) => ({
-        name,
-        title: definition.title,
-        side: operations.find(({ id }) => id === operation)?.side ?? null,
-        operation,
-        notYet: isPaper(made) ? null : made.because,
-      })),
+      papers: papersOf(file, on).map(({ name, definition, operation, make }) => {
+        const made = make()
+        return {
+          name,
+          title: definition.title,
+          side: operations.find(({ id }) => id === operation)?.side ?? null,
+          operation,
+          notYet: isPaper(made) ? null : made.because,
+        }
+      }),
       data: dataOf(file, on).map(({ file: name, title }) => ({ file: name, title })),
     }
   },

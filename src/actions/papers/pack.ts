@@ -38,7 +38,8 @@ export type Pack = {
 export function packOf(file: CaseFile, on: Moment, press: PdfPress, form: { readonly text?: boolean } = {}): Pack {
   const documents: Packed[] = []
   const notYet: { paper: string; because: string }[] = []
-  for (const { name, definition, made } of papersOf(file, on)) {
+  for (const { name, definition, make } of papersOf(file, on)) {
+    const made = make()
     if (!isPaper(made)) {
       notYet.push({ paper: definition.id, because: made.because })
       continue
@@ -51,41 +52,41 @@ export function packOf(file: CaseFile, on: Moment, press: PdfPress, form: { read
   return { documents: [...documents, ...data], notYet }
 }
 
-/** One paper of a case under the name of its files, made or with the reason why not yet. */
+/** One paper of a case under the name of its files; made when it is asked for, or the reason why not yet. */
 type PaperOfCase = {
   readonly name: string
   readonly definition: PaperDefinition
   readonly operation: string | null
-  readonly made: Paper | NotYet
+  readonly make: () => Paper | NotYet
 }
 
-/** Every paper of the case, those it has not reached too. Nothing is printed here. */
+/** Every paper of the case, those it has not reached too. Nothing is made or printed here. */
 export function papersOf(file: CaseFile, on: Moment): PaperOfCase[] {
-  const owed = owedOf(file, procedures, { rules: owedRules })
-  return papers.flatMap((definition) =>
-    inputsFor(definition, file, on, owed).map((input) => {
-      const { operation } = input
-      const name = operation === null ? definition.id : `${definition.id}-${operation}`
-      return { name, definition, operation, made: definition.of(input) }
-    }),
-  )
+  const operations = operationsOf(file)
+  let said: PaperInput['owed'] | undefined
+  const owed = () => {
+    said ??= saidOwed(file)
+    return said
+  }
+  return papers.flatMap((definition) => {
+    const each = definition.per === 'operation' && operations.length > 0 ? operations : [null]
+    return each.map((operation) => ({
+      name: operation === null ? definition.id : `${definition.id}-${operation}`,
+      definition,
+      operation,
+      make: () => {
+        const doses = operation === null ? null : judgeForPaper(file, operation, on.at)
+        return definition.of({ file, on, operation, owed: owed(), doses })
+      },
+    }))
+  })
 }
 
-/** One input for the case, or one for each of its operations. */
-function inputsFor({ per }: PaperDefinition, file: CaseFile, on: Moment, owed: Owed): PaperInput[] {
-  const said = owed.owed.map((item) => {
+function saidOwed(file: CaseFile): PaperInput['owed'] {
+  return owedOf(file, procedures, { rules: owedRules }).owed.map((item) => {
     const { what, who, why } = sayOwed(item, owedInEnglish)
     return { id: item.id, what, who, why, dueFrom: item.dueFrom, dueBy: item.dueBy }
   })
-  const input = (operation: string | null): PaperInput => ({
-    file,
-    on,
-    operation,
-    owed: said,
-    doses: operation === null ? null : judgeForPaper(file, operation, on.at),
-  })
-  const operations = operationsOf(file)
-  return per === 'operation' && operations.length > 0 ? operations.map(input) : [input(null)]
 }
 
 function operationsOf({ theCase }: CaseFile): string[] {

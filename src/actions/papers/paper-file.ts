@@ -1,6 +1,6 @@
 import { isPaper } from '#documents/case/paper-input.ts'
 import { renderHtml } from '#documents/render/html.ts'
-import type { PdfPress } from '#documents/render/pdf.ts'
+import type { Paper } from '#documents/render/model.ts'
 import { renderText } from '#documents/render/text.ts'
 import type { World } from '../action.ts'
 import { Refused } from '../refused.ts'
@@ -23,17 +23,18 @@ const forms = { pdf: 'application/pdf', html: 'text/html', txt: 'text/plain' } a
 export async function paperFile(
   { stream, file: name }: { readonly stream: string; readonly file: string },
   world: World,
-  press: () => PdfPress,
+  print: (paper: Paper) => Promise<Uint8Array>,
 ): Promise<PaperFile> {
   const { file, on } = await openCase(stream, world)
   const data = dataOf(file, on).find((one) => one.file === name)
   if (data) return { mediaType: data.mediaType, content: data.make(), shown: false }
-  for (const { name: base, definition, made } of papersOf(file, on)) {
+  for (const { name: base, definition, make } of papersOf(file, on)) {
     for (const form of ['pdf', 'html', 'txt'] as const) {
       if (name !== `${base}.${form}`) continue
+      const made = make()
       if (!isPaper(made)) throw new Refused(404, 'not-yet', `${definition.title}: ${made.because}.`)
-      const content = { pdf: () => press()(made), html: () => renderHtml(made), txt: () => renderText(made) }[form]()
-      return { mediaType: forms[form], content, shown: true }
+      const content = { pdf: () => print(made), html: () => renderHtml(made), txt: () => renderText(made) }[form]()
+      return { mediaType: forms[form], content: await content, shown: true }
     }
   }
   throw new Refused(404, 'no-such-paper', 'This case has no paper of that name.')

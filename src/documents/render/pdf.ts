@@ -5,6 +5,20 @@ import { template } from './template.ts'
 /** Prints papers as tagged PDF (PDF/UA-1). Made once, because the fonts are read into it. */
 export type PdfPress = (paper: Paper) => Uint8Array
 
+/** All that the typesetter needs of a paper, as plain data that can be given to another thread. */
+export type Typeset = {
+  readonly id: string
+  readonly source: string
+  readonly inputs: { readonly paper: string }
+  readonly options: { readonly pdfStandard: 'ua-1'; readonly creationTimestamp: number }
+}
+
+export function typesetOf(paper: Paper): Typeset {
+  const creationTimestamp = Math.floor(Date.parse(paper.at) / 1000)
+  const options = { pdfStandard: 'ua-1', creationTimestamp } as const
+  return { id: paper.id, source: template, inputs: { paper: JSON.stringify(asData(paper)) }, options }
+}
+
 /**
  * A press with these fonts (TrueType bytes, given by the caller because documents never read the disk).
  * The same paper and fonts give the same bytes. A paper that cannot be set is a bug and is thrown.
@@ -14,13 +28,13 @@ export type PdfPress = (paper: Paper) => Uint8Array
 export function pdfPress(fonts: readonly Uint8Array[]): PdfPress {
   const compiler = NodeCompiler.create({ fontArgs: [{ fontBlobs: [...fonts] as FontBlobs }] })
   return (paper) => {
-    const compiled = compiler.compile({ mainFileContent: template, inputs: { paper: JSON.stringify(asData(paper)) } })
+    const { id, source, inputs, options } = typesetOf(paper)
+    const compiled = compiler.compile({ mainFileContent: source, inputs })
     const trouble = compiled.takeDiagnostics()
     if (compiled.result === null) {
-      throw new Error(`The paper ${paper.id} cannot be set: ${JSON.stringify(trouble?.shortDiagnostics)}`)
+      throw new Error(`The paper ${id} cannot be set: ${JSON.stringify(trouble?.shortDiagnostics)}`)
     }
-    const creationTimestamp = Math.floor(Date.parse(paper.at) / 1000)
-    return new Uint8Array(compiler.pdf(compiled.result, { pdfStandard: 'ua-1', creationTimestamp }))
+    return new Uint8Array(compiler.pdf(compiled.result, options))
   }
 }
 
