@@ -36,6 +36,14 @@ async function lists(cases) {
   }
 }
 
+async function press() {
+  const { benchPress } = await load('tests/bench/press.ts', 'bench-press')
+  const { kilobytes, paper, median, most } = await benchPress()
+  console.log(
+    `a letter of more than twenty pages (${kilobytes.toFixed(0)} kB) is printed in ${paper.toFixed(0)} ms; a request for the server's health waits meanwhile ${median.toFixed(1)} ms (most ${most.toFixed(1)})`,
+  )
+}
+
 async function live() {
   const { benchLiveOnSqlite, benchLiveOnPostgres } = await load('tests/bench/live.ts', 'bench-live')
   for (const [store, bench] of Object.entries({ sqlite: benchLiveOnSqlite, postgres: benchLiveOnPostgres })) {
@@ -109,6 +117,7 @@ export async function benchApp(cases = 10_000) {
   console.log(`first JavaScript: ${(script / 1000).toFixed(1)} kB gzipped; styles ${(style / 1000).toFixed(1)} kB`)
   console.log(`npm start to a whole page, warm: ${await warmStart()}`)
   await live()
+  await press()
   await lists(cases)
 }
 
