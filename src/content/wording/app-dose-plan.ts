@@ -53,7 +53,7 @@ export const dosePlanInEnglish = {
     none: 'No second check.',
     agrees: 'Checked by {who}, {when}.',
     disagrees: '{who} does NOT agree ({when}): {text}',
-    'nobody-available': 'Nobody available to check ({who}, {when}).',
+    'nobody-available': 'Nobody available to check ({who}, {when}). {text}',
     'same-person': 'Checked by {who}, who planned it: no second check.',
     void: 'The check of {who} ({when}) no longer counts: {because}',
   },
@@ -78,6 +78,8 @@ export const dosePlanInEnglish = {
     lines: { one: '1 line', many: '{count} lines' },
     done: 'Every line that waits has a second name.',
     nothing: 'There is nothing to check.',
+    notYet:
+      'Nothing can be signed as it stands: what waits without a second name is refused, or was planned for another animal than the one on record now. Plan it again, or take it out.',
     own: 'You planned these lines, so somebody else has to check them. If nobody is there, say so: it is printed and counted.',
     mayNot: 'Your role may not check doses: {roles} may.',
     line: '{drug}, {use}. {draw}',

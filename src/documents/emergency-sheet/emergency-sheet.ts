@@ -11,13 +11,16 @@ import {
   type Waveform,
   waveforms,
 } from '#core/dosing/emergency.ts'
+import { type LocalRoom, localRoomOf } from '#core/dosing/local-room.ts'
 import { ownDefaultsOf } from '#core/dosing/own-defaults.ts'
+import { judgedAt } from '#core/dosing/plan-now.ts'
 import type { Provenance } from '#core/evidence/sourced.ts'
 import { fromStored } from '#core/journal/stored.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { Decimal, plain, type Quantity } from '#core/units/quantity.ts'
 import { inBothUnits } from '#core/units/show-weight.ts'
 import { animalOf, paperOf, whenOf } from '../case/case-words.ts'
+import { knowledgeOf } from '../case/knowledge-of.ts'
 import { notYet, type PaperDefinition } from '../case/paper-input.ts'
 import { sayQuantity } from '../case/say-quantity.ts'
 import { sourceLines } from '../case/sources-list.ts'
@@ -50,7 +53,7 @@ export const emergencySheetPaper: PaperDefinition = {
       blocks: [
         paragraph(fill(words.weighed, about)),
         ...weightNotes(sheet),
-        wallTable(sheet),
+        wallTable(sheet, localRoomOf(file, judgedAt(file.theCase, input.on.at), knowledgeOf(file))),
         bloodTable(sheet),
         shockTable(sheet),
         paragraph([small(editionWords(sheet))]),
@@ -76,7 +79,7 @@ function editionWords({ groups }: EmergencySheet): string {
   return fill(words.editions, { editions: [...editions].join('; ') })
 }
 
-function wallTable(sheet: EmergencySheet): Table {
+function wallTable(sheet: EmergencySheet, room: LocalRoom | undefined): Table {
   const { call, drug, volume, from } = words.columns
   return {
     kind: 'table',
@@ -89,7 +92,7 @@ function wallTable(sheet: EmergencySheet): Table {
       { head: from, align: 'left', share: 4.1 },
     ],
     rows: sheet.groups.flatMap(({ call: which, lines }) =>
-      sheetRows(lines).map((row, index) => [index === 0 ? emergencyTitles[which] : '', ...row]),
+      sheetRows(lines, room).map((row, index) => [index === 0 ? emergencyTitles[which] : '', ...row]),
     ),
   }
 }

@@ -1,12 +1,16 @@
 import { emergencySheetWords as words } from '#content/wording/papers-emergency.ts'
 import type { EmergencyLine } from '#core/dosing/emergency-line.ts'
+import type { LocalRoom } from '#core/dosing/local-room.ts'
 import { fill } from '#core/outcome/finding.ts'
-import { Decimal, plain } from '#core/units/quantity.ts'
+import { convert, Decimal, plain } from '#core/units/quantity.ts'
 import { sayQuantity } from '../case/say-quantity.ts'
-import type { Words } from '../render/model.ts'
+import { type Run, strong, text, type Words } from '../render/model.ts'
 
 /** Drug, volume to draw, and from what: the three cells that are read from the table in an emergency. */
-export function sheetRows(lines: readonly EmergencyLine[]): (readonly [Words, Words, Words])[] {
+export function sheetRows(
+  lines: readonly EmergencyLine[],
+  room: LocalRoom | undefined,
+): (readonly [Words, Words, Words])[] {
   return lines.map((line) => {
     const { name, routes, barredBy } = line.row
     const bar = barredBy ? [words.barredIf] : []
@@ -18,11 +22,27 @@ export function sheetRows(lines: readonly EmergencyLine[]): (readonly [Words, Wo
       ...(line.tooSmall ? [words.tooSmall] : []),
       ...bar,
     ]
-    return [name, sayQuantity(line.drawn), from.join('; ')]
+    const limit = room ? besideTheBlocks(line, room) : []
+    return [
+      name,
+      sayQuantity(line.drawn),
+      limit.length === 0 ? from.join('; ') : [text(`${from.join('; ')}. `), ...limit],
+    ]
   })
 }
 
 type Drawn = Extract<EmergencyLine, { kind: 'drawn' }>
+
+/** A bolus of a local anaesthetic beside what blocks have taken of the animal's one limit: a note, never a bar. */
+function besideTheBlocks({ row, amount }: Drawn, { taken, uncounted, left }: LocalRoom): Run[] {
+  const most = left.get(row.drug)
+  const dose = convert(amount, 'mg')
+  if (!most || !dose || (taken.isZero() && !uncounted)) return []
+  // What is left never looks more than it is.
+  const about = { left: `${plain(most.value.toDecimalPlaces(1, Decimal.ROUND_DOWN))} mg`, dose: sayQuantity(dose) }
+  const said = dose.value.gt(most.value) ? words.aboveLimit : words.withinLimit
+  return [strong([fill(said, about), ...(uncounted ? [words.notAllCounted] : [])].join(' '))]
+}
 
 function strength({ row, stock, dilution }: Drawn): string {
   if (stock === null) return words.product

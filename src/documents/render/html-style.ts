@@ -23,6 +23,7 @@ th, td { text-align: left; vertical-align: top; padding: 0.35em 0.8em 0.35em 0; 
 thead th { color: var(--accent); font-weight: 600; border-bottom: 2px solid var(--accent); }
 tbody th, .strong { font-weight: 600; }
 .right { text-align: right; } .centre { text-align: center; }
+thead th.big { font-size: inherit; line-height: inherit; }
 td.big { font-size: 1.6em; font-weight: 700; line-height: 1.1; }
 dl div { display: grid; grid-template-columns: minmax(9rem, 1fr) 3fr; gap: 1rem; padding: 0.2em 0; }
 dt { color: var(--quiet); } dd { margin: 0; }
@@ -42,6 +43,8 @@ ul.labels { list-style: none; padding: 0; display: grid; grid-template-columns: 
 .signatures p { display: flex; justify-content: space-between; gap: 2rem; margin: 2.4em 0 0; }
 .signatures span { border-top: 1px solid var(--ink); flex: 3; padding-top: 0.2em; color: var(--quiet); font-size: 0.85em; }
 .signatures span + span { flex: 1; }
+/* Where there is room no word and no amount is broken. */
+@media print, (min-width: 40rem) { td, th { overflow-wrap: break-word; } td.big, td.right { white-space: nowrap; } }
 @page { size: A4; margin: 20mm 22mm 24mm; }
 @media print {
   body { max-width: none; padding: 0; font-size: 10.5pt; }

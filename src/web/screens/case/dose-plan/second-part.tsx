@@ -33,13 +33,14 @@ function isUnchecked({ check, now, isOld, given }: LineNow): boolean {
 /** Another person works the lines out again and signs; the name is bound to what was signed. */
 export function SecondPart({ operation, plan }: { readonly operation: OperationOnFile; readonly plan: PlanNow }) {
   const { me } = useWho()
-  const open = plan.lines.filter(isUnchecked)
+  const waiting = plan.lines.filter(({ check, given }) => check.kind !== 'agrees' && given.length === 0)
+  const open = waiting.filter(isUnchecked)
   const roles = mayWrite['second-check']
   return (
     <section aria-labelledby="second-check" className={styles.second}>
       <h2 id="second-check">{words.title}</h2>
       {open.length === 0 ? (
-        <p>{plan.lines.length === 0 ? words.nothing : words.done}</p>
+        <p>{waiting.length > 0 ? words.notYet : plan.lines.length === 0 ? words.nothing : words.done}</p>
       ) : !roles.some((role) => role === me.role) ? (
         <p>{fill(words.mayNot, { roles: roles.map((role) => shell.roles[role]).join(', ') })}</p>
       ) : (
