@@ -11,6 +11,8 @@ export const howInEnglish = {
   addContainer: 'Add a bag or syringe',
   addLoading: 'Add a loading dose',
   loadingDose: 'Dose',
+  addMixed: 'Say how it was mixed',
+  mixedHow: 'How it was mixed',
   tablet: 'Tablet',
   addTablet: 'Add the tablet',
   tabletStrength: 'Strength of one tablet',
@@ -18,6 +20,9 @@ export const howInEnglish = {
   labels: {
     over: 'Over how many minutes',
     set: 'Drops in a mL of the gravity set',
+    mixedFrom: 'Mixed from a product of',
+    mixedProduct: 'So much of that product',
+    mixedFinal: 'Made up to',
     runsFrom: 'What it runs from',
     container: 'Name of this bag or syringe',
     volume: 'Its volume',
@@ -41,6 +46,8 @@ export const howInEnglish = {
   helps: {
     over: 'In minutes. For a dose into a vein it says how fast the pump runs.',
     set: 'As printed on the set, for example 20. Empty: a pump, and no drops are counted.',
+    mixed:
+      'Only when the strength above is that of a bag or syringe mixed before: all three. For example 1 mg/mL, 4 mL, 500 mL.',
     container: 'Lines of this plan that name the same one share it. Empty: it is for this line alone.',
     volume: 'In mL, for example 500.',
     rate: 'With its unit, for example 20 mL/h or 2 mL/kg/h.',
@@ -82,6 +89,7 @@ export const howInEnglish = {
     loading: 'loading dose {dose}',
     over: 'over {over}',
     set: 'by hand, {set}',
+    mixed: 'mixed from {product} of {from} made up to {final}',
     tablet: 'in tablets of {strength}',
     every: 'every {every}',
     days: 'for {days} days',

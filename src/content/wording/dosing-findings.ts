@@ -106,13 +106,13 @@ export const doseFindingWords = {
     '{weight} at body condition {score} is no usual weight of the breed ({breed}: {low} to {high}){doubt}. Weigh again.',
   'strength-not-chosen': 'The strength of {drug} in hand is not stated, so no volume is given. Usual: {known}.',
   'strength-not-listed':
-    'A {drug} of {stock} is none of the usual strengths ({known}). Read the label again; send mixed if it was mixed.',
+    'A {drug} of {stock} is none of the usual strengths ({known}). Read the label again; say how it was mixed, if it was.',
   'strength-unit-suspected':
-    'A {drug} of {stock} lies a hundredfold or more from every usual strength ({known}): was the unit mistaken? Read the label again; for a bag or syringe that was mixed, send mixed: what was drawn of which product, and into how much.',
+    'A {drug} of {stock} lies a hundredfold or more from every usual strength ({known}): was the unit mistaken? Read the label again; for a bag or syringe that was mixed, say how: what was drawn of which product, and into how much.',
   'strength-not-as-mixed':
     '{product} of {drug} in {final} make {made}, and the line says {stock}. Read both labels again.',
   'strength-percent-suspected':
-    'A {drug} of {stock} is exactly a tenth of a usual strength ({known}). A label in per cent holds ten times as many mg/mL: 0.5 % is 5 mg/mL. Read the label again; send mixed if it was mixed.',
+    'A {drug} of {stock} is exactly a tenth of a usual strength ({known}). A label in per cent holds ten times as many mg/mL: 0.5 % is 5 mg/mL. Read the label again; say how it was mixed, if it was.',
   'strength-does-not-fit':
     '{amount} of {drug} cannot be taken from {stock}. State the strength of the product in hand.',
   'strength-undiluted':

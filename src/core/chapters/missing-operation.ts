@@ -1,5 +1,4 @@
 import type { CaseFile } from '#core/journal/clinic.ts'
-import type { BodyOf, KindName, Line } from '#core/journal/fold.ts'
 import { linesAbout } from '#core/journal/lines-about.ts'
 import { isOfEar, type OperationOnFile, operationsOf } from '#core/owed/operations.ts'
 import { type Procedure, procedureNamed } from '#core/procedures/procedure.ts'

@@ -106,9 +106,19 @@ function filled(line: PlannedLine, entry: Pick<PlannedLine, 'route' | 'qualifier
 
 /** What the plan says and the question does not. A strength in hand goes before that of the plan. */
 function missing(line: PlannedLine, entry: UsualPlanLine): Partial<PlannedLine> {
-  const { stock, tablet, over, days, every, container, loading, mark, xylitolFree, set } = entry
+  const { stock, tablet, over, days, every, container, loading, mark, xylitolFree, set, mixed } = entry
   const inHand = line.stock || line.tablet
-  const said = { over, days, every, container, loading, mark, xylitolFree, set, ...(inHand ? {} : { stock, tablet }) }
+  const said = {
+    over,
+    days,
+    every,
+    container,
+    loading,
+    mark,
+    xylitolFree,
+    set,
+    ...(inHand ? {} : { stock, tablet, mixed }),
+  }
   const unsaid = Object.entries(said).filter(
     ([name, value]) => value !== undefined && line[name as keyof PlannedLine] === undefined,
   )

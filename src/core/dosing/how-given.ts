@@ -1,4 +1,4 @@
-import type { Dose } from '#core/formulary/drug.ts'
+import type { Dose, Stock } from '#core/formulary/drug.ts'
 import type { HowGiven } from '#core/journal/how-given.ts'
 import { fromStored } from '#core/journal/stored.ts'
 import type { How } from './plan.ts'
@@ -9,8 +9,8 @@ import type { How } from './plan.ts'
  * @example storedHow({ over: quantity('30', 'min') })?.over // { value: '30', unit: 'min' }
  */
 export function storedHow(how: How): HowGiven | null {
-  const { formulation, over, container, loading, tablet, every, days, mark, xylitolFree, set } = how
-  const all = [formulation, over, container, loading, tablet, every, days, mark, xylitolFree, set]
+  const { formulation, over, container, loading, tablet, every, days, mark, xylitolFree, set, mixed } = how
+  const all = [formulation, over, container, loading, tablet, every, days, mark, xylitolFree, set, mixed]
   if (all.every((one) => one === undefined)) return null
   return {
     formulation: formulation ?? null,
@@ -37,13 +37,20 @@ export function storedHow(how: How): HowGiven | null {
     mark: mark?.toJSON() ?? null,
     xylitolFree: xylitolFree ?? null,
     set: set?.toJSON() ?? null,
+    mixed: mixed
+      ? {
+          from: mixed.from.toJSON() as NonNullable<HowGiven['mixed']>['from'],
+          product: mixed.product.toJSON(),
+          final: mixed.final.toJSON(),
+        }
+      : null,
   }
 }
 
 /** The same, read back for the engine: what was not said is absent. */
 export function readHow(how: HowGiven | null): How {
   if (how === null) return {}
-  const { formulation, over, container, loading, tablet, every, days, mark, xylitolFree, set } = how
+  const { formulation, over, container, loading, tablet, every, days, mark, xylitolFree, set, mixed } = how
   return {
     ...(formulation !== null && { formulation }),
     ...(over && { over: fromStored(over) }),
@@ -68,5 +75,12 @@ export function readHow(how: HowGiven | null): How {
     ...(mark && { mark: fromStored(mark) }),
     ...(xylitolFree !== null && { xylitolFree }),
     ...(set && { set: fromStored(set) }),
+    ...(mixed && {
+      mixed: {
+        from: fromStored(mixed.from) as Stock,
+        product: fromStored(mixed.product),
+        final: fromStored(mixed.final),
+      },
+    }),
   }
 }

@@ -27,6 +27,8 @@ export type How = {
   readonly loading?: { readonly dose: Dose; readonly over?: Quantity<'min'> }
   /** The gravity set in hand; without it nobody counts drops. */
   readonly set?: Quantity<'[drp]/mL'>
+  /** How somebody mixed what is in hand: so much of a product made up to so much. */
+  readonly mixed?: { readonly from: Stock; readonly product: Quantity<'mL'>; readonly final: Quantity<'mL'> }
 }
 
 /** One line of a usual plan: one dose, chosen by a person. */

@@ -17,7 +17,7 @@ const tablets = rowOf('amoxicillin-clavulanate', 'antibiotic_course', 'PO')
 
 describe('how a dose is given, as it is typed', () => {
   it('is asked only where it means something', () => {
-    expect(questionsOf(lidocaine.drug, lidocaine.row, true)).toEqual(['over', 'set', 'container', 'loading'])
+    expect(questionsOf(lidocaine.drug, lidocaine.row, true)).toEqual(['over', 'set', 'mixed', 'container', 'loading'])
     expect(questionsOf(tablets.drug, tablets.row, true)).toEqual(['course', 'bottle'])
     const blood = rowOf('packed-red-cells', 'blood_product', 'IV')
     expect(questionsOf(blood.drug, blood.row, true)).toContain('blood')

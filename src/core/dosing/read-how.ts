@@ -1,7 +1,8 @@
 import { type BloodGroup, bloodGroups, speciesOfGroup } from '#core/animal/blood-group.ts'
 import { type LeafRead, type LeafRefusal, readQuantityText, readText, readWholeNumber } from '#core/forms/read-leaf.ts'
 import type { Carrier } from '#core/formulary/carriers.ts'
-import type { Dose, DoseRow, Drug } from '#core/formulary/drug.ts'
+import type { Dose, DoseRow, Drug, Stock } from '#core/formulary/drug.ts'
+import { stockUnits } from '#core/formulary/words.ts'
 import { fromStored, type StoredQuantity } from '#core/journal/stored.ts'
 import { answer, type Outcome, refuse } from '#core/outcome/outcome.ts'
 import { type AnyQuantity, plain, type Quantity } from '#core/units/quantity.ts'
@@ -15,6 +16,9 @@ import type { PlannedLine } from './request.ts'
 export type HowDraft = {
   readonly over: string
   readonly set: string
+  readonly mixedFrom: string
+  readonly mixedProduct: string
+  readonly mixedFinal: string
   readonly runsFrom: '' | Container['kind']
   readonly container: string
   readonly volume: string
@@ -39,6 +43,9 @@ export type HowDraft = {
 export const nothingSaid: HowDraft = {
   over: '',
   set: '',
+  mixedFrom: '',
+  mixedProduct: '',
+  mixedFinal: '',
   runsFrom: '',
   container: '',
   volume: '',
@@ -61,7 +68,7 @@ export const nothingSaid: HowDraft = {
 }
 
 /** What may be asked about one row of the formulary. */
-export type HowQuestion = 'over' | 'set' | 'container' | 'loading' | 'course' | 'bottle' | 'deficit' | 'blood'
+export type HowQuestion = 'over' | 'set' | 'mixed' | 'container' | 'loading' | 'course' | 'bottle' | 'deficit' | 'blood'
 export type HowRefusal = { readonly at: keyof HowDraft } & LeafRefusal
 
 /** What a line says besides drug, use, route, dose and strength. */
@@ -70,6 +77,7 @@ export type SaidHow = Pick<
   | 'formulation'
   | 'over'
   | 'set'
+  | 'mixed'
   | 'container'
   | 'loading'
   | 'every'
@@ -86,7 +94,7 @@ export type SaidHow = Pick<
  * The questions that mean something for a row: an infusion runs from something, a course lasts some days. `planned` is
  * false for a usual plan, which knows neither the loss of an animal nor its donor.
  *
- * @example questionsOf(lidocaine, infusionRow, true) // ['over', 'set', 'container', 'loading']
+ * @example questionsOf(lidocaine, infusionRow, true) // ['over', 'set', 'mixed', 'container', 'loading']
  */
 export function questionsOf(drug: Drug, { range, routes, use }: DoseRow, planned: boolean): HowQuestion[] {
   const isInfusion = kindOf(range.value.low) === 'infusion-per-weight'
@@ -96,7 +104,7 @@ export function questionsOf(drug: Drug, { range, routes, use }: DoseRow, planned
   return [
     ...(isInfusion || inVein ? (['over'] as const) : []),
     ...(isInfusion || isFluid ? (['set'] as const) : []),
-    ...(isInfusion && !isFluid ? (['container', 'loading'] as const) : []),
+    ...(isInfusion && !isFluid ? (['mixed', 'container', 'loading'] as const) : []),
     ...(byMouth ? (['course', 'bottle'] as const) : []),
     ...(planned && use === 'fluid' ? (['deficit'] as const) : []),
     ...(planned && (use === 'blood_product' || drug.groups.includes('red-cells')) ? (['blood'] as const) : []),
@@ -137,6 +145,11 @@ export function readHowDraft(
   const said = (...fields: readonly (keyof HowDraft)[]) => fields.some((field) => draft[field].trim() !== '')
   const over = asks('over') ? quantity('over', ['min']) : undefined
   const set = asks('set') ? quantity('set', ['[drp]/mL']) : undefined
+  const isMixed = asks('mixed') && said('mixedFrom', 'mixedProduct', 'mixedFinal')
+  const from = isMixed ? (quantity('mixedFrom', stockUnits, true) as Stock | undefined) : undefined
+  const [product, final] = (['mixedProduct', 'mixedFinal'] as const).map((at) =>
+    isMixed ? quantity(at, ['mL'], true) : undefined,
+  )
   const container = asks('container') ? containerOf() : undefined
   const loadingDose = asks('loading') ? quantity('loading', ['mg/kg', 'ug/kg'], said('loadingOver')) : undefined
   const loadingOver = asks('loading') ? quantity('loadingOver', ['min']) : undefined
@@ -175,6 +188,7 @@ export function readHowDraft(
     ...(row.formulation !== undefined && { formulation: row.formulation }),
     ...(over && { over }),
     ...(set && { set }),
+    ...(from && product && final && { mixed: { from, product, final } }),
     ...(container && { container }),
     ...(loadingDose && { loading: { dose: loadingDose as Dose, ...(loadingOver && { over: loadingOver }) } }),
     ...(every && { every }),
@@ -196,6 +210,9 @@ export function draftOfHow(how: SaidHow, line: string, { decimalMark }: Facts): 
   return {
     over: text(how.over),
     set: text(how.set),
+    mixedFrom: text(how.mixed?.from),
+    mixedProduct: text(how.mixed?.product),
+    mixedFinal: text(how.mixed?.final),
     runsFrom: container?.kind ?? '',
     container: container && container.name !== line ? container.name : '',
     volume: text(container?.volume),

@@ -60,8 +60,6 @@ export type PlannedLine = How & {
   readonly qualifier?: string
   readonly dose?: Dose
   readonly stock?: Stock
-  /** How somebody mixed what is in hand: so much of a product made up to so much. */
-  readonly mixed?: { readonly from: Stock; readonly product: Quantity<'mL'>; readonly final: Quantity<'mL'> }
   readonly plan?: string
   /** A loss of water to be made good beside the rate of a fluid. */
   readonly deficit?: { readonly percent: Quantity<'%'>; readonly over: Quantity<'h'> }

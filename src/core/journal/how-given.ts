@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import { carriers } from '#core/formulary/carriers.ts'
+import { stockUnits } from '#core/formulary/words.ts'
 import { shortText } from './answers.ts'
 import { storedQuantity } from './stored.ts'
 
@@ -39,6 +40,10 @@ export const howGiven = z.strictObject({
   xylitolFree: z.boolean().nullable(),
   /** The gravity set a fluid runs through. */
   set: storedQuantity('[drp]/mL').nullable(),
+  /** How what is in hand was mixed: so much of a product made up to so much. */
+  mixed: z
+    .strictObject({ from: storedQuantity(...stockUnits), product: storedQuantity('mL'), final: storedQuantity('mL') })
+    .nullable(),
 })
 
 export type HowGiven = z.infer<typeof howGiven>

@@ -12,13 +12,16 @@ const words = howInEnglish.said
  */
 export function sayHow(how: HowGiven | null): string[] {
   if (how === null) return []
-  const { formulation, over, set, container, loading, tablet, every, days, mark, xylitolFree } = how
+  const { formulation, over, set, mixed, container, loading, tablet, every, days, mark, xylitolFree } = how
   return [
     ...(formulation === null ? [] : [formulation]),
     ...(container ? [sayContainer(container)] : []),
     ...(loading ? [sayLoading(loading)] : []),
     ...(over ? [fill(words.over, { over: sayUnit(over) })] : []),
     ...(set ? [fill(words.set, { set: sayUnit(set) })] : []),
+    ...(mixed
+      ? [fill(words.mixed, { product: sayUnit(mixed.product), from: sayUnit(mixed.from), final: sayUnit(mixed.final) })]
+      : []),
     ...(tablet ? [fill(words.tablet, { strength: sayUnit(tablet.strength) })] : []),
     ...(every ? [fill(words.every, { every: sayUnit(every) })] : []),
     ...(days === null ? [] : [fill(words.days, { days: String(days) })]),

@@ -75,6 +75,13 @@ export function HowPart(props: {
           {typed('container', words.helps.container)}
         </>
       )}
+      {asks('mixed') && draft.runsFrom === '' && (
+        <>
+          {typed('mixedFrom', words.helps.mixed)}
+          {typed('mixedProduct')}
+          {typed('mixedFinal')}
+        </>
+      )}
       {asks('loading') && (
         <>
           {typed('loading', words.helps.loading)}
