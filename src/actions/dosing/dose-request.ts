@@ -48,6 +48,7 @@ const stock = positiveQuantityIn(...stockUnits)
 const tabletFields = z.strictObject({
   strength: positiveQuantityIn('mg', 'mg/{tablet}').transform((strength) => new Quantity(strength.value, 'mg')),
   divides: listed(['whole', 'halves', 'quarters', 'unknown'], 'way to cut a tablet').optional(),
+  rounds: listed(['up', 'down'], 'way to round').optional(),
 })
 const tablet = z.preprocess(
   (sent) => (typeof sent === 'object' && sent !== null && 'unit' in sent ? { strength: sent } : sent),

@@ -397,6 +397,50 @@ describe('a planned tablet', () => {
     expect(codes(line?.findings)).toContain('tablet-not-cut')
   })
 
+  // UK label of the 50 mg tablet of amoxicillin with clavulanate: never below the dose. Of cefalexin nobody read one.
+  describe('whose label’s direction', () => {
+    const cefalexin = (tablet: object, perKg = 28) =>
+      ask(
+        [{ id: 'c', drug: 'cefalexin', use: 'antibiotic_course', route: 'PO', dose: q(perKg, 'mg/kg'), tablet }],
+        {},
+        { ...dog, weight: q(10, 'kg') },
+      ).lines[0]
+    const half = { strength: q(250, 'mg'), divides: 'quarters' }
+
+    it('is not known is counted down, and says so', () => {
+      // 280 mg lie between 250 and 312.5 mg; the range is 22 to 30 mg/kg.
+      const line = cefalexin(half)
+      expect(line?.tablets?.each).toEqual(q(1, '{tablet}'))
+      expect(line?.findings.map(({ code, level }) => `${level} ${code}`)).toContain('note tablet-direction-unknown')
+    })
+
+    it('is said with the tablet in hand is followed without a word', () => {
+      const line = cefalexin({ ...half, rounds: 'up' })
+      expect(line?.tablets?.each).toEqual(q(1.25, '{tablet}'))
+      expect(codes(line?.findings)).not.toContain('tablet-direction-unknown')
+      expect(cefalexin({ ...half, rounds: 'down' })?.tablets?.each).toEqual(q(1, '{tablet}'))
+    })
+
+    it('is not known asks for a person where only more tablets, or none, reach the range', () => {
+      // 220 mg: 125 mg are under 22 mg/kg, 250 mg are inside the range.
+      const line = cefalexin({ strength: q(125, 'mg'), divides: 'whole' }, 22)
+      expect(line?.tablets?.each).toEqual(q(2, '{tablet}'))
+      expect(line?.findings.map(({ code, level }) => `${level} ${code}`)).toContain('confirm tablet-direction-unknown')
+    })
+
+    it('does not matter where nothing is rounded', () => {
+      const line = cefalexin({ strength: q(125, 'mg'), divides: 'whole' }, 25)
+      expect(codes(line?.findings)).not.toContain('tablet-direction-unknown')
+    })
+
+    it('is known of the 50 mg tablet of amoxicillin with clavulanate: up, also inside the range', () => {
+      // 20 mg/kg for 3.1 kg are 62 mg: 50 mg would still be 16 mg/kg.
+      const [line] = ask([course(q(50, 'mg'), {}, 20)], {}, { ...dog, weight: q(3.1, 'kg') }).lines
+      expect(line?.tablets?.each).toEqual(q(1.5, '{tablet}'))
+      expect(codes(line?.findings)).not.toContain('tablet-direction-unknown')
+    })
+  })
+
   // 21 CFR 520.1367: 0.1 mg/kg from day 2 and no more. 0.09 mg/kg is no dose of the tablet's own table: 0.738 mg in
   // 8.2 kg, half a tablet; one would be 0.122 mg/kg.
   it('never lifts an NSAID over its maximum by rounding', () => {
@@ -411,6 +455,7 @@ describe('a planned tablet', () => {
     const [half] = ask([line]).lines
     expect(half?.tablets?.each).toEqual(q(0.5, '{tablet}'))
     expect(half?.findings.map(({ code, level }) => [code, level])).toEqual([
+      ['tablet-direction-unknown', 'confirm'],
       ['tablet-rounding', 'confirm'],
       ['dose-below-range', 'note'],
     ])

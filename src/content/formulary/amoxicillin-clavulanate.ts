@@ -54,7 +54,7 @@ const noah = {
 
 const tablets = {
   sources: ['amoxicillin-clavulanate-uk-spc-tablets'],
-  where: '12.5 mg/kg twice a day; 50 mg tablets in halves',
+  where: '12.5 mg/kg twice a day; 50 mg tablets in halves, by a table that is never below the dose',
   known: 'read',
   strength: 'label',
   confidence: 'high',
@@ -126,7 +126,7 @@ export const amoxicillinClavulanate = drug({
       },
       tablets: {
         value: [
-          { strength: quantity('50', 'mg'), divides: 'halves' },
+          { strength: quantity('50', 'mg'), divides: 'halves', rounds: 'up' },
           { strength: quantity('62.5', 'mg'), divides: 'unknown' },
           { strength: quantity('125', 'mg'), divides: 'unknown' },
           { strength: quantity('250', 'mg'), divides: 'unknown' },
@@ -162,7 +162,7 @@ export const amoxicillinClavulanate = drug({
       stocks: { value: [{ strength: quantity('50', 'mg/mL'), words: 'suspension' }], ...products },
       tablets: {
         value: [
-          { strength: quantity('50', 'mg'), divides: 'halves' },
+          { strength: quantity('50', 'mg'), divides: 'halves', rounds: 'up' },
           { strength: quantity('62.5', 'mg'), divides: 'unknown' },
         ],
         ...tablets,

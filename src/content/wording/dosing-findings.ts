@@ -133,6 +133,8 @@ export const doseFindingWords = {
   'tablet-not-cut': 'Whether the {strength} tablet of {drug} may be cut is not known; whole tablets are counted.',
   'tablet-does-not-fit':
     'No number of {strength} tablets of {drug} (division: {divides}) gives {amount} within the limit. Take another size or a liquid.',
+  'tablet-direction-unknown':
+    'Which way the label of the {strength} tablet of {drug} rounds is not known: rounded {way} to {count} tablet(s), {delivered}. Fewer are counted where they stay in the range, unless the label in hand says otherwise; read it, and say it with the tablet.',
   'tablet-rounding':
     '{count} tablet(s) of {strength} of {drug} give {delivered} where {amount} was planned. Take another size, or give the reason.',
   'local-anaesthetic-ceiling':

@@ -18,9 +18,10 @@ export function drawTablets(drawing: Drawing, tablet: Tablet): Drawn {
   const band = bandOf(drawing, mass)
   const label = labelBand(drawing, tablet)
   const ownMost = label?.table && massAt(label.table.most, drawing, mass)
+  const rounds = roundsOf(tablet, row)
   const counted = label?.tablets
     ? inLabel(label.tablets, tablet, { ...band, ...(ownMost && { ceiling: ownMost }) })
-    : countTablets(mass, tablet.strength, divides, { ...band, rounds: roundsOf(tablet, row) })
+    : countTablets(mass, tablet.strength, divides, { ...band, rounds })
   const about = { drug: drug.name, amount: mass.toString(), strength: tablet.strength.toString(), divides }
   if (counted.kind === 'none') return { measured: {}, findings: [found('block', 'tablet-does-not-fit', about)] }
 
@@ -43,6 +44,7 @@ export function drawTablets(drawing: Drawing, tablet: Tablet): Drawn {
       ...(label?.findings ?? []),
       ...overMaximum(drawing, held, delivered, label),
       ...(divides === 'unknown' ? [found('note', 'tablet-not-cut', about, row.tablets ? [row.tablets] : [])] : []),
+      ...(rounds || label?.tablets ? [] : direction(drawing, { held, mass, delivered }, shown, counted.kind)),
       ...rounding(drawing, delivered, shown, counted.kind === 'fits'),
     ],
   }
@@ -98,4 +100,21 @@ function rounding(drawing: Drawing, delivered: Dose, shown: Record<string, strin
   if (shift(drawing, delivered).length === 0) return []
   const about = { ...shown, delivered: shortOf(delivered) }
   return [found(fits ? 'note' : 'confirm', 'tablet-rounding', about, [drawing.row.range, drawing.rules.rounding])]
+}
+
+/**
+ * Which way the label rounds is not known: down is the safe way, and said; up, or down and out of the range, a person
+ * confirms with the label in hand.
+ */
+function direction(
+  { row }: Drawing,
+  { held, mass, delivered }: { readonly held: Quantity<'mg'>; readonly mass: Quantity<'mg'>; readonly delivered: Dose },
+  shown: Record<string, string>,
+  kind: TabletCount['kind'],
+): DoseFinding[] {
+  if (held.value.eq(mass.value)) return []
+  const way = held.value.gt(mass.value) ? 'up' : 'down'
+  const isSafe = way === 'down' && kind === 'fits'
+  const about = { ...shown, way, delivered: shortOf(delivered) }
+  return [found(isSafe ? 'note' : 'confirm', 'tablet-direction-unknown', about, [row.tablets ?? row.range])]
 }

@@ -86,6 +86,7 @@ export const doseCodes = [
   'tablet-not-cut',
   'tablet-does-not-fit',
   'tablet-rounding',
+  'tablet-direction-unknown',
   'local-anaesthetic-ceiling',
   'local-anaesthetic-infusion',
   'local-anaesthetic-uncounted',

@@ -65,7 +65,12 @@ export type DosePolicy = Chosen & {
 }
 
 /** A tablet in hand. Cut only as far as the product is known to allow. */
-export type Tablet = { readonly strength: Quantity<'mg'>; readonly divides?: Divides }
+export type Tablet = {
+  readonly strength: Quantity<'mg'>
+  readonly divides?: Divides
+  /** The way the label in hand rounds, when somebody read it. */
+  readonly rounds?: 'up' | 'down'
+}
 
 /** The shelf as a plan is judged with it: its products, and the zone in which their days are meant. */
 export type ShelfInUse = { readonly items: readonly BodyOf<'shelf-item'>[]; readonly zone: string }

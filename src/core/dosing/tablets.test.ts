@@ -14,12 +14,27 @@ describe('the number of tablets', () => {
     expect(count('80', '50', 'halves')).toBe('fits 1.5')
     expect(count('80', '50', 'quarters')).toBe('fits 1.5')
     expect(count('88', '50', 'quarters')).toBe('fits 1.75')
+    expect(count('87', '50', 'quarters')).toBe('fits 1.5')
     expect(count('80', '50', 'whole')).toBe('fits 2')
     expect(count('80', '50', 'unknown')).toBe('fits 2')
   })
 
   it('prefers a count inside the range to a nearer one outside it', () => {
     expect(count('76', '50', 'whole')).toBe('fits 2')
+  })
+
+  it('goes down while the label’s direction is not known and fewer are inside the range, else up into it', () => {
+    expect(count('90', '50', 'halves')).toBe('fits 1.5')
+    expect(count('98', '50', 'halves')).toBe('fits 1.5')
+    expect(count('70', '50', 'halves')).toBe('fits 1.5')
+    expect(count('40', '50', 'whole')).toBe('rounded 1')
+    expect(count('60', '50', 'whole')).toBe('fits 2')
+  })
+
+  it('follows the label where it says a direction', () => {
+    expect(count('98', '50', 'halves', { rounds: 'down' })).toBe('fits 1.5')
+    expect(count('90', '50', 'halves', { rounds: 'up' })).toBe('fits 2')
+    expect(count('100', '50', 'halves', { rounds: 'up' })).toBe('fits 2')
   })
 
   it('never passes the ceiling, and is none when every piece does', () => {

@@ -25,9 +25,9 @@ export function dividesOf(tablet: Tablet, row: DoseRow): Divides {
   return product?.divides ?? 'unknown'
 }
 
-/** Where the label of this size rounds, when it says so. */
+/** Where the label of this tablet rounds: as said with it, else as the formulary knows this size, else unknown. */
 export function roundsOf(tablet: Tablet, row: DoseRow): 'up' | 'down' | undefined {
-  return row.tablets?.value.find((entry) => entry.strength.value.eq(tablet.strength.value))?.rounds
+  return tablet.rounds ?? row.tablets?.value.find((entry) => entry.strength.value.eq(tablet.strength.value))?.rounds
 }
 
 /** From least to most milligrams a rounded dose may give. */
@@ -44,11 +44,11 @@ export type TabletCount =
   | { readonly kind: 'none' }
 
 /**
- * The nearest number of tablets in pieces the product allows. A count inside the row's range is preferred
- * (so an antibiotic is not rounded under its lowest dose); a label that rounds one way is followed; over the ceiling
- * there is no count at all.
+ * The number of tablets in pieces the product allows. A label that rounds one way is followed. Where its way is not
+ * known, fewer are counted as long as they stay inside the row's range, more only where fewer would not (so an
+ * antibiotic is not rounded under its lowest dose); over the ceiling there is no count at all.
  *
- * @example countTablets(quantity('41', 'mg'), quantity('50', 'mg'), 'halves', band) // 1 tablet
+ * @example countTablets(quantity('41', 'mg'), quantity('50', 'mg'), 'halves', band) // 1 tablet, where 25 mg were too little
  */
 export function countTablets(
   amount: Quantity<'mg'>,
@@ -58,24 +58,18 @@ export function countTablets(
 ): TabletCount {
   const piece = pieceOf(divides)
   const pieces = amount.value.div(strength.value).div(piece)
-  const counts = (
-    band.rounds === 'up' ? [pieces.ceil()] : band.rounds === 'down' ? [pieces.floor()] : [pieces.floor(), pieces.ceil()]
-  )
+  const ways = { up: [pieces.ceil()], down: [pieces.floor()] }
+  const counts = (band.rounds ? ways[band.rounds] : [...ways.down, ...ways.up])
     .map((count) => count.times(piece))
     .filter((count) => count.gt(0))
     .filter((count) => !band.ceiling || count.times(strength.value).lte(band.ceiling.value))
-    .sort((a, b) => distance(a, amount, strength).comparedTo(distance(b, amount, strength)))
   const inBand = counts.find((count) => {
     const mass = count.times(strength.value)
     return mass.gte(band.low.value) && mass.lte(band.high.value)
   })
   if (inBand) return { kind: 'fits', count: new Quantity(inBand, '{tablet}') }
-  const [nearest] = counts
-  return nearest ? { kind: 'rounded', count: new Quantity(nearest, '{tablet}') } : { kind: 'none' }
-}
-
-function distance(count: Decimal, amount: Quantity<'mg'>, strength: Quantity<'mg'>): Decimal {
-  return count.times(strength.value).minus(amount.value).abs()
+  const [fewest] = counts
+  return fewest ? { kind: 'rounded', count: new Quantity(fewest, '{tablet}') } : { kind: 'none' }
 }
 
 /** Tablets for the whole course; undefined unless the interval is one countable number of hours. */

@@ -42,7 +42,7 @@ export type Divides = 'whole' | 'halves' | 'quarters' | 'unknown'
 export type TabletProduct = {
   readonly strength: Quantity<'mg'>
   readonly divides: Divides
-  /** Where the label itself rounds; absent, the nearest piece inside the range is taken. */
+  /** Where the label itself rounds; absent, nobody here read it, and every answer that rounds says so. */
   readonly rounds?: 'up' | 'down'
   readonly words?: string
 }
