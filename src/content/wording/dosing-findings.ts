@@ -63,9 +63,9 @@ export const doseFindingWords = {
   'dose-five-times-range':
     '{dose} of {drug} is {factor} times the upper end of the range {low} to {high}. Check number and unit; a dose of this size is not planned here.',
   'dose-unit-suspected':
-    '{dose} of {drug} is {factor} times the upper end of the range {low} to {high}: was the unit mistaken (mg for ug)?',
+    '{dose} of {drug} is {factor} times the upper end of the range {low} to {high}: was the unit mistaken (milligram for microgram)? Write the dose again, with the unit that is meant.',
   'dose-unit-suspected-low':
-    '{dose} of {drug} is a hundredth of the range {low} to {high} or less: was the unit mistaken (ug for mg)?',
+    '{dose} of {drug} is a hundredth of the range {low} to {high} or less: was the unit mistaken (microgram for milligram)? Write the dose again, with the unit that is meant.',
   'dose-time-suspected':
     '{dose} of {drug}: the number fits the range {low} to {high}, the time does not. Was the hour mistaken for the minute? Write the dose in the unit of the range.',
   'over-single-maximum':
@@ -154,7 +154,7 @@ export const doseFindingWords = {
   'given-strength-doubted':
     '{given} is said to be of {stock}, a tenth or less of the usual strengths ({known}), and is counted so. A label in per cent holds ten times as many mg/mL. Correct the record, or stand for it.',
   'given-amount-doubted':
-    '{given} is a hundredth of the lowest dose ({low}) or less, and is counted so: was the unit mistaken (ug for mg)? Correct the record, or stand for it.',
+    '{given} is a hundredth of the lowest dose ({low}) or less, and is counted so: was the unit mistaken (microgram for milligram)? Correct the record, or stand for it.',
   'given-active-unknown':
     'Which active is in {given}? Nobody has settled it, and {drug} depends on it: {because}. Were it one of these: {left}. Ask, and record the active.',
   'patch-not-a-size':

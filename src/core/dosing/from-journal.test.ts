@@ -18,6 +18,16 @@ describe('what the house chose, read from its own stream', () => {
     expect(String(plan?.lines[0]?.stock)).toBe('5 mg/mL')
   })
 
+  it('takes no strength from a product that is another drug by now', () => {
+    const make = entryMaker()
+    const item = make({ kind: 'shelf-item' })
+    const body = { ...(item.body as object), drug: 'ketamine', strength: { value: '100', unit: 'mg/mL' } }
+    const [plan] = plansOf(fold([{ ...item, body: body as typeof item.body }, make({ kind: 'usual-plan' })]))
+    expect(plan?.lines[0]).toMatchObject({ drug: 'bupivacaine' })
+    expect(plan?.lines[0]).not.toHaveProperty('stock')
+    expect(plan?.lines[0]).not.toHaveProperty('shelfItem')
+  })
+
   it('gives a dose policy with who chose it, and none once it was withdrawn', () => {
     const make = entryMaker()
     const policy = make({ kind: 'dose-policy' })

@@ -32,7 +32,9 @@ export function plansOf(house: Case): UsualPlan[] {
 }
 
 function planLineOf(planned: BodyOf<'usual-plan'>['lines'][number], entry: Line, shelf: Shelf): UsualPlanLine {
-  const item = planned.shelfItem === null ? undefined : shelf.get(planned.shelfItem)
+  const found = planned.shelfItem === null ? undefined : shelf.get(planned.shelfItem)
+  // A place on the shelf may hold another drug by now: its strength is no strength of this one.
+  const item = found?.drug === planned.drug ? found : undefined
   return {
     id: planned.line,
     drug: planned.drug,
@@ -40,7 +42,7 @@ function planLineOf(planned: BodyOf<'usual-plan'>['lines'][number], entry: Line,
     route: planned.route,
     ...(planned.qualifier === null ? {} : { qualifier: planned.qualifier }),
     dose: fromStored(planned.dose) as Dose,
-    ...(planned.shelfItem === null ? {} : { shelfItem: planned.shelfItem }),
+    ...(item && { shelfItem: item.item }),
     ...readHow(planned.how),
     ...strengthOf(item),
     ...chosenIn(planned.because, entry),

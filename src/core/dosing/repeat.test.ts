@@ -66,6 +66,16 @@ describe('an NSAID more often than its label says (meloxicam every 24 h, 21 CFR 
   })
 })
 
+describe('another drug whose record says only the day', () => {
+  it('asks for a person, because it may have been just now', () => {
+    const gabapentin = { drug: 'gabapentin', use: 'analgesia_oral', route: 'PO', dose: quantity('8', 'mg/kg') } as const
+    const today = { drug: 'gabapentin', at: now.add({ hours: 11 }), isCoarse: true } as const
+    expect(found({}, today, gabapentin)).toContain('confirm repeat-from-later')
+    // With a clock it is said once for the whole request.
+    expect(found({}, { ...today, isCoarse: false }, gabapentin).join()).not.toContain('repeat-from-later')
+  })
+})
+
 describe('a course longer than its source knows (meloxicam by mouth in cats: 4 days after surgery, EU label)', () => {
   it('asks for a person', () => {
     const meloxicam = { drug: 'meloxicam', use: 'nsaid', route: 'PO', dose: quantity('0.05', 'mg/kg') } as const

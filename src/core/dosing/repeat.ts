@@ -42,7 +42,7 @@ export function judgeRepeat(
     }
     const ago = hoursBetween(given.at, at).value
     const share = ago.div(shortest)
-    if (ago.lt(0)) return isNsaid ? [laterThanThis(drug, row, given, rules)] : []
+    if (ago.lt(0)) return isNsaid || given.isCoarse ? [laterThanThis(drug, row, given, rules)] : []
     if (share.gte(rules.repeat.value.early)) return []
     const about = { drug: drug.name, given: saidOf(given), ago: said(ago), interval: row.interval.value.words }
     const level = isNsaid ? 'block' : share.lt(rules.repeat.value.confirm) ? 'confirm' : 'note'
@@ -52,11 +52,13 @@ export function judgeRepeat(
 
 /**
  * "Given today" may have been just now, and a clock may be wrong: an NSAID dated after this moment is refused all the
- * same. Of another drug it is said once for the whole request.
+ * same, and another drug of which only the day is known asks for a person. Of what has a clock it is said once for the
+ * whole request.
  */
 function laterThanThis(drug: Drug, row: DoseRow, given: Given, rules: DosingRules): DoseFinding {
   const about = { drug: drug.name, given: saidOf(given), interval: row.interval.value.words }
-  return found('block', 'repeat-from-later', about, [row.interval, rules.repeat])
+  const level = drug.groups.includes('nsaid') ? 'block' : 'confirm'
+  return found(level, 'repeat-from-later', about, [row.interval, rules.repeat])
 }
 
 function said(hours: Decimal): string {
