@@ -28,13 +28,16 @@ console.log(`Node ${process.versions.node}, ${cpus().length} × ${cpus()[0]?.mod
 const { benchFold } = await import(pathToFileURL(await buildEntry('tests/bench/fold.ts', 'bench-fold')).href)
 const fold = benchFold()
 console.log(`fold of ${fold.size} entries: ${ms(fold.median)} (${ms(fold.least)} to ${ms(fold.most)})`)
-const { benchDosePlan } = await import(
+const { benchDosePlan, benchPlanNow } = await import(
   pathToFileURL(await buildEntry('tests/bench/dose-plan.ts', 'bench-dose-plan')).href
 )
 const plan = benchDosePlan()
-console.log(
-  `plan of ${plan.size} lines: half within ${ms(plan.half)}, 95 % within ${ms(plan.most)} (a screen has 16 ms)`,
-)
+const recompute = benchPlanNow()
+const withinScreen = ({ half, most }) => `half within ${ms(half)}, 95 % within ${ms(most)} (a screen has 16 ms)`
+console.log(`plan of ${plan.size} lines: ${withinScreen(plan)}`)
+console.log(`plan of ${recompute.size} lines in a case, as its page recomputes it: ${withinScreen(recompute)}`)
+const { benchInBrowser } = await import('./bench-browser.mjs')
+await benchInBrowser(withinScreen)
 for (const [store, figures] of Object.entries(await benchStorage())) {
   if (figures)
     console.log(

@@ -8,6 +8,21 @@ import { type Drug, drugById } from '#core/formulary/drug.ts'
  * @example drugsGiven(formulary, 'lidocaine hydrochloride').map(({ id }) => id) // ['lidocaine']
  */
 export function drugsGiven(drugs: readonly Drug[], name: string): readonly Drug[] {
+  const names = readAlready.get(drugs) ?? new Map<string, readonly Drug[]>()
+  readAlready.set(drugs, names)
+  const before = names.get(name)
+  if (before) return before
+  const read = readName(drugs, name)
+  // What was written in many thousand files is not kept for ever.
+  if (names.size >= 1000) names.clear()
+  names.set(name, read)
+  return read
+}
+
+/** What a name means is knowledge of the list of drugs, not of a plan: every line of every plan asks it again. */
+const readAlready = new WeakMap<readonly Drug[], Map<string, readonly Drug[]>>()
+
+function readName(drugs: readonly Drug[], name: string): readonly Drug[] {
   const exact = drugById(drugs, name)
   if (exact) return [exact]
   const written = asWords(name)

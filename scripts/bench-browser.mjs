@@ -1,0 +1,56 @@
+/**
+ * The recomputing of a dose plan in a real Chromium, from a bundle made as the app is made. Used by scripts/bench.mjs;
+ * alone: `node scripts/bench-browser.mjs [ROUNDS]`.
+ */
+import { existsSync, readFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { fileURLToPath, pathToFileURL } from 'node:url'
+import { chromium } from '@playwright/test'
+import { build } from 'vite'
+import { ensureDebian } from './ensure-debian.mjs'
+import { ready } from './ready.mjs'
+
+const root = fileURLToPath(new URL('..', import.meta.url))
+const places = [process.env.CHROME ?? '', '/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome']
+
+/** One module for the browser, minified like the app's own. */
+async function bundle() {
+  const outDir = join(root, '.cache', 'bench-browser')
+  const lib = { entry: 'tests/bench/dose-plan.ts', formats: ['es'], fileName: () => 'main.js' }
+  await build({ root, logLevel: 'warn', configFile: false, build: { lib, outDir, emptyOutDir: true, minify: true } })
+  return readFileSync(join(outDir, 'main.js'), 'utf8')
+}
+
+export async function benchInBrowser(say, rounds = 200) {
+  const module = await bundle()
+  ensureDebian(['chromium'])
+  const executablePath = places.find((place) => place !== '' && existsSync(place))
+  const browser = await chromium.launch({ executablePath, args: ['--no-sandbox', '--disable-gpu'] })
+  try {
+    const page = await browser.newPage()
+    await page.route('http://bench.test/**', (route) =>
+      route.request().url().endsWith('.js')
+        ? route.fulfill({ contentType: 'text/javascript', body: module })
+        : route.fulfill({ contentType: 'text/html', body: '<!doctype html><title>bench</title>' }),
+    )
+    await page.goto('http://bench.test/')
+    const found = await page.evaluate(
+      `import('/main.js').then((made) => ({ lines: made.benchDosePlan(25, ${rounds}), plan: made.benchPlanNow(25, ${rounds}) }))`,
+    )
+    console.log(`Chromium ${browser.version()}, plan of ${found.lines.size} lines: ${say(found.lines)}`)
+    console.log(
+      `Chromium ${browser.version()}, plan of ${found.plan.size} lines in a case, as its page recomputes it: ${say(found.plan)}`,
+    )
+    return found
+  } finally {
+    await browser.close()
+  }
+}
+
+if (process.argv[1] && import.meta.url === pathToFileURL(process.argv[1]).href) {
+  await ready()
+  await benchInBrowser(
+    ({ half, most }) => `half within ${half.toFixed(1)} ms, 95 % within ${most.toFixed(1)} ms`,
+    Number(process.argv[2] ?? 200),
+  )
+}
