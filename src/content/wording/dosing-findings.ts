@@ -142,7 +142,7 @@ export const doseFindingWords = {
   'local-anaesthetic-infusion':
     'Local anaesthetic by infusion is {infusion} of the limit beside {others} from boluses and blocks. Method: {method}. Give the reason and a second person, or stop the infusion.',
   'local-anaesthetic-uncounted':
-    'How many milligrams were in {given} is not known, so there is no room to count {drug} into. Record the strength.',
+    'How much of which local anaesthetic was in {given} is not known, so there is no room to count {drug} into. Record drug and strength.',
   'nsaid-with-steroid':
     '{drug} meets {other}: NSAID and steroid, {because}. {left}. Wait, or take pain relief of another class.',
   'two-nsaids': '{drug} meets {other}: {because}. {left}. Keep one of them.',

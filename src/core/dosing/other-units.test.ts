@@ -150,3 +150,24 @@ describe('liposomal bupivacaine (21 CFR 522.224)', () => {
     expect(one?.findings.map(({ code }) => code)).toContain('local-anaesthetic-ceiling')
   })
 })
+
+describe('a local anaesthetic that is no drug of ours (the names of all end in -caine)', () => {
+  const block = { drug: 'lidocaine', use: 'local_block', dose: quantity('1', 'mg/kg') } as const
+  const at = Temporal.Instant.from('2026-11-25T12:00:00Z')
+  const codes = (drug: string, hours: number, more: Partial<Given> = {}) => {
+    const given = [{ drug, amount: quantity('20', 'mg'), at: at.subtract({ hours }), ...more }]
+    const animal = { species: 'dog', weight: quantity('10', 'kg'), conditions: [] } as const
+    return doseLines({ animal, given, at, lines: [{ id: 'l1', ...block }] }, knowledge).lines[0]?.findings.map(
+      ({ code }) => code,
+    )
+  }
+
+  it('leaves no room under the ceiling, because nobody knows how much it takes', () => {
+    for (const name of ['levobupivacaine', 'Marcaine', 'articaine 4 %']) {
+      expect(codes(name, 1)).toContain('local-anaesthetic-uncounted')
+    }
+    expect(codes('levobupivacaine', 8)).not.toContain('local-anaesthetic-uncounted')
+    expect(codes('proxymetacaine', 1, { route: 'topical-eye' })).not.toContain('local-anaesthetic-uncounted')
+    expect(codes('dexamethasone', 1)).not.toContain('local-anaesthetic-uncounted')
+  })
+})
