@@ -113,3 +113,79 @@ test('other bytes under the same number: both are shown beside each other', asyn
   await page.getByRole('button', { name: 'Let it go' }).click()
   await expect(page.getByRole('heading', { name: 'Nothing waits here' })).toBeVisible()
 })
+
+/** Puts something in a store of the page's own database, as another program or a fault may have left it. */
+async function leaveBehind(page: Page, store: 'outbox' | 'rows', key: string, value: object): Promise<void> {
+  await page.evaluate(`new Promise((done) => {
+    const open = indexedDB.open('quiet-ear')
+    open.onsuccess = () => {
+      const tx = open.result.transaction('${store}', 'readwrite')
+      tx.objectStore('${store}').put(${JSON.stringify(value)}, '${key}')
+      tx.oncomplete = () => { open.result.close(); done(null) }
+    }
+  })`)
+}
+
+async function draftsHere(page: Page): Promise<string> {
+  return await page.evaluate(`new Promise((done) => {
+    const open = indexedDB.open('quiet-ear')
+    open.onsuccess = () => {
+      const all = open.result.transaction('drafts').objectStore('drafts').getAll()
+      all.onsuccess = () => { open.result.close(); done(JSON.stringify(all.result)) }
+    }
+  })`)
+}
+
+test('what cannot be read on this device is shown as its text, holds nothing up, and is set aside by a person', async ({
+  page,
+  program,
+}) => {
+  await openInvented(program, page)
+  await page.setViewportSize({ width: 390, height: 844 })
+  await weighOffline(page, program, '18.9 kg')
+  const left = { state: 'waiting', because: null, order: 1, entry: { kind: 'weight', said: 'about 18 kg, Tansy' } }
+  await leaveBehind(page, 'outbox', 'half an entry', left)
+  await leaveBehind(page, 'rows', 'half a row', {
+    id: 'half a row',
+    state: 'waiting',
+    because: null,
+    body: { name: 'Ada' },
+  })
+  // Of a kind that is known, but with an answer of which nothing can be made: the case must stand all the same.
+  const [whole] = await keptHere(page)
+  const odd = { ...whole?.entry, id: '0190a7c2-0009-7000-8000-000000000001', body: { weight: 7 } }
+  await leaveBehind(page, 'outbox', odd.id, { ...left, entry: odd, order: 2, state: 'refused', because: 'No.' })
+  await page.reload()
+  await expect(page.getByRole('heading', { name: 'Something that cannot be read' })).toHaveCount(3)
+  await expect(page.getByText('Waits to be sent')).toBeVisible()
+
+  // What can be sent is sent, and the lists and the case stand.
+  await page.context().setOffline(false)
+  await expect(page.getByText('Waits to be sent')).toHaveCount(0, { timeout: 30_000 })
+  await expect(page.getByText('This page failed')).toHaveCount(0)
+  await expectNoSidewaysScroll(page)
+  await expectAccessible(page)
+  await page.screenshot({ path: test.info().outputPath('kept-unreadable.png'), fullPage: true })
+  expect(JSON.stringify(await entriesOf(program, page, 'case:tansy'))).toContain('"18.9"')
+  await page.goto(`${program.url}/case/tansy`)
+  await expect(page.getByRole('heading', { level: 1, name: 'Tansy' })).toBeVisible()
+  await page.goto(program.url)
+  await expect(page.getByRole('heading', { level: 1, name: 'Owed' })).toBeVisible()
+  await page.getByRole('link', { name: 'Something kept on this device cannot be read' }).click()
+
+  page.on('dialog', (dialog) => void dialog.accept())
+  for (const [text, others] of [
+    ['Ada', 2],
+    ['"weight": 7', 1],
+    ['about 18 kg, Tansy', 0],
+  ] as const) {
+    const found = page.getByRole('listitem').filter({ hasText: text })
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      found.getByRole('button', { name: 'Set it aside' }).click(),
+    ])
+    expect(readFileSync(await download.path(), 'utf8')).toContain(text)
+    await expect(page.getByRole('heading', { name: 'Something that cannot be read' })).toHaveCount(others)
+    expect(await draftsHere(page)).toContain(text.replaceAll('": ', '":'))
+  }
+})

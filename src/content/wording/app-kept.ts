@@ -38,4 +38,11 @@ export const keptInEnglish = {
   drop: 'Let it go',
   dropSure: 'Let this go? It then exists nowhere but in a copy that you took.',
   sendNow: 'Send now',
+  unreadable: 'Something that cannot be read',
+  unreadableState: 'Not sent',
+  unreadableHelp:
+    'This program cannot make it out, so it cannot be sent. Everything else is sent all the same. Take a copy of its text for whoever looks after the server, then set it aside: it stays on this device, and no longer stands here.',
+  setAside: 'Set it aside',
+  setAsideSure: 'Set this aside? A copy of its text goes to the downloads of this device.',
+  notInWords: 'It cannot be said in words. Its text below is whole.',
 } as const

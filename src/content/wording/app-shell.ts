@@ -27,6 +27,7 @@ export const shellInEnglish = {
     many: '{count} entries wait on this device',
     signIn: 'Sign in again to send them.',
     refused: 'Look at what was not accepted',
+    unreadable: 'Something kept on this device cannot be read',
   },
   roles: {
     surgeon: 'surgeon',

@@ -14,7 +14,8 @@ export async function countDrafts(): Promise<number> {
   return places.filter((place) => !place.startsWith(aside)).length
 }
 
-const aside = 'aside '
+/** Before the place of whatever was set aside among the drafts. */
+export const aside = 'aside '
 
 /** A draft that its page cannot show any more is kept under another name; its text is for the person who typed it. */
 export async function setDraftAside(place: string): Promise<string> {

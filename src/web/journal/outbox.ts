@@ -2,6 +2,8 @@ import type { EntryAnswer } from '#actions/journal/accept-entries.ts'
 import type { Entry } from '#core/journal/entry.ts'
 import { callAny, refusedBy, sendFile, Unreachable } from './api.ts'
 import { database, type Waiting, type WaitingRow } from './database.ts'
+import { aside } from './drafts.ts'
+import { type Found, isWaiting, isWaitingRow, textOf, type Unreadable } from './readable.ts'
 import { Signal } from './signal.ts'
 
 /**
@@ -19,6 +21,9 @@ export const onAcknowledged = new Set<(entries: readonly Entry[]) => Promise<boo
 /** Called when the server has a row; awaited before this device lets go of its own copy. */
 export const onRowAcknowledged = new Set<() => Promise<void>>()
 
+/** What stands on this device among them and cannot be read: nothing else waits for it. */
+export const unreadable = new Signal<readonly Unreadable[]>([])
+
 const mostAtOnce = 100
 const pauses = [1_000, 2_000, 5_000, 10_000, 20_000]
 let failures = 0
@@ -33,9 +38,40 @@ export async function openOutbox(): Promise<void> {
 }
 
 async function refresh(): Promise<void> {
-  const rows = await (await database()).getAll('outbox')
-  outbox.set(rows.sort((a, b) => a.order - b.order))
-  waitingRows.set(await (await database()).getAll('rows'))
+  const entries = await foundIn('outbox')
+  const rows = await foundIn('rows')
+  outbox.set(
+    entries
+      .map(({ value }) => value)
+      .filter(isWaiting)
+      .sort((a, b) => a.order - b.order),
+  )
+  waitingRows.set(rows.map(({ value }) => value).filter(isWaitingRow))
+  unreadable.set([
+    ...entries.filter(({ value }) => !isWaiting(value)).map(asText('outbox')),
+    ...rows.filter(({ value }) => !isWaitingRow(value)).map(asText('rows')),
+  ])
+}
+
+async function foundIn(store: 'outbox' | 'rows'): Promise<Found[]> {
+  const tx = (await database()).transaction(store)
+  const [keys, values] = await Promise.all([tx.store.getAllKeys(), tx.store.getAll()])
+  return keys.map((key, at) => ({ key, value: values[at] }))
+}
+
+function asText(store: 'outbox' | 'rows') {
+  return ({ key, value }: Found): Unreadable => ({ store, key, text: textOf(value) })
+}
+
+/** Under another name it stays on this device, where nothing reads it, and no longer stands among what waits. */
+export async function setUnreadableAside({ store, key }: Unreadable): Promise<void> {
+  const tx = (await database()).transaction([store, 'drafts'], 'readwrite', { durability: 'strict' })
+  const draft: unknown = await tx.objectStore(store).get(key)
+  const at = new Date().toISOString()
+  await tx.objectStore('drafts').put({ draft, at, person: '' }, `${aside}${at} ${store} ${key}`)
+  await tx.objectStore(store).delete(key)
+  await tx.done
+  await refresh()
 }
 
 /**

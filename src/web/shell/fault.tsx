@@ -18,6 +18,8 @@ type Props = {
   readonly page?: boolean
   /** Only a link that goes missing; what stands beside it says the rest. */
   readonly quiet?: boolean
+  /** Said instead of all else, where what stands beside it is whole and says the rest. */
+  readonly instead?: string
   readonly children: ReactNode
 }
 
@@ -33,6 +35,8 @@ export class Fault extends Component<Props, State> {
     const { error, failed } = this.state
     if (!failed) return this.props.children
     if (this.props.quiet) return null
+    const { instead } = this.props
+    if (instead !== undefined && !(error instanceof PartNotLoaded)) return <p>{instead}</p>
     const again = () => {
       if (error instanceof PartNotLoaded) error.forget()
       this.setState({ error: null, failed: false })

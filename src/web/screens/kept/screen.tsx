@@ -12,7 +12,17 @@ import { SideWord } from '../../design/side-word.tsx'
 import { useLists } from '../../journal/cases.ts'
 import type { Waiting, WaitingRow } from '../../journal/database.ts'
 import { caseHref } from '../../journal/hrefs.ts'
-import { dropRefused, dropRefusedRow, outbox, sendNow, sendRefused, waitingRows } from '../../journal/outbox.ts'
+import {
+  dropRefused,
+  dropRefusedRow,
+  outbox,
+  sendNow,
+  sendRefused,
+  setUnreadableAside,
+  unreadable,
+  waitingRows,
+} from '../../journal/outbox.ts'
+import type { Unreadable } from '../../journal/readable.ts'
 import { useSignal } from '../../journal/signal.ts'
 import { useWho } from '../../session/use-who.ts'
 import { Fault } from '../../shell/fault.tsx'
@@ -27,15 +37,19 @@ const names: Readonly<Record<string, string>> = kindsInEnglish
 export function KeptScreen() {
   const waiting = useSignal(outbox)
   const rows = useSignal(waitingRows)
+  const lost = useSignal(unreadable)
   const again = (
     <button type="button" onClick={() => void sendNow()}>
       {words.sendNow}
     </button>
   )
-  if (waiting.length + rows.length === 0) return <Nothing />
+  if (waiting.length + rows.length + lost.length === 0) return <Nothing />
   return (
     <Page title={words.title} lead={words.lead} actions={again}>
       <ol className={`bare ${styles.entries}`}>
+        {lost.map((one) => (
+          <KeptUnreadable key={`${one.store} ${one.key}`} unreadable={one} />
+        ))}
         {rows.map((row) => (
           <KeptRow key={row.id} row={row} />
         ))}
@@ -98,7 +112,7 @@ function KeptEntry({ waiting }: { readonly waiting: Waiting }) {
         {fill(words.written, { when: sayWhen(entry.writtenAt, pen.zone), who })}
       </p>
       {reason !== null && <p>{fill(words.reason, { reason })}</p>}
-      <Fault>
+      <Fault instead={words.notInWords}>
         <Suspense fallback={<p role="status">{words.reading}</p>}>
           <InWords entry={entry} aside={isAside(waiting)} />
         </Suspense>
@@ -136,6 +150,42 @@ function KeptRow({ row }: { readonly row: WaitingRow }) {
         })}
       </dl>
     </Kept>
+  )
+}
+
+/** What this program cannot read is shown as the text it is; a person takes it away, and it holds nothing else up. */
+function KeptUnreadable({ unreadable: found }: { readonly unreadable: Unreadable }) {
+  const { text } = found
+  const setAside = () => {
+    if (!confirm(words.setAsideSure)) return
+    saveText(words.unreadable, text)
+    void setUnreadableAside(found)
+  }
+  return (
+    <li className={styles.entry} data-state="refused">
+      <h2 className={styles.title}>{words.unreadable}</h2>
+      <p>
+        <strong>{words.unreadableState}</strong>
+        <br />
+        {words.unreadableHelp}
+      </p>
+      <details>
+        <summary>{words.text}</summary>
+        <pre className={styles.text}>{text}</pre>
+      </details>
+      <ul className={`bare ${styles.actions}`}>
+        <li>
+          <button type="button" onClick={() => saveText(words.unreadable, text)}>
+            {words.copy}
+          </button>
+        </li>
+        <li>
+          <button type="button" data-weight="quiet" onClick={setAside}>
+            {words.setAside}
+          </button>
+        </li>
+      </ul>
+    </li>
   )
 }
 
