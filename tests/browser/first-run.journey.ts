@@ -16,7 +16,13 @@ test('the first account opens an empty clinic; the code is of no use afterwards'
   await page.getByLabel('Password').fill(password)
   await page.getByLabel('One-time code').fill('WRONG-CODE')
   await page.getByRole('button', { name: 'Open the clinic' }).click()
-  await expect(page.getByRole('alert')).toBeVisible()
+  // Said at the field, which has the focus, and not a second time below.
+  const code = page.getByLabel('One-time code')
+  await expect(code).toBeFocused()
+  await expect(code).toHaveAttribute('aria-invalid', 'true')
+  await expect(code).toHaveAccessibleDescription(/code/i)
+  await expect(page.getByRole('alert')).toHaveCount(0)
+  await expectAccessible(page)
 
   await page.getByLabel('One-time code').fill(program.code)
   await page.getByRole('button', { name: 'Open the clinic' }).click()

@@ -31,6 +31,9 @@ export const owedScreen = {
   sources: 'Sources: {list}',
   open: 'Open the case of {name}',
   more: 'Show {count} more',
+  notPrinted: 'And {count} more that are not on this paper: show them on the screen before printing.',
+  printed: '{clinic}. {whose} As of {when}; printed {now}.',
+  printedWhose: { everyone: 'What everybody owes.', mine: 'What {name} owes.' },
   dog: 'dog',
   cat: 'cat',
 } as const

@@ -6,6 +6,7 @@ import { Notice } from '../design/notice.tsx'
 import { TextField } from '../design/text-field.tsx'
 import { Refused, Unreachable } from '../journal/api.ts'
 import { useDraft } from '../journal/drafts.ts'
+import { useFaultFocus } from '../screens/case/use-fault-focus.ts'
 import { Door } from './door.tsx'
 import styles from './first-run.module.css'
 import { type FrontDoor, type Opening, openClinic } from './session.ts'
@@ -13,6 +14,20 @@ import { type FrontDoor, type Opening, openClinic } from './session.ts'
 const words = sessionInEnglish.firstRun
 const roles = ['surgeon', 'nurse', 'anaesthetist', 'desk', 'manager'] as const
 type Choice = Opening['choice']
+
+/** What the server may refuse of a field that stands here: it is said there, and nowhere else. */
+const fields: readonly string[] = [
+  'clinic.name',
+  'clinic.phone',
+  'clinic.outOfHoursPhone',
+  'clinic.zone',
+  'clinic.currency',
+  'person.name',
+  'person.role',
+  'login',
+  'password',
+  'code',
+]
 
 type Draft = {
   readonly choice: Choice | null
@@ -52,6 +67,8 @@ export function FirstRun({ door }: { readonly door: FrontDoor }) {
   const [password, setPassword] = useState('')
   const [refusal, setRefusal] = useState<{ readonly path: string; readonly message: string } | null>(null)
   const [working, setWorking] = useState(false)
+  const [tries, setTries] = useState(0)
+  const form = useFaultFocus(tries)
   const set = (part: Partial<Draft>) => change({ ...draft, ...part })
   const choices: readonly Choice[] = door.clinicName === null ? ['invented-practice', 'empty-clinic'] : ['this-clinic']
   const chosen = choices.find((choice) => choice === draft.choice) ?? null
@@ -70,13 +87,14 @@ export function FirstRun({ door }: { readonly door: FrontDoor }) {
       else if (failure instanceof Unreachable) setRefusal({ path: '', message: sessionInEnglish.signIn.unreachable })
       else throw failure
       setWorking(false)
+      setTries((before) => before + 1)
     }
   }
 
   return (
     <Door title={words.title} clinic={door.clinicName} invented={door.invented}>
       <p className="soft">{door.clinicName === null ? words.intro : words.introThere}</p>
-      <form onSubmit={submit} className={styles.form}>
+      <form ref={form} onSubmit={submit} className={styles.form}>
         <fieldset className={styles.choices}>
           <legend>{words.choice}</legend>
           {choices.map((choice) => (
@@ -128,7 +146,7 @@ export function FirstRun({ door }: { readonly door: FrontDoor }) {
               onText={setPassword}
             />
             <Text label={words.code} help={words.codeHelp} value={code} error={errorAt('code')} onText={setCode} />
-            {refusal && (
+            {refusal && !fields.includes(refusal.path) && (
               <Notice tone="warn" live>
                 {refusal.message}
               </Notice>

@@ -5,6 +5,7 @@ import { TextField } from '../design/text-field.tsx'
 import { Refused, Unreachable } from '../journal/api.ts'
 import { outbox } from '../journal/outbox.ts'
 import { useSignal } from '../journal/signal.ts'
+import { useFaultFocus } from '../screens/case/use-fault-focus.ts'
 import { Door } from './door.tsx'
 import { type FrontDoor, signIn } from './session.ts'
 
@@ -35,23 +36,30 @@ export function SignInForm({ done }: { readonly done?: () => void }) {
   const [login, setLogin] = useState('')
   const [password, setPassword] = useState('')
   const [error, setError] = useState<string | null>(null)
+  const [wrong, setWrong] = useState<string | null>(null)
   const [working, setWorking] = useState(false)
+  const [tries, setTries] = useState(0)
+  const form = useFaultFocus(tries)
   const submit = async (event: FormEvent) => {
     event.preventDefault()
     setWorking(true)
     setError(null)
+    setWrong(null)
     try {
       await signIn(login, password)
       done?.()
     } catch (failure) {
       if (failure instanceof Unreachable) setError(words.unreachable)
+      // Which of the two is wrong nobody is told; the password is what is typed again.
+      else if (failure instanceof Refused && failure.code === 'wrong-login') setWrong(failure.message)
       else if (failure instanceof Refused) setError(failure.message)
       else throw failure
       setWorking(false)
+      setTries((before) => before + 1)
     }
   }
   return (
-    <form onSubmit={submit} className="stack">
+    <form ref={form} onSubmit={submit} className="stack">
       <TextField
         label={words.login}
         autoComplete="username"
@@ -63,6 +71,7 @@ export function SignInForm({ done }: { readonly done?: () => void }) {
       />
       <TextField
         label={words.password}
+        error={wrong}
         type="password"
         autoComplete="current-password"
         required

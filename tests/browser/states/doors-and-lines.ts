@@ -22,7 +22,7 @@ export const doors: readonly State[] = [
         await page.getByLabel(label, { exact: true }).fill(text)
       await page.getByLabel('Your role').selectOption('surgeon')
       await page.locator('button[type=submit]').click()
-      await page.getByRole('alert').waitFor()
+      await page.locator('[aria-invalid=true]').waitFor()
     },
   },
   {
@@ -33,7 +33,7 @@ export const doors: readonly State[] = [
       await page.getByLabel('Name for signing in').fill('runa.falk')
       await page.getByLabel('Password').fill('not the password of hers')
       await page.getByRole('button', { name: 'Sign in', exact: true }).click()
-      await page.getByRole('alert').waitFor()
+      await page.locator('[aria-invalid=true]').waitFor()
     },
   },
   at('desk', 'forbidden-write', '/case/tansy/write/ear-findings'),

@@ -10,6 +10,7 @@ import { ListGroup } from '../../design/list-group.tsx'
 import { ListsBehind } from '../../design/lists-behind.tsx'
 import { Page } from '../../design/page.tsx'
 import { ReadingView } from '../../design/reading-view.tsx'
+import { sayWhen } from '../../design/say-when.ts'
 import { lists, useLists } from '../../journal/cases.ts'
 import type { Lists } from '../../journal/database.ts'
 import { useDraft } from '../../journal/drafts.ts'
@@ -28,17 +29,26 @@ const shownAtOnce = 60
 /** The home page: everything that is owed. */
 export function OwedScreen() {
   const reading = useLists()
-  const { me } = useWho()
+  const { me, pen, clinic } = useWho()
+  const now = useMinute()
   // Each person's own choice stands until they change it; until then nobody's work is hidden.
   const { draft: whose, change: setWhose } = useDraft<Whose>('owed whose', me.id, () => 'everyone')
   return (
     <Page title={words.title} lead={words.lead}>
       <ReadingView reading={reading} again={() => void lists.refresh()}>
-        {({ owed, cases, remaking }) =>
+        {({ owed, cases, remaking, asOf }) =>
           cases.length === 0 && owed.length === 0 ? (
             <Nothing />
           ) : (
             <>
+              <p className={styles.printed}>
+                {fill(words.printed, {
+                  clinic: clinic.row.name,
+                  whose: fill(words.printedWhose[whose], { name: me.name }),
+                  when: sayWhen(asOf, pen.zone),
+                  now: sayWhen(now, pen.zone),
+                })}
+              </p>
               <ListsBehind remaking={remaking} />
               <fieldset className={styles.whose}>
                 <legend className="said">{words.show}</legend>
@@ -125,6 +135,7 @@ function OwedBand(props: OwedShown & { readonly band: Band; readonly rows: reado
       </ul>
       {rows.length > shown && (
         <p>
+          <span className={styles.printed}>{fill(words.notPrinted, { count: String(rows.length - shown) })}</span>
           <button type="button" onClick={() => setShown(shown + shownAtOnce * 5)}>
             {fill(words.more, { count: String(Math.min(rows.length - shown, shownAtOnce * 5)) })}
           </button>
