@@ -214,7 +214,7 @@ export const referencePage = {
 } as const
 
 export const policiesPage = {
-  house: 'House policies',
+  house: 'Defaults that were changed',
   doses: 'Dose policies',
   plans: 'Our usual plans',
   none: 'None is set: what the tool’s sources say holds.',
