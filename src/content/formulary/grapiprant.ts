@@ -25,6 +25,15 @@ const us = {
   checked: '2026-11-25',
 } as const
 
+const held = {
+  sources: ['aaha-aafp-2015-pain', 'medicine-texts'],
+  where: 'an NSAID is held while volume or pressure is low, while blood runs, and with an ulcer; remembered',
+  known: 'remembered',
+  strength: 'guideline',
+  confidence: 'high',
+  checked: '2026-11-29',
+} as const
+
 export const grapiprant = drug({
   id: 'grapiprant',
   name: 'grapiprant',
@@ -48,12 +57,25 @@ export const grapiprant = drug({
         ...products,
       },
       cautions: {
-        value: [{ words: 'labelled for arthritis; weak for fresh pain' }, { words: 'on lean weight' }],
+        value: [
+          { words: 'labelled for arthritis; weak for fresh pain' },
+          { words: 'on lean weight' },
+          {
+            words: 'disease of kidney or liver',
+            when: { kind: 'any-of', words: ['renal-disease', 'hepatic-disease'] },
+          },
+        ],
         ...texts,
       },
       exclusions: {
-        value: [],
-        ...texts,
+        value: [
+          {
+            when: { kind: 'any-of', words: ['hypovolaemia', 'hypotension', 'dehydration', 'shock', 'active-bleeding'] },
+            because: 'low blood volume or pressure, or bleeding that goes on',
+          },
+          { when: { kind: 'any-of', words: ['gi-ulceration'] }, because: 'an ulcer of stomach or gut' },
+        ],
+        ...held,
       },
     },
   ],

@@ -14,6 +14,7 @@ import { aspirin } from './aspirin.ts'
 import { atipamezole } from './atipamezole.ts'
 import { atropine } from './atropine.ts'
 import { balancedCrystalloid } from './balanced-crystalloid.ts'
+import { betamethasone } from './betamethasone.ts'
 import { bupivacaine } from './bupivacaine.ts'
 import { buprenorphine } from './buprenorphine.ts'
 import { butorphanol } from './butorphanol.ts'
@@ -31,7 +32,9 @@ import { cefuroxime } from './cefuroxime.ts'
 import { chloramphenicol } from './chloramphenicol.ts'
 import { chlorhexidine } from './chlorhexidine.ts'
 import { ciclosporin } from './ciclosporin.ts'
+import { cimicoxib } from './cimicoxib.ts'
 import { clindamycin } from './clindamycin.ts'
+import { deracoxib } from './deracoxib.ts'
 import { dexamethasone } from './dexamethasone.ts'
 import { dexmedetomidine } from './dexmedetomidine.ts'
 import { diazepam } from './diazepam.ts'
@@ -46,6 +49,8 @@ import { esmolol } from './esmolol.ts'
 import { fentanyl } from './fentanyl.ts'
 import { firocoxib } from './firocoxib.ts'
 import { flumazenil } from './flumazenil.ts'
+import { flunixin } from './flunixin.ts'
+import { fluocinolone } from './fluocinolone.ts'
 import { fluralaner } from './fluralaner.ts'
 import { fluralanerMoxidectin } from './fluralaner-moxidectin.ts'
 import { freshFrozenPlasma } from './fresh-frozen-plasma.ts'
@@ -55,6 +60,7 @@ import { gentamicin } from './gentamicin.ts'
 import { glucose } from './glucose.ts'
 import { glycopyrronium } from './glycopyrronium.ts'
 import { grapiprant } from './grapiprant.ts'
+import { hydrocortisone } from './hydrocortisone.ts'
 import { hydrogenPeroxide } from './hydrogen-peroxide.ts'
 import { hydromorphone } from './hydromorphone.ts'
 import { hydroxyethylStarch } from './hydroxyethyl-starch.ts'
@@ -62,11 +68,13 @@ import { hypertonicSaline } from './hypertonic-saline.ts'
 import { imidaclopridMoxidectin } from './imidacloprid-moxidectin.ts'
 import { isoflurane } from './isoflurane.ts'
 import { ketamine } from './ketamine.ts'
+import { ketoprofen } from './ketoprofen.ts'
 import { lidocaine } from './lidocaine.ts'
 import { lipidEmulsion } from './lipid-emulsion.ts'
 import { lotilaner } from './lotilaner.ts'
 import { marbofloxacin } from './marbofloxacin.ts'
 import { maropitant } from './maropitant.ts'
+import { mavacoxib } from './mavacoxib.ts'
 import { meclozine } from './meclozine.ts'
 import { medetomidine } from './medetomidine.ts'
 import { meloxicam } from './meloxicam.ts'
@@ -77,6 +85,7 @@ import { methylprednisoloneAcetate } from './methylprednisolone-acetate.ts'
 import { metronidazole } from './metronidazole.ts'
 import { midazolam } from './midazolam.ts'
 import { minocycline } from './minocycline.ts'
+import { mometasone } from './mometasone.ts'
 import { morphine } from './morphine.ts'
 import { naloxone } from './naloxone.ts'
 import { neomycin } from './neomycin.ts'
@@ -109,9 +118,11 @@ import { sodiumBicarbonate } from './sodium-bicarbonate.ts'
 import { sodiumHyaluronate } from './sodium-hyaluronate.ts'
 import { ticarcillin } from './ticarcillin.ts'
 import { tobramycin } from './tobramycin.ts'
+import { tolfenamicAcid } from './tolfenamic-acid.ts'
 import { tramadol } from './tramadol.ts'
 import { tranexamicAcid } from './tranexamic-acid.ts'
 import { trazodone } from './trazodone.ts'
+import { triamcinolone } from './triamcinolone.ts'
 import { trimethoprimSulfonamide } from './trimethoprim-sulfonamide.ts'
 import { vasopressin } from './vasopressin.ts'
 import { wholeBlood } from './whole-blood.ts'
@@ -131,6 +142,7 @@ export const formulary = [
   atipamezole,
   atropine,
   balancedCrystalloid,
+  betamethasone,
   bupivacaine,
   buprenorphine,
   butorphanol,
@@ -148,7 +160,9 @@ export const formulary = [
   chloramphenicol,
   chlorhexidine,
   ciclosporin,
+  cimicoxib,
   clindamycin,
+  deracoxib,
   dexamethasone,
   dexmedetomidine,
   diazepam,
@@ -163,6 +177,8 @@ export const formulary = [
   fentanyl,
   firocoxib,
   flumazenil,
+  flunixin,
+  fluocinolone,
   fluralaner,
   fluralanerMoxidectin,
   freshFrozenPlasma,
@@ -172,6 +188,7 @@ export const formulary = [
   glucose,
   glycopyrronium,
   grapiprant,
+  hydrocortisone,
   hydrogenPeroxide,
   hydromorphone,
   hydroxyethylStarch,
@@ -179,11 +196,13 @@ export const formulary = [
   imidaclopridMoxidectin,
   isoflurane,
   ketamine,
+  ketoprofen,
   lidocaine,
   lipidEmulsion,
   lotilaner,
   marbofloxacin,
   maropitant,
+  mavacoxib,
   meclozine,
   medetomidine,
   meloxicam,
@@ -194,6 +213,7 @@ export const formulary = [
   metronidazole,
   midazolam,
   minocycline,
+  mometasone,
   morphine,
   naloxone,
   neomycin,
@@ -226,9 +246,11 @@ export const formulary = [
   sodiumHyaluronate,
   ticarcillin,
   tobramycin,
+  tolfenamicAcid,
   tramadol,
   tranexamicAcid,
   trazodone,
+  triamcinolone,
   trimethoprimSulfonamide,
   vasopressin,
   wholeBlood,

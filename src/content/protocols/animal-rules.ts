@@ -78,6 +78,15 @@ const tears = {
   checked: '2026-11-29',
 } as const
 
+const flatFace = {
+  sources: ['anaesthesia-texts'],
+  where: 'flat-faced animals: acepromazine and alpha-2 agonists at the low end, extubated late; remembered',
+  known: 'remembered',
+  strength: 'textbook',
+  confidence: 'high',
+  checked: '2026-11-29',
+} as const
+
 const unborn = {
   sources: ['medicine-texts'],
   where: 'drugs in pregnancy and lactation; remembered',
@@ -227,5 +236,14 @@ export const animalRules = [
     because: 'it may harm what is unborn or suckles',
     possible: 'Take another class, or give the reason',
     ...unborn,
+  },
+  {
+    code: 'sedation-with-flat-face',
+    groups: ['alpha-2-agonist'],
+    words: ['brachycephalic'],
+    level: 'note',
+    because: 'a deep sedation closes a flat-faced airway',
+    possible: 'Stay at the low end, give oxygen before, and watch it until it walks',
+    ...flatFace,
   },
 ] as const satisfies readonly AnimalRule[]

@@ -67,6 +67,11 @@ export const dosingRules: DosingRules = {
   },
   syringes,
   patches: patchSizes,
+  thinUpTo: {
+    value: 3,
+    ...house,
+    where: 'thin animals start low, on the measured weight; which score is thin is judged here',
+  },
   ordinaryAge: { value: { fromMonths: 3, toYears: 10 }, ...house, where: 'under 12 weeks or over 10 years' },
   rounding: {
     value: {

@@ -14,6 +14,16 @@ const washoutPaper = {
 const fiveDays = { value: quantity('120', 'h'), ...washoutPaper }
 const sevenDays = { value: quantity('168', 'h'), ...washoutPaper }
 
+const oneMonth = {
+  value: quantity('720', 'h'),
+  sources: ['mavacoxib-eu-spc'],
+  where: 'no other NSAID within a month of the last dose; remembered, and taken for a steroid too',
+  known: 'remembered',
+  strength: 'label',
+  confidence: 'medium',
+  checked: '2026-11-29',
+} as const
+
 const tenDays = { value: quantity('240', 'h'), ...washoutPaper }
 
 const house = {
@@ -44,6 +54,7 @@ export const drugPairs = [
     between: ['nsaid', 'steroid'],
     because: 'together they ulcerate stomach and gut',
     washouts: [
+      { drug: 'mavacoxib', ...oneMonth },
       { drug: 'meloxicam', ...fiveDays },
       { drug: 'aspirin', ...tenDays },
       { group: 'nsaid', ...sevenDays },
@@ -57,6 +68,7 @@ export const drugPairs = [
     between: ['nsaid', 'nsaid'],
     because: 'two NSAIDs add up in stomach, gut and kidney',
     washouts: [
+      { drug: 'mavacoxib', ...oneMonth },
       { drug: 'meloxicam', ...fiveDays },
       { drug: 'aspirin', ...tenDays },
       { group: 'nsaid', ...sevenDays },
@@ -99,6 +111,7 @@ export const drugPairs = [
     between: ['aminoglycoside', 'nsaid'],
     because: 'both harm the kidney',
     washouts: [
+      { drug: 'mavacoxib', ...oneMonth },
       { drug: 'meloxicam', ...fiveDays },
       { group: 'nsaid', ...sevenDays },
       { group: 'aminoglycoside', ...oneDay },

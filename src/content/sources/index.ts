@@ -117,6 +117,7 @@ import { lukasik2015 } from './lukasik-2015.ts'
 import { marbofloxacinUkSpc } from './marbofloxacin-uk-spc.ts'
 import { marino1993 } from './marino-1993.ts'
 import { mathews2006 } from './mathews-2006.ts'
+import { mavacoxibEuSpc } from './mavacoxib-eu-spc.ts'
 import { mcanulty1995Ablation } from './mcanulty-1995-ablation.ts'
 import { mcanulty1995Bulla } from './mcanulty-1995-bulla.ts'
 import { medicineTexts } from './medicine-texts.ts'
@@ -327,6 +328,7 @@ export const sources = [
   marbofloxacinUkSpc,
   marino1993,
   mathews2006,
+  mavacoxibEuSpc,
   mcanulty1995Ablation,
   mcanulty1995Bulla,
   medicineTexts,

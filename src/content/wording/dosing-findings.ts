@@ -48,6 +48,10 @@ export const doseFindingWords = {
   'ear-product-not-measured':
     'Nothing here works out how much {drug} goes into an ear: the label of the product says it. Only what it meets is judged.',
   'drying-drug-with-dry-eye': '{drug} ({why}): {because}. {possible}.',
+  'sedation-with-flat-face': '{drug} ({why}): {because}. {possible}.',
+  'thin-start-low':
+    'Body condition {score} of 9: a thin animal starts at the low end, counted on the weight measured. Check each dose.',
+  'breed-not-known': 'No usual weight of the breed "{breed}" is known here, so the weight was not held against it.',
   'local-anaesthetic-toxicity-suspected': '{drug}: {because}. {possible}.',
   'condition-unjudged':
     'Nothing here says what this means for a drug of the plan: {unjudged}. That is not known, and no "it may be given".',

@@ -235,10 +235,14 @@ describe('what asks for a second person', () => {
 
 describe('what was given before', () => {
   it('asks which active a trade name holds, with the days that would be left', () => {
-    const given = [{ drug: 'Some drops', unsettled: { route: 'ear' }, at: at.subtract({ hours: 72 }) }]
+    const drops = { drug: 'Some drops', unsettled: { route: 'ear' }, at: at.subtract({ hours: 72 }) }
+    const given = [{ ...drops, onSurface: true }]
     const { lines } = judge([carprofen], dog, { given })
     const asked = lines[0]?.findings.find(({ code }) => code === 'given-active-unknown')
-    expect(asked).toMatchObject({ level: 'confirm', about: { left: '7 days to wait' } })
+    // Seven days for any steroid; what was swallowed may have been mavacoxib, which lasts for a month.
+    expect(asked).toMatchObject({ level: 'confirm', about: { left: '4 days to wait' } })
+    const swallowed = judge([carprofen], dog, { given: [drops] }).lines[0]?.findings
+    expect(swallowed?.find(({ code }) => code === 'given-active-unknown')?.about.left).toBe('27 days to wait')
   })
 
   // AAHA/AAFP 2015: 7 days after a short-acting steroid, longer after a depot.

@@ -114,7 +114,7 @@ function speaksOf(word: AnimalWord, drug: Drug, row: DoseRow, rules: readonly An
  */
 export function judgeBreed(
   animal: DosedAnimal,
-  { breeds, weight }: Pick<DosingRules, 'breeds' | 'weight'>,
+  { breeds, weight, withoutNumber }: Pick<DosingRules, 'breeds' | 'weight' | 'withoutNumber'>,
 ): DoseFinding[] {
   const written = ` ${animal.breed?.toLowerCase() ?? ''} `
   const [rule] = breeds
@@ -122,7 +122,11 @@ export function judgeBreed(
     .sort((a, b) => b.name.length - a.name.length)
   // A kitten or a puppy has no grown weight yet; a cross has none of its own.
   const isGrown = animal.ageMonths === undefined || animal.ageMonths >= 12
-  if (!rule || !animal.weight || !isGrown || /\b(cross|mix)/u.test(written)) return []
+  if (!animal.weight || !isGrown || /\b(cross|mix)/u.test(written)) return []
+  if (!rule) {
+    if (written.trim() === '') return []
+    return [found('note', 'breed-not-known', { breed: animal.breed ?? '' }, [withoutNumber])]
+  }
   const score = animal.bodyCondition ?? 5
   const atFive = animal.weight.value.div(weight.lean.value.sharePerPoint.times(score - 5).plus(1))
   const { low, high } = rule.kg.value

@@ -19,7 +19,7 @@ import { judgeOwn } from './own-defaults.ts'
 import type { DoseLine, DoseRequest, DosingKnowledge, PlannedLine } from './request.ts'
 import { judgeShelf } from './shelf-state.ts'
 import { judgeConfused } from './strength-checks.ts'
-import { judgeAge, judgeWeight, leanWeight } from './weight.ts'
+import { judgeAge, judgeThin, judgeWeight, leanWeight } from './weight.ts'
 
 export type DoseResult = {
   readonly lines: readonly DoseLine[]
@@ -63,6 +63,7 @@ export function doseLines(request: DoseRequest, knowledge: DosingKnowledge): Dos
     ...sayEmergency(emergency, knowledge.rules),
     ...weight,
     ...judgeAge(animal, knowledge.rules),
+    ...judgeThin(animal, knowledge.rules),
     ...judgeSilence(drafts.filter(isOfARow), animal, knowledge.rules),
     ...judgeConfused(drafts.filter(isOfARow), knowledge.rules),
     ...judgeInEar(request, knowledge),

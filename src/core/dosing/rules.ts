@@ -119,6 +119,7 @@ export type AnimalRule = Provenance & {
     | 'unsafe-in-pregnancy'
     | 'ototoxic-with-open-ear'
     | 'drying-drug-with-dry-eye'
+    | 'sedation-with-flat-face'
     | 'local-anaesthetic-toxicity-suspected'
   >
   readonly groups: readonly Group[]
@@ -130,7 +131,7 @@ export type AnimalRule = Provenance & {
   /** Only from this strength on, or only below it; a strength that nobody stated counts as a strong one. */
   readonly fromStrength?: Quantity<'mg/mL'>
   readonly belowStrength?: Quantity<'mg/mL'>
-  readonly level: 'block' | 'confirm'
+  readonly level: Level
   /** The emergency sheet is never silenced: there a rule is a note, unless the drug is the harm itself. */
   readonly evenInEmergency?: true
   readonly because: string
@@ -200,6 +201,8 @@ export type DosingRules = {
   readonly syringes: Sourced<readonly Syringe[]>
   /** Usual patch by weight. */
   readonly patches: readonly Sourced<PatchBand>[]
+  /** At this point of the nine-point scale and below an animal is thin: it starts low. */
+  readonly thinUpTo: Sourced<number>
   /** Weeks and years between which an age is ordinary; outside it is pointed out. */
   readonly ordinaryAge: Sourced<{ readonly fromMonths: number; readonly toYears: number }>
   /** How far rounding may move a dose in silence; some classes are held closer, and refused beyond their own limit. */

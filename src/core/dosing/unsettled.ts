@@ -25,14 +25,18 @@ export function judgeUnsettled(
   interactions: readonly Interaction[],
 ): DoseFinding[] {
   const mine = interactions.filter(({ code, between }) => asked.includes(code) && meets(drug, between))
-  const longest = mine.flatMap(({ washouts }) => washouts).reduce<Quantity<'h'> | undefined>(later, undefined)
-  if (!longest) return []
+  const washouts = mine.flatMap((interaction) => interaction.washouts)
+  const whole = longestOf(washouts)
+  if (!whole) return []
+  // Drops and ointments hold none of the drugs that are swallowed and last on their own: the class counts.
+  const ofClass = longestOf(washouts.filter(({ drug: own }) => own === undefined)) ?? whole
+  const windowOf = ({ onSurface }: Given) => (onSurface ? ofClass : whole)
   const because = [...new Set(mine.map((interaction) => interaction.because))].join('; ')
   return request.given
-    .filter((given) => isOpen(given, drugs) && (isDepot(given) || stillCounts(given.at, request.at, longest)))
+    .filter((given) => isOpen(given, drugs) && (isDepot(given) || stillCounts(given.at, request.at, windowOf(given))))
     .map((given) => {
       const route = given.unsettled ? ` (${given.unsettled.route})` : ''
-      const left = isDepot(given) ? 'a depot lasts for weeks' : waitLeft(given, request, longest)
+      const left = isDepot(given) ? 'a depot lasts for weeks' : waitLeft(given, request, windowOf(given))
       const about = { given: `${saidOf(given)}${route}`, drug: drug.name, because, left }
       return found('confirm', 'given-active-unknown', about, mine)
     })
@@ -40,6 +44,10 @@ export function judgeUnsettled(
 
 function meets(drug: Drug, between: Interaction['between']): boolean {
   return between.some((group) => drug.groups.includes(group))
+}
+
+function longestOf(washouts: Interaction['washouts']): Quantity<'h'> | undefined {
+  return washouts.reduce<Quantity<'h'> | undefined>(later, undefined)
 }
 
 function later(longest: Quantity<'h'> | undefined, washout: { readonly value: Quantity<'h'> }): Quantity<'h'> {

@@ -58,6 +58,12 @@ function age(animal: DosedAnimal, at: Temporal.Instant | undefined, rules: Weigh
 }
 
 /** An age at which ordinary doses deserve a second look; an age that nobody stated is said where it matters. */
+/** A thin animal: nothing is taken off its weight, and every dose begins low. */
+export function judgeThin({ bodyCondition }: DosedAnimal, { thinUpTo }: Pick<DosingRules, 'thinUpTo'>): DoseFinding[] {
+  if (bodyCondition === undefined || bodyCondition > thinUpTo.value) return []
+  return [found('note', 'thin-start-low', { score: String(bodyCondition) }, [thinUpTo])]
+}
+
 export function judgeAge({ ageMonths }: DosedAnimal, { ordinaryAge }: Pick<DosingRules, 'ordinaryAge'>): DoseFinding[] {
   if (ageMonths === undefined) return []
   const { fromMonths, toYears } = ordinaryAge.value
