@@ -183,6 +183,7 @@ type StoredLine = {
     readonly author: { readonly person?: string }
     readonly supersedes: readonly string[]
     readonly reason: string | null
+    readonly happenedAt: { readonly at: string }
   }
   readonly body: Readonly<Record<string, unknown>>
 }

@@ -31,6 +31,7 @@ import { patchSizes } from './patch-sizes.ts'
 import { registerRules } from './register-rules.ts'
 import { spokenPauses } from './spoken-pauses.ts'
 import { syringes } from './syringes.ts'
+import { theatreTimers } from './theatre-timers.ts'
 import { transfusion } from './transfusion.ts'
 
 export const protocols = [
@@ -65,5 +66,6 @@ export const protocols = [
   registerRules,
   spokenPauses,
   syringes,
+  theatreTimers,
   transfusion,
 ] as const

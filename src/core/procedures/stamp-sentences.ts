@@ -17,7 +17,7 @@ export type StampAnswer = {
  */
 export function stampSentences(checkpoint: Checkpoint, stamp: StampAnswer): string[] {
   if (stamp.answer === 'not-done') {
-    return [fill(checkpoint.notDone, { because: stamp.text ?? 'no reason was written down' })]
+    return [fill(checkpoint.notDone, { because: (stamp.text ?? 'no reason was written down').replace(/[.\s]+$/, '') })]
   }
   const known = new Set(checkpoint.details.map((detail) => detail.id))
   const said = checkpoint.details.flatMap((detail) => {

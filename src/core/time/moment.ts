@@ -154,6 +154,11 @@ export function sayMoment(moment: Moment): string {
   }
 }
 
+/** The time of day in a zone. Example: `clockOf('2026-03-10T08:05:00Z', 'Europe/Paris')` → '09:05'. */
+export function clockOf(at: string, zone: string): string {
+  return wallClock({ at, zone }).toPlainTime().toString({ smallestUnit: 'minute' })
+}
+
 /** Real time passed, in minutes, whatever the wall clock did in between. */
 export function minutesBetween(earlier: { readonly at: string }, later: { readonly at: string }): number {
   const from = Temporal.Instant.from(earlier.at)

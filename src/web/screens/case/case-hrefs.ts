@@ -90,6 +90,11 @@ export function planLineHref(place: string, operation: string, line: string | nu
   return `${dosePlanHref(place, operation)}/line${line === null ? '' : `?line=${encodeURIComponent(line)}`}`
 }
 
+/** The screen beside the operating table. */
+export function roomHref(place: string, operation: string): string {
+  return `${casePageHref(place)}/room/${encodeURIComponent(operation)}`
+}
+
 /** A file of a case that the server makes: a paper as PDF, page or plain text. */
 export function paperHref(stream: string, file: string): string {
   return `/api/papers/${encodeURIComponent(stream)}/${encodeURIComponent(file)}`

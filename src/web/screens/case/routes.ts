@@ -16,5 +16,6 @@ export const caseRoutes: readonly (readonly [path: string, screen: ComponentType
   ['/case/:id/join', lazyPart(() => import('./join/screen.tsx'))],
   ['/case/:id/plan/:operation', lazyPart(() => import('./plan/screen.tsx'))],
   ['/case/:id/plate/:side', lazyPart(() => import('./plate/screen.tsx'))],
+  ['/case/:id/room/:operation', lazyPart(() => import('./room/screen.tsx'))],
   ['/case/:id/write/:kind', lazyPart(() => import('./write/screen.tsx'))],
 ]

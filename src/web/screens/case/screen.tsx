@@ -23,6 +23,7 @@ import { Odds } from './odds.tsx'
 import { Papers, papersHref } from './papers.tsx'
 import { PlanLink } from './plan-link.tsx'
 import { Plates } from './plates.tsx'
+import { RoomLink } from './room-link.tsx'
 import styles from './screen.module.css'
 import { SidesPart } from './sides-part.tsx'
 import { WithCase } from './with-case.tsx'
@@ -78,6 +79,7 @@ function Panels({ chapter, state }: { readonly chapter: Chapter; readonly state:
     case 'Theatre':
       return operations.map((operation) => (
         <Fragment key={operation.id}>
+          <RoomLink operation={operation.id} />
           <Doses operation={operation} />
           {operation.done === null && isPlanned(operation.id) && <PlanLink operation={operation.id} />}
           <Blood operation={operation} />

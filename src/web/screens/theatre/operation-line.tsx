@@ -1,16 +1,17 @@
 import { Link } from 'wouter'
 import type { ListedOperation } from '#actions/theatre/theatre-line.ts'
 import { namesInEnglish } from '#content/wording/app-case.ts'
+import { roomInEnglish } from '#content/wording/app-room.ts'
 import { theatreListInEnglish as words } from '#content/wording/app-theatre-list.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { dayOf } from '#core/time/calendar-day.ts'
-import { wallClock } from '#core/time/moment.ts'
+import { clockOf } from '#core/time/moment.ts'
 import { sayDay, sayWhen } from '../../design/say-when.ts'
 import { SideWord } from '../../design/side-word.tsx'
 import { WithSides } from '../../design/with-sides.tsx'
 import { caseHref } from '../../journal/hrefs.ts'
 import { useWho } from '../../session/use-who.ts'
-import { dosePlanHref, writeHref } from '../case/case-hrefs.ts'
+import { dosePlanHref, roomHref, writeHref } from '../case/case-hrefs.ts'
 import styles from './screen.module.css'
 
 const procedures: Readonly<Record<string, string>> = namesInEnglish.procedures
@@ -46,12 +47,22 @@ export function OperationLine({ line, day }: { readonly line: ListedOperation; r
           <p className={styles.state} data-state={line.state}>
             {words.states[line.state]}
           </p>
+          <p data-screen-only>
+            <Link href={roomHref(placeOf(line.stream), line.operation)} aria-label={`${roomInEnglish.open}: ${name}`}>
+              {roomInEnglish.open}
+            </Link>
+          </p>
         </div>
       </div>
       <Missing line={line} name={name} />
       <Before line={line} day={day} />
     </li>
   )
+}
+
+/** The place of a case in the address. */
+function placeOf(stream: string): string {
+  return stream.replace(/^case:/, '')
 }
 
 function isTimed({ precision }: ListedOperation): boolean {
@@ -61,7 +72,7 @@ function isTimed({ precision }: ListedOperation): boolean {
 /** The clock alone on the day of the operation, else with its day. */
 function clockOn(at: string, zone: string, day: string): string {
   if (dayOf({ at, zone }) !== day) return sayWhen(at, zone)
-  return wallClock({ at, zone }).toPlainTime().toString({ smallestUnit: 'minute' })
+  return clockOf(at, zone)
 }
 
 /** Kinds that are written about the operation rather than the animal. */
@@ -76,7 +87,7 @@ function Missing({ line, name }: { readonly line: ListedOperation; readonly name
   const { missing, sides, stream, operation, state } = line
   if (state === 'done') return <div />
   if (missing.length === 0) return <p className={styles.complete}>{words.complete}</p>
-  const place = stream.replace(/^case:/, '')
+  const place = placeOf(stream)
   const hrefOf = (kind: string | null) => {
     if (kind === null) return caseHref(stream)
     if (ofPlan.has(kind)) return dosePlanHref(place, operation)

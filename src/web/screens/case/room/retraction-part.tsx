@@ -1,0 +1,42 @@
+import { roomInEnglish as words } from '#content/wording/app-room.ts'
+import { fill } from '#core/outcome/finding.ts'
+import type { OperationOnFile } from '#core/owed/operations.ts'
+import { retractionsOf } from '#core/theatre/stamps.ts'
+import { clockOf } from '#core/time/moment.ts'
+import { useCaseView } from '../case-view.ts'
+import styles from './room.module.css'
+import { useStamping } from './use-stamping.ts'
+
+/** The nerve is held aside, and let go: each is a stamp, and the clock adds them up. */
+export function RetractionPart({
+  operation,
+  mayStamp,
+}: {
+  readonly operation: OperationOnFile
+  readonly mayStamp: boolean
+}) {
+  const { file } = useCaseView()
+  const { stamp } = useStamping(operation)
+  const held = retractionsOf(file.theCase, operation.id)
+  const last = held.at(-1)
+  const holds = last !== undefined && last.until === null
+  const number = holds ? last.number : (last?.number ?? 0) + 1
+  const zone = file.clinic.zone
+  return (
+    <div className={styles.retraction}>
+      <ul className="bare">
+        {held.map((one) => (
+          <li key={one.number}>
+            {fill(words.retraction.on, { number: String(one.number) })}: {clockOf(one.from, zone)}
+            {one.until !== null && ` – ${clockOf(one.until, zone)}`}
+          </li>
+        ))}
+      </ul>
+      {mayStamp && (
+        <button type="button" onClick={() => void stamp(`retraction-${holds ? 'off' : 'on'}-${number}`)}>
+          {holds ? words.retractionOff : words.retractionOn}
+        </button>
+      )}
+    </div>
+  )
+}

@@ -1,0 +1,116 @@
+import { Link, useParams } from 'wouter'
+import { procedures } from '#content/procedures/index.ts'
+import { caseInEnglish } from '#content/wording/app-case.ts'
+import { roomInEnglish as words } from '#content/wording/app-room.ts'
+import { shellInEnglish as shell } from '#content/wording/app-shell.ts'
+import { animalIn } from '#core/chapters/subjects-for.ts'
+import { fill } from '#core/outcome/finding.ts'
+import type { OperationOnFile } from '#core/owed/operations.ts'
+import { writersOf } from '#core/people/may-write.ts'
+import { procedureNamed } from '#core/procedures/procedure.ts'
+import { toStamp } from '#core/theatre/stamps.ts'
+import { Caution } from '../../../design/caution.tsx'
+import { Notice } from '../../../design/notice.tsx'
+import { Page } from '../../../design/page.tsx'
+import { useWho } from '../../../session/use-who.ts'
+import { casePageHref, dosePlanHref, writeHref } from '../case-hrefs.ts'
+import { CaseLine } from '../case-line.tsx'
+import { useCaseView } from '../case-view.ts'
+import { WithCase } from '../with-case.tsx'
+import { RetractionPart } from './retraction-part.tsx'
+import styles from './room.module.css'
+import { StampRow } from './stamp-row.tsx'
+import { Timers } from './timers.tsx'
+import { useAwake } from './use-awake.ts'
+import { useLastingStorage } from './use-lasting-storage.ts'
+import { useTheatreTheme } from './use-theatre-theme.ts'
+
+/** The screen beside the operating table: clocks to be read from two metres, one tap for each point of the operation. */
+export default function RoomScreen() {
+  return (
+    <WithCase>
+      <RoomPage />
+    </WithCase>
+  )
+}
+
+function RoomPage() {
+  const { operation: wanted = '' } = useParams()
+  const { operations, file, id } = useCaseView()
+  const operation = operations.find((one) => one.id === wanted)
+  const subject = operation ? ({ kind: 'operation', animal: animalIn(file), operation: operation.id } as const) : null
+  useTheatreTheme()
+  return (
+    <Page title={words.title} lead={<p>{words.lead}</p>} whose={<CaseLine about={subject} />} wide>
+      {operation ? <Room operation={operation} /> : <p>{words.noOperation}</p>}
+      <p>
+        <Link href={casePageHref(id)}>{caseInEnglish.history.back}</Link>
+      </p>
+    </Page>
+  )
+}
+
+function Room({ operation }: { readonly operation: OperationOnFile }) {
+  const { file, id, sides } = useCaseView()
+  const { me } = useWho()
+  const darkens = useAwake()
+  const fleeting = useLastingStorage()
+  const { checkpoints } = procedureNamed(operation.procedure, procedures)
+  const items = toStamp(file.theCase, operation.id, checkpoints)
+  const next = items.find(({ stamps }) => stamps.length === 0)?.id
+  const writers = writersOf('theatre-stamp')
+  const mayStamp = writers.includes(me.role)
+  const unsettled = sides.disagreements.some((one) => one.operation === operation.id)
+  return (
+    <>
+      {unsettled && (
+        <Notice tone="warn" title={words.side}>
+          <p>
+            <Link href={`${casePageHref(id)}#sides`}>{words.sideLink}</Link>
+          </p>
+        </Notice>
+      )}
+      {fleeting && <Notice title={words.notOnDisk} />}
+      {darkens && <p className="soft">{words.noWakeLock}</p>}
+      {!mayStamp && (
+        <Notice
+          title={fill(caseInEnglish.write.mayNot, {
+            role: shell.roles[me.role],
+            roles: writers.map((role) => shell.roles[role]).join(', '),
+          })}
+        />
+      )}
+      <Timers operation={operation} />
+      <RetractionPart operation={operation} mayStamp={mayStamp} />
+      <ol className={`bare ${styles.rows}`}>
+        {items.map((item) => (
+          <StampRow key={item.id} item={item} operation={operation} isNext={item.id === next} mayStamp={mayStamp} />
+        ))}
+      </ol>
+      <Further operation={operation} />
+      <Caution />
+    </>
+  )
+}
+
+/** What else is written or looked at during an operation. */
+function Further({ operation }: { readonly operation: OperationOnFile }) {
+  const { file, id } = useCaseView()
+  const subject = { kind: 'operation', animal: animalIn(file), operation: operation.id } as const
+  const writes = [
+    ['observation', words.observe],
+    ['blood-loss', words.loss],
+    ['count', words.count],
+    ['drug-given', words.given],
+  ] as const
+  return (
+    <nav aria-label={words.after} className={styles.further}>
+      <Link href={dosePlanHref(id, operation.id)}>{words.plan}</Link>
+      {writes.map(([kind, said]) => (
+        <Link key={kind} href={writeHref(id, kind, { subject })}>
+          {said}
+        </Link>
+      ))}
+    </nav>
+  )
+}

@@ -1,0 +1,46 @@
+import { useMemo } from 'react'
+import { formulary } from '#content/formulary/index.ts'
+import { theatreTimers } from '#content/protocols/theatre-timers.ts'
+import { roomInEnglish as words } from '#content/wording/app-room.ts'
+import { fill } from '#core/outcome/finding.ts'
+import type { OperationOnFile } from '#core/owed/operations.ts'
+import { type Timer, timersOf } from '#core/theatre/timers.ts'
+import { clockOf } from '#core/time/moment.ts'
+import { drugName } from '#documents/case/drug-name.ts'
+import { useCaseView } from '../case-view.ts'
+import styles from './room.module.css'
+import { useNow } from './use-now.ts'
+
+/** Every clock of the operation, read from two metres away; each runs from an entry, none from a button. */
+export function Timers({ operation }: { readonly operation: OperationOnFile }) {
+  const { file } = useCaseView()
+  const now = useNow()
+  const timers = useMemo(() => timersOf(file, operation.id, now, theatreTimers, formulary), [file, operation.id, now])
+  return (
+    <section aria-label={words.timersLabel} className={styles.timers}>
+      {timers.length === 0 && <p>{words.noTimer}</p>}
+      <ul className={`bare ${styles.clocks}`}>
+        {timers.map((timer) => (
+          <li key={`${timer.what} ${timer.drug}`} className={styles.clock} data-due={timer.isDue}>
+            <span className={styles.clockName}>
+              {fill(words.timers[timer.what], { drug: timer.drug === null ? '' : drugName(timer.drug) })}
+            </span>
+            <strong className={styles.clockMinutes}>{fill(words.minutes, { minutes: String(timer.minutes) })}</strong>
+            <span className={styles.clockSays}>{sayDue(timer, file.clinic.zone)}</span>
+          </li>
+        ))}
+      </ul>
+    </section>
+  )
+}
+
+function sayDue({ asks, dueAt, isDue, beforeCut }: Timer, zone: string): string {
+  const about = { at: dueAt === null ? '' : clockOf(dueAt, zone), minutes: String(beforeCut) }
+  const before = beforeCut === null ? [] : [fill(words.beforeCut, about)]
+  const due = (): string[] => {
+    if (asks === null) return []
+    if (dueAt === null) return [words.noInterval]
+    return [fill(words.asks[asks][isDue ? 'due' : 'waits'], about)]
+  }
+  return [...before, ...due()].join('; ')
+}

@@ -1,0 +1,81 @@
+import { expectAccessible, expectNoSidewaysScroll } from './accessible.ts'
+import { entriesOf, expect, openInvented, test } from './clinic.ts'
+
+const _room = '/case/juniper/room/operation-juniper'
+
+test('a nurse stamps an operation beside the table, without the network, and nothing is lost by a reload', async ({
+  page,
+  program,
+}) => {
+  await openInvented(program, page)
+  await page.goto(`${program.url}/case/juniper`)
+  await page.evaluate('navigator.serviceWorker.ready.then(() => null)')
+  await page
+    .getByRole('link', { name: /^Open the theatre record/ })
+    .first()
+    .click()
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('In theatre')
+  await expect(page.getByText('No clock runs: each starts from an entry.')).toBeVisible()
+  await expectAccessible(page)
+
+  const done = (what: string) => page.getByRole('button', { name: `Done now: ${what}` })
+  const row = (what: string) =>
+    page.getByRole('listitem').filter({ has: page.getByRole('heading', { name: what, exact: true }) })
+  const box = await done('Anaesthesia began').boundingBox()
+  expect(box?.height).toBeGreaterThanOrEqual(56)
+  await done('Anaesthesia began').click()
+  await expect(row('Anaesthesia began')).toContainText('Runa Falk')
+  await expect(row('Anaesthesia began')).toContainText('sent', { timeout: 10_000 })
+  await expect(page.getByRole('region', { name: 'Clocks' })).toContainText('Anaesthesia')
+
+  await program.kill()
+  const before = Date.now()
+  await done('Incision').click()
+  await expect(row('Incision')).toContainText('kept here')
+  expect(Date.now() - before).toBeLessThan(2_000)
+  await done('Skin').click()
+  await row('Skin').getByRole('button', { name: 'Add answers: Skin' }).click()
+  await row('Skin').getByRole('radio', { name: 't shaped' }).check()
+  await expectAccessible(page)
+  await row('Skin').getByRole('button', { name: 'Keep', exact: true }).click()
+  await expect(row('Skin')).toContainText('The skin was cut in a T over the vertical canal.')
+  await row('Vertical canal free').getByRole('button', { name: 'Not done: Vertical canal free' }).click()
+  await row('Vertical canal free').getByRole('button', { name: 'Keep “not done”' }).click()
+  await expect(row('Vertical canal free')).toContainText('Say why it was not done.')
+  await page.getByLabel('Why it was not done').fill('Removed years ago.')
+  await page.reload()
+  await row('Vertical canal free').getByRole('button', { name: 'Not done: Vertical canal free' }).click()
+  await expect(page.getByLabel('Why it was not done')).toHaveValue('Removed years ago.')
+  await row('Vertical canal free').getByRole('button', { name: 'Keep “not done”' }).click()
+  await expect(row('Vertical canal free')).toContainText('NOT DONE')
+  await page.getByRole('button', { name: 'Nerve is held aside now' }).click()
+  await expect(page.getByRole('region', { name: 'Clocks' })).toContainText('Nerve held aside')
+  await page.getByRole('button', { name: 'Nerve is let go now' }).click()
+  await done('Facial nerve').click()
+  await row('Facial nerve').getByRole('button', { name: 'Take back: Facial nerve' }).click()
+  await expect(done('Facial nerve')).toBeVisible()
+  for (const width of [1280, 820, 390]) {
+    await page.setViewportSize({ width, height: 900 })
+    await expectNoSidewaysScroll(page)
+  }
+
+  await program.start()
+  await expect(page.getByText('kept here')).toHaveCount(0, { timeout: 30_000 })
+  const stamps = (await entriesOf(program, page, 'case:juniper')).filter(
+    ({ header }) => header.kind === 'theatre-stamp',
+  )
+  expect(stamps.map(({ body }) => [body.checkpoint, body.answer]).sort()).toEqual([
+    ['anaesthesia-start', 'done'],
+    ['incision', 'done'],
+    // The stamp, and its answers with the moment of the stamp.
+    ['k1-skin', 'done'],
+    ['k1-skin', 'done'],
+    ['k2-vertical-canal', 'not-done'],
+    // Taken back: a withdrawal stands beside it.
+    ['k3-facial-nerve', 'done'],
+    ['retraction-off-1', 'done'],
+    ['retraction-on-1', 'done'],
+  ])
+  const [first, answered] = stamps.filter(({ body }) => body.checkpoint === 'k1-skin')
+  expect(answered?.header.happenedAt).toEqual(first?.header.happenedAt)
+})
