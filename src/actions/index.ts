@@ -6,6 +6,7 @@ import { backupNow } from './machine/backup-now.ts'
 import { listPapers } from './papers/list-papers.ts'
 import { changePassword } from './people/change-password.ts'
 import { endSession } from './people/end-session.ts'
+import { findContact } from './people/find-contact.ts'
 import { listDevices } from './people/list-devices.ts'
 import { listPeople } from './people/list-people.ts'
 import { openClinic } from './people/open-clinic.ts'
@@ -32,6 +33,7 @@ export const actions: readonly Action[] = [
   backupNow,
   changePassword,
   endSession,
+  findContact,
   listDevices,
   listPapers,
   listPeople,

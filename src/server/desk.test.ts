@@ -82,4 +82,28 @@ describe('what the front desk reads', () => {
       expect((await house.browser('street').act(action, {})).status).toBe(401)
     }
   })
+
+  it('finds who is on record already under what is typed, owners too, the surest first, for those who may write it', async () => {
+    const nurse = await house.join('finding', 'nurse')
+    const put = (id: string, name: string, phone: string | null, email: string | null) => {
+      const body = { kind: 'owner', name, practice: null, phone, email, address: [] }
+      return nurse.browser.act('put-row', { register: 'contact', id, body, after: null })
+    }
+    await put('c-name', 'Ada Lund', null, null)
+    await put('c-phone', 'Bo Lund', '01632 960181', null)
+    await put('c-both', 'Ada Lund', '+44 1632 960181', 'ada@lund.example')
+    await put('c-other', 'Cy Moor', '01632 960182', null)
+    const typed = { name: 'ada lund', phone: '01632 960181', email: 'ADA@lund.example' }
+    const { status, body } = await nurse.browser.act('find-contact', typed)
+    expect(status).toBe(200)
+    expect(body.contacts.map(({ id, why }: { id: string; why: string[] }) => [id, why])).toEqual([
+      ['c-both', ['same-phone', 'same-email', 'same-name']],
+      ['c-phone', ['same-phone']],
+      ['c-name', ['same-name']],
+    ])
+    expect(JSON.stringify(body)).not.toContain('lund.example')
+    expect((await nurse.browser.act('find-contact', { name: '', phone: '', email: '' })).body.contacts).toEqual([])
+    const reader = await house.join('only-reading', 'read-only')
+    expect((await reader.browser.act('find-contact', typed)).status).toBe(403)
+  })
 })

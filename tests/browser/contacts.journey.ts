@@ -114,3 +114,37 @@ test('a person of the household, a laboratory and another vet are added from the
       ['identity', 'Ines Falkner was named as the referring vet.'],
     ])
 })
+
+test('the owner of a second animal is offered as the contact that is there already, and nobody is merged unasked', async ({
+  page,
+  program,
+}) => {
+  await openInvented(program, page)
+  await page.goto(`${program.url}/case/rowan/contacts/household`)
+  await page.getByLabel('Name').fill('R. Okafor')
+  await page.getByLabel('Phone').fill('+44 1632 960111')
+  const offer = page.getByText('On record already?').locator('..')
+  await expect(offer).toContainText('Rosalind Okafor, 01632 960111')
+  await expect(offer).toContainText('the same phone')
+  await expectAccessible(page)
+  await page.getByRole('button', { name: 'Use Rosalind Okafor' }).click()
+  await expect(page.getByText('Nothing new is written of this person', { exact: false })).toBeVisible()
+  await expect(page.getByLabel('Phone')).toHaveCount(0)
+  await page.getByLabel('pays').check()
+  await page.getByRole('group', { name: 'May this person consent?' }).getByLabel('no').check()
+  await page.getByRole('button', { name: 'Keep' }).click()
+  await expect(page.getByRole('listitem').filter({ hasText: 'Rosalind Okafor' })).toContainText('01632 960111')
+  const body = async () => (await entriesOf(program, page, 'case:rowan')).at(-1)
+  await expect.poll(async () => JSON.stringify(await body())).toContain('"contact-okafor"')
+
+  // Who lives at the same number but is somebody else is written as somebody else.
+  await page.goto(`${program.url}/case/rowan/contacts/household`)
+  await page.getByLabel('Name').fill('Daniel Okafor')
+  await page.getByLabel('Phone').fill('01632 960111')
+  await expect(page.getByText('stands here already')).toBeVisible()
+  await page.getByLabel('in an emergency').check()
+  await page.getByRole('group', { name: 'May this person consent?' }).getByLabel('no').check()
+  await page.getByRole('button', { name: 'Keep' }).click()
+  await expect(page.getByRole('heading', { name: 'Daniel Okafor' })).toBeVisible()
+  await expect(page.getByRole('heading', { name: 'Rosalind Okafor' })).toBeVisible()
+})

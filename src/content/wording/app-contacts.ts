@@ -1,4 +1,5 @@
 import type { ContactFault } from '#core/people/contact-typed.ts'
+import type { SameContactReason } from '#core/people/same-contact.ts'
 
 /** The people around one case and how to reach them, in English. */
 export const contactsInEnglish = {
@@ -52,6 +53,17 @@ export const contactsInEnglish = {
     'email-unreadable': 'Write it like name@place.example, without spaces.',
     'address-line-too-long': 'A line of the address may have 300 characters.',
   } satisfies Record<ContactFault, string>,
+  onRecord: 'On record already?',
+  onRecordHelp: 'If it is the same person, use the one on record: a number changed later is then changed everywhere.',
+  same: {
+    'same-phone': 'the same phone',
+    'same-email': 'the same e-mail',
+    'same-name': 'the same name',
+  } satisfies Record<SameContactReason, string>,
+  here: 'stands here already',
+  useThis: 'Use {name}',
+  using: 'On record: {said}. Nothing new is written of this person but their part here.',
+  another: 'It is somebody else',
   roleMissing: 'Choose at least one.',
   consentMissing: 'Say whether this person may consent.',
   vetMissing: 'Choose a vet.',

@@ -22,6 +22,8 @@ import { WithCase } from '../with-case.tsx'
 import { ContactFields } from './contact-fields.tsx'
 import { MayNotPut, useMayPut } from './may-put.tsx'
 import { entriesFor } from './name-in-case.ts'
+import { OnRecord, saySame } from './on-record.tsx'
+import { type SameContact, useSame } from './use-same.ts'
 
 type Role = BodyOf<'household'>['contacts'][number]['roles'][number]
 const roles = Object.keys(caseInEnglish.head.roles) as Role[]
@@ -67,6 +69,8 @@ type Draft = {
   readonly mayConsent: 'yes' | 'no' | null
   /** A vet of the address book, or `new`. */
   readonly vet: string
+  /** Somebody on record whom a person chose instead of writing them a second time. */
+  readonly known?: SameContact | null
 }
 
 function AddForm({ part }: { readonly part: Part }) {
@@ -79,7 +83,18 @@ function AddForm({ part }: { readonly part: Part }) {
   const form = useFaultFocus(tries)
   const tried = tries > 0
   const put = (change_: Partial<Draft>) => change({ ...draft, ...change_ })
-  const isNew = part !== 'vet' || draft.vet === 'new'
+  const known = draft.known ?? null
+  const typing = part !== 'vet' || draft.vet === 'new'
+  const isNew = typing && known === null
+  const same = useSame(isNew ? draft.typed : nothingTyped)
+  // A laboratory belongs to the address book alone: there every one of it stands already.
+  const here = new Set(
+    {
+      household: file.theCase.latest('household')?.body.contacts.map(({ contact }) => contact) ?? [],
+      vet: [file.theCase.latest('identity')?.body.referringVet ?? ''],
+      laboratory: same.map(({ id }) => id),
+    }[part],
+  )
   const incomplete =
     (isNew && contactFaults(draft.typed).length > 0) ||
     (part === 'vet' && draft.vet === '') ||
@@ -88,9 +103,9 @@ function AddForm({ part }: { readonly part: Part }) {
     event.preventDefault()
     setTries(tries + 1)
     if (incomplete) return
-    const contact = isNew ? `contact-${newId()}` : draft.vet
+    const contact = isNew ? `contact-${newId()}` : (known?.id ?? draft.vet)
     const body = contactOf(draft.typed, kinds[part])
-    const name = isNew ? body.name : (file.contacts.get(contact)?.name ?? contact)
+    const name = isNew ? body.name : (known?.name ?? file.contacts.get(contact)?.name ?? contact)
     const mayConsent = draft.mayConsent === 'yes'
     const named = { part, contact, name, roles: draft.roles, mayConsent, language: clinic.row.language }
     const row = { register: 'contact', id: contact, body, after: null, by: pen.person } as const
@@ -105,7 +120,7 @@ function AddForm({ part }: { readonly part: Part }) {
         <WhichVet
           vet={draft.vet}
           error={tried && draft.vet === '' ? words.vetMissing : null}
-          onChoose={(vet) => put({ vet })}
+          onChoose={(vet) => put({ vet, known: null })}
         />
       )}
       {isNew && (
@@ -115,6 +130,17 @@ function AddForm({ part }: { readonly part: Part }) {
           tried={tried}
           put={(typed) => put({ typed: { ...draft.typed, ...typed } })}
         />
+      )}
+      {isNew && <OnRecord same={same} here={here} use={(chosen) => put({ known: chosen })} />}
+      {typing && known && (
+        <>
+          <p>{fill(words.using, { said: saySame(known) })}</p>
+          <p>
+            <button type="button" onClick={() => put({ known: null })}>
+              {words.another}
+            </button>
+          </p>
+        </>
       )}
       {part === 'household' && (
         <>
