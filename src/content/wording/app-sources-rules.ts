@@ -29,6 +29,10 @@ export const rulesInEnglish = {
     title: 'The three spoken pauses',
     lead: 'What is read aloud before anaesthesia, before the incision and before leaving theatre, and why.',
   },
+  'theatre-clocks': {
+    title: 'Clocks of the theatre',
+    lead: 'When a clock beside the table asks for something. The next dose of an antimicrobial stands with its drug.',
+  },
   year: { title: 'The year', lead: 'The calls, visits and the status after a year.' },
 } as const
 

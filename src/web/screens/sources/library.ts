@@ -17,6 +17,7 @@ import { labelBands } from '#content/protocols/label-bands.ts'
 import { patchSizes } from '#content/protocols/patch-sizes.ts'
 import { registerRules } from '#content/protocols/register-rules.ts'
 import { spokenPauses } from '#content/protocols/spoken-pauses.ts'
+import { theatreTimers } from '#content/protocols/theatre-timers.ts'
 import { otis3CutOffs } from '#content/scores/otis-3.ts'
 import { sources } from '#content/sources/index.ts'
 import { studies } from '#content/studies/index.ts'
@@ -51,6 +52,7 @@ export const rules = {
   plate: earDimensions,
   'register-rules': registerRules,
   'spoken-pauses': spokenPauses,
+  'theatre-clocks': theatreTimers,
   year: wholeYear,
 } as const satisfies Record<RuleName, unknown>
 
