@@ -19,9 +19,11 @@ export const roomInEnglish = {
     'local-anaesthetic': '{drug}',
     retraction: 'Nerve held aside',
     observation: 'Last observation',
+    'no-observation': 'No observation since the beginning',
   } satisfies Record<Timer['what'], string>,
   minutes: '{minutes} min',
-  noTimer: 'No clock runs: each starts from an entry.',
+  hours: '{hours} h {minutes}',
+  noTimer: 'No clock runs: each starts from an entry, and ends with the record of the day.',
   asks: {
     cut: { waits: 'cut by {at}', due: 'GIVEN TOO LONG AGO for the cut: since {at}' },
     'next-dose': { waits: 'again at {at}', due: 'AGAIN: DUE since {at}' },

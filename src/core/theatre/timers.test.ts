@@ -112,6 +112,18 @@ describe('the clocks of the theatre', () => {
     expect(timer('observation', '08:15', ...watched)?.isDue).toBe(true)
   })
 
+  it('stop with the record, and after a day when nobody stamped the end', () => {
+    const start = [['08:00', 'anaesthesia-start']] as const
+    const theCase = fold(entries(...start))
+    const at = (instant: string) => timersOf({ theCase }, 'operation-1', instant, theatreTimers, formulary)
+    expect(at('2026-03-11T07:59:00.000Z')).not.toEqual([])
+    expect(at('2026-03-11T08:00:00.000Z')).toEqual([])
+    expect(timer('no-observation', '08:10', ...start)).toMatchObject({ minutes: 10, isDue: true })
+    const summary = entryMaker({}, 5)({ kind: 'operation-summary', subject })
+    const signed = fold([...entries(...start), summary])
+    expect(timersOf({ theCase: signed }, 'operation-1', clock('09:00'), theatreTimers, formulary)).toEqual([])
+  })
+
   it('count real minutes over midnight and over a change of the clock', () => {
     const made = entries(['23:30', 'anaesthesia-start'])
     const later = timersOf({ theCase: fold(made) }, 'operation-1', '2026-03-11T00:30:00.000Z', theatreTimers, formulary)

@@ -16,7 +16,14 @@ export type TimerRules = {
 
 /** One clock that runs from something that was recorded; nothing starts it but an entry. */
 export type Timer = {
-  readonly what: 'anaesthesia' | 'incision' | 'antimicrobial' | 'local-anaesthetic' | 'retraction' | 'observation'
+  readonly what:
+    | 'anaesthesia'
+    | 'incision'
+    | 'antimicrobial'
+    | 'local-anaesthetic'
+    | 'retraction'
+    | 'observation'
+    | 'no-observation'
   /** Of an antimicrobial or local anaesthetic. */
   readonly drug: string | null
   /** Whole minutes since it began; of retraction, all times together. */
@@ -50,6 +57,10 @@ export function timersOf(
   const cut = doneAt(theCase, operation, 'incision')
   const closed = doneAt(theCase, operation, 'closed')
   const out = doneAt(theCase, operation, 'tube-out')
+  const began = [start, cut].flatMap((at) => at ?? []).sort()[0]
+  // Nobody stamped the end: a clock that has run for days says nothing any more.
+  if (linesAbout(theCase, 'operation-summary', operation).length > 0) return []
+  if (began !== undefined && minutesFrom(began, now) >= longest) return []
   const timer = (what: Timer['what'], from: string, more: Partial<Timer> = {}): Timer => ({
     what,
     drug: null,
@@ -119,7 +130,7 @@ export function timersOf(
       : []),
     ...(start !== null && out === null && watchFrom !== null && nextLook !== null
       ? [
-          timer('observation', watchFrom, {
+          timer(observed ? 'observation' : 'no-observation', watchFrom, {
             asks: 'look',
             dueAt: nextLook,
             isDue: now >= nextLook,
@@ -129,6 +140,9 @@ export function timersOf(
       : []),
   ]
 }
+
+/** Minutes after which a record is one of another day. */
+const longest = 24 * 60
 
 function minutesFrom(from: string, until: string): number {
   return Math.max(0, Math.floor((Date.parse(until) - Date.parse(from)) / 60_000))

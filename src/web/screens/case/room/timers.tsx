@@ -25,13 +25,20 @@ export function Timers({ operation }: { readonly operation: OperationOnFile }) {
             <span className={styles.clockName}>
               {fill(words.timers[timer.what], { drug: timer.drug === null ? '' : drugName(timer.drug) })}
             </span>
-            <strong className={styles.clockMinutes}>{fill(words.minutes, { minutes: String(timer.minutes) })}</strong>
+            <strong className={styles.clockMinutes}>{sayMinutes(timer.minutes)}</strong>
             <span className={styles.clockSays}>{sayDue(timer, file.clinic.zone)}</span>
           </li>
         ))}
       </ul>
     </section>
   )
+}
+
+/** Hours once there are two of them: nobody divides by sixty from two metres away. */
+function sayMinutes(minutes: number): string {
+  if (minutes < 120) return fill(words.minutes, { minutes: String(minutes) })
+  const rest = String(minutes % 60).padStart(2, '0')
+  return fill(words.hours, { hours: String(Math.floor(minutes / 60)), minutes: rest })
 }
 
 function sayDue({ asks, dueAt, isDue, beforeCut }: Timer, zone: string): string {
