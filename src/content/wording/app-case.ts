@@ -16,6 +16,7 @@ export const namesInEnglish = {
   entryNotHere: 'an entry that has not arrived yet',
   kinds: kindsInEnglish,
   clockMarks: reportInEnglish.clockMarks,
+  countedMarks: reportInEnglish.countedMarks,
   subjects: {
     clinic: 'the clinic',
     household: 'the household',

@@ -50,6 +50,7 @@ export const reportInEnglish = {
     closed: 'Wound closed',
     'tube-out': 'Tube out',
   },
+  countedMarks: { 'retraction-on': 'Nerve held aside', 'retraction-off': 'Nerve let go' },
   stamped: 'Stamped.',
   notDone: 'Not done: {because}',
   noReason: 'no reason was written down',

@@ -9,6 +9,7 @@ import { fill } from '#core/outcome/finding.ts'
 import { operationsOf } from '#core/owed/operations.ts'
 import { type Checkpoint, type Procedure, procedureNamed } from '#core/procedures/procedure.ts'
 import { type StampAnswer, stampSentences } from '#core/procedures/stamp-sentences.ts'
+import { markName } from '#core/theatre/mark-name.ts'
 import { type SpokenPause, statedItem } from '#core/theatre/spoken-pause.ts'
 import { type Precision, sayMoment } from '#core/time/moment.ts'
 import type { Body, Names } from './say-body.ts'
@@ -22,6 +23,7 @@ export type NamesWording = {
   readonly entryNotHere: string
   readonly kinds: Readonly<Record<string, string>>
   readonly clockMarks: Readonly<Record<string, string>>
+  readonly countedMarks: Readonly<Record<string, string>>
   readonly subjects: Readonly<Record<Subject['kind'], string>>
   readonly ear: string
   readonly procedures: Readonly<Record<string, string>>
@@ -57,7 +59,7 @@ export function namesOf(line: Pick<Line, 'header'>, file: CaseFile, library: Lib
       case 'shelf-item':
         return file.house.live('shelf-item').find(({ body }) => body.item === id)?.body.label ?? id
       case 'checkpoint':
-        return checkpoint(id)?.title ?? words.clockMarks[id] ?? spoken(id)
+        return checkpoint(id)?.title ?? markName(id, words) ?? spoken(id)
       case 'animal':
       case 'case':
         return nameOfAnimal(id, file)

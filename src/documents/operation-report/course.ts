@@ -5,6 +5,7 @@ import { linesAbout } from '#core/journal/lines-about.ts'
 import { fill } from '#core/outcome/finding.ts'
 import type { Checkpoint, Procedure } from '#core/procedures/procedure.ts'
 import { stampSentences } from '#core/procedures/stamp-sentences.ts'
+import { markName } from '#core/theatre/mark-name.ts'
 import { timeOf } from '../case/case-words.ts'
 import type { Table, Words } from '../render/model.ts'
 
@@ -34,7 +35,7 @@ export function courseTable(theCase: Case, operation: string, procedure: Procedu
       ...procedure.checkpoints.flatMap((one) => checkpointRows(one, of(one.id))),
       ...stamps
         .filter(({ body }) => !planned.has(body.checkpoint))
-        .map((line) => [timeOf(line), line.body.checkpoint, looseWords(line)]),
+        .map((line) => [timeOf(line), markName(line.body.checkpoint, words) ?? line.body.checkpoint, looseWords(line)]),
       ...markRows(ends, of),
     ],
   }

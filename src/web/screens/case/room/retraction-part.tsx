@@ -27,8 +27,11 @@ export function RetractionPart({
       <ul className="bare">
         {held.map((one) => (
           <li key={one.number}>
-            {fill(words.retraction.on, { number: String(one.number) })}: {clockOf(one.from, zone)}
-            {one.until !== null && ` – ${clockOf(one.until, zone)}`}
+            {fill(one.until === null ? words.retraction : words.retractionOver, {
+              number: String(one.number),
+              from: clockOf(one.from, zone),
+              until: one.until === null ? '' : clockOf(one.until, zone),
+            })}
           </li>
         ))}
       </ul>

@@ -1,0 +1,10 @@
+import { expect, test } from 'vitest'
+import { reportInEnglish as words } from '#content/wording/report.ts'
+import { markName } from './mark-name.ts'
+
+test('A mark has its words, a counted one its number, and an unknown one none', () => {
+  expect(markName('incision', words)).toBe('Incision')
+  expect(markName('retraction-on-2', words)).toBe('Nerve held aside, 2')
+  expect(markName('something-3', words)).toBeUndefined()
+  expect(markName('k1-skin', words)).toBeUndefined()
+})
