@@ -140,8 +140,9 @@ export const dosePlanInEnglish = {
     noWeight: 'Without a weight on record no line can be kept: a planned line names its weight.',
   },
   emergency: {
-    title: 'Declared emergency',
-    said: '{by}, {at}: {reason} What it lifts is said at each line; doubts stay. A second name is owed within a day.',
+    title: 'Declared emergency, {at}',
+    since: '{by}: {reason}',
+    doubts: 'Doubts about unit, strength, animal or drug stay.',
     declare: 'Declare an emergency',
   },
   papers: {

@@ -53,6 +53,7 @@ export const doseSheetWords = {
   ceilingKinds: { given: 'already given', planned: 'planned', infusion: 'infusion' },
   noCeiling: 'No line of this plan counts against a ceiling.',
   animal: 'About the animal',
+  emergency: 'Declared emergency',
   second: 'Second check',
   secondAgrees: '{person} worked it out again and agrees ({when}): {lines}.',
   secondFingerprint: 'Bound to {species}, {weight}, fingerprint {fingerprint}.',

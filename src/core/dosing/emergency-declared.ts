@@ -1,7 +1,7 @@
 import { fill } from '#core/outcome/finding.ts'
 import type { Draft } from './draft.ts'
 import { isLifted, type ScopedEmergency } from './emergency-scope.ts'
-import { type DoseFinding, found } from './findings.ts'
+import { type DoseCode, type DoseFinding, found } from './findings.ts'
 import type { DosingRules } from './rules.ts'
 
 /**
@@ -33,6 +33,17 @@ export function sayLifted(
 
 export function liftDraft(draft: Draft, emergency: ScopedEmergency | undefined): Draft {
   return emergency ? { ...draft, findings: draft.findings.map(liftIn(emergency, draft.drug?.id)) } : draft
+}
+
+const saysEmergency: ReadonlySet<DoseCode> = new Set<DoseCode>([
+  'emergency-declared',
+  'emergency-declared-for',
+  'emergency-lifts-nothing',
+])
+
+/** Whether a finding of a plan is the emergency itself: it is said apart from the others, and once. */
+export function isOfEmergency({ code }: Pick<DoseFinding, 'code'>): boolean {
+  return saysEmergency.has(code)
 }
 
 /** That an emergency was declared, by whom and why, what it lifts, and until when the second name is owed. */

@@ -7,6 +7,7 @@ import { boundPlanOf } from '#core/dosing/second-check.ts'
 import { entryMaker } from '#core/journal/entries-for-tests.ts'
 import type { Entry } from '#core/journal/entry.ts'
 import { fold } from '#core/journal/fold.ts'
+import { quantity } from '#core/units/quantity.ts'
 import { isPaper } from '../case/paper-input.ts'
 import { exampleEntries, inputFor } from '../case/sample-case-for-tests.ts'
 import { type Paper, runsOf, type Words } from '../render/model.ts'
@@ -171,4 +172,25 @@ test('Lines that nobody judged again are not to be drawn up', () => {
 test('Without a planned line there is no sheet', () => {
   const made = doseSheet.of(inputFor(exampleEntries().filter(({ kind }) => kind !== 'planned-line')))
   expect(made).toMatchObject({ kind: 'not-yet' })
+})
+
+test('A declared emergency is said above the plan, once, and behind each finding that it lifted', () => {
+  const entries = weighing('8.2')
+  const theCase = fold(entries)
+  const { at, lines } = linesOfOperation(theCase, 'operation-1')
+  const animal = dosedAnimalOf(theCase, at ?? '')
+  if (!animal) throw new Error('The worked example is a dog of 8.2 kg.')
+  const emergency = { by: 'A. Person', reason: 'She bleeds.', at: '12 February 2026, 10:00' }
+  const twice = lines.map((line) => ({ ...line, dose: quantity('3', 'mg/kg') }))
+  const knowledge = { drugs: formulary, rules: dosingRules, plans: [], policies: [] }
+  const doses = doseLines({ animal, given: [], lines: twice, emergency }, knowledge)
+  const made = doseSheet.of(inputFor(entries, { doses }))
+  if (!isPaper(made)) throw new Error(made.because)
+  const callout = made.blocks.find((block) => block.kind === 'callout' && block.word === 'Declared emergency')
+  expect(callout).toMatchObject({
+    tone: 'stop',
+    lines: [expect.stringMatching(/^A\. Person declared an emergency: She bleeds\./)],
+  })
+  expect(said(made).match(/declared an emergency/g)).toHaveLength(1)
+  expect(said(made)).toContain('Lifted by the emergency declared by A. Person')
 })

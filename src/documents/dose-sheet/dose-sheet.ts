@@ -2,6 +2,7 @@ import { procedures } from '#content/procedures/index.ts'
 import { papersInEnglish } from '#content/wording/papers.ts'
 import { doseSheetWords as words } from '#content/wording/papers-dose.ts'
 import type { DoseResult } from '#core/dosing/dose-lines.ts'
+import { isOfEmergency } from '#core/dosing/emergency-declared.ts'
 import { inPlanOrder } from '#core/dosing/in-plan-order.ts'
 import { personNamed } from '#core/journal/clinic.ts'
 import { linesAbout } from '#core/journal/lines-about.ts'
@@ -16,7 +17,7 @@ import { notYet, type PaperDefinition, type PaperInput } from '../case/paper-inp
 import { sourceLines } from '../case/sources-list.ts'
 import { type Block, facts, heading, list, paragraph, small } from '../render/model.ts'
 import { ceilingBlocks } from './ceilings.ts'
-import { findingLines, type PlannedEntry, planTable, whyTable } from './plan-tables.ts'
+import { findingLines, type PlannedEntry, planTable, sayFinding, whyTable } from './plan-tables.ts'
 import { secondCheckBlocks } from './second-check.ts'
 
 /** What to draw up for one operation: plan first, and beside every number who chose it and why it is allowed. */
@@ -40,6 +41,7 @@ export const doseSheet: PaperDefinition = {
       blocks: [
         headFacts(input, operation, first),
         ...otherWeight(input, first),
+        ...emergencyDeclared(doses),
         ...(doses ? [] : [notJudged]),
         heading(1, words.lines),
         planTable(planned, doses, operation.done === null),
@@ -92,6 +94,13 @@ function otherWeight({ file }: PaperInput, planned: PlannedEntry): Block[] {
 }
 
 function aboutTheAnimal(doses: DoseResult | null): Block[] {
-  if (!doses || doses.findings.length === 0) return []
-  return [heading(2, words.animal), ...findingLines(doses.findings).map((line) => paragraph(line))]
+  const findings = doses?.findings.filter((finding) => !isOfEmergency(finding)) ?? []
+  if (findings.length === 0) return []
+  return [heading(2, words.animal), ...findingLines(findings).map((line) => paragraph(line))]
+}
+
+/** Read before anything is drawn: what follows was planned while an emergency lifted what bars it. */
+function emergencyDeclared(doses: DoseResult | null): Block[] {
+  const lines = doses?.findings.filter(isOfEmergency).map(sayFinding) ?? []
+  return lines.length === 0 ? [] : [{ kind: 'callout', tone: 'stop', word: words.emergency, lines }]
 }

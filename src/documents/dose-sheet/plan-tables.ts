@@ -1,11 +1,13 @@
-import { doseFindingWords } from '#content/wording/dosing-findings.ts'
+import { doseFindingWords, liftedWords } from '#content/wording/dosing-findings.ts'
 import { doseSheetWords as words } from '#content/wording/papers-dose.ts'
 import type { DoseResult } from '#core/dosing/dose-lines.ts'
+import { sayLifted } from '#core/dosing/emergency-declared.ts'
 import type { DoseFinding } from '#core/dosing/findings.ts'
 import { isDrawnOtherwise } from '#core/dosing/planned-body.ts'
 import type { DoseLine, DrawnLine } from '#core/dosing/request.ts'
 import type { Dose, DoseRange } from '#core/formulary/drug.ts'
 import type { BodyOf, Line } from '#core/journal/fold.ts'
+import { capital } from '#core/outcome/capital.ts'
 import { bySeverity, fill } from '#core/outcome/finding.ts'
 import { Decimal } from '#core/units/quantity.ts'
 import { spellUnits } from '#core/units/unit-words.ts'
@@ -149,10 +151,14 @@ function otherVolume(body: BodyOf<'planned-line'>, judged: DoseLine): (readonly 
 
 /** One line for each finding; its level stands in a word before it. */
 export function findingLines(findings: readonly DoseFinding[]): (readonly Run[])[] {
-  return bySeverity(findings).map(({ code, level, about }) => {
-    const said = spellUnits(fill(doseFindingWords[code], about))
-    return [strong(`${words.levels[level]}: `), text(said.charAt(0).toUpperCase() + said.slice(1))]
-  })
+  return bySeverity(findings).map((finding) => [strong(`${words.levels[finding.level]}: `), text(sayFinding(finding))])
+}
+
+/** A finding as a sentence; behind one that an emergency lifted, by whose. */
+export function sayFinding(finding: DoseFinding): string {
+  const { code, about } = finding
+  const said = capital(spellUnits(fill(doseFindingWords[code], about)))
+  return [said, sayLifted(finding, liftedWords)].filter(Boolean).join(' ')
 }
 
 export function sayUse(use: string): string {

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
 import type { Page } from '@playwright/test'
 import { entriesOf, nurse } from '../clinic.ts'
+import { EntryForm } from '../pages/entry-form.ts'
 import type { Stage } from './stage.ts'
 import { open, type State } from './state.ts'
 
@@ -129,6 +130,49 @@ export const forms: readonly State[] = [
       await page.getByLabel('From whom').fill('Northfold Laboratory')
       await page.getByRole('button', { name: 'Put it in the tray' }).click()
       await page.getByRole('button', { name: 'File it' }).first().waitFor()
+    },
+  },
+]
+
+/** A declared emergency: the form refused, what it lifts in the plan, and what it owes. Each begins where the one before ended. */
+export const emergencies: readonly State[] = [
+  {
+    name: 'emergency-form',
+    seat: 'surgeon',
+    bring: async (page, url) => {
+      await open(page, `${url}/case/juniper/write/medicine-before`)
+      const form = new EntryForm(page)
+      await form.choose('What it is about', 'the animal')
+      await form.type('As written on the box or letter', 'Prednisolone 5 mg tablets')
+      await page.getByLabel(/^Active substance/).selectOption({ label: 'prednisolone' })
+      await form.choose('How it was given', 'by mouth')
+      await form.choose('Is it still given?', 'yes')
+      await form.choose('What it did', 'better')
+      await form.keep()
+      await open(page, `${url}/case/juniper/doses/operation-juniper`)
+      await page.getByRole('link', { name: 'Declare an emergency' }).click()
+      await keep(page)
+    },
+  },
+  {
+    name: 'emergency-plan',
+    seat: 'surgeon',
+    bring: async (page, url) => {
+      await page.getByLabel('Why it is an emergency').fill('She bleeds into the throat and cannot wait.')
+      await new EntryForm(page).keep()
+      await open(page, `${url}/case/juniper/doses/operation-juniper`)
+      await page
+        .getByText(/Lifted by the emergency declared by/)
+        .first()
+        .waitFor()
+    },
+  },
+  {
+    name: 'emergency-owed',
+    seat: 'surgeon',
+    bring: async (page, url) => {
+      await open(page, url)
+      await page.getByRole('link', { name: 'A second name for the declared emergency' }).waitFor()
     },
   },
 ]

@@ -1,5 +1,5 @@
 import { doors, lines } from './doors-and-lines.ts'
-import { dialogs, forms } from './forms-and-dialogs.ts'
+import { dialogs, emergencies, forms } from './forms-and-dialogs.ts'
 import { lists, screens } from './screens.ts'
 import { at, type State } from './state.ts'
 
@@ -24,7 +24,7 @@ const chosen = (all: readonly State[]) => all.filter(({ name }) => wanted.some((
 export const groups: readonly (readonly [name: string, states: readonly State[]])[] = [
   ['the screens of a case', chosen(ofScreens.slice(0, half))],
   ['the other screens', chosen(ofScreens.slice(half))],
-  ['forms that were refused, and dialogs', chosen([...forms, ...dialogs])],
+  ['forms that were refused, and dialogs', chosen([...forms, ...dialogs, ...emergencies])],
   ['before signing in, what a role may not, and a clinic without a case', chosen([...doors, ...empty])],
   ['without the server, with a slow one, and with one that fails', chosen(lines)],
 ]

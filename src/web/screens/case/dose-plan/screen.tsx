@@ -2,6 +2,7 @@ import { Link, useParams } from 'wouter'
 import { caseInEnglish } from '#content/wording/app-case.ts'
 import { dosePlanInEnglish as words } from '#content/wording/app-dose-plan.ts'
 import { animalIn } from '#core/chapters/subjects-for.ts'
+import { isOfEmergency } from '#core/dosing/emergency-declared.ts'
 import type { PlanNow } from '#core/dosing/plan-now.ts'
 import { fill } from '#core/outcome/finding.ts'
 import type { OperationOnFile } from '#core/owed/operations.ts'
@@ -75,8 +76,8 @@ function Plan({ operation }: { readonly operation: OperationOnFile }) {
         </Notice>
       )}
       <PlanHead operation={operation} />
-      <EmergencyNotice operation={operation} />
-      <FindingList findings={plan.findings} />
+      <EmergencyNotice operation={operation} plan={plan} />
+      <FindingList findings={plan.findings.filter((finding) => !isOfEmergency(finding))} />
       {!operation.done && <ReplanAll operation={operation} plan={plan} />}
       <Lines operation={operation} plan={plan} />
       <h2>{words.ceilings}</h2>
