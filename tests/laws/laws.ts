@@ -212,15 +212,16 @@ function days(request: DoseRequest, worked: readonly Worked[], lean: Quantity<'k
     const { row, drug, line } = one
     const mine = worked.filter((entry) => entry.drug.id === drug.id)
     const weight = line.dosingWeight ?? measured
-    const { limit, per } = row.maxCumulative?.value ?? {}
-    const perKilogram = limit && per === 'day' ? convert(limit, 'mg/kg') : undefined
+    // A mark that asks for a person bars nothing.
+    const { limit, per, asks } = row.maxCumulative?.value ?? {}
+    const perKilogram = limit && per === 'day' && !asks ? convert(limit, 'mg/kg') : undefined
     const planned = sum(mine.map((entry) => milligrams(entry.line) ?? zero))
     if (perKilogram) {
       const day = planned.plus(givenMilligrams(request, drug.id, '24'))
       const most = perKilogram.value.times(weight.value)
       must(day.lte(most.times(hair)), () => `${drug.id} reaches ${day} mg in a day, the most is ${most}.`)
     }
-    const volume = limit && per === 'day' ? convert(limit, 'mL/kg') : undefined
+    const volume = limit && per === 'day' && !asks ? convert(limit, 'mL/kg') : undefined
     // The emergency sheet is never silenced: there a ceiling is a note.
     if (volume && !emergency(one)) {
       const day = sum(mine.map((entry) => millilitres(entry.line))).plus(givenMillilitres(request, drug.id))
@@ -390,6 +391,7 @@ function notWeaker(before: DoseResult, after: DoseResult, loads?: string, word?:
         !(finding.code === 'loading-not-chosen' && line.drug === loads) &&
         !(finding.code === 'infusion-over-fluid-allowance' && runsLess) &&
         !(finding.code === 'drums-unknown' && word === 'intact-drums') &&
+        !(finding.code === 'over-daily-maximum-in-time' && isReached(now)) &&
         !(now && kept(finding, now.findings)),
     )
     must(!lost, () => `${line.id} loses ${lost?.level} ${lost?.code}.`)
@@ -397,6 +399,11 @@ function notWeaker(before: DoseResult, after: DoseResult, loads?: string, word?:
   }
   const lost = before.findings.find((finding) => !kept(finding, after.findings))
   must(!lost, () => `the plan loses ${lost?.level} ${lost?.code}.`)
+}
+
+/** The most of the day is no more reached in time, but by what is counted already. */
+function isReached(now: DoseLine | undefined): boolean {
+  return now?.findings.some(({ code }) => code === 'over-daily-maximum') === true
 }
 
 function anotherGiven({ request, another }: RandomPlan, result: DoseResult): void {

@@ -26,9 +26,16 @@ describe('the number of tablets', () => {
   it('goes down while the label’s direction is not known and fewer are inside the range, else up into it', () => {
     expect(count('90', '50', 'halves')).toBe('fits 1.5')
     expect(count('98', '50', 'halves')).toBe('fits 1.5')
-    expect(count('70', '50', 'halves')).toBe('fits 1.5')
+    expect(count('76', '50', 'whole')).toBe('fits 2')
     expect(count('40', '50', 'whole')).toBe('rounded 1')
-    expect(count('60', '50', 'whole')).toBe('fits 2')
+    expect(count('60', '50', 'whole')).toBe('rounded 1')
+  })
+
+  it('is not lifted into the range when the dose itself was planned under it', () => {
+    // Pradofloxacin planned at 1.95 mg/kg: 15.001 mg of 15 mg tablets are one, not two.
+    const under = { low: mg('23'), high: mg('39') }
+    expect(count('15.001', '15', 'whole', under)).toBe('rounded 1')
+    expect(count('19.5', '15', 'whole', under)).toBe('rounded 1')
   })
 
   it('follows the label where it says a direction', () => {

@@ -63,13 +63,15 @@ export function countTablets(
     .map((count) => count.times(piece))
     .filter((count) => count.gt(0))
     .filter((count) => !band.ceiling || count.times(strength.value).lte(band.ceiling.value))
-  const inBand = counts.find((count) => {
+  const [fewest] = counts
+  if (!fewest) return { kind: 'none' }
+  const isInside = (count: Decimal) => {
     const mass = count.times(strength.value)
     return mass.gte(band.low.value) && mass.lte(band.high.value)
-  })
-  if (inBand) return { kind: 'fits', count: new Quantity(inBand, '{tablet}') }
-  const [fewest] = counts
-  return fewest ? { kind: 'rounded', count: new Quantity(fewest, '{tablet}') } : { kind: 'none' }
+  }
+  // Somebody who planned less than the range is not lifted into it.
+  const chosen = (amount.value.lt(band.low.value) ? undefined : counts.find(isInside)) ?? fewest
+  return { kind: isInside(chosen) ? 'fits' : 'rounded', count: new Quantity(chosen, '{tablet}') }
 }
 
 /** Tablets for the whole course; undefined unless the interval is one countable number of hours. */
