@@ -45,7 +45,7 @@ function rowOf({ what, dueFrom, dueBy, findings, counted }: RegisterOwed, regist
 }
 
 function sayFindings(findings: RegisterOwed['findings']): string {
-  const said = findings.map(({ code, about }) => fill(registerInEnglish.said[code], about))
-  const more = said.length - saidAtOnce
-  return [...new Set(said.slice(0, saidAtOnce)), ...(more > 0 ? [sayCount(words.more, more)] : [])].join(' ')
+  const said = findings.slice(0, saidAtOnce).map(({ code, about }) => fill(registerInEnglish.said[code], about))
+  const more = findings.length - saidAtOnce
+  return [...new Set(said), ...(more > 0 ? [sayCount(words.more, more)] : [])].join(' ')
 }

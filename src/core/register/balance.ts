@@ -2,7 +2,7 @@ import type { BodyOf, Case, Line } from '#core/journal/fold.ts'
 import { Decimal, plain } from '#core/units/quantity.ts'
 import { unitWord } from '#core/units/unit-words.ts'
 import type { RegisterUnit } from './as-register-unit.ts'
-import { type Draw, sameAmpoule } from './draws.ts'
+import { ampouleKey, type Draw } from './draws.ts'
 import { type RegisterFinding, seen } from './register-findings.ts'
 import { isUnwitnessed } from './witness.ts'
 
@@ -35,7 +35,7 @@ type Open = { readonly left: Decimal; readonly finding: RegisterFinding } | null
 /** The running balance, and what each line shows by itself. */
 export function balanced(
   entries: readonly Line<Body>[],
-  draws: readonly Draw[],
+  draws: ReadonlyMap<string, Draw>,
   { unit, theFold }: { readonly unit: RegisterUnit; readonly theFold: Case },
 ) {
   const findings: RegisterFinding[] = []
@@ -53,8 +53,8 @@ export function balanced(
     balance = balance.plus(new Decimal(body.amount.value).times(moves[body.what]))
     open = stillOpen(open, entry, balance)
     findings.push(...judgeLine(entry, balance, theFold))
-    const draw = draws.find((one) => sameAmpoule(one.ampoule, body.ampoule)) ?? null
-    lines.push({ entry, balance, draw })
+    const draw = body.ampoule === null ? undefined : draws.get(ampouleKey(body.ampoule))
+    lines.push({ entry, balance, draw: draw ?? null })
   }
   if (open) findings.push(open.finding)
   if (!lines.some(({ entry, balance: after }) => after && entry.body.what === 'opening')) {

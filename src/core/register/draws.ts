@@ -16,26 +16,40 @@ export type Draw = {
 }
 
 /** Spaces around a number and the size of its letters make no other ampoule. */
-export function sameAmpoule(a: string | null, b: string | null): boolean {
-  return a !== null && b !== null && a.trim().toLowerCase() === b.trim().toLowerCase()
+export function ampouleKey(ampoule: string): string {
+  return ampoule.trim().toLowerCase()
 }
 
-/** One draw for every ampoule number of a register, with what the cases say of that drug and number. */
-export function drawsOf(drawn: readonly Drawn[], theFold: Case): Draw[] {
-  const draws: Draw[] = []
-  for (const line of drawn) {
-    const { ampoule, drug } = line.body
-    if (ampoule === null || draws.some((one) => sameAmpoule(one.ampoule, ampoule))) continue
-    const isOf = ({ body }: { readonly body: { readonly drug: string; readonly ampoule: string | null } }) =>
-      body.drug === drug && sameAmpoule(body.ampoule, ampoule)
-    draws.push({
-      ampoule,
-      drawn: drawn.filter(({ body }) => sameAmpoule(body.ampoule, ampoule)),
-      given: theFold.live('drug-given').filter(isOf),
-      wasted: theFold.live('drug-wasted').filter(isOf),
-    })
+/**
+ * One draw for every ampoule number of a register, by its key, with what the cases say of that drug and number. Looked
+ * up by the key: a register of some years has thousands.
+ */
+export function drawsOf(drawn: readonly Drawn[], theFold: Case): ReadonlyMap<string, Draw> {
+  const byKey = groupedByAmpoule(drawn)
+  const drug = drawn[0]?.body.drug
+  const ofDrug = ({ body }: { readonly body: { readonly drug: string } }) => body.drug === drug
+  const given = groupedByAmpoule(theFold.live('drug-given').filter(ofDrug))
+  const wasted = groupedByAmpoule(theFold.live('drug-wasted').filter(ofDrug))
+  return new Map(
+    [...byKey].map(([key, lines]) => {
+      const ampoule = lines[0]?.body.ampoule ?? key
+      return [key, { ampoule, drawn: lines, given: given.get(key) ?? [], wasted: wasted.get(key) ?? [] }]
+    }),
+  )
+}
+
+function groupedByAmpoule<One extends { readonly body: { readonly ampoule: string | null } }>(
+  lines: readonly One[],
+): Map<string, One[]> {
+  const groups = new Map<string, One[]>()
+  for (const line of lines) {
+    if (line.body.ampoule === null) continue
+    const key = ampouleKey(line.body.ampoule)
+    const group = groups.get(key)
+    if (group) group.push(line)
+    else groups.set(key, [line])
   }
-  return draws
+  return groups
 }
 
 /**

@@ -3,7 +3,7 @@ import { bySeverity } from '#core/outcome/finding.ts'
 import { Decimal } from '#core/units/quantity.ts'
 import { type RegisterUnit, registerUnit } from './as-register-unit.ts'
 import { balanced, type RegisterLine } from './balance.ts'
-import { type Draw, drawsOf, judgeDraw, sameAmpoule } from './draws.ts'
+import { ampouleKey, type Draw, drawsOf, judgeDraw } from './draws.ts'
 import { type RegisterFinding, seen } from './register-findings.ts'
 import { unwritten } from './unwritten.ts'
 
@@ -73,11 +73,12 @@ function registerOf(page: Page, all: readonly Page[], theFold: Case): Register {
   const { stream, of, markedAt, entries } = page
   const unit = registerUnit(of.strength)
   const live = entries.filter(({ state }) => state === 'live')
-  const draws = drawsOf(
+  const byAmpoule = drawsOf(
     live.filter(({ body }) => body.what === 'drawn'),
     theFold,
   )
-  const { lines, findings } = balanced(entries, draws, { unit, theFold })
+  const draws = [...byAmpoule.values()]
+  const { lines, findings } = balanced(entries, byAmpoule, { unit, theFold })
   const sum = (...acts: readonly Body['what'][]) =>
     live
       .filter(({ body }) => acts.includes(body.what) && body.amount.unit === unit)
@@ -104,10 +105,13 @@ function registerOf(page: Page, all: readonly Page[], theFold: Case): Register {
 /** A number that two strengths of one drug both drew: which of them was given is not known. */
 function elsewhere(page: Page, draws: readonly Draw[], all: readonly Page[]): RegisterFinding[] {
   const others = all.filter(({ stream, of }) => stream !== page.stream && of.drug === page.of.drug)
+  const keys = new Set(
+    others
+      .flatMap(({ entries }) => entries)
+      .flatMap(({ state, body }) => (state === 'live' && body.ampoule !== null ? [ampouleKey(body.ampoule)] : [])),
+  )
   return draws.flatMap(({ ampoule, drawn: [first] }) =>
-    others.some(({ entries }) => entries.some((one) => one.state === 'live' && sameAmpoule(one.body.ampoule, ampoule)))
-      ? [seen('confirm', 'ampoule-elsewhere', { ampoule }, first?.header.id ?? null)]
-      : [],
+    keys.has(ampouleKey(ampoule)) ? [seen('confirm', 'ampoule-elsewhere', { ampoule }, first?.header.id ?? null)] : [],
   )
 }
 

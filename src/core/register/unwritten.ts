@@ -1,6 +1,6 @@
 import type { BodyOf, Case, Line } from '#core/journal/fold.ts'
 import { unitWord } from '#core/units/unit-words.ts'
-import { sameAmpoule } from './draws.ts'
+import { ampouleKey } from './draws.ts'
 import { type RegisterFinding, seen } from './register-findings.ts'
 
 type Lines = {
@@ -14,8 +14,10 @@ export function unwritten(drug: string, all: readonly Lines[], theFold: Case): R
   const live = own.filter(({ state }) => state === 'live')
   const since = live.find(({ body }) => body.what === 'opening')?.at
   if (since === undefined) return []
-  const isDrawn = (ampoule: string) =>
-    live.some(({ body }) => body.what === 'drawn' && sameAmpoule(body.ampoule, ampoule))
+  const drawn = new Set(
+    live.flatMap(({ body }) => (body.what === 'drawn' && body.ampoule !== null ? [ampouleKey(body.ampoule)] : [])),
+  )
+  const isDrawn = (ampoule: string) => drawn.has(ampouleKey(ampoule))
   const aboutOf = ({ amount, ampoule }: Pick<BodyOf<'drug-given'>, 'amount' | 'ampoule'>) => ({
     amount: `${amount.value} ${unitWord(amount.unit)}`,
     ampoule: ampoule ?? '–',
