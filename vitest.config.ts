@@ -14,9 +14,12 @@ export default defineConfig({
             'src/**/*.test.ts',
             'tests/content/**/*.test.ts',
             'tests/laws/**/*.test.ts',
+            'tests/living/some-days.test.ts',
             'tests/published/**/*.test.ts',
           ],
           exclude: ['src/storage/**', 'src/cli/**', 'src/server/**'],
+          // Pure code keeps nothing between tests: the content is read once by each worker and not by each of 180 files.
+          isolate: false,
           // A busy machine is no fault of the code: the limit only ends a test that hangs.
           testTimeout: 60_000,
         },
@@ -30,6 +33,7 @@ export default defineConfig({
             'src/server/**/*.test.ts',
             'tests/approved/**/*.test.ts',
             'tests/journeys/**/*.test.ts',
+            'tests/living/every-day.test.ts',
             'tests/house/**/*.test.ts',
           ],
           globalSetup: './tests/build-once.ts',

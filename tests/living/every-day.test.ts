@@ -1,0 +1,3 @@
+import { everyDay, livingCases } from './living-cases.ts'
+
+livingCases('every one of 400 days', everyDay)
