@@ -248,7 +248,7 @@ export const doseFindingWords = {
 /** Behind a finding that would bar the line, had nobody declared an emergency. */
 export const liftedWords = {
   by: 'Lifted by the emergency declared by {by}.',
-  byAt: 'Lifted by the emergency declared by {by} at {at}.',
+  byAt: 'Lifted by the emergency declared by {by} on {at}.',
 } as const
 
 /** Units whose UCUM spelling nobody should have to read in a sentence. */
