@@ -27,6 +27,7 @@ export const howFields: Readonly<Record<string, FieldWords>> = {
   'mixed.from': { label: labels.mixedFrom },
   'mixed.product': { label: labels.mixedProduct },
   'mixed.final': { label: labels.mixedFinal },
+  'tablet.rounds': { label: words.rounds, none: words.roundsUnread, options: words.roundsWords },
   every: { label: labels.every },
   days: { label: labels.days },
   mark: { label: labels.mark },

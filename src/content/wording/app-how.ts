@@ -98,5 +98,9 @@ export const howInEnglish = {
     xylitolContained: 'CONTAINS xylitol',
   },
   divides: 'How the tablet divides',
+  rounds: 'Where the label in hand rounds',
+  roundsHelp: 'Only when the label says it: “round up” or “round down to the nearest half tablet”.',
+  roundsUnread: 'not read, or it does not say',
+  roundsWords: { up: 'up', down: 'down' },
   dividesUnsaid: 'as the sources know this size',
 } as const satisfies { readonly labels: Record<keyof HowDraft, string> } & Record<string, unknown>

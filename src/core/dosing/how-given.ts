@@ -31,7 +31,9 @@ export function storedHow(how: How): HowGiven | null {
           over: loading.over?.toJSON() ?? null,
         }
       : null,
-    tablet: tablet ? { strength: tablet.strength.toJSON(), divides: tablet.divides ?? null } : null,
+    tablet: tablet
+      ? { strength: tablet.strength.toJSON(), divides: tablet.divides ?? null, rounds: tablet.rounds ?? null }
+      : null,
     every: every?.toJSON() ?? null,
     days: days ?? null,
     mark: mark?.toJSON() ?? null,
@@ -68,7 +70,11 @@ export function readHow(how: HowGiven | null): How {
       loading: { dose: fromStored(loading.dose) as Dose, ...(loading.over && { over: fromStored(loading.over) }) },
     }),
     ...(tablet && {
-      tablet: { strength: fromStored(tablet.strength), ...(tablet.divides && { divides: tablet.divides }) },
+      tablet: {
+        strength: fromStored(tablet.strength),
+        ...(tablet.divides && { divides: tablet.divides }),
+        ...(tablet.rounds && { rounds: tablet.rounds }),
+      },
     }),
     ...(every && { every: fromStored(every) }),
     ...(days !== null && { days }),

@@ -171,7 +171,7 @@ describe('a declared emergency on file', () => {
     expect(splash?.verdict).toBe('caution')
     const finding = splash?.findings.find(({ lifted }) => lifted)
     expect(finding && sayLifted(finding, liftedWords)).toBe(
-      `Lifted by the emergency declared by ${plan.emergency?.by} at ${plan.emergency?.at}.`,
+      `Lifted by the emergency declared by ${plan.emergency?.by} on ${plan.emergency?.at}.`,
     )
     expect(plan.findings.map(({ code }) => code)).toContain('emergency-declared')
   })

@@ -30,7 +30,14 @@ export const howGiven = z.strictObject({
   loading: z
     .strictObject({ dose: storedQuantity('mg/kg', 'ug/kg'), over: storedQuantity('min').nullable() })
     .nullable(),
-  tablet: z.strictObject({ strength: storedQuantity('mg'), divides: z.enum(divisions).nullable() }).nullable(),
+  tablet: z
+    .strictObject({
+      strength: storedQuantity('mg'),
+      divides: z.enum(divisions).nullable(),
+      /** Where the label in hand rounds; null while nobody has read it. */
+      rounds: z.enum(['up', 'down']).nullable(),
+    })
+    .nullable(),
   /** The gap between two doses, where the formulary leaves a choice. */
   every: storedQuantity('h').nullable(),
   days: z.number().int().min(1).max(366).nullable(),

@@ -172,7 +172,11 @@ function Editor({ operation, name }: { readonly operation: OperationOnFile; read
         refusals={tried ? read.chosen : []}
         onChange={(next) => {
           const same = next.drug === draft.drug
-          change({ ...draft, ...next, ...(same ? {} : { ...nothingSaid, shelfItem: '', strength: '', divides: '' }) })
+          change({
+            ...draft,
+            ...next,
+            ...(same ? {} : { ...nothingSaid, shelfItem: '', strength: '', divides: '', rounds: '' }),
+          })
         }}
       />
       {draft.drug !== '' && (
@@ -220,6 +224,21 @@ function Editor({ operation, name }: { readonly operation: OperationOnFile; read
                       {dividesInEnglish[one]}
                     </option>
                   ))}
+                </select>
+              )}
+            </Field>
+          )}
+          {asked?.tablet && (
+            <Field label={how.rounds} help={how.roundsHelp}>
+              {(control) => (
+                <select
+                  {...control}
+                  value={draft.rounds}
+                  onChange={(event) => change({ ...draft, rounds: event.target.value as LineDraft['rounds'] })}
+                >
+                  <option value="">{how.roundsUnread}</option>
+                  <option value="up">{how.roundsWords.up}</option>
+                  <option value="down">{how.roundsWords.down}</option>
                 </select>
               )}
             </Field>

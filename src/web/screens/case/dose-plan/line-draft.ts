@@ -31,6 +31,8 @@ export type LineDraft = ChosenDraft &
     readonly strength: string
     /** How a tablet that is typed from its label divides; '' as the sources know this size. */
     readonly divides: '' | Exclude<Divides, 'unknown'>
+    /** Where the label of the tablet in hand rounds; '' while nobody has read it. */
+    readonly rounds: '' | 'up' | 'down'
     /** Why it is right all the same, when a check asks for a reason. */
     readonly confirm: string
     /** Why a line that stood is changed. */
@@ -48,6 +50,7 @@ export const emptyDraft: LineDraft = {
   shelfItem: '',
   strength: '',
   divides: '',
+  rounds: '',
   confirm: '',
   reason: '',
 }
@@ -92,6 +95,7 @@ export function draftOfBody(body: Body, facts: Pick<Facts, 'drugs' | 'decimalMar
     because: body.because,
     shelfItem: body.shelfItem ?? '',
     strength: body.shelfItem === null ? strength : '',
+    rounds: tablet?.rounds ?? '',
     divides: divides && divides !== 'unknown' && body.shelfItem === null ? divides : '',
   }
 }
@@ -157,6 +161,7 @@ export function readLine(draft: LineDraft, facts: Facts, house: Case): ReadLine 
           ...(row.qualifier === undefined ? {} : { qualifier: row.qualifier }),
           ...(chosen.kind === 'answer' && { dose: fromStored(chosen.answer.dose) as Dose }),
           ...inHand,
+          ...(inHand.tablet && draft.rounds !== '' && { tablet: { ...inHand.tablet, rounds: draft.rounds } }),
           ...how.answer,
         }
       : null,
