@@ -34,18 +34,19 @@ describe('the clinic’s data on the command line', () => {
     const file = demoFile(folder)
     const text = readFileSync(file, 'utf8')
     const bad = join(folder, 'bad.jsonl')
+    const number = text.split('\n').findIndex((line) => line.includes('"kind":"weight"')) + 1
     writeFileSync(
       bad,
-      edited(text, 60, (line) => line.replace('"value":"', '"value":"9').replace('"text":"', '"text":"Not ')),
+      edited(text, number, (line) => line.replace('"value":"', '"value":"9').replace('"text":"', '"text":"Not ')),
     )
     expect(readFileSync(bad, 'utf8')).not.toBe(text)
     const verified = quietEar(['verify', bad])
-    expect([verified.status, verified.err]).toEqual([3, expect.stringContaining('Line 60:')])
+    expect([verified.status, verified.err]).toEqual([3, expect.stringContaining(`Line ${number}:`)])
     const imported = quietEar(['import', bad, '--data', join(folder, 'data')])
-    expect([imported.status, problem(imported).path]).toEqual([2, 'line 60'])
+    expect([imported.status, problem(imported).path]).toEqual([2, `line ${number}`])
     expect(existsSync(join(folder, 'data'))).toBe(false)
     const packed = quietEar(['pack', bad, '--case', 'tansy', '--out', join(folder, 'papers')])
-    expect([packed.status, problem(packed).path]).toEqual([2, 'line 60'])
+    expect([packed.status, problem(packed).path]).toEqual([2, `line ${number}`])
     expect(existsSync(join(folder, 'papers'))).toBe(false)
   })
 

@@ -14,6 +14,9 @@ const linesOf = (text: string): Line[] =>
     .map((line) => JSON.parse(line))
 const streamsOf = (text: string) => [...new Set(linesOf(text).flatMap(({ header }) => header?.stream ?? []))].sort()
 
+/** A practice that is open keeps a register of what its own cases drew. */
+const methadone = 'register:methadone|10 mg/mL|injection'
+
 describe('the invented practice on the command line', () => {
   it('is written as it is opened on a day, the same bytes every time, closed on the holidays around that day', () => {
     const { out, status } = quietEar(['demo', '--live', '--today', '2026-11-29'])
@@ -28,6 +31,7 @@ describe('the invented practice on the command line', () => {
       'case:tansy',
       'case:teasel',
       'clinic',
+      methadone,
     ])
     const closed = linesOf(out).flatMap(({ register, id }) => (register === 'closed-day' ? [id] : []))
     expect(closed).toEqual(expect.arrayContaining(['2025-12-25', '2026-12-28', '2027-03-26']))
@@ -36,7 +40,7 @@ describe('the invented practice on the command line', () => {
 
   it('gives one living case alone, and names every case', () => {
     const { out } = quietEar(['demo', '--live', '--today', '2026-11-29', '--case', 'teasel'])
-    expect(streamsOf(out)).toEqual(['case:teasel', 'clinic'])
+    expect(streamsOf(out)).toEqual(['case:teasel', 'clinic', methadone])
     const names = quietEar(['demo', '--list', '--json']).json() as { name: string; course: string }[]
     expect(names.map(({ name, course }) => `${name} ${course}`)).toEqual([
       'spaniel finished',
