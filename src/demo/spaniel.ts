@@ -358,7 +358,7 @@ function theatre(chart: Chart, agreed: string): void {
     chart.write(
       'pause-item',
       { at, by: castellane, subject: operation },
-      { pause, item: name, answer: 'yes', because: null, spokenBy },
+      { pause, item: name, answer: 'yes', because: null, spokenBy, ledBy: castellane },
     )
   item('2025-03-11 09:00', 'before-anaesthesia', 'animal-band-and-consent', castellane)
   item('2025-03-11 09:00', 'before-anaesthesia', 'side-spoken-in-full', holm)

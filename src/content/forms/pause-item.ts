@@ -7,7 +7,7 @@ export const pauseItem = {
   chapters: ['Theatre'],
   writtenBy: ['nurse', 'surgeon', 'anaesthetist'],
   amendable: true,
-  sections: [{ id: 'item', fields: ['pause', 'item', 'answer', 'because', 'spokenBy'] }],
+  sections: [{ id: 'item', fields: ['pause', 'item', 'answer', 'because', 'spokenBy', 'ledBy'] }],
   fields: {
     pause: { empties: 'item' },
     item: {
@@ -17,5 +17,6 @@ export const pauseItem = {
     },
     because: { shownWhen: { field: 'answer', is: ['no', 'unknown'] } },
     spokenBy: { register: 'person' },
+    ledBy: { register: 'person' },
   },
 } as const satisfies FormArrangement

@@ -107,7 +107,13 @@ describe('the sources of side', () => {
 
   it('block at a pause that did not confirm the side, and at a block given on the other side', () => {
     const make = entryMaker()
-    const pause = { pause: 'before-incision', item: 'side-spoken-and-pointed', because: null, spokenBy: 'p' } as const
+    const pause = {
+      pause: 'before-incision',
+      item: 'side-spoken-and-pointed',
+      because: null,
+      spokenBy: 'p',
+      ledBy: null,
+    } as const
     const given = {
       drug: 'bupivacaine',
       written: null,

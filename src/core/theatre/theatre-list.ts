@@ -80,7 +80,8 @@ function key({ moment, stream, operation }: TheatreLine): string {
   return `${moment.at} ${stream} ${operation}`
 }
 
-function theatreLine(operation: OperationOnFile, { file, owed }: TheatreCase, rules: TheatreRules): TheatreLine {
+/** One operation as a line of the list. */
+export function theatreLine(operation: OperationOnFile, { file, owed }: TheatreCase, rules: TheatreRules): TheatreLine {
   const { theCase } = file
   const identity = theCase.latest('identity')?.body
   const weight = theCase.live('weight').findLast(({ at }) => at <= operation.moment.at) ?? null

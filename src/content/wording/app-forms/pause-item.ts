@@ -17,5 +17,6 @@ export const pauseItem = {
     answer: { label: 'Answered', options: { unknown: 'not known' } },
     because: { label: 'Why, and what is done about it' },
     spokenBy: { label: 'Spoken by' },
+    ledBy: { label: 'Led by', none: 'not said' },
   },
 } as const satisfies FormWords

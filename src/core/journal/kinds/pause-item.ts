@@ -1,11 +1,12 @@
 import { z } from 'zod'
 import { id, text } from '../answers.ts'
+import type { Json } from '../canonical.ts'
 import { defineKind, keyOf } from '../kind.ts'
 
-/** One item of a spoken pause: what was answered, and who spoke. */
+/** One item of a spoken pause: what was answered, who spoke, and who led the pause. */
 export const pauseItem = defineKind({
   name: 'pause-item',
-  version: 1,
+  version: 2,
   subjects: ['operation'],
   body: z.strictObject({
     pause: z.enum(['before-anaesthesia', 'before-incision', 'before-leaving']),
@@ -13,7 +14,11 @@ export const pauseItem = defineKind({
     answer: z.enum(['yes', 'no', 'unknown']),
     because: text.nullable(),
     spokenBy: id,
+    /** Whoever read the items aloud; null where nobody said so. */
+    ledBy: id.nullable(),
   }),
+  /** Version 1 did not ask who led the pause. */
+  upcasts: { 1: (older) => ({ ...(older as Record<string, Json>), ledBy: null }) },
   naturalKey: (body, subject) =>
     subject.kind === 'operation' ? keyOf(subject.operation, body.pause, body.item) : undefined,
   example: {
@@ -22,5 +27,6 @@ export const pauseItem = defineKind({
     answer: 'yes',
     because: null,
     spokenBy: 'person-surgeon',
+    ledBy: 'person-nurse',
   },
 })

@@ -95,6 +95,22 @@ export function roomHref(place: string, operation: string): string {
   return `${casePageHref(place)}/room/${encodeURIComponent(operation)}`
 }
 
+/** One of the three spoken pauses of an operation. */
+export function pauseHref(place: string, operation: string, pause: string): string {
+  return `${roomHref(place, operation)}/pause/${pause}`
+}
+
+/** Kinds that are written on the dose plan of the operation. */
+const ofPlan: ReadonlySet<string> = new Set(['planned-line', 'second-check'])
+
+/** Where that is written what an operation still misses; null is settled on the page of the case. */
+export function settleHref(place: string, operation: string, kind: string | null): string {
+  if (kind === null) return casePageHref(place)
+  if (ofPlan.has(kind)) return dosePlanHref(place, operation)
+  // A booking is about the operation rather than the animal.
+  return writeHref(place, kind, kind === 'booking' ? { subject: { kind: 'operation', animal: '', operation } } : {})
+}
+
 /** A file of a case that the server makes: a paper as PDF, page or plain text. */
 export function paperHref(stream: string, file: string): string {
   return `/api/papers/${encodeURIComponent(stream)}/${encodeURIComponent(file)}`

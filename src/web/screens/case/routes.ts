@@ -17,5 +17,6 @@ export const caseRoutes: readonly (readonly [path: string, screen: ComponentType
   ['/case/:id/plan/:operation', lazyPart(() => import('./plan/screen.tsx'))],
   ['/case/:id/plate/:side', lazyPart(() => import('./plate/screen.tsx'))],
   ['/case/:id/room/:operation', lazyPart(() => import('./room/screen.tsx'))],
+  ['/case/:id/room/:operation/pause/:pause', lazyPart(() => import('./room/pause/screen.tsx'))],
   ['/case/:id/write/:kind', lazyPart(() => import('./write/screen.tsx'))],
 ]

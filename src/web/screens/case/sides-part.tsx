@@ -11,8 +11,11 @@ import styles from './sides-part.module.css'
 
 const words = caseInEnglish.sides
 
-/** Where sources of side disagree, all of them beside each other; where they agree, the list waits behind one line. */
-export function SidesPart() {
+/**
+ * Where sources of side disagree, all of them beside each other; where they agree, the list waits behind one line
+ * unless it is `open`.
+ */
+export function SidesPart({ open = false }: { readonly open?: boolean }) {
   const { sides, operations } = useCaseView()
   const { disagreements, sources } = sides
   return (
@@ -23,7 +26,7 @@ export function SidesPart() {
         </Notice>
       ))}
       {disagreements.length === 0 && sources.length > 0 && (
-        <details className={styles.agree}>
+        <details className={styles.agree} open={open}>
           <summary>{words.agree}</summary>
           <ul className={styles.sources}>
             {sources.map((source) => (

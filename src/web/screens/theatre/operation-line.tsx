@@ -11,7 +11,7 @@ import { SideWord } from '../../design/side-word.tsx'
 import { WithSides } from '../../design/with-sides.tsx'
 import { caseHref } from '../../journal/hrefs.ts'
 import { useWho } from '../../session/use-who.ts'
-import { dosePlanHref, roomHref, writeHref } from '../case/case-hrefs.ts'
+import { roomHref, settleHref } from '../case/case-hrefs.ts'
 import styles from './screen.module.css'
 
 const procedures: Readonly<Record<string, string>> = namesInEnglish.procedures
@@ -75,12 +75,6 @@ function clockOn(at: string, zone: string, day: string): string {
   return clockOf(at, zone)
 }
 
-/** Kinds that are written about the operation rather than the animal. */
-const ofOperation: ReadonlySet<string> = new Set(['booking'])
-
-/** Kinds that are written on the dose plan of the operation. */
-const ofPlan: ReadonlySet<string> = new Set(['planned-line', 'second-check'])
-
 const levels = ['block', 'confirm', 'note'] as const
 
 function Missing({ line, name }: { readonly line: ListedOperation; readonly name: string }) {
@@ -88,15 +82,6 @@ function Missing({ line, name }: { readonly line: ListedOperation; readonly name
   if (state === 'done') return <div />
   if (missing.length === 0) return <p className={styles.complete}>{words.complete}</p>
   const place = placeOf(stream)
-  const hrefOf = (kind: string | null) => {
-    if (kind === null) return caseHref(stream)
-    if (ofPlan.has(kind)) return dosePlanHref(place, operation)
-    return writeHref(
-      place,
-      kind,
-      ofOperation.has(kind) ? { subject: { kind: 'operation', animal: '', operation } } : {},
-    )
-  }
   return (
     <div className={styles.missing}>
       <h4 className={styles.small}>{words.stillMissing}</h4>
@@ -109,7 +94,11 @@ function Missing({ line, name }: { readonly line: ListedOperation; readonly name
             <ul className="bare">
               {some.map((one) => (
                 <li key={`${one.code} ${JSON.stringify(one.about)}`} className={styles.item}>
-                  <Link href={hrefOf(one.settledBy)} className={styles.settle} title={fill(words.settle, { name })}>
+                  <Link
+                    href={settleHref(place, operation, one.settledBy)}
+                    className={styles.settle}
+                    title={fill(words.settle, { name })}
+                  >
                     {fill(words.missing[one.code], one.about)}
                   </Link>
                   {one.code === 'side-disagreement' &&

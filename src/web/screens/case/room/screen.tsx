@@ -17,6 +17,7 @@ import { casePageHref, dosePlanHref, writeHref } from '../case-hrefs.ts'
 import { CaseLine } from '../case-line.tsx'
 import { useCaseView } from '../case-view.ts'
 import { WithCase } from '../with-case.tsx'
+import { PauseLinks } from './pause-links.tsx'
 import { RetractionPart } from './retraction-part.tsx'
 import styles from './room.module.css'
 import { StampRow } from './stamp-row.tsx'
@@ -81,6 +82,7 @@ function Room({ operation }: { readonly operation: OperationOnFile }) {
         />
       )}
       <Timers operation={operation} />
+      <PauseLinks operation={operation} />
       <RetractionPart operation={operation} mayStamp={mayStamp} />
       <ol className={`bare ${styles.rows}`}>
         {items.map((item) => (
