@@ -26,6 +26,7 @@ import { fluids } from './fluids.ts'
 import { infusions } from './infusions.ts'
 import { labelBands } from './label-bands.ts'
 import { labelTables } from './label-tables.ts'
+import { lowPressure } from './low-pressure.ts'
 import { mixing } from './mixing.ts'
 import { patchSizes } from './patch-sizes.ts'
 import { registerRules } from './register-rules.ts'
@@ -61,6 +62,7 @@ export const protocols = [
   infusions,
   labelBands,
   labelTables,
+  lowPressure,
   mixing,
   patchSizes,
   registerRules,

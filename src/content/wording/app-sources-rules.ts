@@ -13,6 +13,10 @@ export const rulesInEnglish = {
   },
   'face-and-eye': { title: 'Looks at face and eye', lead: 'When an operated side is looked at.' },
   'label-bands': { title: 'Tablets by weight', lead: 'Weight bands that a label prints for its own tablets.' },
+  'low-pressure': {
+    title: 'Low pressure under anaesthesia',
+    lead: 'What is done step after step. Its drugs are ranges; the dose is chosen in the dose plan.',
+  },
   'missing-reasons': { title: 'Why a missing thing matters', lead: 'The reason beside everything a case asks for.' },
   'otis-3': { title: 'OTIS-3', lead: 'The two lines of the pilot study of the score. There is none for cats.' },
   owed: { title: 'What falls due', lead: 'First calls, eyes at risk, results, the day before, late events.' },

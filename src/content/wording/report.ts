@@ -1,3 +1,4 @@
+import { emergencyMarks } from './emergency-marks.ts'
 /** The operation report, drafted from what was stamped in theatre. */
 export const reportInEnglish = {
   title: 'Operation report: {side} ear',
@@ -50,7 +51,7 @@ export const reportInEnglish = {
     closed: 'Wound closed',
     'tube-out': 'Tube out',
   },
-  countedMarks: { 'retraction-on': 'Nerve held aside', 'retraction-off': 'Nerve let go' },
+  countedMarks: { 'retraction-on': 'Nerve held aside', 'retraction-off': 'Nerve let go', ...emergencyMarks },
   stamped: 'Stamped.',
   notDone: 'Not done: {because}',
   noReason: 'no reason was written down',

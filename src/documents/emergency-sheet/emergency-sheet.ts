@@ -1,23 +1,13 @@
-import { dosingRules } from '#content/protocols/dosing-rules.ts'
 import { emergencyFacts } from '#content/protocols/emergency-facts.ts'
 import { emergencyNotes, emergencyTitles, lossActs } from '#content/wording/emergency.ts'
 import { papersInEnglish } from '#content/wording/papers.ts'
 import { emergencySheetWords as words } from '#content/wording/papers-emergency.ts'
-import {
-  type EmergencySheet,
-  emergencySheet,
-  type Placement,
-  placements,
-  type Waveform,
-  waveforms,
-} from '#core/dosing/emergency.ts'
+import { type EmergencySheet, type Placement, placements, type Waveform, waveforms } from '#core/dosing/emergency.ts'
 import { type LocalRoom, localRoomOf } from '#core/dosing/local-room.ts'
-import { ownDefaultsOf } from '#core/dosing/own-defaults.ts'
 import { judgedAt } from '#core/dosing/plan-now.ts'
 import type { Provenance } from '#core/evidence/sourced.ts'
-import { fromStored } from '#core/journal/stored.ts'
 import { fill } from '#core/outcome/finding.ts'
-import { Decimal, plain, type Quantity } from '#core/units/quantity.ts'
+import { Decimal, plain } from '#core/units/quantity.ts'
 import { inBothUnits } from '#core/units/show-weight.ts'
 import { animalOf, paperOf, whenOf } from '../case/case-words.ts'
 import { knowledgeOf } from '../case/knowledge-of.ts'
@@ -26,6 +16,8 @@ import { sayQuantity } from '../case/say-quantity.ts'
 import { sourceLines } from '../case/sources-list.ts'
 import { type Block, heading, list, paragraph, small, type Table } from '../render/model.ts'
 import { lineNote } from './line-note.ts'
+import { sayEnergy, whole, wholeVolume } from './say-whole.ts'
+import { sheetOfCase } from './sheet-of-case.ts'
 import { sheetRows } from './sheet-rows.ts'
 
 /** One page for the wall, legible from the table; on the back, how each row is given and where it comes from. */
@@ -36,15 +28,10 @@ export const emergencySheetPaper: PaperDefinition = {
   of: (input) => {
     const { file } = input
     const animal = animalOf(file)
-    const weighed = file.theCase.latest('weight')
-    if (!animal) return notYet('no-identity')
-    if (!weighed) return notYet('no-weight')
-    const weight = fromStored(weighed.body.weight)
-    const { bodyCondition } = weighed.body
-    const { species } = animal
-    const { syringes } = ownDefaultsOf(file.house, dosingRules, file.people)
-    const facts = { ...emergencyFacts, ...(syringes && { syringes }) }
-    const sheet = emergencySheet({ species, weight, ...(bodyCondition !== null && { bodyCondition }) }, facts)
+    const made = sheetOfCase(file)
+    if (made.kind !== 'sheet' || !animal) return notYet(made.kind === 'no-weight' ? 'no-weight' : 'no-identity')
+    const { sheet, weighed } = made
+    const { weight } = sheet
     const about = { shown: inBothUnits(weight), how: words.how[weighed.body.how], date: whenOf(weighed) }
     return paperOf(input, {
       id: 'emergency-sheet',
@@ -111,7 +98,7 @@ function bloodTable({ blood, lossAt }: EmergencySheet): Table {
     ],
     rows: lossAt.map(({ mark, volume: lost }) => [
       fill(words.percent, { percent: plain(new Decimal(mark.value.fraction).times(100)) }),
-      `${whole(lost)} mL`,
+      wholeVolume(lost),
       lossActs[mark.value.code],
     ]),
   }
@@ -121,8 +108,7 @@ function shockTable({ energy }: EmergencySheet): Table {
   const said = (placement: Placement, waveform: Waveform): string => {
     const one = energy.find((entry) => entry.placement === placement && entry.waveform === waveform)
     if (!one) return papersInEnglish.notKnown
-    const [low, high] = [whole(one.low), whole(one.high)]
-    return fill(low === high ? words.joulesOne : words.joules, { low, high })
+    return sayEnergy(one)
   }
   return {
     kind: 'table',
@@ -168,9 +154,4 @@ function factsOf(sheet: EmergencySheet): Provenance[] {
     ...sheet.lossAt.map(({ mark }) => mark),
     ...sheet.energy.map(({ perKg }) => perKg),
   ]
-}
-
-/** Whole numbers from ten upwards; one digit below, so that a kitten is not rounded away. */
-function whole({ value }: Pick<Quantity<'mL' | 'J'>, 'value'>): string {
-  return plain(value.toDecimalPlaces(value.lt(10) ? 1 : 0, Decimal.ROUND_HALF_UP))
 }

@@ -53,6 +53,18 @@ test('Two stamps of one checkpoint stand side by side until a person settles it'
   expect(report).toContain('Two entries stand side by side here; a person must settle it.')
 })
 
+test('An emergency that was tapped and called over stands in the course by its name, with its sentence', () => {
+  const stamp = (at: string, checkpoint: string, text: string | null) =>
+    make({ kind: 'theatre-stamp', at, body: { checkpoint, answer: 'done', detail: {}, text } })
+  const report = reportOf([
+    ...exampleEntries(),
+    stamp('2026-02-10T10:31:00.000Z', 'emergency-on-bleeding-1', null),
+    stamp('2026-02-10T10:35:00.000Z', 'emergency-off-bleeding-1', 'Retroglenoid vein; wax held it.'),
+  ]).replaceAll(/\s+/g, ' ')
+  expect(report).toContain('10:31 Emergency: bleeding, 1 Stamped.')
+  expect(report).toContain('10:35 Emergency over: bleeding, 1 Retroglenoid vein; wax held it.')
+})
+
 test('Lavage that was not measured leaves the loss a span', () => {
   const loss = make({
     kind: 'blood-loss',

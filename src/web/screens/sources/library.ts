@@ -14,6 +14,7 @@ import { dosingRules } from '#content/protocols/dosing-rules.ts'
 import { drugPairs } from '#content/protocols/drug-pairs.ts'
 import { emergencyFacts } from '#content/protocols/emergency-facts.ts'
 import { labelBands } from '#content/protocols/label-bands.ts'
+import { lowPressure } from '#content/protocols/low-pressure.ts'
 import { patchSizes } from '#content/protocols/patch-sizes.ts'
 import { registerRules } from '#content/protocols/register-rules.ts'
 import { spokenPauses } from '#content/protocols/spoken-pauses.ts'
@@ -45,6 +46,7 @@ export const rules = {
   'drug-pairs': drugPairs,
   'face-and-eye': faceAndEyeLooks,
   'label-bands': labelBands,
+  'low-pressure': lowPressure,
   'missing-reasons': missingReasons,
   'otis-3': otis3CutOffs,
   owed: owedRules,
