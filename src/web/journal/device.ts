@@ -31,6 +31,11 @@ export function measureClock(serverTime: string, sentAt: number): void {
   measured = { ms: Math.round(server - middle), at: performance.now() }
 }
 
+/** What the server's clock shows at an instant of ours, as far as it was measured since this page was opened. */
+export function asServer(now: string): string {
+  return measured === null ? now : new Date(Date.parse(now) + measured.ms).toISOString()
+}
+
 export function deviceNow(): Entry['device'] {
   return {
     id: deviceId,

@@ -111,6 +111,11 @@ export function settleHref(place: string, operation: string, kind: string | null
   return writeHref(place, kind, kind === 'booking' ? { subject: { kind: 'operation', animal: '', operation } } : {})
 }
 
+/** The list of emergencies beside the operating table, or one of them. */
+export function nowHref(place: string, operation: string, call?: string): string {
+  return `${roomHref(place, operation)}/now${call === undefined ? '' : `/${call}`}`
+}
+
 /** A file of a case that the server makes: a paper as PDF, page or plain text. */
 export function paperHref(stream: string, file: string): string {
   return `/api/papers/${encodeURIComponent(stream)}/${encodeURIComponent(file)}`

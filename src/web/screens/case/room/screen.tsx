@@ -17,6 +17,7 @@ import { casePageHref, dosePlanHref, writeHref } from '../case-hrefs.ts'
 import { CaseLine } from '../case-line.tsx'
 import { useCaseView } from '../case-view.ts'
 import { WithCase } from '../with-case.tsx'
+import { EmergencyBar } from './now/emergency-bar.tsx'
 import { PauseLinks } from './pause-links.tsx'
 import { RetractionPart } from './retraction-part.tsx'
 import styles from './room.module.css'
@@ -47,6 +48,7 @@ function RoomPage() {
       <p>
         <Link href={casePageHref(id)}>{caseInEnglish.history.back}</Link>
       </p>
+      {operation && <EmergencyBar operation={operation} />}
     </Page>
   )
 }
