@@ -4,6 +4,7 @@ import { dosePlanInEnglish } from '#content/wording/app-dose-plan.ts'
 import { fromStored } from '#core/journal/stored.ts'
 import { fill } from '#core/outcome/finding.ts'
 import type { OperationOnFile } from '#core/owed/operations.ts'
+import { assessmentOf } from '#core/theatre/assessment-of.ts'
 import { inBothUnits } from '#core/units/show-weight.ts'
 import { sayWhen } from '../../../design/say-when.ts'
 import { entryHref, writeHref } from '../case-hrefs.ts'
@@ -14,10 +15,11 @@ const words = dosePlanInEnglish.head
 
 /** What must be in view while doses are planned: the weight and its age, class and airway, the last meal by the clock. */
 export function PlanHead({ operation }: { readonly operation: OperationOnFile }) {
-  const { file, id, owed, gist } = useCaseView()
+  const { file, id, owed, gist, operations } = useCaseView()
   const { theCase, clinic } = file
   const weight = theCase.latest('weight')
-  const assessment = theCase.latest('anaesthetic-assessment')
+  // The one that counts for this operation: an older anaesthetic of the animal says nothing about today.
+  const assessment = assessmentOf(operation, operations, theCase)
   const meal = owed.find((item) => item.what === 'last-meal' && item.operation === operation.id)
   const { zone } = clinic
   return (
