@@ -1,4 +1,3 @@
-import type { ClockMark } from '#core/theatre/stamps.ts'
 import type { Timer } from '#core/theatre/timers.ts'
 
 /** The screen beside the operating table, in English. */
@@ -31,12 +30,6 @@ export const roomInEnglish = {
   } satisfies Record<NonNullable<Timer['asks']>, { waits: string; due: string }>,
   beforeCut: 'in {minutes} min before the cut',
   noInterval: 'no source here says when it is given again',
-  marks: {
-    'anaesthesia-start': 'Anaesthesia began',
-    incision: 'Incision',
-    closed: 'Wound closed',
-    'tube-out': 'Tube out',
-  } satisfies Record<ClockMark, string>,
   done: 'Done now',
   doneSaid: 'Done now: {what}',
   notDone: 'Not done',

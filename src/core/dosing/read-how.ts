@@ -1,5 +1,6 @@
 import { type BloodGroup, bloodGroups, speciesOfGroup } from '#core/animal/blood-group.ts'
 import { type LeafRead, type LeafRefusal, readQuantityText, readText, readWholeNumber } from '#core/forms/read-leaf.ts'
+import { typedAgain } from '#core/forms/typed-again.ts'
 import type { Carrier } from '#core/formulary/carriers.ts'
 import type { Dose, DoseRow, Drug, Stock } from '#core/formulary/drug.ts'
 import { stockUnits } from '#core/formulary/words.ts'
@@ -7,7 +8,6 @@ import { fromStored, type StoredQuantity } from '#core/journal/stored.ts'
 import { answer, type Outcome, refuse } from '#core/outcome/outcome.ts'
 import { type AnyQuantity, plain, type Quantity } from '#core/units/quantity.ts'
 import type { Unit } from '#core/units/unit.ts'
-import { unitWord } from '#core/units/unit-words.ts'
 import { kindOf } from './amount.ts'
 import type { Container } from './container.ts'
 import type { PlannedLine } from './request.ts'
@@ -205,7 +205,7 @@ export function readHowDraft(
 /** What is said of a line as it would be typed again. Example: `draftOfHow({ days: 7 }, 'x', { decimalMark: '.' }).days` → '7'. */
 export function draftOfHow(how: SaidHow, line: string, { decimalMark }: Facts): HowDraft {
   const text = (quantity: Pick<AnyQuantity, 'value' | 'unit'> | undefined) =>
-    quantity === undefined ? '' : `${plain(quantity.value).replace('.', decimalMark)} ${unitWord(quantity.unit)}`
+    quantity === undefined ? '' : typedAgain({ value: plain(quantity.value), unit: quantity.unit }, decimalMark)
   const { container, loading, deficit, goal } = how
   return {
     over: text(how.over),

@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest'
 import { formulary } from '#content/formulary/index.ts'
 import { dosingRules } from '#content/protocols/dosing-rules.ts'
+import { rowKey } from '#core/formulary/drug.ts'
 import type { BodyOf } from '#core/journal/fold.ts'
+import { unitWord } from '#core/units/unit-words.ts'
 import { demoFile } from '#demo/index.ts'
 import { nothingSaid } from './read-how.ts'
 import { type PlanDraft, type PlanRefusal, planDraftOf, readPlan, rowBehind } from './read-plan.ts'
@@ -37,6 +39,31 @@ describe('a usual plan as it is written', () => {
   it('finds the row of the formulary behind every line of the invented practice', () => {
     for (const { species, lines } of plans) {
       for (const line of lines) expect(rowBehind(line, species, formulary)?.use, line.line).toBe(line.use)
+    }
+  })
+
+  it('keeps a formulation of its own when it is opened to be changed: never the row of the usual product', () => {
+    const rows = formulary.flatMap((drug) =>
+      drug.doses.filter(({ formulation }) => formulation !== undefined).map((row) => ({ drug, row })),
+    )
+    expect(rows.length).toBeGreaterThan(2)
+    for (const { drug, row } of rows) {
+      const low = row.range.value.low
+      const line = {
+        ...nothingSaid,
+        key: '0',
+        line: 'line',
+        drug: drug.id,
+        row: rowKey(row),
+        route: row.routes[0] ?? '',
+        dose: `${low.toJSON().value} ${unitWord(low.unit)}`,
+        because: 'Chosen.',
+        shelfItem: '',
+      }
+      const draft: PlanDraft = { plan: 'x', species: row.species, lines: [line] }
+      const read = readPlan(draft, facts, [])
+      if (read.kind === 'refusal') throw new Error(`${rowKey(row)}: ${JSON.stringify(read.refusal)}`)
+      expect(planDraftOf(read.answer, facts).lines[0]?.row).toBe(rowKey(row))
     }
   })
 

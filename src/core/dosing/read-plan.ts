@@ -1,13 +1,15 @@
 import type { Species } from '#core/animal/species.ts'
 import { readText } from '#core/forms/read-leaf.ts'
+import { typedAgain } from '#core/forms/typed-again.ts'
 import { type DoseRow, rowKey } from '#core/formulary/drug.ts'
 import type { BodyOf } from '#core/journal/fold.ts'
+import type { HowGiven } from '#core/journal/how-given.ts'
 import { answer, type Outcome, refuse } from '#core/outcome/outcome.ts'
-import { units } from '#core/units/unit.ts'
-import { unitWord } from '#core/units/unit-words.ts'
+import { type Unit, units } from '#core/units/unit.ts'
 import { readHow, storedHow } from './how-given.ts'
 import { type ChosenDraft, type ChosenRefusal, readChosen, rowsFor } from './read-chosen.ts'
 import { draftOfHow, type HowDraft, type HowRefusal, questionsOf, readHowDraft } from './read-how.ts'
+import { isFormulation } from './row.ts'
 
 type Facts = Omit<Parameters<typeof readChosen>[1], 'species'>
 type Plan = BodyOf<'usual-plan'>
@@ -89,18 +91,26 @@ function lengthOf(because: string): 'not-written' | 'too-long' {
 }
 
 /**
- * The row of the formulary behind a chosen dose: same use, route and bracket, a unit of the same kind; undefined when
+ * The row of the formulary behind a chosen dose: same use, route, bracket and formulation, a unit of the same kind; undefined when
  * the formulary has none (any more).
  *
  * @example rowBehind({ drug: 'bupivacaine', use: 'local_block', route: 'infiltration', … }, 'dog', formulary)
  */
 export function rowBehind(
-  chosen: Pick<Plan['lines'][number], 'drug' | 'use' | 'qualifier' | 'dose'> & { readonly route: string | null },
+  chosen: {
+    readonly drug: string
+    readonly use: string
+    readonly route: string | null
+    readonly qualifier: string | null
+    readonly dose: { readonly unit: Unit }
+    /** A policy names no formulation, and an older line says nothing of how it is given. */
+    readonly how?: Pick<HowGiven, 'formulation'> | null
+  },
   species: Species,
   drugs: Facts['drugs'],
 ): DoseRow | undefined {
-  const { drug, use, route, qualifier, dose } = chosen
-  const kindOf = (unit: keyof typeof units) => units[unit].dimension
+  const { drug, use, route, qualifier, dose, how } = chosen
+  const kindOf = (unit: Unit) => units[unit].dimension
   return rowsFor(
     drugs.find(({ id }) => id === drug),
     species,
@@ -109,6 +119,7 @@ export function rowBehind(
       row.use === use &&
       (route === null || row.routes.some((one) => one === route)) &&
       (qualifier === null || row.qualifier === qualifier) &&
+      isFormulation(row.formulation, how?.formulation ?? undefined) &&
       kindOf(row.range.value.low.unit) === kindOf(dose.unit),
   )
 }
@@ -123,7 +134,7 @@ export function planDraftOf(plan: Plan, facts: Pick<Facts, 'drugs' | 'decimalMar
       drug: line.drug,
       row: row ? rowKey(row) : '',
       route: line.route,
-      dose: `${line.dose.value.replace('.', facts.decimalMark)} ${unitWord(line.dose.unit)}`,
+      dose: typedAgain(line.dose, facts.decimalMark),
       because: line.because,
       shelfItem: line.shelfItem ?? '',
       ...draftOfHow(readHow(line.how), line.line, facts),

@@ -1,3 +1,4 @@
+import type { ReactNode } from 'react'
 import { caseInEnglish } from '#content/wording/app-case.ts'
 import { shellInEnglish as shell } from '#content/wording/app-shell.ts'
 import type { Line } from '#core/journal/fold.ts'
@@ -13,7 +14,6 @@ export function mayCorrect(line: Line, role: Role): boolean {
 
 /** Why this person cannot do it, or that it was done already. */
 export function MayNotCorrect({ line }: { readonly line: Line }) {
-  const { me } = useWho()
   if (line.state !== 'live') {
     return (
       <Notice>
@@ -21,10 +21,17 @@ export function MayNotCorrect({ line }: { readonly line: Line }) {
       </Notice>
     )
   }
-  const roles = writersOf(line.header.kind).map((role) => shell.roles[role])
   return (
-    <Notice title={fill(caseInEnglish.write.mayNot, { role: shell.roles[me.role], roles: roles.join(', ') })}>
+    <MayNotWrite kind={line.header.kind}>
       <p>{caseInEnglish.write.mayNotHelp}</p>
-    </Notice>
+    </MayNotWrite>
   )
+}
+
+/** That the role of this person does not write a kind, and whose does. */
+export function MayNotWrite({ kind, children }: { readonly kind: string; readonly children?: ReactNode }) {
+  const { me } = useWho()
+  const roles = writersOf(kind).map((role) => shell.roles[role])
+  const title = fill(caseInEnglish.write.mayNot, { role: shell.roles[me.role], roles: roles.join(', ') })
+  return <Notice title={title}>{children}</Notice>
 }

@@ -5,10 +5,10 @@ import { plansInEnglish, policyInEnglish as words } from '#content/wording/app-s
 import { type Species, speciesList } from '#core/animal/species.ts'
 import { type ChosenDraft, type ChosenRefusal, readChosen } from '#core/dosing/read-chosen.ts'
 import { rowBehind } from '#core/dosing/read-plan.ts'
+import { typedAgain } from '#core/forms/typed-again.ts'
 import { rowKey } from '#core/formulary/drug.ts'
 import type { BodyOf, Case, Line } from '#core/journal/fold.ts'
 import { fill } from '#core/outcome/finding.ts'
-import { unitWord } from '#core/units/unit-words.ts'
 import { DraftAwaited } from '../../design/draft-awaited.tsx'
 import { Modal } from '../../design/modal.tsx'
 import { useDraft } from '../../journal/drafts.ts'
@@ -25,7 +25,7 @@ const nothing = { drug: '', row: '', route: '', dose: '' } as const
 
 function draftOf({ body }: DosePolicy, decimalMark: '.' | ','): Draft {
   const row = rowBehind(body, body.species, drugs)
-  const dose = `${body.dose.value.replace('.', decimalMark)} ${unitWord(body.dose.unit)}`
+  const dose = typedAgain(body.dose, decimalMark)
   const route = body.route ?? ''
   return { species: body.species, drug: body.drug, row: row ? rowKey(row) : '', route, dose, because: body.because }
 }

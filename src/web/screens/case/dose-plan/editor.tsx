@@ -1,11 +1,9 @@
 import { type FormEvent, useMemo, useState } from 'react'
 import { Link, useLocation, useParams, useSearchParams } from 'wouter'
-import { caseInEnglish } from '#content/wording/app-case.ts'
 import { dosePlanInEnglish } from '#content/wording/app-dose-plan.ts'
 import { dividesInEnglish } from '#content/wording/app-formulary.ts'
 import { howInEnglish as how } from '#content/wording/app-how.ts'
 import { plansInEnglish as plans } from '#content/wording/app-settings-doses.ts'
-import { shellInEnglish as shell } from '#content/wording/app-shell.ts'
 import { animalIn } from '#core/chapters/subjects-for.ts'
 import { judgeAmong, judgedAt } from '#core/dosing/plan-now.ts'
 import { plannedBody } from '#core/dosing/planned-body.ts'
@@ -39,6 +37,7 @@ import { useCaseView } from '../case-view.ts'
 import { Ceilings } from '../doses.tsx'
 import { FindingList } from '../finding-list.tsx'
 import { asksReason, becauseOf, reasonFault } from '../line-reason.ts'
+import { MayNotWrite } from '../may-correct.tsx'
 import { useFaultFocus } from '../use-fault-focus.ts'
 import { WithCase } from '../with-case.tsx'
 import styles from './dose-plan.module.css'
@@ -75,12 +74,7 @@ function PlanLinePage() {
       {!operation ? (
         <p>{dosePlanInEnglish.noOperation}</p>
       ) : !roles.some((role) => role === me.role) ? (
-        <Notice
-          title={fill(caseInEnglish.write.mayNot, {
-            role: shell.roles[me.role],
-            roles: roles.map((role) => shell.roles[role]).join(', '),
-          })}
-        />
+        <MayNotWrite kind="planned-line" />
       ) : (
         <Editor key={name} operation={operation} name={name} />
       )}

@@ -10,15 +10,16 @@ import {
   questionsOf,
   readHowDraft,
 } from '#core/dosing/read-how.ts'
+import { rowBehind } from '#core/dosing/read-plan.ts'
 import type { PlannedLine } from '#core/dosing/request.ts'
 import type { DosingRules } from '#core/dosing/rules.ts'
 import { readQuantityText } from '#core/forms/read-leaf.ts'
+import { typedAgain } from '#core/forms/typed-again.ts'
 import { type Divides, type Dose, type Drug, rowKey } from '#core/formulary/drug.ts'
 import { stockUnits } from '#core/formulary/words.ts'
 import type { BodyOf, Case } from '#core/journal/fold.ts'
 import { fromStored, type StoredQuantity } from '#core/journal/stored.ts'
 import { Quantity } from '#core/units/quantity.ts'
-import { unitWord } from '#core/units/unit-words.ts'
 
 export type Body = BodyOf<'planned-line'>
 
@@ -65,23 +66,15 @@ type Facts = {
 /** A line that stands, as it would be typed again. */
 export function draftOfBody(body: Body, facts: Pick<Facts, 'drugs' | 'decimalMark' | 'species'>): LineDraft {
   const { decimalMark } = facts
-  const row = rowsFor(
-    facts.drugs.find(({ id }) => id === body.drug),
-    facts.species,
-  ).find(
-    (one) =>
-      one.use === body.use &&
-      (one.qualifier ?? null) === body.qualifier &&
-      (one.formulation ?? null) === (body.how?.formulation ?? null) &&
-      (body.route === null || one.routes.some((route) => route === body.route)),
-  )
+  // Of a line that named no bracket, no row with one is chosen for anybody.
+  const behind = rowBehind(body, facts.species, facts.drugs)
+  const row = (behind?.qualifier ?? null) === body.qualifier ? behind : undefined
   const asked = askedOfBody(body)
   const tablet = body.how?.tablet
-  const said = ({ value, unit }: Body['dose']) => `${value.replace('.', decimalMark)} ${unitWord(unit)}`
   const strength = tablet
     ? `${tablet.strength.value.replace('.', decimalMark)} mg/tablet`
     : body.stock
-      ? said(body.stock)
+      ? typedAgain(body.stock, decimalMark)
       : ''
   const divides = tablet?.divides
   return {
@@ -91,7 +84,7 @@ export function draftOfBody(body: Body, facts: Pick<Facts, 'drugs' | 'decimalMar
     drug: body.drug,
     row: row ? rowKey(row) : '',
     route: body.route ?? '',
-    dose: body.blood?.goal ? '' : said(body.dose),
+    dose: body.blood?.goal ? '' : typedAgain(body.dose, decimalMark),
     because: body.because,
     shelfItem: body.shelfItem ?? '',
     strength: body.shelfItem === null ? strength : '',

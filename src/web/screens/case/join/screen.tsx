@@ -4,11 +4,9 @@ import { caseInEnglish } from '#content/wording/app-case.ts'
 import { shellInEnglish as shell } from '#content/wording/app-shell.ts'
 import { animalIn } from '#core/chapters/subjects-for.ts'
 import type { BodyOf } from '#core/journal/fold.ts'
-import { fill } from '#core/outcome/finding.ts'
 import { writersOf } from '#core/people/may-write.ts'
 import { DraftAwaited } from '../../../design/draft-awaited.tsx'
 import { Field } from '../../../design/field.tsx'
-import { Notice } from '../../../design/notice.tsx'
 import { Page } from '../../../design/page.tsx'
 import { useDraft } from '../../../journal/drafts.ts'
 import { writeEntry } from '../../../journal/write-entry.ts'
@@ -18,6 +16,7 @@ import { CaseLine } from '../case-line.tsx'
 import { useCaseView } from '../case-view.ts'
 import { ChooseCase } from '../choose-case.tsx'
 import styles from '../history/history.module.css'
+import { MayNotWrite } from '../may-correct.tsx'
 import { ReasonField } from '../reason-field.tsx'
 import { useFaultFocus } from '../use-fault-focus.ts'
 import { WithCase } from '../with-case.tsx'
@@ -58,18 +57,7 @@ function Join() {
   const { me } = useWho()
   return (
     <Page title={words.title} whose={<CaseLine />} lead={words.lead}>
-      {writersOf('merge').includes(me.role) ? (
-        <JoinForm stream={file.stream} />
-      ) : (
-        <Notice
-          title={fill(caseInEnglish.write.mayNot, {
-            role: shell.roles[me.role],
-            roles: writersOf('merge')
-              .map((role) => shell.roles[role])
-              .join(', '),
-          })}
-        />
-      )}
+      {writersOf('merge').includes(me.role) ? <JoinForm stream={file.stream} /> : <MayNotWrite kind="merge" />}
       <p>
         <Link href={casePageHref(id)}>{caseInEnglish.history.back}</Link>
       </p>

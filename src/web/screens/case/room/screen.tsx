@@ -2,9 +2,7 @@ import { Link, useParams } from 'wouter'
 import { procedures } from '#content/procedures/index.ts'
 import { caseInEnglish } from '#content/wording/app-case.ts'
 import { roomInEnglish as words } from '#content/wording/app-room.ts'
-import { shellInEnglish as shell } from '#content/wording/app-shell.ts'
 import { animalIn } from '#core/chapters/subjects-for.ts'
-import { fill } from '#core/outcome/finding.ts'
 import type { OperationOnFile } from '#core/owed/operations.ts'
 import { writersOf } from '#core/people/may-write.ts'
 import { procedureNamed } from '#core/procedures/procedure.ts'
@@ -16,6 +14,7 @@ import { useWho } from '../../../session/use-who.ts'
 import { casePageHref, dosePlanHref, writeHref } from '../case-hrefs.ts'
 import { CaseLine } from '../case-line.tsx'
 import { useCaseView } from '../case-view.ts'
+import { MayNotWrite } from '../may-correct.tsx'
 import { WithCase } from '../with-case.tsx'
 import { EmergencyBar } from './now/emergency-bar.tsx'
 import { PauseLinks } from './pause-links.tsx'
@@ -75,14 +74,7 @@ function Room({ operation }: { readonly operation: OperationOnFile }) {
       )}
       {fleeting && <Notice title={words.notOnDisk} />}
       {darkens && <p className="soft">{words.noWakeLock}</p>}
-      {!mayStamp && (
-        <Notice
-          title={fill(caseInEnglish.write.mayNot, {
-            role: shell.roles[me.role],
-            roles: writers.map((role) => shell.roles[role]).join(', '),
-          })}
-        />
-      )}
+      {!mayStamp && <MayNotWrite kind="theatre-stamp" />}
       <Timers operation={operation} />
       <PauseLinks operation={operation} />
       <RetractionPart operation={operation} mayStamp={mayStamp} />

@@ -1,6 +1,7 @@
 import { useState } from 'react'
 import { Link } from 'wouter'
 import { roomInEnglish as words } from '#content/wording/app-room.ts'
+import { reportInEnglish } from '#content/wording/report.ts'
 import { authorNamed } from '#core/journal/clinic.ts'
 import { fill } from '#core/outcome/finding.ts'
 import type { OperationOnFile } from '#core/owed/operations.ts'
@@ -10,13 +11,13 @@ import { clockOf } from '#core/time/moment.ts'
 import { conflictHref } from '../case-hrefs.ts'
 import { useCaseView } from '../case-view.ts'
 import { AnswersPart } from './answers-part.tsx'
-import { NotDonePart } from './not-done-part.tsx'
+import { ReasonPart } from './reason-part.tsx'
 import styles from './room.module.css'
 import { useStamping } from './use-stamping.ts'
 
 /** What one thing to be stamped is called. */
 export function titleOf({ mark, checkpoint, id }: ToStamp): string {
-  if (mark !== null) return words.marks[mark]
+  if (mark !== null) return reportInEnglish.clockMarks[mark]
   return checkpoint?.title ?? id
 }
 
@@ -90,7 +91,22 @@ export function StampRow(props: {
           )}
         </div>
       )}
-      {open === 'not-done' && !only && <NotDonePart item={item} operation={operation} onClose={close} />}
+      {open === 'not-done' && !only && (
+        <ReasonPart
+          place={`not-done ${operation.id} ${item.id}`}
+          words={{
+            label: words.because,
+            missing: words.becauseMissing,
+            keep: words.keepNotDone,
+            close: words.close,
+          }}
+          onKeep={async (text) => {
+            await stamp(item.id, { answer: 'not-done', text })
+            return true
+          }}
+          onClose={close}
+        />
+      )}
       {open === 'answers' && only && item.checkpoint && (
         <AnswersPart stamp={only} checkpoint={item.checkpoint} operation={operation} onClose={close} />
       )}

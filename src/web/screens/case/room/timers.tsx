@@ -7,9 +7,9 @@ import type { OperationOnFile } from '#core/owed/operations.ts'
 import { type Timer, timersOf } from '#core/theatre/timers.ts'
 import { clockOf } from '#core/time/moment.ts'
 import { drugName } from '#documents/case/drug-name.ts'
+import { useNow } from '../../../journal/use-now.ts'
 import { useCaseView } from '../case-view.ts'
 import styles from './room.module.css'
-import { useNow } from './use-now.ts'
 
 /** Every clock of the operation, read from two metres away; each runs from an entry, none from a button. */
 export function Timers({ operation }: { readonly operation: OperationOnFile }) {

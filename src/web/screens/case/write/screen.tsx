@@ -2,12 +2,10 @@ import { Link, Redirect, useParams, useSearchParams } from 'wouter'
 import { caseInEnglish } from '#content/wording/app-case.ts'
 import { dosePlanInEnglish } from '#content/wording/app-dose-plan.ts'
 import { kindsInEnglish } from '#content/wording/app-kinds.ts'
-import { shellInEnglish as shell } from '#content/wording/app-shell.ts'
 import { type BodyOf, type KindName, kindNamed, type Line, lineOfOne } from '#core/journal/fold.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { writersOf } from '#core/people/may-write.ts'
 import { saySubject } from '#core/reading/names-of.ts'
-import { Notice } from '../../../design/notice.tsx'
 import { Page } from '../../../design/page.tsx'
 import { entryKind } from '../../../forms/forms.ts'
 import { outbox } from '../../../journal/outbox.ts'
@@ -17,6 +15,7 @@ import { casePageHref, planLineHref, writeHref } from '../case-hrefs.ts'
 import { CaseLine } from '../case-line.tsx'
 import { library, useCaseView } from '../case-view.ts'
 import { kindName } from '../entry.tsx'
+import { MayNotWrite } from '../may-correct.tsx'
 import { WithCase } from '../with-case.tsx'
 import { Writing } from './writing.tsx'
 import { WritingBothEars } from './writing-both-ears.tsx'
@@ -101,13 +100,11 @@ function NotHere({ said }: { readonly said: string }) {
 function MayNot({ kind }: { readonly kind: KindName }) {
   const { id } = useCaseView()
   const { me } = useWho()
-  const roles = writersOf(kind).map((role) => shell.roles[role])
-  const about = { role: shell.roles[me.role], roles: roles.join(', ') }
   return (
     <Page title={fill(words.title, { kind: kindsInEnglish[kind] })}>
-      <Notice title={fill(words.mayNot, about)}>
+      <MayNotWrite kind={kind}>
         <p>{words.mayNotHelp}</p>
-      </Notice>
+      </MayNotWrite>
       {writersOf('note').includes(me.role) && (
         <p>
           <Link href={writeHref(id, 'note')}>{words.writeNote}</Link>

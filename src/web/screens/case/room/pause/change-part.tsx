@@ -10,7 +10,7 @@ import { useDraft } from '../../../../journal/drafts.ts'
 import { useWho } from '../../../../session/use-who.ts'
 import { ReasonField } from '../../reason-field.tsx'
 import { useFaultFocus } from '../../use-fault-focus.ts'
-import styles from './pause.module.css'
+import room from '../room.module.css'
 import { usePausing } from './use-pausing.ts'
 import type { PauseWho } from './who-part.tsx'
 
@@ -53,7 +53,7 @@ export function ChangePart(props: {
     onClose()
   }
   return (
-    <form ref={form} className={styles.part} onSubmit={(event) => void keep(event)} noValidate>
+    <form ref={form} className={room.part} onSubmit={(event) => void keep(event)} noValidate>
       <Choices
         legend={words.changeTo}
         error={missing(answer === null, words.choose)}

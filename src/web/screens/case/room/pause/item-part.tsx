@@ -7,13 +7,13 @@ import type { ItemToSay, PauseRun } from '#core/theatre/pause-run.ts'
 import { Provenance } from '../../../../design/provenance.tsx'
 import { conflictHref } from '../../case-hrefs.ts'
 import { useCaseView } from '../../case-view.ts'
+import { ReasonPart } from '../reason-part.tsx'
 import room from '../room.module.css'
 import { Answered } from './answered-part.tsx'
 import { ChangePart } from './change-part.tsx'
 import styles from './pause.module.css'
 import { usePausing } from './use-pausing.ts'
 import { type PauseWho, WhoPart } from './who-part.tsx'
-import { WhyPart } from './why-part.tsx'
 
 /** One item fills the screen: the statement, why it is asked, three answers; what was answered stands there instead. */
 export function ItemPart(props: {
@@ -86,9 +86,14 @@ export function ItemPart(props: {
           </div>
         )}
         {!only && (open === 'no' || open === 'unknown') && (
-          <WhyPart
-            answer={open}
-            place={`${operation.id} ${run.pause} ${item.id}`}
+          <ReasonPart
+            words={{
+              label: words.whyNot[open],
+              missing: words.whyNotMissing,
+              keep: words.keepNot[open],
+              close: words.close,
+            }}
+            place={`pause ${operation.id} ${run.pause} ${item.id}`}
             onKeep={(because) => keep(open, because)}
             onClose={close}
           />

@@ -1,22 +1,19 @@
 import { useEffect, useRef, useState } from 'react'
 import { Link, useParams, useSearchParams } from 'wouter'
 import { spokenPauses } from '#content/protocols/spoken-pauses.ts'
-import { caseInEnglish } from '#content/wording/app-case.ts'
 import { pauseInEnglish as words } from '#content/wording/app-pause.ts'
 import { roomInEnglish } from '#content/wording/app-room.ts'
-import { shellInEnglish as shell } from '#content/wording/app-shell.ts'
 import { animalIn } from '#core/chapters/subjects-for.ts'
-import { fill } from '#core/outcome/finding.ts'
 import type { OperationOnFile } from '#core/owed/operations.ts'
 import { writersOf } from '#core/people/may-write.ts'
 import { besides, type PauseRun, pauseRunOf, whoLast } from '#core/theatre/pause-run.ts'
 import type { SpokenPause } from '#core/theatre/spoken-pause.ts'
-import { Notice } from '../../../../design/notice.tsx'
 import { Page } from '../../../../design/page.tsx'
 import { useWho } from '../../../../session/use-who.ts'
 import { pauseHref, roomHref } from '../../case-hrefs.ts'
 import { CaseLine } from '../../case-line.tsx'
 import { useCaseView } from '../../case-view.ts'
+import { MayNotWrite } from '../../may-correct.tsx'
 import { WithCase } from '../../with-case.tsx'
 import { useAwake } from '../use-awake.ts'
 import { useTheatreTheme } from '../use-theatre-theme.ts'
@@ -84,14 +81,7 @@ function Pause({ operation, pause }: { readonly operation: OperationOnFile; read
   const hrefOf = (step: string) => `${pauseHref(id, operation.id, pause.pause)}?at=${encodeURIComponent(step)}`
   return (
     <>
-      {!mayWrite && (
-        <Notice
-          title={fill(caseInEnglish.write.mayNot, {
-            role: shell.roles[me.role],
-            roles: writers.map((role) => shell.roles[role]).join(', '),
-          })}
-        />
-      )}
+      {!mayWrite && <MayNotWrite kind="pause-item" />}
       {at === 'start' && <StartPart operation={operation} heading={heading} />}
       {item && (
         <ItemPart
