@@ -481,12 +481,28 @@ function ward(chart: Chart): void {
   chart.write(
     'observation',
     { at: '2025-06-03 12:05', by: lindqvist, subject: animal },
-    { where: 'recovery', values: [], pain: null, first: 'blink', text: 'First full blink on the right.' },
+    {
+      where: 'recovery',
+      values: [],
+      pain: null,
+      first: 'blink',
+      side: 'RIGHT',
+      unmeasured: null,
+      text: 'First full blink on the right.',
+    },
   )
   chart.write(
     'observation',
     { at: '2025-06-03 16:00', by: lindqvist, subject: animal },
-    { where: 'ward', values: [], pain: { scale: 'composite, cat', score: 3, outOf: 20 }, first: 'eaten', text: null },
+    {
+      where: 'ward',
+      values: [],
+      pain: { scale: 'composite, cat', score: 3, outOf: 20 },
+      first: 'eaten',
+      side: null,
+      unmeasured: null,
+      text: null,
+    },
   )
   check(chart, '2025-06-04 08:30', {
     horner: 'yes',

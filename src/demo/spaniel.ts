@@ -5,6 +5,7 @@ import { Chart, moment } from './chart.ts'
 import { tansysDrawing } from './drawing.ts'
 import { demoClinic, staff, zone } from './practice.ts'
 import { preparedTansy } from './prepared.ts'
+import { observeTansy } from './spaniel-anaesthetic.ts'
 import { giver, mg, mL, planAndCheck, stamp, writeCheck } from './writers.ts'
 
 /**
@@ -517,32 +518,8 @@ function theatre(chart: Chart, agreed: string): void {
   item('2025-03-11 11:30', 'before-leaving', 'specimens-labelled', castellane)
   item('2025-03-11 11:31', 'before-leaving', 'counts-and-throat-pack', castellane)
 
-  const observe = (at: string, heart: string, mean: string, carbonDioxide: string, temperature: string) =>
-    chart.write(
-      'observation',
-      { at, by: adeyemi, subject: operation },
-      {
-        where: 'theatre',
-        values: [
-          { what: 'heart-rate', value: { value: heart, unit: '/min' }, method: 'ECG', artefact: false },
-          {
-            what: 'mean',
-            value: { value: mean, unit: 'mm[Hg]' },
-            method: 'oscillometric, right forelimb',
-            artefact: false,
-          },
-          { what: 'end-tidal-co2', value: { value: carbonDioxide, unit: 'mm[Hg]' }, method: null, artefact: false },
-          { what: 'temperature', value: { value: temperature, unit: 'Cel' }, method: 'oesophageal', artefact: false },
-        ],
-        pain: null,
-        first: null,
-        text: null,
-      },
-    )
-  observe('2025-03-11 09:30', '78', '72', '40', '37.6')
-  observe('2025-03-11 10:00', '84', '70', '42', '37.3')
-  observe('2025-03-11 10:30', '88', '74', '43', '37.1')
-  observe('2025-03-11 11:00', '86', '76', '41', '36.9')
+  observeTansy(chart, operation)
+  k('2025-03-11 11:38', 'tube-out')
   chart.write(
     'operation-summary',
     { at: '2025-03-11 12:10', by: holm, subject: operation },
@@ -571,9 +548,10 @@ function ward(chart: Chart): void {
     chart.write(
       'observation',
       { at, by: lindqvist, subject: animal },
-      { where: 'ward', values: [], pain: null, first: null, text: null, ...body },
+      { where: 'ward', values: [], pain: null, first: null, side: null, unmeasured: null, text: null, ...body },
     )
   observe('2025-03-11 12:05', { where: 'recovery', first: 'sternal' })
+  observe('2025-03-11 12:50', { where: 'recovery', first: 'normal-temperature' })
   observe('2025-03-11 13:00', {
     pain: { scale: 'composite, dog, short form', score: 5, outOf: 24 },
     text: 'Face not scored on the left.',

@@ -1,4 +1,5 @@
 import { agreementSheet } from './agreement/agreement-sheet.ts'
+import { anaestheticRecord } from './anaesthetic-record/anaesthetic-record.ts'
 import type { PaperDefinition } from './case/paper-input.ts'
 import { doseSheet } from './dose-sheet/dose-sheet.ts'
 import { emergencySheetPaper } from './emergency-sheet/emergency-sheet.ts'
@@ -11,6 +12,7 @@ import { syringeLabels } from './syringe-labels/syringe-labels.ts'
 /** Every paper of a case, sorted by id. A new one joins here and nowhere else. */
 export const papers: readonly PaperDefinition[] = [
   agreementSheet,
+  anaestheticRecord,
   doseSheet,
   emergencySheetPaper,
   homePage,

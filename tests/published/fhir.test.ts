@@ -265,7 +265,15 @@ test('A systolic pressure alone stands in the panel with the diastolic said to b
     method: 'Doppler',
     artefact: false,
   } as const
-  const body: BodyOf<'observation'> = { where: 'ward', values: [systolic], pain: null, first: null, text: null }
+  const body: BodyOf<'observation'> = {
+    where: 'ward',
+    values: [systolic],
+    pain: null,
+    first: null,
+    side: null,
+    unmeasured: null,
+    text: null,
+  }
   const [panel] = of('Observation', read([make({ kind: 'observation', body })]))
   // hl7.org/fhir/R4/bp.html: 85354-9 with 8480-6 and 8462-4.
   expect(panel.code.coding[0].code).toBe('85354-9')
@@ -276,7 +284,15 @@ test('A systolic pressure alone stands in the panel with the diastolic said to b
 test('An artefact is no value; its digits stay readable in the note', () => {
   const make = entryMaker()
   const wrong = { what: 'heart-rate', value: { value: '240', unit: '/min' }, method: null, artefact: true } as const
-  const body: BodyOf<'observation'> = { where: 'theatre', values: [wrong], pain: null, first: null, text: null }
+  const body: BodyOf<'observation'> = {
+    where: 'theatre',
+    values: [wrong],
+    pain: null,
+    first: null,
+    side: null,
+    unmeasured: null,
+    text: null,
+  }
   const [heart] = of('Observation', read([make({ kind: 'observation', body })]))
   expect(heart.valueQuantity).toBeUndefined()
   expect(heart.dataAbsentReason.coding[0].code).toBe('error')

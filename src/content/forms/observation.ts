@@ -8,12 +8,13 @@ export const observation = {
   writtenBy: ['anaesthetist', 'nurse'],
   amendable: true,
   sections: [
-    { id: 'where', fields: ['where', 'first'] },
-    { id: 'values', fields: ['values'] },
+    { id: 'where', fields: ['where', 'first', 'side'] },
+    { id: 'values', fields: ['values', 'unmeasured'] },
     { id: 'pain', fields: ['pain'] },
     { id: 'words', fields: ['text'] },
   ],
   fields: {
+    side: { shownWhen: { field: 'first', is: ['blink'] } },
     'values.value': {
       unitBy: {
         field: 'what',
@@ -27,6 +28,7 @@ export const observation = {
           diastolic: 'mm[Hg]',
           temperature: 'Cel',
           vapour: '%{vol}',
+          fluids: 'mL/h',
         },
       },
     },

@@ -85,7 +85,7 @@ export function missingInWard({ theCase }: CaseFile): Missing[] {
     const checks = theCase.live('check').filter((line) => during(line) && isOfEar(line, operation.side))
     const rounds = theCase.live('ward-score').filter(during)
     const blinked =
-      looks.some(({ body }) => body.first === 'blink') ||
+      looks.some(({ body }) => body.first === 'blink' && (body.side ?? operation.side) === operation.side) ||
       checks.some(({ body }) => body.blink !== 'not-assessed') ||
       rounds.some(({ body }) => body[operation.side].blink !== 'not-assessed')
     return [

@@ -7,6 +7,7 @@ import { defineKind, upcast } from './kind.ts'
 import { earFindings } from './kinds/ear-findings.ts'
 import { imaging } from './kinds/imaging.ts'
 import { kinds } from './kinds/index.ts'
+import { observation } from './kinds/observation.ts'
 import { pauseItem } from './kinds/pause-item.ts'
 
 /** A kind that has lived: pounds in version 1, kilograms without a way of weighing in 2, both in 3. */
@@ -49,6 +50,12 @@ describe('a kind of entry', () => {
   it('reads an item of a spoken pause that version 1 wrote: who led it was not asked then', () => {
     const { ledBy: _led, ...first } = pauseItem.example
     expect(pauseItem.body.parse(upcast(pauseItem, 1, first))).toEqual({ ...pauseItem.example, ledBy: null })
+  })
+
+  it('reads an observation of version 1: nobody said whose eye blinked, nor why nothing was measured', () => {
+    const { side, unmeasured, ...first } = observation.example
+    expect([side, unmeasured]).toEqual([null, null])
+    expect(observation.body.parse(upcast(observation, 1, first as unknown as Json))).toEqual(observation.example)
   })
 
   it('does not pretend to read a version from the future', () => {

@@ -1,7 +1,7 @@
 import type { Side } from '#core/animal/species.ts'
 import type { BodyOf, Line } from '#core/journal/fold.ts'
 import { fromStored } from '#core/journal/stored.ts'
-import { instantAfter } from '#core/time/calendar-day.ts'
+import { blocksOf } from '#core/theatre/block-lasts.ts'
 import { compare, type Quantity } from '#core/units/quantity.ts'
 import { checksAfter, type DoneOperation } from './follow-up.ts'
 import type { Why } from './owed-item.ts'
@@ -74,8 +74,6 @@ function isPhotograph({ body }: Check): boolean {
   return body.seenBy === 'owner-photograph'
 }
 
-const localUses = new Set(['local_block', 'wound_infusion'])
-
 /** Whether a missing blink may be the block: said by the examiner, or worked out from what was given and when. */
 function blockAt(
   check: Check,
@@ -84,17 +82,9 @@ function blockAt(
 ): { wornOff: string | null; drug: string } | null {
   const { blink, possibleBlockEffect } = check.body
   if (blink === 'normal' || (blink === 'not-assessed' && !possibleBlockEffect)) return null
-  const given = setting.file.theCase
-    .live('drug-given')
-    .filter(({ header, at, body }) => {
-      const { subject } = header
-      const sameOperation = subject.kind !== 'operation' || subject.operation === operation.id
-      return sameOperation && localUses.has(body.use) && at <= check.at
-    })
-    .map(({ at, body }) => {
-      const rule = setting.rules.blockLasts[body.drug]
-      return { drug: body.drug, wornOff: rule ? instantAfter({ at, zone: setting.zone }, rule.value) : null }
-    })
+  const given = blocksOf(setting.file.theCase, operation.id, setting.rules.blockLasts, setting.zone)
+    .filter(({ given: { at } }) => at <= check.at)
+    .map(({ given: { body }, wornOff }) => ({ drug: body.drug, wornOff }))
   const acting = given.filter(({ wornOff }) => wornOff !== null && wornOff > check.at)
   const last = acting.sort((a, b) => ((a.wornOff ?? '') < (b.wornOff ?? '') ? -1 : 1)).at(-1)
   if (last) return last

@@ -69,7 +69,15 @@ describe('a time to score again', () => {
       kind: 'observation',
       at: '2026-02-10T12:25:00.000Z',
       subject: { kind: 'animal', animal: 'animal-1' },
-      body: { where: 'ward', values: [], pain: { scale: 'x', score: 1, outOf: 10 }, first: null, text: null },
+      body: {
+        where: 'ward',
+        values: [],
+        pain: { scale: 'x', score: 1, outOf: 10 },
+        first: null,
+        side: null,
+        unmeasured: null,
+        text: null,
+      },
     })
     expect(owed(first, observed).closed).toEqual(['pain-again: settled'])
     expect(owed(first, round(later, three)).closed).toEqual(['pain-again: settled-late'])

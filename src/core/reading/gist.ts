@@ -34,7 +34,7 @@ const gists = {
   'medicine-before': ['written', 'dose', '=effect'],
   merge: ['otherStream', 'matchedOn'],
   note: ['text'],
-  observation: ['values', 'pain', '=first', 'text'],
+  observation: ['values', 'pain', '=first', '=unmeasured', 'text'],
   'operation-summary': ['procedure', 'findings'],
   'other-ear-plan': ['plan', 'because', '=reviewOn'],
   'owner-answer': ['answers'],

@@ -46,7 +46,7 @@ export const weight: Mapping<'weight'> = (line, around) => {
 
 /** One observation for each value; systolic and diastolic pressure stand together in the panel that LOINC wants. */
 export const measurements: Mapping<'observation'> = (line, around) => {
-  const { values, pain, first, text } = line.body
+  const { values, pain, first, side, unmeasured, text } = line.body
   const inPanel = (value: Measured) => value.what === 'systolic' || value.what === 'diastolic'
   const single = values.filter((value) => !inPanel(value))
   const found = [
@@ -61,7 +61,12 @@ export const measurements: Mapping<'observation'> = (line, around) => {
   }
   if (first !== null) {
     const value = { valueCodeableConcept: answer(first) }
-    found.push(observation(line, around, { ...parts('first'), code: finding('first-event'), value }))
+    const whose = side === null ? {} : { side }
+    found.push(observation(line, around, { ...parts('first'), code: finding('first-event'), value, ...whose }))
+  }
+  if (unmeasured !== null) {
+    const value = { valueString: unmeasured }
+    found.push(observation(line, around, { ...parts('unmeasured'), code: finding('nothing-measured'), value }))
   }
   if (text !== null) {
     found.push(

@@ -3,7 +3,7 @@ import { dosingRules } from '#content/protocols/dosing-rules.ts'
 import { papersInEnglish } from '#content/wording/papers.ts'
 import { reportInEnglish as words } from '#content/wording/report.ts'
 import { flagsOfGiven } from '#core/dosing/flag-given.ts'
-import { type CaseFile, personNamed } from '#core/journal/clinic.ts'
+import { authorNamed, type CaseFile, personNamed } from '#core/journal/clinic.ts'
 import type { BodyOf, Line } from '#core/journal/fold.ts'
 import { linesAbout } from '#core/journal/lines-about.ts'
 import { fill } from '#core/outcome/finding.ts'
@@ -28,8 +28,11 @@ function flagged({ theCase }: CaseFile, given: readonly Line<BodyOf<'drug-given'
   return [paragraph([{ kind: 'strong', text: words.flaggedHeading }]), paragraph(words.flagged), list(lines)]
 }
 
-/** What was given and what was thrown away, as it was recorded; nothing is corrected or left out. */
-export function drugBlocks(file: CaseFile, operation: string): Block[] {
+/**
+ * What was given and what was thrown away, as it was recorded; nothing is corrected or left out. Whoever gave it stands
+ * in a column of its own where that is asked for.
+ */
+export function drugBlocks(file: CaseFile, operation: string, by: string | null = null): Block[] {
   const given = linesAbout(file.theCase, 'drug-given', operation)
   const wasted = linesAbout(file.theCase, 'drug-wasted', operation)
   const { time, drug, amount, volume, where } = words.drugColumns
@@ -45,6 +48,7 @@ export function drugBlocks(file: CaseFile, operation: string): Block[] {
       sayUnit(body.amount),
       body.volume === null ? '' : sayUnit(body.volume),
       body.site === null ? body.route : `${body.route}, ${body.site}`,
+      ...(by === null ? [] : [authorNamed(file, line.header.author)]),
     ]
   })
   const table: Block = {
@@ -56,7 +60,8 @@ export function drugBlocks(file: CaseFile, operation: string): Block[] {
       { head: drug, align: 'left', share: 2.2, weight: 'strong' },
       { head: amount, align: 'right', share: 1.7 },
       { head: volume, align: 'right', share: 1.1 },
-      { head: where, align: 'left', share: 3 },
+      { head: where, align: 'left', share: by === null ? 3 : 2.2 },
+      ...(by === null ? [] : [{ head: by, align: 'left', share: 2 } as const]),
     ],
     rows,
   }

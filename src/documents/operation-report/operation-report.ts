@@ -10,12 +10,13 @@ import { type Moment, minutesBetween, sayMoment } from '#core/time/moment.ts'
 import { type Operation, operationOf, paperOf } from '../case/case-words.ts'
 import { notYet, type PaperDefinition } from '../case/paper-input.ts'
 import { drawingPictures, platePicture } from '../plate/plate-picture.ts'
-import { type Block, facts, heading, paragraph } from '../render/model.ts'
+import { type Block, facts, heading } from '../render/model.ts'
 import { countBlocks } from './counts.ts'
 import { courseTable } from './course.ts'
 import { drugBlocks } from './drugs.ts'
 import { lossBlocks } from './loss.ts'
 import { sampleBlocks } from './samples.ts'
+import { signedState } from './signed-state.ts'
 
 /** What was done, drafted from the stamps. The side stands in words in every heading; gaps stay gaps. */
 export const operationReport: PaperDefinition = {
@@ -36,7 +37,7 @@ export const operationReport: PaperDefinition = {
       id: 'operation-report',
       title: fill(words.title, { side }),
       blocks: [
-        ...state(file, operation),
+        ...signedState(file, operation),
         titled('operation'),
         operationFacts(file, operation, procedure.name),
         ...plates(file, operation),
@@ -72,25 +73,6 @@ function plates(file: CaseFile, { id, side }: Operation): Block[] {
       fill(words.plates[show], { side: papersInEnglish.sides[side] }),
     )
   return [...drawn('as-found'), ...drawn('as-left'), ...drawingPictures(file, side)]
-}
-
-/** Draft or signed; and a side that two entries name differently is never passed over. */
-function state(file: CaseFile, { summary, booking, side }: Operation): Block[] {
-  const sides = papersInEnglish.sides
-  const doubt: Block[] =
-    booking !== null && booking.body.side !== side
-      ? [
-          {
-            kind: 'callout',
-            tone: 'stop',
-            word: words.otherSideWord,
-            lines: [fill(words.otherSide, { booked: sides[booking.body.side], signed: sides[side] })],
-          },
-        ]
-      : []
-  if (!summary) return [...doubt, { kind: 'callout', tone: 'attention', word: words.draftWord, lines: [words.draft] }]
-  const when = sayMoment(summary.header.happenedAt)
-  return [...doubt, paragraph(fill(words.signed, { person: personNamed(file, summary.body.signedBy), when }))]
 }
 
 function operationFacts(file: CaseFile, operation: Operation, name: string): Block {

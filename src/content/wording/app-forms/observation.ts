@@ -17,6 +17,11 @@ export const observation = {
       },
       none: 'none of these',
     },
+    side: { label: 'Whose eye blinked', none: 'not said' },
+    unmeasured: {
+      label: 'Why nothing could be measured',
+      help: 'Only where nothing could be: the moment is kept, and stays a gap.',
+    },
     values: { label: 'Values', add: 'Add a value', item: 'Value {number}' },
     'values.what': {
       label: 'What',
@@ -30,6 +35,7 @@ export const observation = {
         diastolic: 'diastolic pressure',
         temperature: 'temperature',
         vapour: 'vapour',
+        fluids: 'fluids, as set',
       },
     },
     'values.value': { label: 'Value' },

@@ -1,12 +1,13 @@
 import { z } from 'zod'
-import { shortText, text } from '../answers.ts'
+import { shortText, side, text } from '../answers.ts'
+import type { Json } from '../canonical.ts'
 import { defineKind } from '../kind.ts'
 import { storedQuantity } from '../stored.ts'
 
 /** What was measured at one moment, in theatre, recovery or the ward. An artefact is marked, never deleted. */
 export const observation = defineKind({
   name: 'observation',
-  version: 1,
+  version: 2,
   subjects: ['operation', 'animal'],
   body: z.strictObject({
     where: z.enum(['theatre', 'recovery', 'ward']),
@@ -22,8 +23,9 @@ export const observation = defineKind({
           'diastolic',
           'temperature',
           'vapour',
+          'fluids',
         ]),
-        value: storedQuantity('/min', '%', 'mm[Hg]', 'Cel', '%{vol}'),
+        value: storedQuantity('/min', '%', 'mm[Hg]', 'Cel', '%{vol}', 'mL/h'),
         method: shortText.nullable(),
         artefact: z.boolean(),
       }),
@@ -31,8 +33,14 @@ export const observation = defineKind({
     pain: z.strictObject({ scale: shortText, score: z.int().min(0), outOf: z.int().min(1) }).nullable(),
     /** First events after anaesthesia that the record waits for. */
     first: z.enum(['blink', 'sternal', 'normal-temperature', 'eaten', 'walked']).nullable(),
+    /** Of the first blink: whose eye it was; null where nobody said so. */
+    side: side.nullable(),
+    /** Why nothing could be measured at this moment; null where something was. */
+    unmeasured: text.nullable(),
     text: text.nullable(),
   }),
+  /** Version 1 did not ask which eye blinked, nor why nothing was measured. */
+  upcasts: { 1: (older) => ({ ...(older as Record<string, Json>), side: null, unmeasured: null }) },
   example: {
     where: 'theatre',
     values: [
@@ -41,6 +49,8 @@ export const observation = defineKind({
     ],
     pain: null,
     first: null,
+    side: null,
+    unmeasured: null,
     text: null,
   },
 })

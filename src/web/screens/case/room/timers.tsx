@@ -7,6 +7,7 @@ import type { OperationOnFile } from '#core/owed/operations.ts'
 import { type Timer, timersOf } from '#core/theatre/timers.ts'
 import { clockOf } from '#core/time/moment.ts'
 import { drugName } from '#documents/case/drug-name.ts'
+import { sayMinutes } from '#documents/case/say-minutes.ts'
 import { useNow } from '../../../journal/use-now.ts'
 import { useCaseView } from '../case-view.ts'
 import styles from './room.module.css'
@@ -32,13 +33,6 @@ export function Timers({ operation }: { readonly operation: OperationOnFile }) {
       </ul>
     </section>
   )
-}
-
-/** Hours once there are two of them: nobody divides by sixty from two metres away. */
-function sayMinutes(minutes: number): string {
-  if (minutes < 120) return fill(words.minutes, { minutes: String(minutes) })
-  const rest = String(minutes % 60).padStart(2, '0')
-  return fill(words.hours, { hours: String(Math.floor(minutes / 60)), minutes: rest })
 }
 
 function sayDue({ asks, dueAt, isDue, beforeCut }: Timer, zone: string): string {

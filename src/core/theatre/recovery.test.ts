@@ -1,0 +1,86 @@
+import { describe, expect, it } from 'vitest'
+import { owedRules } from '#content/follow-up/owed-rules.ts'
+import { entryMaker } from '#core/journal/entries-for-tests.ts'
+import { type BodyOf, fold } from '#core/journal/fold.ts'
+import { check } from '#core/journal/kinds/check.ts'
+import { drugGiven } from '#core/journal/kinds/drug-given.ts'
+import { observation } from '#core/journal/kinds/observation.ts'
+import { operationsOf } from '#core/owed/operations.ts'
+import { type Recovery, recoveryOf } from './recovery.ts'
+
+const subject = { kind: 'operation', animal: 'animal-1', operation: 'operation-1' } as const
+const full = (time: string) => `2026-02-10T${time}:00.000Z`
+const make = entryMaker({ subject })
+
+const stamp = (time: string, checkpoint: string) =>
+  make({ kind: 'theatre-stamp', at: full(time), body: { checkpoint, answer: 'done', detail: {}, text: null } })
+const first = (time: string, body: Partial<BodyOf<'observation'>>) =>
+  make({
+    kind: 'observation',
+    at: full(time),
+    body: { ...observation.example, where: 'recovery', values: [], ...body },
+  })
+const block = (time: string, drug: string) =>
+  make({ kind: 'drug-given', at: full(time), body: { ...drugGiven.example, drug } })
+// The booked LEFT ear.
+const base = [
+  make({ kind: 'booking', at: full('07:00') }),
+  stamp('09:00', 'anaesthesia-start'),
+  stamp('09:30', 'incision'),
+]
+
+function recovery(now: string, ...more: readonly ReturnType<typeof stamp>[]): Recovery {
+  const theCase = fold([...base, ...more])
+  const [operation] = operationsOf({ theCase })
+  if (!operation) throw new Error('One is booked.')
+  const file = { theCase, clinic: { zone: 'Europe/London' } } as Parameters<typeof recoveryOf>[0]
+  return recoveryOf(file, operation, full(now), owedRules.blockLasts)
+}
+
+const events = ({ events: all }: Recovery) =>
+  all.map(({ what, side, seen, minutes }) => [what, side, seen?.at, minutes])
+
+describe('recovery', () => {
+  it('waits since tube out for the blink of the operated eye, for lying on the breastbone and for warmth', () => {
+    expect(events(recovery('11:00'))).toEqual([
+      ['blink', 'LEFT', undefined, null],
+      ['sternal', null, undefined, null],
+      ['normal-temperature', null, undefined, null],
+    ])
+    const waking = recovery('11:40', stamp('11:20', 'tube-out'), first('11:32', { first: 'sternal' }))
+    expect(events(waking)).toEqual([
+      ['blink', 'LEFT', undefined, 20],
+      ['sternal', null, full('11:32'), 12],
+      ['normal-temperature', null, undefined, 20],
+    ])
+  })
+
+  it('takes the first blink of this eye: not of the other, and marks one of which nobody said whose it was', () => {
+    const out = stamp('11:20', 'tube-out')
+    expect(events(recovery('12:00', out, first('11:30', { first: 'blink', side: 'RIGHT' })))[0]?.[2]).toBeUndefined()
+    const known = recovery('12:00', out, first('11:38', { first: 'blink', side: 'LEFT' })).events[0]
+    expect([known?.minutes, known?.how, known?.sided]).toEqual([18, 'tap', true])
+    expect(recovery('12:00', out, first('11:38', { first: 'blink' })).events[0]?.sided).toBe(false)
+  })
+
+  it('takes a look that found the eye blinking, and none that did not', () => {
+    const look = (time: string, blink: 'weak' | 'absent') =>
+      make({
+        kind: 'check',
+        at: full(time),
+        subject: { kind: 'ear', animal: 'animal-1', side: 'LEFT' },
+        body: { ...check.example, blink },
+      })
+    const seen = recovery('14:00', stamp('11:20', 'tube-out'), look('12:00', 'absent'), look('13:20', 'weak')).events[0]
+    expect([seen?.minutes, seen?.how]).toEqual([120, 'look'])
+  })
+
+  it('says until when a block may hold the face, as long as the content knows it', () => {
+    // Eight hours of bupivacaine, two of lidocaine: the house’s, said so in the content.
+    const both = recovery('11:00', block('09:20', 'bupivacaine'), block('11:00', 'lidocaine'))
+    expect([both.blockUntil, both.blockUnknown]).toEqual([full('17:20'), false])
+    const unknown = recovery('11:00', block('09:20', 'ropivacaine'))
+    expect([unknown.blockUntil, unknown.blockUnknown]).toEqual([null, true])
+    expect(recovery('11:00').blocks).toEqual([])
+  })
+})
