@@ -13,7 +13,7 @@ export type StripLook = {
   readonly width: number
   /** Pixels of the letters. */
   readonly font: number
-  readonly colours: { readonly ink: string; readonly quiet: string; readonly accent: string; readonly gap: string }
+  readonly colours: { readonly ink: string; readonly quiet: string; readonly accent: string }
   readonly zone: string
   readonly nameOf: (strip: Strip) => string
 }
@@ -121,7 +121,8 @@ function gapBand({ at, until }: Gap, { scale, top, look }: Frame, bottom: number
     y: n(top),
     width: n(Math.max(1, end - from)),
     height: n(bottom - top),
-    fill: look.colours.gap,
+    fill: look.colours.quiet,
+    'fill-opacity': '0.2',
   })
 }
 

@@ -19,7 +19,7 @@ export function lastValues(observations: readonly Observation[]): ReadonlyMap<Ob
 export const pressures = ['systolic', 'mean', 'diastolic'] as const satisfies readonly Observable[]
 
 /** Whether a variable is a pressure, which says nothing without how it was measured. */
-export function isPressure(what: Observable): boolean {
+export function isPressure(what: Observable): what is (typeof pressures)[number] {
   return (pressures as readonly Observable[]).includes(what)
 }
 

@@ -55,6 +55,10 @@ describe('recovery', () => {
     ])
   })
 
+  it('has waited no minute yet where the clock of the reader is behind that of the tap', () => {
+    expect(recovery('11:19', stamp('11:20', 'tube-out')).events[0]?.minutes).toBe(0)
+  })
+
   it('takes the first blink of this eye: not of the other, and marks one of which nobody said whose it was', () => {
     const out = stamp('11:20', 'tube-out')
     expect(events(recovery('12:00', out, first('11:30', { first: 'blink', side: 'RIGHT' })))[0]?.[2]).toBeUndefined()

@@ -87,7 +87,8 @@ function firstOf(
   const looks = side === null ? [] : blinksSeen(theCase, side, tubeOut ?? operation.moment.at).filter(inCourse)
   const found = [...taps, ...looks.map((line) => ({ line, how: 'look' as const, sided: true }))]
   const first = found.sort((a, b) => (a.line.at < b.line.at ? -1 : 1))[0]
-  const end = first?.line.at ?? now
+  // The clock of the reader may be a little behind that of the tap.
+  const end = first?.line.at ?? [now, tubeOut ?? now].sort().at(-1) ?? now
   return {
     what,
     side,

@@ -29,7 +29,7 @@ function heartsAt(...made: readonly (readonly [time: string, value: string, arte
 const look: StripLook = {
   width: 360,
   font: 12,
-  colours: { ink: 'ink', quiet: 'quiet', accent: 'accent', gap: 'gap' },
+  colours: { ink: 'ink', quiet: 'quiet', accent: 'accent' },
   zone: 'Europe/London',
   nameOf: ({ what }) => what,
 }
@@ -70,7 +70,7 @@ describe('the strips of an anaesthetic', () => {
       { at: full('13:12'), word: null },
     ]
     const svg = drawStrips(strips, gaps, events, look)?.nodes.map(svgText).join('\n') ?? ''
-    expect(svg).toContain('fill="gap"')
+    expect(svg).toContain('<rect')
     expect(svg).not.toContain('<polyline')
     const lines = [...svg.matchAll(/y="([\d.]+)"[^>]*>(Incision|Emergency: bleeding)</g)].map(([, y]) => y)
     expect(new Set(lines).size).toBe(2)

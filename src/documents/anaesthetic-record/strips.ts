@@ -40,7 +40,7 @@ export function sayStrips(strips: readonly Strip[], zone: string): string {
 
 /** Less than the printed column of an A4 page, in pixels of 1/96 inch; words of 8 pt. */
 const onA4 = { width: 600, font: 10.5 } as const
-const inPrint = { ink: '#1c2326', quiet: '#56626a', accent: '#1f5a66', gap: '#e4e4e0' } as const
+const inPrint = { ink: '#1c2326', quiet: '#56626a', accent: '#1f5a66' } as const
 
 /** The strips as a picture of a paper, complete in itself. */
 export function stripBlocks(

@@ -95,6 +95,11 @@ export function roomHref(place: string, operation: string): string {
   return `${casePageHref(place)}/room/${encodeURIComponent(operation)}`
 }
 
+/** The anaesthetic ledger of an operation. */
+export function ledgerHref(place: string, operation: string): string {
+  return `${roomHref(place, operation)}/ledger`
+}
+
 /** One of the three spoken pauses of an operation. */
 export function pauseHref(place: string, operation: string, pause: string): string {
   return `${roomHref(place, operation)}/pause/${pause}`

@@ -1,6 +1,7 @@
 import { Link, useParams } from 'wouter'
 import { procedures } from '#content/procedures/index.ts'
 import { caseInEnglish } from '#content/wording/app-case.ts'
+import { ledgerScreenInEnglish } from '#content/wording/app-ledger.ts'
 import { roomInEnglish as words } from '#content/wording/app-room.ts'
 import { animalIn } from '#core/chapters/subjects-for.ts'
 import type { OperationOnFile } from '#core/owed/operations.ts'
@@ -11,7 +12,7 @@ import { Caution } from '../../../design/caution.tsx'
 import { Notice } from '../../../design/notice.tsx'
 import { Page } from '../../../design/page.tsx'
 import { useWho } from '../../../session/use-who.ts'
-import { casePageHref, dosePlanHref, writeHref } from '../case-hrefs.ts'
+import { casePageHref, dosePlanHref, ledgerHref, writeHref } from '../case-hrefs.ts'
 import { CaseLine } from '../case-line.tsx'
 import { useCaseView } from '../case-view.ts'
 import { MayNotWrite } from '../may-correct.tsx'
@@ -102,6 +103,7 @@ function Further({ operation }: { readonly operation: OperationOnFile }) {
   return (
     <nav aria-label={words.after} className={styles.further}>
       <Link href={dosePlanHref(id, operation.id)}>{words.plan}</Link>
+      <Link href={ledgerHref(id, operation.id)}>{ledgerScreenInEnglish.open}</Link>
       {writes.map(([kind, said]) => (
         <Link key={kind} href={writeHref(id, kind, { subject })}>
           {said}

@@ -1,4 +1,5 @@
 import { useMemo } from 'react'
+import { Link } from 'wouter'
 import { formulary } from '#content/formulary/index.ts'
 import { theatreTimers } from '#content/protocols/theatre-timers.ts'
 import { roomInEnglish as words } from '#content/wording/app-room.ts'
@@ -9,22 +10,34 @@ import { clockOf } from '#core/time/moment.ts'
 import { drugName } from '#documents/case/drug-name.ts'
 import { sayMinutes } from '#documents/case/say-minutes.ts'
 import { useNow } from '../../../journal/use-now.ts'
+import { ledgerHref } from '../case-hrefs.ts'
 import { useCaseView } from '../case-view.ts'
 import styles from './room.module.css'
 
 /** Every clock of the operation, read from two metres away; each runs from an entry, none from a button. */
-export function Timers({ operation }: { readonly operation: OperationOnFile }) {
-  const { file } = useCaseView()
+export function Timers(props: {
+  readonly operation: OperationOnFile
+  /** Only these, and they do not stay in sight. */
+  readonly only?: readonly Timer['what'][]
+}) {
+  const { operation, only } = props
+  const { file, id } = useCaseView()
   const now = useNow()
-  const timers = useMemo(() => timersOf(file, operation.id, now, theatreTimers, formulary), [file, operation.id, now])
+  const all = useMemo(() => timersOf(file, operation.id, now, theatreTimers, formulary), [file, operation.id, now])
+  const timers = only ? all.filter(({ what }) => only.includes(what)) : all
+  if (only && timers.length === 0) return null
   return (
-    <section aria-label={words.timersLabel} className={styles.timers}>
+    <section aria-label={words.timersLabel} className={only ? styles.still : styles.timers}>
       {timers.length === 0 && <p>{words.noTimer}</p>}
       <ul className={`bare ${styles.clocks}`}>
         {timers.map((timer) => (
           <li key={`${timer.what} ${timer.drug}`} className={styles.clock} data-due={timer.isDue}>
             <span className={styles.clockName}>
-              {fill(words.timers[timer.what], { drug: timer.drug === null ? '' : drugName(timer.drug) })}
+              {timer.asks === 'look' && !only ? (
+                <Link href={ledgerHref(id, operation.id)}>{words.timers[timer.what]}</Link>
+              ) : (
+                fill(words.timers[timer.what], { drug: timer.drug === null ? '' : drugName(timer.drug) })
+              )}
             </span>
             <strong className={styles.clockMinutes}>{sayMinutes(timer.minutes)}</strong>
             <span className={styles.clockSays}>{sayDue(timer, file.clinic.zone)}</span>

@@ -1,0 +1,55 @@
+import { useMemo, useRef } from 'react'
+import { theatreTimers } from '#content/protocols/theatre-timers.ts'
+import { ledgerScreenInEnglish as words } from '#content/wording/app-ledger.ts'
+import { ledgerInEnglish } from '#content/wording/ledger.ts'
+import type { OperationOnFile } from '#core/owed/operations.ts'
+import { drawStrips } from '#core/theatre/draw-strips.ts'
+import type { Ledger } from '#core/theatre/ledger.ts'
+import { stripsOf } from '#core/theatre/strips.ts'
+import { nameOfStrip, sayStrips, stripEvents } from '#documents/anaesthetic-record/strips.ts'
+import { silent, svgElement } from '../../../../plate/svg-element.tsx'
+import { useWidth } from '../../../../plate/use-width.ts'
+import { useCaseView } from '../../case-view.ts'
+import styles from './ledger.module.css'
+
+const colours = {
+  ink: 'var(--ink)',
+  quiet: 'var(--ink-soft)',
+  accent: 'var(--accent)',
+} as const
+
+/** One strip for each variable, on one axis of time. The ledger below says the same in words. */
+export function StripsPart({ operation, ledger }: { readonly operation: OperationOnFile; readonly ledger: Ledger }) {
+  const { file } = useCaseView()
+  const { zone } = file.clinic
+  const box = useRef<HTMLDivElement>(null)
+  const { width, words: larger } = useWidth(box)
+  const strips = useMemo(() => stripsOf(ledger.observations, theatreTimers.observeEvery.value), [ledger])
+  const drawn = useMemo(() => {
+    const look = { width, font: Math.round(15 * larger), colours, zone, nameOf: nameOfStrip }
+    return drawStrips(strips, ledger.gaps, stripEvents(ledger, operation), look)
+  }, [strips, ledger, operation, width, larger, zone])
+  return (
+    <section aria-labelledby="strips" className={styles.strips}>
+      <h2 id="strips">{words.strips}</h2>
+      <div ref={box}>
+        {drawn ? (
+          <figure className={styles.figure}>
+            <svg
+              role="img"
+              aria-label={sayStrips(strips, zone)}
+              width={drawn.width}
+              height={drawn.height}
+              viewBox={`0 0 ${drawn.width} ${drawn.height}`}
+            >
+              {svgElement(silent(drawn.nodes), 0)}
+            </svg>
+            <figcaption>{ledgerInEnglish.stripsCaption}</figcaption>
+          </figure>
+        ) : (
+          <p>{words.noStrips}</p>
+        )}
+      </div>
+    </section>
+  )
+}

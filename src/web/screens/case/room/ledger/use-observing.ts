@@ -1,0 +1,55 @@
+import { ledgerScreenInEnglish as words } from '#content/wording/app-ledger.ts'
+import type { Side } from '#core/animal/species.ts'
+import { animalIn } from '#core/chapters/subjects-for.ts'
+import type { BodyOf, Line } from '#core/journal/fold.ts'
+import type { OperationOnFile } from '#core/owed/operations.ts'
+import type { Observation } from '#core/theatre/ledger.ts'
+import type { Awaited } from '#core/theatre/recovery.ts'
+import { doneAt } from '#core/theatre/stamps.ts'
+import type { Moment } from '#core/time/moment.ts'
+import { writeEntry } from '../../../../journal/write-entry.ts'
+import { useWho } from '../../../../session/use-who.ts'
+import { useCaseView } from '../../case-view.ts'
+
+type Body = BodyOf<'observation'>
+
+/** What the ledger writes: a look of now, a first event, a mark on a value that stands, and taking an event back. */
+export function useObserving(operation: OperationOnFile) {
+  const { file } = useCaseView()
+  const { pen } = useWho()
+  const about = {
+    kind: 'observation',
+    stream: file.stream,
+    subject: { kind: 'operation', animal: animalIn(file), operation: operation.id },
+  } as const
+  const where = doneAt(file.theCase, operation.id, 'tube-out') === null ? 'theatre' : 'recovery'
+  const empty: Body = { where, values: [], pain: null, first: null, side: null, unmeasured: null, text: null }
+  return {
+    /** Typed earlier and kept now, it has the moment at which it was typed. */
+    keep: (said: Partial<Body>, then: Moment | null = null) =>
+      writeEntry(pen, { ...about, body: { ...empty, ...said }, happenedAt: then }),
+    first: (first: Awaited, side: Side | null) =>
+      writeEntry(pen, { ...about, body: { ...empty, where: 'recovery', first, side } }),
+    /** The digits and the moment stay; only the mark changes. */
+    mark: ({ header, body }: Observation, index: number) => {
+      const values = body.values.map((value, at) => (at === index ? { ...value, artefact: !value.artefact } : value))
+      return writeEntry(pen, {
+        ...about,
+        subject: header.subject,
+        body: { ...body, values },
+        happenedAt: header.happenedAt,
+        supersedes: [header.id],
+        reason: values[index]?.artefact ? words.marked : words.unmarked,
+      })
+    },
+    takeBack: ({ header }: Pick<Line, 'header'>) =>
+      writeEntry(pen, {
+        ...about,
+        kind: 'withdrawal',
+        subject: header.subject,
+        body: { because: 'wrong' },
+        withdraws: header.id,
+        reason: words.takenBecause,
+      }),
+  }
+}
