@@ -348,7 +348,9 @@ function theatre(chart: Chart, agreed: string): void {
     use: 'induction',
     line: 'induction',
   })
+  stamp(chart, operation, '2025-06-03 09:10', 'premedication')
   stamp(chart, operation, '2025-06-03 09:29', 'anaesthesia-start')
+  stamp(chart, operation, '2025-06-03 09:50', 'skin-mark', { side: 'RIGHT' })
   given('2025-06-03 09:31', {
     drug: 'isoflurane',
     amount: { value: '1.6', unit: '%{vol}' },

@@ -372,7 +372,9 @@ function theatre(chart: Chart, agreed: string): void {
     use: 'induction',
     line: 'induction',
   })
+  stamp(chart, operation, '2025-03-11 08:45', 'premedication')
   stamp(chart, operation, '2025-03-11 09:06', 'anaesthesia-start')
+  stamp(chart, operation, '2025-03-11 09:25', 'skin-mark', { side: 'LEFT' })
   given('2025-03-11 09:08', {
     drug: 'isoflurane',
     amount: { value: '1.5', unit: '%{vol}' },

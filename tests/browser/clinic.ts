@@ -4,6 +4,8 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { type BrowserContext, test as base, expect, type Page } from '@playwright/test'
+import { entryMaker, type WantedEntry } from '#core/journal/entries-for-tests.ts'
+import type { Entry } from '#core/journal/entry.ts'
 
 const cli = fileURLToPath(new URL('../../dist/cli.js', import.meta.url))
 
@@ -167,6 +169,49 @@ export async function sendEntries(program: Program, page: Page, lines: readonly 
   await act(page.context(), program.url, 'accept-entries', { clinic: me.clinic.id, entries })
 }
 
+/** What a test wants written into a case, that many minutes ago. */
+type Wanted = WantedEntry & { readonly minutesAgo?: number }
+
+/** Writes entries into a case as whoever is signed in, without the screens: what went before the journey. */
+export async function writeNow(
+  program: Program,
+  page: Page,
+  stream: string,
+  wanted: readonly Wanted[],
+): Promise<readonly Entry[]> {
+  const { url } = program
+  const me = await act<{ clinic: { id: string }; active: string }>(page.context(), url, 'who-am-i', {})
+  const known = await entriesOf(program, page, stream)
+  const animal = known.flatMap(({ header: { subject } }) => subject.animal ?? [])[0] ?? 'animal-1'
+  writers += 1
+  const make = entryMaker(
+    { clinic: me.clinic.id, stream, author: { kind: 'person', person: me.active } },
+    0x7000 + writers,
+  )
+  const entries = wanted.map(({ minutesAgo = 0, ...rest }) => {
+    const at = new Date(Date.now() - minutesAgo * 60_000).toISOString()
+    const entry = make({ ...rest, at })
+    const subject = 'animal' in entry.subject ? { ...entry.subject, animal } : entry.subject
+    return { ...entry, subject }
+  })
+  await act(page.context(), url, 'accept-entries', { clinic: me.clinic.id, entries })
+  return entries
+}
+let writers = 0
+
+/** A moment as people type it at the practice, that many minutes from now. */
+export function typedWhen(minutes: number): string {
+  const said = new Intl.DateTimeFormat('en-GB', {
+    timeZone: 'Europe/London',
+    day: 'numeric',
+    month: 'long',
+    year: 'numeric',
+    hour: '2-digit',
+    minute: '2-digit',
+  }).format(Date.now() + minutes * 60_000)
+  return said.replace(' at ', ', ')
+}
+
 /** What the server has of a case. */
 export async function entriesOf(program: Program, page: Page, stream: string): Promise<readonly StoredLine[]> {
   const read = await act<{ entries: readonly StoredLine[] }>(page.context(), program.url, 'read-case', {
@@ -179,7 +224,7 @@ type StoredLine = {
   readonly header: {
     readonly id: string
     readonly kind: string
-    readonly subject: { readonly kind: string; readonly side?: string }
+    readonly subject: { readonly kind: string; readonly side?: string; readonly animal?: string }
     readonly author: { readonly person?: string }
     readonly supersedes: readonly string[]
     readonly reason: string | null

@@ -24,6 +24,14 @@ test('a pause is spoken item by item beside the table, without the network, and 
     await expect(page.getByText(fact, { exact: true }).first()).toBeVisible()
   }
   await accessible('start')
+  // The caller named the other ear: a named person settles it before anybody says yes to the side.
+  await page.getByRole('button', { name: 'Settle the side' }).click()
+  await page.getByRole('group', { name: 'Which ear is it?' }).getByRole('radio', { name: 'RIGHT' }).check()
+  await page.getByLabel('How you know').fill('Animal, images and letter in hand; the caller mixed them up.')
+  await accessible('settling')
+  await page.getByRole('button', { name: 'Keep: it is RIGHT' }).click()
+  await expect(page.getByText('The side is not settled')).toHaveCount(0)
+  await expect(page.getByText('the side settled by a named person, by Runa Falk')).toBeVisible()
   await page.getByRole('link', { name: 'To the theatre record' }).click()
   await links.getByRole('link', { name: /^Pause before the incision/ }).click()
 

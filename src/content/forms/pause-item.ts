@@ -13,7 +13,10 @@ export const pauseItem = {
     item: {
       register: 'pause-item',
       free: true,
-      shownWhen: { field: 'pause', is: ['before-anaesthesia', 'before-incision', 'before-leaving'] },
+      shownWhen: {
+        field: 'pause',
+        is: ['before-anaesthesia', 'before-incision', 'before-second-ear', 'before-leaving'],
+      },
     },
     because: { shownWhen: { field: 'answer', is: ['no', 'unknown'] } },
     spokenBy: { register: 'person' },

@@ -76,6 +76,64 @@ export const spokenPauses: readonly SpokenPause[] = [
     ],
   },
   {
+    pause: 'before-second-ear',
+    items: [
+      {
+        id: 'first-ear-closed',
+        states: 'The first ear is closed and covered; its counts agree, its pots are labelled with their side',
+        because: { value: 'Two ears of one animal give alike pots and one heap of swabs.', ...ours },
+      },
+      {
+        id: 'loss-of-first-ear',
+        states: 'Blood lost so far was said, and it leaves room for a second ear',
+        because: { value: 'The marks of loss belong to the animal, not to the ear.', ...ours },
+      },
+      {
+        id: 'temperature-now',
+        states: 'The temperature was said, and it allows to go on',
+        because: { value: 'A head that is washed for hours cools the whole animal.', ...practice },
+      },
+      {
+        id: 'hours-under-anaesthesia',
+        states: 'The time under anaesthesia was said, and how long the second ear will take',
+        because: { value: 'Every further hour costs warmth and pressure, and makes waking slower.', ...practice },
+      },
+      {
+        id: 'nerve-of-first-ear',
+        states: 'The facial nerve of the first ear was seen whole',
+        because: {
+          value: 'After a nerve that was cut or not found, a second weak face leaves no eye that blinks.',
+          ...ours,
+        },
+      },
+      {
+        id: 'throat-after-two-ears',
+        states: 'Swelling of the throat after two ears was thought of: who watches, with which tube and which oxygen',
+        because: {
+          value: 'Trouble with breathing was counted far more often after both sides in one session.',
+          ...study,
+          sources: ['wainberg-2019'],
+          where: 'cats, opening of the bulla from below: 30 of 64 both sides at once, 18 of 211 one side',
+        },
+      },
+      {
+        id: 'local-anaesthetic-left',
+        states: 'What is left of the one limit for local anaesthetics was said',
+        because: { value: 'The second ear has no limit of its own.', ...ours },
+      },
+      {
+        id: 'second-side-spoken-and-pointed',
+        states: 'The second side was spoken in full and pointed at; mark, image and consent show it',
+        because: { value: 'The animal was turned: what was right is left on the table.', ...practice },
+      },
+      {
+        id: 'go',
+        states: 'Surgeon and anaesthetist each said GO for the second ear',
+        because: { value: 'A second ear can wait weeks; this is the moment to stop without harm.', ...ours },
+      },
+    ],
+  },
+  {
     pause: 'before-incision',
     items: [
       {

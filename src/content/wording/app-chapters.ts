@@ -128,6 +128,7 @@ export const chaptersInEnglish = {
     medicines: 'medicines',
     'before-anaesthesia': 'before anaesthesia',
     'before-incision': 'before the incision',
+    'before-second-ear': 'before the second ear',
     'before-leaving': 'before leaving theatre',
   } as const satisfies Readonly<Record<string, string>>,
 } as const

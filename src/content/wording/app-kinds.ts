@@ -48,6 +48,7 @@ export const kindsInEnglish = {
   'result-read': 'Result read',
   'second-check': 'Second check',
   'shelf-item': 'Product on the shelf',
+  'side-settled': 'Side settled by a person',
   'skin-plan': 'Plan for the skin',
   specimen: 'Specimen',
   'specimen-result': 'Result of a specimen',

@@ -1,3 +1,4 @@
+import type { GateCode } from '#core/theatre/stamp-gates.ts'
 import type { Timer } from '#core/theatre/timers.ts'
 
 /** The screen beside the operating table, in English. */
@@ -39,6 +40,38 @@ export const roomInEnglish = {
   keepNotDone: 'Keep “not done”',
   answers: 'Add answers',
   answersSaid: 'Add answers: {what}',
+  gate: {
+    title: 'Not yet there: {what}',
+    lead: 'The moment of your tap is {at}. It is kept together with a reason, or settle this first:',
+    settle: {
+      baseline: 'Write the baseline of face and eyes',
+      side: 'See every source of the side, and settle it',
+      consent: 'To the agreement',
+      'time-out': 'To the pause before the incision',
+      'second-ear': 'To the pause before the second ear',
+    } satisfies Record<GateCode, string>,
+    settled: 'The moment of your tap is {at}. What stood open before it is settled.',
+    keepNow: 'Keep this moment',
+    quick: 'One tap keeps it, because …',
+    reasons: {
+      baseline: ['Looked at before sedation; it is written down later.', 'The animal lets nobody look.'],
+      side: ['Everybody here named the same ear aloud; the papers are settled later.'],
+      consent: ['The owner agreed on the telephone; it is written down later.'],
+      'time-out': ['It was spoken aloud and not written here.'],
+      'second-ear': ['It was spoken aloud, with GO, and not written here.'],
+    } satisfies Record<GateCode, readonly string[]>,
+    emergency: 'Emergency: there was no time.',
+    because: 'Another reason',
+    missing: 'Say why it goes on all the same.',
+    keep: 'Keep with this reason',
+    close: 'It did not happen yet',
+  },
+  mark: { LEFT: 'Arrow is on the LEFT', RIGHT: 'Arrow is on the RIGHT' },
+  bothEars: {
+    first: 'Both ears under one anaesthetic: {side} comes first, then {other}.',
+    second: 'Both ears under one anaesthetic: {other} came first; this is the second ear, {side}.',
+    link: 'Open the record of the {side} ear',
+  },
   close: 'Close',
   text: 'In words',
   keep: 'Keep',
@@ -62,6 +95,8 @@ export const roomInEnglish = {
   plan: 'Dose plan',
   observe: 'Write an observation',
   loss: 'Write blood loss',
+  lossTitle: 'Blood loss',
+  lossNoVolume: 'Weigh the animal: then its share of the blood is said, too.',
   count: 'Write a count',
   given: 'Write a drug given',
   emergencySheet: 'Emergency sheet',

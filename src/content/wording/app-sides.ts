@@ -8,6 +8,7 @@ export const sidesInEnglish = {
     imaging: 'the report of the scan or radiograph',
     choice: 'the operation chosen for the ear',
     agreement: 'the agreed plan',
+    settled: 'the side settled by a named person',
     booking: 'the booking',
     pause: 'the spoken pause',
     stamp: 'a stamp in theatre',
@@ -29,3 +30,22 @@ export const sidesInEnglish = {
     confirm: 'A person looks at this and corrects the one that is wrong.',
   },
 } as const satisfies SidesWording
+
+/** A named person settles the side, in English. */
+export const settleSideInEnglish = {
+  open: 'Settle the side',
+  lead: 'Look at the animal, the mark, the images and the papers in hand. Then say which ear it is.',
+  which: 'Which ear is it?',
+  whichMissing: 'Choose LEFT or RIGHT.',
+  wrong: 'You overrule:',
+  amend: 'Decided by somebody, so it is amended instead:',
+  amendLink: 'Amend: {what}',
+  fresh: 'Agreed was {side}. Another ear needs a fresh consent, or a declared emergency.',
+  freshLink: 'Write the new agreement',
+  emergencyLink: 'Declare an emergency',
+  because: 'How you know',
+  becauseMissing: 'Say what you looked at: others act on it.',
+  keep: 'Keep: it is {side}',
+  keepOpen: 'Keep',
+  close: 'Close',
+} as const

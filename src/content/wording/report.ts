@@ -1,3 +1,4 @@
+import type { GateCode } from '#core/theatre/stamp-gates.ts'
 import { emergencyMarks } from './emergency-marks.ts'
 /** The operation report, drafted from what was stamped in theatre. */
 export const reportInEnglish = {
@@ -46,13 +47,24 @@ export const reportInEnglish = {
   courseCaption: 'Checkpoints in their planned order; a time is the time of the stamp',
   courseColumns: { time: 'Time', checkpoint: 'Checkpoint', said: 'What was recorded' },
   clockMarks: {
+    premedication: 'Premedication given',
     'anaesthesia-start': 'Anaesthesia began',
+    'skin-mark': 'Arrow on the skin',
     incision: 'Incision',
     closed: 'Wound closed',
     'tube-out': 'Tube out',
   },
   countedMarks: { 'retraction-on': 'Nerve held aside', 'retraction-off': 'Nerve let go', ...emergencyMarks },
   stamped: 'Stamped.',
+  arrowOn: 'The arrow is on the {side}.',
+  inSpiteOf: 'Went on without: {what}.',
+  gates: {
+    baseline: 'face and eyes looked at before sedation',
+    side: 'the side settled',
+    consent: 'a consent that covers it',
+    'time-out': 'the pause before the incision, whole',
+    'second-ear': 'the pause before the second ear, whole, with GO',
+  } satisfies Record<GateCode, string>,
   notDone: 'Not done: {because}',
   noReason: 'no reason was written down',
   conflict: 'Two entries stand side by side here; a person must settle it.',

@@ -52,6 +52,7 @@ export const chapterOfKind = {
   'result-read': 'Year',
   'second-check': 'Theatre',
   'shelf-item': 'clinic',
+  'side-settled': 'Theatre',
   'skin-plan': 'Year',
   specimen: 'Work-up',
   'specimen-result': 'Year',

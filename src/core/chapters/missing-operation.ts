@@ -1,5 +1,6 @@
 import type { CaseFile } from '#core/journal/clinic.ts'
 import { linesAbout } from '#core/journal/lines-about.ts'
+import { oneAnaesthetic } from '#core/owed/one-anaesthetic.ts'
 import { isOfEar, type OperationOnFile, operationsOf } from '#core/owed/operations.ts'
 import { type Procedure, procedureNamed } from '#core/procedures/procedure.ts'
 import { animalOf } from './ears.ts'
@@ -19,14 +20,23 @@ export function missingInTheatre(file: CaseFile, procedures: readonly Procedure[
     return [
       ...missingAssessment(operation, operations, file.theCase),
       ...(planned ? [] : [missing('planned-lines-missing', 'planned-line', here)]),
-      ...(operation.done ? afterTheCut(file.theCase, operation, procedures) : []),
+      ...(operation.done ? afterTheCut(file.theCase, operation, operations, procedures) : []),
     ]
   })
 }
 
-const pauses = ['before-anaesthesia', 'before-incision', 'before-leaving'] as const
+/** The second ear of one anaesthetic was asked about between the ears, not before it all. */
+function pausesAsked(operation: OperationOnFile, operations: readonly OperationOnFile[], theCase: TheCase) {
+  const isSecond = oneAnaesthetic(operation, operations, theCase)?.second.id === operation.id
+  return [isSecond ? 'before-second-ear' : 'before-anaesthesia', 'before-incision', 'before-leaving'] as const
+}
 
-function afterTheCut(theCase: TheCase, operation: OperationOnFile, procedures: readonly Procedure[]): Missing[] {
+function afterTheCut(
+  theCase: TheCase,
+  operation: OperationOnFile,
+  operations: readonly OperationOnFile[],
+  procedures: readonly Procedure[],
+): Missing[] {
   const missing = missingIn('Theatre', animalOf(theCase))
   const here = { operation: operation.id }
   const spoken = new Set(linesAbout(theCase, 'pause-item', operation.id).map(({ body }) => body.pause))
@@ -34,7 +44,7 @@ function afterTheCut(theCase: TheCase, operation: OperationOnFile, procedures: r
   const unstamped = procedureNamed(operation.procedure, procedures).checkpoints.filter(({ id }) => !stamped.has(id))
   const summary = linesAbout(theCase, 'operation-summary', operation.id).length > 0
   return [
-    ...pauses
+    ...pausesAsked(operation, operations, theCase)
       .filter((pause) => !spoken.has(pause))
       .map((pause) => missing('pause-missing', 'pause-item', { ...here, about: { pause } })),
     ...unstamped.map(({ title }) =>

@@ -10,6 +10,7 @@ export const sideSourceCodes = [
   'imaging',
   'choice',
   'agreement',
+  'settled',
   'booking',
   'pause',
   'stamp',
@@ -52,6 +53,7 @@ export function sideSourcesOf(theCase: Case): SideSource[] {
     ...theCase
       .live('agreement')
       .map((line) => say(line, 'agreement', together(line.body.plan.ears.map(({ side }) => side)))),
+    ...theCase.live('side-settled').map((line) => say(line, 'settled', line.body.side, of(line))),
     ...theCase.live('booking').map((line) => say(line, 'booking', line.body.side, of(line))),
     ...theCase.live('operation-summary').map((line) => say(line, 'summary', line.body.side, of(line))),
     ...theCase
@@ -131,7 +133,7 @@ function inTheatre(theCase: Case): SideSource[] {
   return [
     ...theCase
       .live('pause-item')
-      .filter(({ body }) => /(^|-)side(-|$)/.test(body.item))
+      .filter(({ body }) => isAboutSide(body.item))
       .map((line) => {
         const { answer } = line.body
         const operation = of(line).operation ?? null
@@ -150,6 +152,11 @@ function inTheatre(theCase: Case): SideSource[] {
       .filter(({ body }) => body.operation !== null)
       .map((line) => say(line, 'specimen', earOf(line), { operation: line.body.operation })),
   ]
+}
+
+/** Whether an item of a spoken pause confirms the side. Example: `isAboutSide('side-spoken-in-full') // true`. */
+export function isAboutSide(item: string): boolean {
+  return /(^|-)side(-|$)/.test(item)
 }
 
 /** The one side a free text names; null when it names none or both. */

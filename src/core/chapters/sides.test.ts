@@ -9,7 +9,7 @@ import { referral } from '#core/journal/kinds/referral.ts'
 import { fileOf } from '#core/owed/files-for-tests.ts'
 import { moss } from '#demo/cat.ts'
 import { tansy } from '#demo/spaniel.ts'
-import { sayDisagreement, sidesOf } from './sides.ts'
+import { againstSide, sayDisagreement, sidesOf } from './sides.ts'
 
 const right = { kind: 'ear', animal: 'animal-1', side: 'RIGHT' } as const
 const quiet = {
@@ -105,6 +105,25 @@ describe('the sources of side', () => {
     expect(disagreements).toEqual([])
   })
 
+  it('are not explained by both ears on one list, where examination and scan contradict each other', () => {
+    const make = entryMaker()
+    const second = { kind: 'operation', animal: 'animal-1', operation: 'operation-2' } as const
+    const list = [
+      make({ kind: 'booking' }),
+      make({ kind: 'booking', subject: second, body: { ...booking.example, side: 'RIGHT', agreement: null } }),
+    ]
+    const found = make({ kind: 'ear-findings', subject: right })
+    const scanned = make({ kind: 'imaging' })
+    const { disagreements } = sidesOf(fold([make({ kind: 'referral' }), found, scanned, ...list]))
+    const around = { LEFT: [{ from: 'referral-reported' }, { from: 'imaging' }], RIGHT: [{ from: 'findings' }] }
+    expect(disagreements.map(({ operation, level }) => [operation, level])).toEqual([
+      ['operation-1', 'block'],
+      ['operation-2', 'block'],
+    ])
+    expect(disagreements[0]).toMatchObject({ ...around, LEFT: [...around.LEFT, { from: 'booking' }] })
+    expect(sidesOf(fold([found, make({ kind: 'ear-findings' }), scanned, ...list])).disagreements).toEqual([])
+  })
+
   it('block at a pause that did not confirm the side, and at a block given on the other side', () => {
     const make = entryMaker()
     const pause = {
@@ -147,4 +166,63 @@ describe('the sources of side', () => {
       { level: 'confirm', LEFT: [{ from: 'photograph-shows' }], RIGHT: [{ from: 'photograph-filed' }] },
     ])
   })
+
+  describe('that disagree, settled by a named person', () => {
+    const operation = { kind: 'operation', animal: 'animal-1', operation: 'operation-1' } as const
+    const ask = (side: 'LEFT' | 'RIGHT') => {
+      const make = entryMaker()
+      const heard = make({ kind: 'referral', body: { ...referral.example, reportedSide: 'LEFT' } })
+      const found = make({ kind: 'ear-findings', subject: right })
+      const scanned = make({ kind: 'imaging' })
+      const booked = make({ kind: 'booking', body: { ...booking.example, side: 'RIGHT', agreement: null } })
+      const settled = make({
+        kind: 'side-settled',
+        subject: operation,
+        body: { side, overruled: [heard.id, found.id, scanned.id, booked.id], because: 'Animal and mark in hand.' },
+      })
+      return { make, chain: [heard, found, scanned, booked], settled }
+    }
+
+    it('no longer disagree, and the settlement is a source itself', () => {
+      const { chain, settled } = ask('RIGHT')
+      expect(sidesOf(fold(chain)).disagreements).toMatchObject([{ level: 'block' }])
+      const { sources, disagreements } = sidesOf(fold([...chain, settled]))
+      expect(disagreements).toEqual([])
+      expect(sources).toContainEqual(expect.objectContaining({ from: 'settled', says: 'RIGHT' }))
+    })
+
+    it('never overrule a booking: another ear than booked still blocks until it is amended', () => {
+      const { chain, settled } = ask('LEFT')
+      expect(sidesOf(fold([...chain, settled])).disagreements).toMatchObject([
+        {
+          level: 'block',
+          LEFT: [{ from: 'referral-reported' }, { from: 'imaging' }, { from: 'settled' }],
+          RIGHT: [{ from: 'booking' }],
+        },
+      ])
+    })
+
+    it('disagree again once something new names the other ear, or the settlement is withdrawn', () => {
+      const { make, chain, settled } = ask('RIGHT')
+      const later = make({ kind: 'imaging' })
+      expect(sidesOf(fold([...chain, settled, later])).disagreements).toMatchObject([{ LEFT: [{ from: 'imaging' }] }])
+      const back = make({ kind: 'withdrawal', subject: operation, body: { because: 'wrong' }, withdraws: settled.id })
+      expect(sidesOf(fold([...chain, settled, back])).disagreements).toMatchObject([{ level: 'block' }])
+    })
+
+    it('say what a person would overrule and what must be amended instead', () => {
+      const { chain } = ask('RIGHT')
+      const [found] = sidesOf(fold(chain)).disagreements
+      const froms = (side: 'LEFT' | 'RIGHT') => {
+        const { overrules, amends } = againstSide(found ?? fail(), side)
+        return [overrules.map(({ from }) => from), amends.map(({ from }) => from)]
+      }
+      expect(froms('RIGHT')).toEqual([['referral-reported', 'imaging'], []])
+      expect(froms('LEFT')).toEqual([['findings'], ['booking']])
+    })
+  })
 })
+
+function fail(): never {
+  throw new Error('The sources do not disagree.')
+}

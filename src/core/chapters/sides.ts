@@ -1,7 +1,9 @@
 import type { Side } from '#core/animal/species.ts'
 import { authorNamed, type CaseFile } from '#core/journal/clinic.ts'
 import type { Case } from '#core/journal/fold.ts'
+import { linesAbout } from '#core/journal/lines-about.ts'
 import { fill, type Level } from '#core/outcome/finding.ts'
+import { oneAnaesthetic } from '#core/owed/one-anaesthetic.ts'
 import { type OperationOnFile, operationsOf } from '#core/owed/operations.ts'
 import { sayMoment } from '#core/time/moment.ts'
 import { type SideSource, type SideSourceCode, sideSourcesOf, together } from './side-sources.ts'
@@ -35,8 +37,14 @@ export function sidesOf(theCase: Case): Sides {
   const disagreements =
     operations.length === 0
       ? [about(null, claims(sources, around))]
-      : operations.map((operation) => ofOperation(operation, operations, sources))
+      : operations.map((operation) =>
+          ofOperation(operation, operations, theCase, sources.filter(isNotOverruled(theCase, operation.id))),
+        )
   return { sources, disagreements: [...disagreements.flatMap((one) => one ?? []), ...ofPictures(sources)] }
+}
+
+function sidesIn(some: readonly SideSource[]): Side[] {
+  return some.flatMap(({ says }) => (says === 'LEFT' || says === 'RIGHT' ? [says] : []))
 }
 
 const around: readonly SideSourceCode[] = ['referral-reported', 'findings', 'imaging', 'choice', 'agreement']
@@ -53,15 +61,37 @@ function claims(sources: readonly SideSource[], codes: readonly SideSourceCode[]
 function ofOperation(
   operation: OperationOnFile,
   all: readonly OperationOnFile[],
+  theCase: Case,
   sources: readonly SideSource[],
 ): SideDisagreement | null {
   const bound = sources.filter((source) => source.operation === operation.id && source.from !== 'late-event')
   // What points to the other ear may mean the case's other operation, on that ear.
   const explained = all.some(({ id, side }) => id !== operation.id && side !== operation.side)
   const agreed = operation.booking?.body.agreement ?? null
-  const general = explained ? [] : claims(sources, ['referral-reported', 'findings', 'imaging', 'choice'])
+  const claimed = claims(sources, ['referral-reported', 'findings', 'imaging', 'choice'])
+  // Both ears on the list of one morning do not explain an examination that found the one and a scan that found the other.
+  const atOnce = oneAnaesthetic(operation, all, theCase) !== null && together(sidesIn(claimed)) === 'BOTH'
+  const general = explained && !atOnce ? [] : claimed
   const agreement = sources.filter(({ from, line, says }) => from === 'agreement' && line === agreed && says !== 'BOTH')
   return about(operation.id, [...general, ...agreement, ...bound])
+}
+
+/** What somebody saw, heard or filed may be wrong and stay on record; a decision that is wrong is amended instead. */
+const overrulable: ReadonlySet<SideSourceCode> = new Set([
+  'referral-reported',
+  'findings',
+  'imaging',
+  'photograph-filed',
+  'photograph-shows',
+  'paper-filed',
+  'paper-says',
+])
+
+/** Leaves out the sources that a named person overruled for this operation; anything written later counts. */
+function isNotOverruled(theCase: Case, operation: string): (source: SideSource) => boolean {
+  const settled = linesAbout(theCase, 'side-settled', operation).at(-1)?.body
+  const overruled = new Set(settled?.overruled ?? [])
+  return ({ line, from, says }) => !(overrulable.has(from) && overruled.has(line) && says !== settled?.side)
 }
 
 const weak: ReadonlySet<SideSourceCode> = new Set([
@@ -89,6 +119,16 @@ function ofPictures(sources: readonly SideSource[]): SideDisagreement[] {
       const both = sources.filter(({ line }) => line === filed.line)
       return about(null, both) ?? []
     })
+}
+
+/** Of a disagreement what a person who says "it is this ear" overrules, and what must be amended instead. */
+export function againstSide(
+  { LEFT, RIGHT, notConfirmed }: SideDisagreement,
+  side: Side,
+): { readonly overrules: readonly SideSource[]; readonly amends: readonly SideSource[] } {
+  const against = side === 'LEFT' ? RIGHT : LEFT
+  const amends = against.filter(({ from }) => !overrulable.has(from))
+  return { overrules: against.filter(({ from }) => overrulable.has(from)), amends: [...amends, ...notConfirmed] }
 }
 
 export type SidesWording = {

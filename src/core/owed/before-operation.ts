@@ -5,6 +5,7 @@ import { linesAbout } from '#core/journal/lines-about.ts'
 import { fromStored } from '#core/journal/stored.ts'
 import { dayOf, instantAfter, startOfDay } from '#core/time/calendar-day.ts'
 import { instantText } from '#core/time/moment.ts'
+import { baselineBefore } from './baseline-before.ts'
 import { type FastingAnimal, fastingOf } from './fasting.ts'
 import type { OperationOnFile } from './operations.ts'
 import type { Draft, Ending, OwedItem, Why } from './owed-item.ts'
@@ -58,13 +59,8 @@ function bookedAt(operation: OperationOnFile): string {
   return operation.booking?.at ?? operation.moment.at
 }
 
-/** A baseline counts when it was made before sedation, before this cut, and after the operation before this one. */
 function baselineOwed(operation: OperationOnFile, setting: Setting): Draft {
-  const before = setting.operations.filter((other) => other.done && other.moment.at < operation.moment.at).at(-1)
-  const made = setting.file.theCase
-    .live('baseline')
-    .filter(({ at, body }) => body.beforeSedation && at <= operation.moment.at && at > (before?.moment.at ?? ''))
-    .at(-1)
+  const made = baselineBefore(operation, setting.operations, setting.file.theCase, operation.moment.at)
   const assessed = made !== undefined && made.body[operation.side].blink !== 'not-assessed'
   const why: Why = made ? { code: 'baseline-blink-not-assessed', about: {} } : { code: 'baseline-none', about: {} }
   return draft(

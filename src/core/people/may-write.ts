@@ -63,6 +63,7 @@ export const mayWrite = {
   'result-read': surgeonOnly,
   'second-check': atTheAnimal,
   'shelf-item': [...atTheAnimal, 'manager'],
+  'side-settled': surgeonOnly,
   'skin-plan': surgeonOnly,
   specimen: atTheAnimal,
   'specimen-result': staff,

@@ -49,6 +49,7 @@ const gists = {
   'result-read': ['decision', 'text'],
   'second-check': ['verdict', 'text'],
   'shelf-item': ['label'],
+  'side-settled': ['side', 'because'],
   'skin-plan': ['disease', 'measures', '=reviewOn'],
   specimen: ['site', 'tests', 'label'],
   'specimen-result': ['status', 'growth', 'isolates', 'text'],

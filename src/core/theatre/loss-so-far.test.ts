@@ -27,8 +27,8 @@ it('Losses of one operation are one span; what cannot be right is counted apart 
     loss('30', '10', null),
     loss('5', '10', '9'),
   ])
-  const { sum, refused } = lossSoFar(theCase, 'operation-1', bloodInSwabs)
+  const { sum, refused } = lossSoFar(theCase, ['operation-1'], bloodInSwabs)
   expect(sum && [sayAmount(sum.atLeast), sayAmount(sum.atMost)]).toEqual(['40 mL', '50 mL'])
   expect(refused).toBe(1)
-  expect(lossSoFar(theCase, 'operation-2', bloodInSwabs)).toEqual({ sum: undefined, refused: 0 })
+  expect(lossSoFar(theCase, ['operation-2'], bloodInSwabs)).toEqual({ sum: undefined, refused: 0 })
 })

@@ -12,12 +12,14 @@ export type LossSoFar = {
 }
 
 /**
- * All blood lost in one operation, of the entries whose figures can be right.
+ * All blood lost in one anaesthetic, one ear or both, of the entries whose figures can be right.
  *
- * @example lossSoFar(theCase, operation.id, bloodInSwabs).sum?.atLeast // 20 mL
+ * @example lossSoFar(theCase, anaestheticOf(operation, operations, theCase), bloodInSwabs).sum?.atLeast // 20 mL
  */
-export function lossSoFar(theCase: Case, operation: string, facts: SwabFacts): LossSoFar {
-  const judged = linesAbout(theCase, 'blood-loss', operation).map(({ body }) => lossOf(body, facts))
+export function lossSoFar(theCase: Case, operations: readonly string[], facts: SwabFacts): LossSoFar {
+  const judged = operations
+    .flatMap((operation) => linesAbout(theCase, 'blood-loss', operation))
+    .map(({ body }) => lossOf(body, facts))
   const spans = judged.flatMap((one) => (one.kind === 'answer' ? [one.answer] : []))
   return { sum: totalLoss(spans), refused: judged.length - spans.length }
 }

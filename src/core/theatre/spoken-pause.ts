@@ -1,5 +1,6 @@
 import type { Sourced } from '#core/evidence/sourced.ts'
 import type { BodyOf } from '#core/journal/fold.ts'
+import type { OneAnaesthetic } from '#core/owed/one-anaesthetic.ts'
 
 /** One thing that is asked aloud and answered aloud, with the reason it is asked. */
 export type PauseItem = {
@@ -13,6 +14,20 @@ export type PauseItem = {
 export type SpokenPause = {
   readonly pause: BodyOf<'pause-item'>['pause']
   readonly items: readonly PauseItem[]
+}
+
+/**
+ * The pauses of an operation: the second ear of one anaesthetic has the pause between the ears instead of the first.
+ *
+ * @example pausesOf(operation, pair, pauses).map(({ pause }) => pause) // ['before-second-ear', 'before-incision', …]
+ */
+export function pausesOf(
+  operation: string,
+  pair: OneAnaesthetic | null,
+  pauses: readonly SpokenPause[],
+): readonly SpokenPause[] {
+  const not = pair?.second.id === operation ? 'before-anaesthesia' : 'before-second-ear'
+  return pauses.filter(({ pause }) => pause !== not)
 }
 
 /**

@@ -5,7 +5,7 @@ import type { Checkpoint } from '#core/procedures/procedure.ts'
 export type Stamp = Line<BodyOf<'theatre-stamp'>>
 
 /** Marks of the clock that every operation has, whatever is done in it. */
-export const clockMarks = ['anaesthesia-start', 'incision', 'closed', 'tube-out'] as const
+export const clockMarks = ['premedication', 'anaesthesia-start', 'skin-mark', 'incision', 'closed', 'tube-out'] as const
 export type ClockMark = (typeof clockMarks)[number]
 
 /** One thing to be stamped, in the order of the operation, with every live stamp of it: two are a conflict. */
@@ -26,7 +26,9 @@ export function toStamp(theCase: Case, operation: string, checkpoints: readonly 
   const of = (id: string) => all.filter(({ body }) => body.checkpoint === id)
   const mark = (id: ClockMark): ToStamp => ({ id, mark: id, checkpoint: null, stamps: of(id) })
   return [
+    mark('premedication'),
     mark('anaesthesia-start'),
+    mark('skin-mark'),
     mark('incision'),
     ...checkpoints.map((checkpoint) => ({ id: checkpoint.id, mark: null, checkpoint, stamps: of(checkpoint.id) })),
     mark('closed'),

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { formulary } from '#content/formulary/index.ts'
 import { theatreTimers } from '#content/protocols/theatre-timers.ts'
-import { entryMaker } from '#core/journal/entries-for-tests.ts'
+import { entryMaker, testId } from '#core/journal/entries-for-tests.ts'
 import type { Entry } from '#core/journal/entry.ts'
 import { type BodyOf, fold } from '#core/journal/fold.ts'
 import { drugGiven } from '#core/journal/kinds/drug-given.ts'
@@ -146,13 +146,37 @@ describe('the clocks of the theatre', () => {
   })
 })
 
+describe('both ears under one anaesthetic', () => {
+  const second = { kind: 'operation', animal: 'animal-1', operation: 'operation-2' } as const
+  const stamped = (time: string, checkpoint: string) =>
+    ({ ...entries([time, checkpoint])[1], subject: second }) as Entry
+
+  it('share the clocks of anaesthesia, drugs and observation; each cut has its own', () => {
+    const first = entries(['08:00', 'anaesthesia-start'], ['08:40', 'incision'], ['10:00', 'closed'])
+    const theCase = fold([...first, { ...stamped('10:20', 'incision'), id: testId(900) }])
+    const clocks = timersOf({ theCase }, 'operation-2', clock('10:30'), theatreTimers, formulary, [
+      'operation-1',
+      'operation-2',
+    ])
+    expect(clocks.map(({ what, minutes }) => [what, minutes])).toEqual([
+      ['anaesthesia', 150],
+      ['incision', 10],
+      ['no-observation', 150],
+    ])
+    const alone = timersOf({ theCase }, 'operation-2', clock('10:30'), theatreTimers, formulary)
+    expect(alone.map(({ what }) => what)).toEqual(['incision'])
+  })
+})
+
 describe('what is stamped', () => {
   it('stands in the order of the operation, with every live stamp of it', () => {
     const theCase = fold(entries(['08:00', 'anaesthesia-start'], ['08:40', 'incision']))
     const checkpoint = { id: 'k1-skin', title: 'Skin' } as Parameters<typeof toStamp>[2][number]
     const items = toStamp(theCase, 'operation-1', [checkpoint])
     expect(items.map(({ id, stamps }) => [id, stamps.length])).toEqual([
+      ['premedication', 0],
       ['anaesthesia-start', 1],
+      ['skin-mark', 0],
       ['incision', 1],
       ['k1-skin', 0],
       ['closed', 0],

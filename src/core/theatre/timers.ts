@@ -1,6 +1,7 @@
 import type { Provenance, Sourced } from '#core/evidence/sourced.ts'
 import { type Drug, drugById } from '#core/formulary/drug.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
+import { compareText } from '#core/journal/compare-text.ts'
 import { linesAbout } from '#core/journal/lines-about.ts'
 import { Decimal, type Quantity } from '#core/units/quantity.ts'
 import { doneAt, retractionsOf } from './stamps.ts'
@@ -51,12 +52,17 @@ export function timersOf(
   now: string,
   rules: TimerRules,
   drugs: readonly Drug[],
+  /** The operations of one anaesthetic, first to last: its clocks run through both ears. */
+  together: readonly string[] = [operation],
 ): Timer[] {
   const species = theCase.latest('identity')?.body.species
-  const start = doneAt(theCase, operation, 'anaesthesia-start')
+  const ofAll = <Found>(find: (one: string) => readonly Found[]) => together.flatMap(find)
+  const marked = (id: string) => together.flatMap((one) => doneAt(theCase, one, id) ?? []).sort()
+  const start = marked('anaesthesia-start')[0] ?? null
+  const firstCut = marked('incision')[0] ?? null
   const cut = doneAt(theCase, operation, 'incision')
   const closed = doneAt(theCase, operation, 'closed')
-  const out = doneAt(theCase, operation, 'tube-out')
+  const out = marked('tube-out').at(-1) ?? null
   const began = [start, cut].flatMap((at) => at ?? []).sort()[0]
   // Nobody stamped the end: a clock that has run for days says nothing any more.
   if (linesAbout(theCase, 'operation-summary', operation).length > 0) return []
@@ -73,7 +79,9 @@ export function timersOf(
     facts: [],
     ...more,
   })
-  const given = linesAbout(theCase, 'drug-given', operation).filter(({ at }) => at <= now)
+  const given = ofAll((one) => linesAbout(theCase, 'drug-given', one))
+    .filter(({ at }) => at <= now)
+    .sort((a, b) => compareText(a.at, b.at))
   const last = (matches: (drug: string, use: string) => boolean) => {
     const fitting = given.filter(({ body }) => matches(body.drug, body.use))
     return [...new Map(fitting.map((line) => [line.body.drug, line])).values()]
@@ -85,19 +93,19 @@ export function timersOf(
     const hours = row?.interval.value.hours?.[0]
     // Before the cut it waits for the cut; after it for the next dose, as long as the wound is open.
     const due =
-      cut === null
+      firstCut === null
         ? later(at, rules.beforeIncision.value.value)
         : hours === undefined
           ? null
           : later(at, new Decimal(hours).times(60))
     return timer('antimicrobial', at, {
       drug: body.drug,
-      asks: cut === null ? 'cut' : 'next-dose',
+      asks: firstCut === null ? 'cut' : 'next-dose',
       dueAt: due,
       isDue: closed === null && due !== null && now >= due,
-      beforeCut: cut !== null && at <= cut ? minutesFrom(at, cut) : null,
+      beforeCut: firstCut !== null && at <= firstCut ? minutesFrom(at, firstCut) : null,
       facts:
-        cut === null
+        firstCut === null
           ? [rules.beforeIncision, ...rules.otherBeforeIncision]
           : row
             ? [row.interval, ...(row.otherIntervals ?? [])]
@@ -110,8 +118,9 @@ export function timersOf(
   const held = retractionsOf(theCase, operation)
   const holding = held.find(({ until }) => until === null)
   const first = held[0]
-  const observed = linesAbout(theCase, 'observation', operation)
+  const observed = ofAll((one) => linesAbout(theCase, 'observation', one))
     .filter(({ at }) => at <= now)
+    .sort((a, b) => compareText(a.at, b.at))
     .at(-1)
   const watchFrom = observed?.at ?? start
   const nextLook = watchFrom === null ? null : later(watchFrom, rules.observeEvery.value.value)

@@ -68,6 +68,7 @@ export const mappings: { readonly [Name in KindName]?: Mapping<Name> | 'elsewher
   'result-read': resultRead,
   'second-check': 'journal',
   'shelf-item': 'journal',
+  'side-settled': 'journal',
   'skin-plan': skinPlan,
   specimen,
   'specimen-result': specimenResult,

@@ -6,6 +6,7 @@ import { fill } from '#core/outcome/finding.ts'
 import type { Checkpoint, Procedure } from '#core/procedures/procedure.ts'
 import { stampSentences } from '#core/procedures/stamp-sentences.ts'
 import { markName } from '#core/theatre/mark-name.ts'
+import { sayMark } from '#core/theatre/stamp-gates.ts'
 import { timeOf } from '../case/case-words.ts'
 import type { Table, Words } from '../render/model.ts'
 
@@ -19,7 +20,7 @@ export function courseTable(theCase: Case, operation: string, procedure: Procedu
   const stamps = linesAbout(theCase, 'theatre-stamp', operation)
   const of = (id: string) => stamps.filter((line) => line.body.checkpoint === id)
   const planned = new Set<string>([...procedure.checkpoints.map(({ id }) => id), ...Object.keys(words.clockMarks)])
-  const { 'anaesthesia-start': start, incision, ...ends } = words.clockMarks
+  const { premedication, 'anaesthesia-start': start, 'skin-mark': arrow, incision, ...ends } = words.clockMarks
   const { time, checkpoint, said } = words.courseColumns
   return {
     kind: 'table',
@@ -31,7 +32,7 @@ export function courseTable(theCase: Case, operation: string, procedure: Procedu
       { head: said, align: 'left', share: 5 },
     ],
     rows: [
-      ...markRows({ 'anaesthesia-start': start, incision }, of),
+      ...markRows({ premedication, 'anaesthesia-start': start, 'skin-mark': arrow, incision }, of),
       ...procedure.checkpoints.flatMap((one) => checkpointRows(one, of(one.id))),
       ...stamps
         .filter(({ body }) => !planned.has(body.checkpoint))
@@ -62,8 +63,7 @@ function rowsOf(title: string, stamps: readonly Stamp[], say: (line: Stamp) => s
 /** A stamp that no checkpoint of the procedure explains: its own words, never dropped. */
 function looseWords({ body }: Stamp): string {
   if (body.answer === 'not-done') return fill(words.notDone, { because: body.text ?? words.noReason })
-  const detail = Object.entries(body.detail).map(([id, answer]) => `${id}: ${answer}.`)
-  return [...detail, ...(body.text === null ? [] : [body.text])].join(' ') || words.stamped
+  return sayMark(body, words).join(' ') || words.stamped
 }
 
 /** "Written later", "time not certain": small, behind what was said. */

@@ -46,6 +46,7 @@ import { registerLine } from './register-line.ts'
 import { resultRead } from './result-read.ts'
 import { secondCheck } from './second-check.ts'
 import { shelfItem } from './shelf-item.ts'
+import { sideSettled } from './side-settled.ts'
 import { skinPlan } from './skin-plan.ts'
 import { specimen } from './specimen.ts'
 import { specimenResult } from './specimen-result.ts'
@@ -104,6 +105,7 @@ export const formWords = [
   resultRead,
   secondCheck,
   shelfItem,
+  sideSettled,
   skinPlan,
   specimen,
   specimenResult,

@@ -10,6 +10,7 @@ export const pauseItem = {
       options: {
         'before-anaesthesia': 'before anaesthesia',
         'before-incision': 'before the incision',
+        'before-second-ear': 'before the second ear',
         'before-leaving': 'before leaving theatre',
       },
     },

@@ -7,6 +7,7 @@ import { Notice } from '../../design/notice.tsx'
 import { SideWord } from '../../design/side-word.tsx'
 import { entryHref } from './case-hrefs.ts'
 import { useCaseView } from './case-view.ts'
+import { SettleSide } from './settle-side.tsx'
 import styles from './sides-part.module.css'
 
 const words = caseInEnglish.sides
@@ -15,14 +16,20 @@ const words = caseInEnglish.sides
  * Where sources of side disagree, all of them beside each other; where they agree, the list waits behind one line
  * unless it is `open`.
  */
-export function SidesPart({ open = false }: { readonly open?: boolean }) {
-  const { sides, operations } = useCaseView()
-  const { disagreements, sources } = sides
+export function SidesPart(props: {
+  readonly open?: boolean
+  /** Only the disagreements about this operation. */
+  readonly of?: string
+}) {
+  const { open = false, of } = props
+  const { sides } = useCaseView()
+  const { sources } = sides
+  const disagreements = sides.disagreements.filter(({ operation }) => of === undefined || operation === of)
   return (
     <>
       {disagreements.map((one) => (
         <Notice key={`${one.operation} ${one.LEFT[0]?.line} ${one.RIGHT[0]?.line}`} tone="warn" title={words.title}>
-          <Disagreement found={one} many={operations.length > 1} />
+          <Disagreement found={one} />
         </Notice>
       ))}
       {disagreements.length === 0 && sources.length > 0 && (
@@ -41,7 +48,7 @@ export function SidesPart({ open = false }: { readonly open?: boolean }) {
   )
 }
 
-function Disagreement({ found }: { readonly found: SideDisagreement; readonly many: boolean }) {
+function Disagreement({ found }: { readonly found: SideDisagreement }) {
   return (
     <>
       {(['LEFT', 'RIGHT'] as const).map((side) =>
@@ -69,6 +76,7 @@ function Disagreement({ found }: { readonly found: SideDisagreement; readonly ma
       <p>
         <strong>{sidesInEnglish.settle[found.level]}</strong>
       </p>
+      {found.operation !== null && <SettleSide found={found} operation={found.operation} />}
     </>
   )
 }

@@ -2,8 +2,10 @@ import { Link } from 'wouter'
 import { spokenPauses } from '#content/protocols/spoken-pauses.ts'
 import { pauseInEnglish as words } from '#content/wording/app-pause.ts'
 import { fill } from '#core/outcome/finding.ts'
+import { oneAnaesthetic } from '#core/owed/one-anaesthetic.ts'
 import type { OperationOnFile } from '#core/owed/operations.ts'
 import { pauseRunOf } from '#core/theatre/pause-run.ts'
+import { pausesOf } from '#core/theatre/spoken-pause.ts'
 import { pauseHref } from '../case-hrefs.ts'
 import { useCaseView } from '../case-view.ts'
 import { saySpan } from './pause/say-span.ts'
@@ -11,10 +13,11 @@ import styles from './room.module.css'
 
 /** The way to each of the three spoken pauses, with how far it is. */
 export function PauseLinks({ operation }: { readonly operation: OperationOnFile }) {
-  const { file, id } = useCaseView()
+  const { file, id, operations } = useCaseView()
+  const pair = oneAnaesthetic(operation, operations, file.theCase)
   return (
     <nav aria-label={words.links} className={styles.pauses}>
-      {spokenPauses.map((pause) => {
+      {pausesOf(operation.id, pair, spokenPauses).map((pause) => {
         const { items, open, unsettled, span } = pauseRunOf(file.theCase, operation.id, pause)
         const count = { count: String(items.length - open.length), all: String(items.length) }
         return (

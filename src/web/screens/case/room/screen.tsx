@@ -1,22 +1,31 @@
+import { useMemo } from 'react'
 import { Link, useParams } from 'wouter'
+import { owedRules } from '#content/follow-up/owed-rules.ts'
 import { procedures } from '#content/procedures/index.ts'
+import { spokenPauses } from '#content/protocols/spoken-pauses.ts'
 import { caseInEnglish } from '#content/wording/app-case.ts'
 import { ledgerScreenInEnglish } from '#content/wording/app-ledger.ts'
 import { roomInEnglish as words } from '#content/wording/app-room.ts'
 import { animalIn } from '#core/chapters/subjects-for.ts'
+import { fill } from '#core/outcome/finding.ts'
+import { oneAnaesthetic } from '#core/owed/one-anaesthetic.ts'
 import type { OperationOnFile } from '#core/owed/operations.ts'
 import { writersOf } from '#core/people/may-write.ts'
 import { procedureNamed } from '#core/procedures/procedure.ts'
+import { gatesOf } from '#core/theatre/stamp-gates.ts'
 import { toStamp } from '#core/theatre/stamps.ts'
+import { theatreLine } from '#core/theatre/theatre-list.ts'
 import { Caution } from '../../../design/caution.tsx'
 import { Notice } from '../../../design/notice.tsx'
 import { Page } from '../../../design/page.tsx'
+import { useNow } from '../../../journal/use-now.ts'
 import { useWho } from '../../../session/use-who.ts'
-import { casePageHref, dosePlanHref, ledgerHref, writeHref } from '../case-hrefs.ts'
+import { casePageHref, dosePlanHref, ledgerHref, roomHref, writeHref } from '../case-hrefs.ts'
 import { CaseLine } from '../case-line.tsx'
 import { useCaseView } from '../case-view.ts'
 import { MayNotWrite } from '../may-correct.tsx'
 import { WithCase } from '../with-case.tsx'
+import { LossPart } from './loss-part.tsx'
 import { EmergencyBar } from './now/emergency-bar.tsx'
 import { PauseLinks } from './pause-links.tsx'
 import { RetractionPart } from './retraction-part.tsx'
@@ -54,13 +63,23 @@ function RoomPage() {
 }
 
 function Room({ operation }: { readonly operation: OperationOnFile }) {
-  const { file, id, sides } = useCaseView()
+  const { file, id, sides, operations, owed } = useCaseView()
   const { me } = useWho()
   const darkens = useAwake()
   const fleeting = useLastingStorage()
   const { checkpoints } = procedureNamed(operation.procedure, procedures)
   const items = toStamp(file.theCase, operation.id, checkpoints)
   const next = items.find(({ stamps }) => stamps.length === 0)?.id
+  const line = useMemo(() => theatreLine(operation, { file, owed }, owedRules.before), [operation, file, owed])
+  const now = useNow()
+  const gates = {
+    theCase: file.theCase,
+    operations,
+    sides: sides.disagreements,
+    missing: line.missing,
+    pauses: spokenPauses,
+    now,
+  }
   const writers = writersOf('theatre-stamp')
   const mayStamp = writers.includes(me.role)
   const unsettled = sides.disagreements.some((one) => one.operation === operation.id)
@@ -76,17 +95,42 @@ function Room({ operation }: { readonly operation: OperationOnFile }) {
       {fleeting && <Notice title={words.notOnDisk} />}
       {darkens && <p className="soft">{words.noWakeLock}</p>}
       {!mayStamp && <MayNotWrite kind="theatre-stamp" />}
+      <BothEars operation={operation} />
       <Timers operation={operation} />
       <PauseLinks operation={operation} />
       <RetractionPart operation={operation} mayStamp={mayStamp} />
       <ol className={`bare ${styles.rows}`}>
         {items.map((item) => (
-          <StampRow key={item.id} item={item} operation={operation} isNext={item.id === next} mayStamp={mayStamp} />
+          <StampRow
+            key={item.id}
+            item={item}
+            operation={operation}
+            isNext={item.id === next}
+            mayStamp={mayStamp}
+            gates={item.stamps.length > 0 ? [] : gatesOf(item.id, operation, gates)}
+          />
         ))}
       </ol>
+      <LossPart operation={operation} />
       <Further operation={operation} />
       <Caution />
     </>
+  )
+}
+
+/** Both ears under one anaesthetic: which this one is, and the way to the other. */
+function BothEars({ operation }: { readonly operation: OperationOnFile }) {
+  const { file, id, operations } = useCaseView()
+  const pair = oneAnaesthetic(operation, operations, file.theCase)
+  if (!pair) return null
+  const isFirst = pair.first.id === operation.id
+  const other = isFirst ? pair.second : pair.first
+  const about = { side: operation.side, other: other.side }
+  return (
+    <p className={styles.bothEars}>
+      <strong>{fill(words.bothEars[isFirst ? 'first' : 'second'], about)}</strong>{' '}
+      <Link href={roomHref(id, other.id)}>{fill(words.bothEars.link, { side: other.side })}</Link>
+    </p>
   )
 }
 
@@ -96,7 +140,6 @@ function Further({ operation }: { readonly operation: OperationOnFile }) {
   const subject = { kind: 'operation', animal: animalIn(file), operation: operation.id } as const
   const writes = [
     ['observation', words.observe],
-    ['blood-loss', words.loss],
     ['count', words.count],
     ['drug-given', words.given],
   ] as const

@@ -2,15 +2,18 @@ import { useState } from 'react'
 import { Link } from 'wouter'
 import { roomInEnglish as words } from '#content/wording/app-room.ts'
 import { reportInEnglish } from '#content/wording/report.ts'
+import { sides } from '#core/animal/species.ts'
 import { authorNamed } from '#core/journal/clinic.ts'
 import { fill } from '#core/outcome/finding.ts'
 import type { OperationOnFile } from '#core/owed/operations.ts'
 import { stampSentences } from '#core/procedures/stamp-sentences.ts'
+import { type GateCode, sayMark } from '#core/theatre/stamp-gates.ts'
 import type { Stamp, ToStamp } from '#core/theatre/stamps.ts'
 import { clockOf } from '#core/time/moment.ts'
 import { conflictHref } from '../case-hrefs.ts'
 import { useCaseView } from '../case-view.ts'
 import { AnswersPart } from './answers-part.tsx'
+import { GatePart, useTapWaiting } from './gate-part.tsx'
 import { ReasonPart } from './reason-part.tsx'
 import styles from './room.module.css'
 import { useStamping } from './use-stamping.ts'
@@ -28,9 +31,12 @@ export function StampRow(props: {
   /** The first one that nobody stamped yet: its button is the largest. */
   readonly isNext: boolean
   readonly mayStamp: boolean
+  /** What stands open before it: then a tap waits for its reason. */
+  readonly gates: readonly GateCode[]
 }) {
-  const { item, operation, isNext, mayStamp } = props
+  const { item, operation, isNext, mayStamp, gates } = props
   const [open, setOpen] = useState<'not-done' | 'answers' | null>(null)
+  const waiting = useTapWaiting(operation.id, item.id)
   const { stamp, takeBack } = useStamping(operation)
   const { id } = useCaseView()
   const what = titleOf(item)
@@ -54,14 +60,22 @@ export function StampRow(props: {
         <div className={styles.acts} data-screen-only>
           {!only && (
             <>
-              <button
-                type="button"
-                data-weight={isNext ? 'main' : undefined}
-                aria-label={fill(words.doneSaid, { what })}
-                onClick={() => void stamp(item.id)}
-              >
-                {words.done}
-              </button>
+              {item.mark === 'skin-mark' ? (
+                sides.map((side) => (
+                  <button key={side} type="button" onClick={() => void stamp(item.id, { detail: { side } })}>
+                    {words.mark[side]}
+                  </button>
+                ))
+              ) : (
+                <button
+                  type="button"
+                  data-weight={isNext ? 'main' : undefined}
+                  aria-label={fill(words.doneSaid, { what })}
+                  onClick={() => void (gates.length > 0 ? waiting.tap() : stamp(item.id))}
+                >
+                  {words.done}
+                </button>
+              )}
               <button
                 type="button"
                 data-weight="quiet"
@@ -91,6 +105,9 @@ export function StampRow(props: {
           )}
         </div>
       )}
+      {waiting.at !== null && !only && mayStamp && (
+        <GatePart at={waiting.at} gates={gates} item={item} operation={operation} onClose={waiting.clear} />
+      )}
       {open === 'not-done' && !only && (
         <ReasonPart
           place={`not-done ${operation.id} ${item.id}`}
@@ -119,11 +136,7 @@ function Stamped({ stamp, item }: { readonly stamp: Stamp; readonly item: ToStam
   const { file, unsent } = useCaseView()
   const { header, body, at } = stamp
   const about = { at: clockOf(at, header.happenedAt.zone), who: authorNamed(file, header.author) }
-  const said = item.checkpoint
-    ? stampSentences(item.checkpoint, body)
-    : body.answer === 'not-done' && body.text !== null
-      ? [body.text]
-      : []
+  const said = item.checkpoint ? stampSentences(item.checkpoint, body) : sayMark(body, reportInEnglish)
   const waits = unsent.has(header.id)
   return (
     <>

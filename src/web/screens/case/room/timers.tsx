@@ -4,6 +4,7 @@ import { formulary } from '#content/formulary/index.ts'
 import { theatreTimers } from '#content/protocols/theatre-timers.ts'
 import { roomInEnglish as words } from '#content/wording/app-room.ts'
 import { fill } from '#core/outcome/finding.ts'
+import { anaestheticOf } from '#core/owed/one-anaesthetic.ts'
 import type { OperationOnFile } from '#core/owed/operations.ts'
 import { type Timer, timersOf } from '#core/theatre/timers.ts'
 import { clockOf } from '#core/time/moment.ts'
@@ -21,9 +22,12 @@ export function Timers(props: {
   readonly only?: readonly Timer['what'][]
 }) {
   const { operation, only } = props
-  const { file, id } = useCaseView()
+  const { file, id, operations } = useCaseView()
   const now = useNow()
-  const all = useMemo(() => timersOf(file, operation.id, now, theatreTimers, formulary), [file, operation.id, now])
+  const all = useMemo(() => {
+    const together = anaestheticOf(operation, operations, file.theCase)
+    return timersOf(file, operation.id, now, theatreTimers, formulary, together)
+  }, [file, operation, operations, now])
   const timers = only ? all.filter(({ what }) => only.includes(what)) : all
   if (only && timers.length === 0) return null
   return (

@@ -3,6 +3,7 @@ import { animalIn } from '#core/chapters/subjects-for.ts'
 import type { BodyOf } from '#core/journal/fold.ts'
 import type { OperationOnFile } from '#core/owed/operations.ts'
 import type { Stamp } from '#core/theatre/stamps.ts'
+import type { Moment } from '#core/time/moment.ts'
 import { writeEntry } from '../../../journal/write-entry.ts'
 import { useWho } from '../../../session/use-who.ts'
 import { useCaseView } from '../case-view.ts'
@@ -19,8 +20,9 @@ export function useStamping(operation: OperationOnFile) {
     subject: { kind: 'operation', animal: animalIn(file), operation: operation.id },
   } as const
   return {
-    stamp: (checkpoint: string, said: Partial<Body> = {}) =>
-      writeEntry(pen, { ...about, body: { checkpoint, answer: 'done', detail: {}, text: null, ...said } }),
+    /** Of now, or of a tap that waited for its reason. */
+    stamp: (checkpoint: string, said: Partial<Body> = {}, happenedAt: Moment | null = null) =>
+      writeEntry(pen, { ...about, body: { checkpoint, answer: 'done', detail: {}, text: null, ...said }, happenedAt }),
     /** The answers change; the moment of the tap stays. */
     answer: ({ header, body }: Stamp, said: Pick<Body, 'detail' | 'text'>) =>
       writeEntry(pen, {

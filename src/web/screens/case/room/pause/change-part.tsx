@@ -27,9 +27,11 @@ export function ChangePart(props: {
   readonly answer: PauseAnswer
   readonly operation: OperationOnFile
   readonly who: PauseWho
+  /** False while sources of the side disagree: the answer cannot become YES. */
+  readonly mayBeYes: boolean
   readonly onClose: () => void
 }) {
-  const { answer: old, operation, who, onClose } = props
+  const { answer: old, operation, who, mayBeYes, onClose } = props
   const { me } = useWho()
   const { change: write } = usePausing(operation)
   const [tries, setTries] = useState(0)
@@ -58,7 +60,8 @@ export function ChangePart(props: {
         legend={words.changeTo}
         error={missing(answer === null, words.choose)}
         value={answer}
-        options={['yes', 'no', 'unknown'] as const}
+        {...(mayBeYes ? {} : { help: words.sideStops })}
+        options={mayBeYes ? (['yes', 'no', 'unknown'] as const) : (['no', 'unknown'] as const)}
         say={(one) => words.answers[one]}
         onChoose={(one) => change({ ...draft, answer: one })}
       />

@@ -1,12 +1,14 @@
 import { type RefObject, useState } from 'react'
 import { Link } from 'wouter'
 import { pauseInEnglish as words } from '#content/wording/app-pause.ts'
+import { isAboutSide } from '#core/chapters/side-sources.ts'
 import { fill } from '#core/outcome/finding.ts'
 import type { OperationOnFile } from '#core/owed/operations.ts'
 import type { ItemToSay, PauseRun } from '#core/theatre/pause-run.ts'
 import { Provenance } from '../../../../design/provenance.tsx'
 import { conflictHref } from '../../case-hrefs.ts'
 import { useCaseView } from '../../case-view.ts'
+import { SidesPart } from '../../sides-part.tsx'
 import { ReasonPart } from '../reason-part.tsx'
 import room from '../room.module.css'
 import { Answered } from './answered-part.tsx'
@@ -26,7 +28,7 @@ export function ItemPart(props: {
   readonly heading: RefObject<HTMLHeadingElement | null>
 }) {
   const { item, run, operation, mayWrite, who, onWho, heading } = props
-  const { id } = useCaseView()
+  const { id, sides } = useCaseView()
   const { say } = usePausing(operation)
   const [open, setOpen] = useState<'no' | 'unknown' | 'change' | null>(null)
   const [tries, setTries] = useState(0)
@@ -34,6 +36,10 @@ export function ItemPart(props: {
   const [asksWho] = useState(who.spokenBy === null)
   const [only, second] = item.answers
   const close = () => setOpen(null)
+  // Nobody says yes to a side while its sources disagree; a NO of this pause itself is no source of another side.
+  const stopped =
+    isAboutSide(item.id) &&
+    sides.disagreements.some((one) => one.operation === operation.id && one.LEFT.length > 0 && one.RIGHT.length > 0)
   const keep = async (answer: 'yes' | 'no' | 'unknown', because: string | null): Promise<boolean> => {
     const { spokenBy, ledBy } = who
     setTries(tries + 1)
@@ -73,11 +79,19 @@ export function ItemPart(props: {
             {words.end.two} <Link href={conflictHref(id, only.header.id)}>{words.end.settle}</Link>
           </p>
         )}
+        {stopped && !only && (
+          <>
+            <p className={room.stop}>{words.sideStops}</p>
+            <SidesPart of={operation.id} />
+          </>
+        )}
         {mayWrite && !only && (
           <div className={styles.answers} data-screen-only>
-            <button type="button" onClick={() => void keep('yes', null)}>
-              {words.answers.yes}
-            </button>
+            {!stopped && (
+              <button type="button" onClick={() => void keep('yes', null)}>
+                {words.answers.yes}
+              </button>
+            )}
             {(['no', 'unknown'] as const).map((answer) => (
               <button key={answer} type="button" aria-expanded={open === answer} onClick={() => setOpen(answer)}>
                 {words.answers[answer]}
@@ -105,7 +119,9 @@ export function ItemPart(props: {
             </button>
           </p>
         )}
-        {only && open === 'change' && <ChangePart answer={only} operation={operation} who={who} onClose={close} />}
+        {only && open === 'change' && (
+          <ChangePart answer={only} operation={operation} who={who} mayBeYes={!stopped} onClose={close} />
+        )}
       </section>
       {!asksWho && people}
     </>

@@ -4,10 +4,11 @@ import { spokenPauses } from '#content/protocols/spoken-pauses.ts'
 import { pauseInEnglish as words } from '#content/wording/app-pause.ts'
 import { roomInEnglish } from '#content/wording/app-room.ts'
 import { animalIn } from '#core/chapters/subjects-for.ts'
+import { oneAnaesthetic } from '#core/owed/one-anaesthetic.ts'
 import type { OperationOnFile } from '#core/owed/operations.ts'
 import { writersOf } from '#core/people/may-write.ts'
 import { besides, type PauseRun, pauseRunOf, whoLast } from '#core/theatre/pause-run.ts'
-import type { SpokenPause } from '#core/theatre/spoken-pause.ts'
+import { pausesOf, type SpokenPause } from '#core/theatre/spoken-pause.ts'
 import { Page } from '../../../../design/page.tsx'
 import { useWho } from '../../../../session/use-who.ts'
 import { pauseHref, roomHref } from '../../case-hrefs.ts'
@@ -18,6 +19,7 @@ import { WithCase } from '../../with-case.tsx'
 import { useAwake } from '../use-awake.ts'
 import { useTheatreTheme } from '../use-theatre-theme.ts'
 import { EndPart } from './end-part.tsx'
+import { FirstEarPart } from './first-ear-part.tsx'
 import { ItemPart } from './item-part.tsx'
 import styles from './pause.module.css'
 import { StartPart } from './start-part.tsx'
@@ -37,7 +39,8 @@ function PausePage() {
   const { operations, file, id } = useCaseView()
   const { me } = useWho()
   const operation = operations.find((one) => one.id === wanted)
-  const pause = spokenPauses.find((one) => one.pause === named)
+  const pair = operation ? oneAnaesthetic(operation, operations, file.theCase) : null
+  const pause = pausesOf(wanted, pair, spokenPauses).find((one) => one.pause === named)
   const subject = operation ? ({ kind: 'operation', animal: animalIn(file), operation: operation.id } as const) : null
   useTheatreTheme()
   return (
@@ -51,9 +54,12 @@ function PausePage() {
   )
 }
 
+/** Pauses before which everybody looks at what is on record. */
+const beginsWithRecord: ReadonlySet<string> = new Set(['before-anaesthesia', 'before-second-ear'])
+
 /** Where a pause is opened: at what is on record, at its first open item, or at the summary when it is whole. */
 function firstStep({ pause, items, open }: PauseRun): string {
-  if (pause === 'before-anaesthesia' && open.length === items.length) return 'start'
+  if (beginsWithRecord.has(pause) && open.length === items.length) return 'start'
   return open[0]?.id ?? 'end'
 }
 
@@ -79,10 +85,11 @@ function Pause({ operation, pause }: { readonly operation: OperationOnFile; read
     heading.current?.focus({ preventScroll: true })
   }, [at])
   const hrefOf = (step: string) => `${pauseHref(id, operation.id, pause.pause)}?at=${encodeURIComponent(step)}`
+  const Start = pause.pause === 'before-second-ear' ? FirstEarPart : StartPart
   return (
     <>
       {!mayWrite && <MayNotWrite kind="pause-item" />}
-      {at === 'start' && <StartPart operation={operation} heading={heading} />}
+      {at === 'start' && <Start operation={operation} heading={heading} />}
       {item && (
         <ItemPart
           key={item.id}
@@ -106,7 +113,7 @@ function Steps(props: { readonly run: PauseRun; readonly at: string; readonly hr
   const { run, at, hrefOf } = props
   const first = run.items[0]?.id ?? 'end'
   const { back, next } = besides(run.items, at)
-  const start = run.pause === 'before-anaesthesia' ? 'start' : null
+  const start = beginsWithRecord.has(run.pause) ? 'start' : null
   const before = at === 'end' ? (run.items.at(-1)?.id ?? null) : at === 'start' ? null : (back ?? start)
   const after = at === 'end' ? null : at === 'start' ? first : (next ?? 'end')
   return (
