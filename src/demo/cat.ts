@@ -4,6 +4,7 @@ import type { BodyOf } from '#core/journal/fold.ts'
 import { Chart, moment } from './chart.ts'
 import { demoClinic, staff, zone } from './practice.ts'
 import { preparedMoss } from './prepared.ts'
+import { confirmSide, labelAndSignOut } from './sign-out.ts'
 import { giver, mg, mL, planAndCheck, stamp, writeCheck } from './writers.ts'
 
 /**
@@ -28,7 +29,21 @@ export function moss(): Chart {
   ward(chart)
   afterwards(chart)
   preparedMoss(chart, { animal, operation, LEFT: left, RIGHT: right })
+  signedOut(chart)
   return chart
+}
+
+/** Before he left theatre; written after the rest, so that no other entry gets another id. */
+function signedOut(chart: Chart): void {
+  const items = [{ what: 'swabs', expected: 15, found: 15 }]
+  chart.write(
+    'count',
+    { at: '2025-06-03 10:02', by: castellane, subject: operation },
+    { when: 'before', items, throatPack: 'none-used' },
+  )
+  confirmSide(chart, operation, '2025-06-03 11:32')
+  labelAndSignOut(chart, operation, { labelled: '2025-06-03 11:12', signed: '2025-06-03 11:33' })
+  stamp(chart, operation, '2025-06-03 11:42', 'tube-out')
 }
 
 function referral(chart: Chart): void {

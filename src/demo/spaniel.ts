@@ -5,6 +5,7 @@ import { Chart, moment } from './chart.ts'
 import { tansysDrawing } from './drawing.ts'
 import { demoClinic, staff, zone } from './practice.ts'
 import { preparedTansy } from './prepared.ts'
+import { labelAndSignOut } from './sign-out.ts'
 import { observeTansy } from './spaniel-anaesthetic.ts'
 import { giver, mg, mL, planAndCheck, stamp, writeCheck } from './writers.ts'
 
@@ -32,7 +33,14 @@ export function tansy(): Chart {
   year(chart)
   drawnForOwner(chart)
   preparedTansy(chart, { animal, operation, LEFT: left, RIGHT: right })
+  signedOut(chart)
   return chart
+}
+
+/** Before she left theatre; written after the rest, so that no other entry gets another id. */
+function signedOut(chart: Chart): void {
+  labelAndSignOut(chart, operation, { labelled: '2025-03-11 11:10', signed: '2025-03-11 11:32' })
+  stamp(chart, operation, '2025-03-11 11:40', 'tube-out')
 }
 
 /** Drawn at the table while the operation was explained; written after the rest, so that no other entry gets another id. */

@@ -7,6 +7,7 @@ import { homePage } from './home-page/home-page.ts'
 import { ownerLeaflet } from './leaflet/owner-leaflet.ts'
 import { referringLetter } from './letter/referring-letter.ts'
 import { operationReport } from './operation-report/operation-report.ts'
+import { specimenLabels } from './specimen-labels/specimen-labels.ts'
 import { syringeLabels } from './syringe-labels/syringe-labels.ts'
 
 /** Every paper of a case, sorted by id. A new one joins here and nowhere else. */
@@ -19,5 +20,6 @@ export const papers: readonly PaperDefinition[] = [
   operationReport,
   ownerLeaflet,
   referringLetter,
+  specimenLabels,
   syringeLabels,
 ]

@@ -23,6 +23,8 @@ export const theatreLineSchema = z.object({
   at: text,
   precision: z.enum(['year', 'month', 'day', 'minute', 'second']),
   state: z.enum(['agreed', 'not-agreed', 'done']),
+  /** Null before the cut. */
+  signOut: z.enum(['open', 'signed-out', 'in-doubt']).nullable(),
   weight: z.object({ value: text, at: text, how: z.enum(['scale', 'estimated', 'reported']) }).nullable(),
   missing: z.array(
     z.object({
@@ -62,6 +64,7 @@ export function listedOperation(line: TheatreLine, file: CaseFile): ListedOperat
     at: line.moment.at,
     precision: line.moment.precision,
     state: line.state,
+    signOut: line.signOut,
     weight: weight && { value: weight.body.weight.value, at: weight.at, how: weight.body.how },
     missing: line.missing.map(({ why, about, sources, ...missing }) => ({
       ...missing,

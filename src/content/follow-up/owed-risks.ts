@@ -25,6 +25,8 @@ export const owedRisks = {
   'consent-before-operation': before,
   'second-check-of-lines': before,
   'second-name-for-emergency': followUp,
+  'sign-out': { value: 'harm', ...house },
+  'owner-about-emergency': followUp,
   'last-meal': before,
   'fasting-to-settle': before,
   admission: before,

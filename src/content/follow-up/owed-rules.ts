@@ -84,6 +84,20 @@ export const owedRules = {
   },
   painScales,
   secondName: dosingRules.secondNameWithin,
+  signOut: {
+    value: 'Count, specimens and what was done are confirmed aloud before anybody leaves.',
+    sources: ['who-2008-surgical-checklist'],
+    known: 'remembered',
+    strength: 'guideline',
+    confidence: 'high',
+    checked: '2026-11-29',
+  },
+  emergencyTold: {
+    value: 'The owner hears of an emergency the same day, plainly, from somebody who was there.',
+    ...houseJudgementOnly,
+    where: 'the same day; no source read gives hours',
+    checked: '2026-11-29',
+  },
   before: {
     baseline: {
       value:

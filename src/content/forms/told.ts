@@ -9,7 +9,9 @@ export const told = {
   amendable: true,
   sections: [{ id: 'told', fields: ['about', 'who', 'contact', 'by', 'text'] }],
   fields: {
-    about: { entries: ['specimen-result', 'result-read', 'imaging', 'late-event', 'operation-summary'] },
+    about: {
+      entries: ['specimen-result', 'result-read', 'imaging', 'late-event', 'operation-summary', 'theatre-stamp'],
+    },
     contact: { register: 'contact' },
   },
 } as const satisfies FormArrangement

@@ -30,6 +30,7 @@ import { lowPressure } from './low-pressure.ts'
 import { mixing } from './mixing.ts'
 import { patchSizes } from './patch-sizes.ts'
 import { registerRules } from './register-rules.ts'
+import { specimensWanted } from './specimens-wanted.ts'
 import { spokenPauses } from './spoken-pauses.ts'
 import { syringes } from './syringes.ts'
 import { theatreTimers } from './theatre-timers.ts'
@@ -66,6 +67,7 @@ export const protocols = [
   mixing,
   patchSizes,
   registerRules,
+  specimensWanted,
   spokenPauses,
   syringes,
   theatreTimers,

@@ -29,6 +29,7 @@ export const kindsInEnglish = {
   household: 'Household',
   identity: 'Animal',
   imaging: 'Imaging',
+  'incident-note': 'Incident note',
   'late-event': 'Late event',
   'medicine-before': 'Medicine before us',
   merge: 'Two files joined',

@@ -1,4 +1,5 @@
 import type { OwedWording } from '#core/owed/owed-wording.ts'
+import { emergencyTitles } from './emergency.ts'
 
 /** What is owed, in English, for the people of the clinic. */
 export const owedInEnglish = {
@@ -10,6 +11,8 @@ export const owedInEnglish = {
     'consent-before-operation': 'Consent for this side, procedure and surgeon ({side})',
     'second-check-of-lines': 'Second check of the planned doses',
     'second-name-for-emergency': 'A second name for the declared emergency',
+    'sign-out': 'Sign out the operation, {side} ear',
+    'owner-about-emergency': 'Tell the owner what happened in theatre, {side} ear',
     'last-meal': 'Last meal',
     'fasting-to-settle': 'Settle how long this animal goes without food',
     admission: 'Admission',
@@ -97,6 +100,10 @@ export const owedInEnglish = {
     'lines-voided': 'Checked for another weight, species or dose, so the check no longer counts: {lines}.',
     'lines-own-check': 'Checked by the person who planned it, which is no second person: {lines}.',
     'emergency-was-declared': '{by} declared an emergency: {because} Somebody else signs for it.',
+    'tube-out-not-signed-out':
+      'The tube is out and nobody signed the operation out. Points that stand against it: {points}.',
+    'signed-out-in-doubt': 'It was signed out, and entries that came later stand against it: {points}.',
+    'emergency-in-theatre': 'Called in theatre: {call}.',
     'fasting-grown': 'A grown animal goes {from} to {until} hours without food before anaesthesia.',
     'fasting-young-or-small': 'Under 8 weeks or 2 kg: {from} to {until} hours without food at most.',
     'fasting-advice-differs': 'Advice that differs: {advice}',
@@ -121,6 +128,8 @@ export const owedInEnglish = {
   who: { surgeon: 'surgeon', nurse: 'nurse', anaesthetist: 'anaesthetist', desk: 'front desk', owner: 'owner' },
   sides: { LEFT: 'LEFT', RIGHT: 'RIGHT' },
   codes: {
+    ...emergencyTitles,
+    'low-pressure': 'Low pressure',
     'day-1': 'day 1',
     'day-3': 'day 3',
     'day-10-14': 'days 10 to 14',

@@ -37,6 +37,7 @@ export const papersInEnglish = {
     'no-weight': 'no weight is on record',
     'no-emergency-rows': 'the emergency rows of this species are not at hand',
     'no-operation': 'no operation is booked',
+    'no-specimen': 'no pot of this operation is on record yet',
     'not-operated': 'nothing has been stamped or signed in theatre yet',
     'not-discharged': 'the animal has not gone home yet',
     'no-referring-vet': 'no referring vet is on record',

@@ -33,6 +33,7 @@ export const chapterOfKind = {
   household: 'Referral',
   identity: 'Referral',
   imaging: 'Work-up',
+  'incident-note': 'Theatre',
   'late-event': 'Year',
   'medicine-before': 'Work-up',
   merge: 'Referral',

@@ -23,6 +23,7 @@ export function chapterOfOwed(item: OwedItem, file: CaseFile): Chapter | 'clinic
     case 'weight-before-operation':
     case 'second-check-of-lines':
     case 'second-name-for-emergency':
+    case 'sign-out':
     case 'last-meal':
     case 'fasting-to-settle':
     case 'admission':
@@ -34,6 +35,7 @@ export function chapterOfOwed(item: OwedItem, file: CaseFile): Chapter | 'clinic
     case 'referring-vet-to-tell':
       return ofLine(item.id.slice(item.what.length + 1), file) ?? 'Year'
     case 'look-after-the-block':
+    case 'owner-about-emergency':
     case 'pain-to-treat':
     case 'pain-again':
       return 'Ward'

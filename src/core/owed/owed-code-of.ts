@@ -37,6 +37,8 @@ export const settledBy = {
   'consent-before-operation': 'agreement',
   'second-check-of-lines': 'second-check',
   'second-name-for-emergency': 'second-check',
+  'sign-out': 'theatre-stamp',
+  'owner-about-emergency': 'told',
   'last-meal': null,
   'fasting-to-settle': 'identity',
   admission: null,

@@ -2,6 +2,7 @@ import type { CaseFile } from '#core/journal/clinic.ts'
 import { compareText } from '#core/journal/compare-text.ts'
 import type { Procedure } from '#core/procedures/procedure.ts'
 import { dayOf } from '#core/time/calendar-day.ts'
+import { owedAfterTheatre } from './after-theatre.ts'
 import { owedBefore } from './before-operation.ts'
 import { owedAtTheDesk } from './desk.ts'
 import { owedAfterEmergencies } from './emergencies.ts'
@@ -46,7 +47,7 @@ function byLimit(a: OwedItem, b: OwedItem): number {
 }
 
 function ofOperation(operation: OperationOnFile, setting: Setting): Draft[] {
-  const before = owedBefore(operation, setting)
+  const before = [...owedBefore(operation, setting), ...owedAfterTheatre(operation, setting)]
   if (!operation.done && setting.options.plannedCountsAs !== 'done') return before
   const done: DoneOperation = {
     ...operation,

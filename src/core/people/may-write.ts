@@ -44,6 +44,8 @@ export const mayWrite = {
   household: staff,
   identity: staff,
   imaging: atTheAnimal,
+  /** Whoever saw it: a near miss that only some may write is a near miss nobody hears of. */
+  'incident-note': staff,
   'late-event': atTheAnimal,
   'medicine-before': staff,
   merge: staff,

@@ -78,6 +78,9 @@ export type OwedRules = {
   readonly painScales: PainScales
   /** Within this time a second person signs for a declared emergency. */
   readonly secondName: Sourced<Quantity<'h'>>
+  /** Why an operation is signed out before the animal leaves, and an emergency told the same day. */
+  readonly signOut: Sourced<string>
+  readonly emergencyTold: Sourced<string>
   readonly settleWithin: Sourced<Period>
   readonly lateEventWithin: Sourced<Period>
   /** After so many tries over so many channels, "unknown" may be written down. */

@@ -30,6 +30,7 @@ const gists = {
   household: ['contacts', '=language'],
   identity: ['name', 'species', 'breed'],
   imaging: ['modality', 'text'],
+  'incident-note': ['what', 'during', '=reached', 'text'],
   'late-event': ['what', '=firstSeen', '=needed'],
   'medicine-before': ['written', 'dose', '=effect'],
   merge: ['otherStream', 'matchedOn'],

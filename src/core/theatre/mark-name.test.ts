@@ -8,3 +8,7 @@ test('A mark has its words, a counted one its number, and an unknown one none', 
   expect(markName('something-3', words)).toBeUndefined()
   expect(markName('k1-skin', words)).toBeUndefined()
 })
+
+test('The tap for a label is named, whichever pot it is on', () => {
+  expect(markName('labelled-0190a7c2-0000-7000-8000-000000000002', words)).toBe('Label is on the pot')
+})

@@ -1,4 +1,6 @@
-/** The words of stamps that belong to no procedure: marks of the clock, and those that are counted, `retraction-on-2`. */
+import { isLabelTap } from './specimens.ts'
+
+/** The words of stamps that belong to no procedure: marks of the clock, those that are counted, `retraction-on-2`, and the label of a pot. */
 export type MarkWords = {
   readonly clockMarks: Readonly<Record<string, string>>
   readonly countedMarks: Readonly<Record<string, string>>
@@ -12,6 +14,7 @@ export type MarkWords = {
 export function markName(id: string, { clockMarks, countedMarks }: MarkWords): string | undefined {
   const known = clockMarks[id]
   if (known !== undefined) return known
+  if (isLabelTap(id)) return countedMarks.labelled
   const [, base = '', number = ''] = /^(.*)-(\d+)$/.exec(id) ?? []
   const counted = countedMarks[base]
   return counted === undefined ? undefined : `${counted}, ${number}`

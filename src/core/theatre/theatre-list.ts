@@ -11,6 +11,7 @@ import type { OwedItem } from '#core/owed/owed-item.ts'
 import type { OwedRules } from '#core/procedures/follow-up.ts'
 import { dayOf } from '#core/time/calendar-day.ts'
 import type { Moment } from '#core/time/moment.ts'
+import { type SignOut, signOutOf } from './sign-out.ts'
 import { missingBeforeOperation, type TheatreMissing } from './theatre-missing.ts'
 
 /** One line of the theatre list: who, which ear, what, and what still stands in the way. */
@@ -33,6 +34,8 @@ export type TheatreLine = {
   readonly missing: readonly TheatreMissing[]
   /** Empty once it was done. */
   readonly sides: readonly SideDisagreement[]
+  /** Null before the cut. */
+  readonly signOut: SignOut['state'] | null
   readonly fasting: Fasting
   readonly admission: Pick<OwedItem, 'dueFrom' | 'dueBy' | 'precision' | 'why' | 'facts'> | null
 }
@@ -106,6 +109,7 @@ export function theatreLine(operation: OperationOnFile, { file, owed }: TheatreC
     weight,
     missing,
     sides,
+    signOut: operation.done ? signOutOf(theCase, operation.id).state : null,
     fasting: fastingOf({ ...operation.moment, zone: file.clinic.zone }, animal, rules.fasting),
     admission: open.find(({ what }) => what === 'admission') ?? null,
   }

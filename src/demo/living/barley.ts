@@ -2,7 +2,7 @@ import { addDays } from '#core/time/calendar-day.ts'
 import type { Chart } from '../chart.ts'
 import { moment } from '../chart.ts'
 import { staff, zone } from '../practice.ts'
-import { writeCheck } from '../writers.ts'
+import { giver, mg, mL, stamp, writeCheck } from '../writers.ts'
 import { find, firstCall, type Living, living, normalBaseline, weigh } from './animal.ts'
 import type { Days } from './days.ts'
 import { agreeAndBook, givePlan, operate } from './operation.ts'
@@ -100,13 +100,74 @@ function theatre(one: Living, day: string): void {
     )
   specimen('B-1', 'bulla-on-entry', 'aerobic-culture')
   specimen('B-2', 'canal-tissue', 'histology')
+  const bleeding = bled(one, day)
   operate(one, day, {
     side: 'LEFT',
     procedure: 'teca-lbo',
     indication: 'Closed, mineral left canal after two years of failed treatment.',
     findings: 'Canal out whole; debris and lining of the bulla removed. Facial nerve seen and free.',
+    complications: ['bleeding'],
     plan: 'Ward for two nights. Culture and histology pending.',
   })
+  afterTheBleed(one, day, bleeding)
+}
+
+/** A vein behind the jaw joint opened at the bulla; wax held it after a few minutes. */
+function bled(one: Living, day: string): string {
+  stamp(one.chart, one.operation, `${day} 10:34`, 'emergency-on-bleeding-1')
+  const begun = one.chart.entries.at(-1)?.id ?? ''
+  giver(one.chart, one.operation)(`${day} 10:36`, {
+    drug: 'tranexamic-acid',
+    amount: mg('148'),
+    volume: mL('1.48'),
+    route: 'IV',
+    use: 'antifibrinolytic',
+    line: null,
+  })
+  one.chart.write(
+    'blood-loss',
+    { at: `${day} 10:41`, by: staff.castellane, subject: one.operation },
+    { jar: mL('110'), lavageIn: mL('40'), lavageInJar: mL('35'), swabs: [] },
+  )
+  stamp(
+    one.chart,
+    one.operation,
+    `${day} 10:43`,
+    'emergency-off-bleeding-1',
+    {},
+    'Vein behind the jaw joint; wax held it.',
+  )
+  return begun
+}
+
+/** The owner heard it the same day, and the nurse wrote down what could be better. */
+function afterTheBleed(one: Living, day: string, bleeding: string): void {
+  one.chart.write(
+    'told',
+    { at: `${day} 12:40`, by: staff.holm, subject: one.animal },
+    {
+      about: bleeding,
+      who: 'owner',
+      contact: one.owner,
+      by: 'phone',
+      text: 'A vein bled more than usual for nine minutes and was stopped. He is awake and warm.',
+    },
+  )
+  one.chart.write(
+    'incident-note',
+    { at: `${day} 13:05`, by: staff.castellane, subject: one.operation },
+    {
+      what: 'bleeding',
+      during: 'operation',
+      reached: 'yes-no-harm',
+      helped: ['drill', 'spoken-pause'],
+      change: ['equipment'],
+      text: 'Bone wax lay in the cupboard; it belongs on the table before the bulla is opened.',
+      emergency: bleeding,
+      point: null,
+      pointOf: null,
+    },
+  )
 }
 
 function home(one: Living, operated: string): void {

@@ -5,6 +5,7 @@ import type { BodyOf } from '#core/journal/fold.ts'
 import { Decimal } from '#core/units/quantity.ts'
 import { moment } from '../chart.ts'
 import { staff, zone } from '../practice.ts'
+import { confirmSide, countAll, labelAndSignOut } from '../sign-out.ts'
 import { giver, mg, planAndCheck, stamp } from '../writers.ts'
 import type { Living } from './animal.ts'
 
@@ -119,8 +120,11 @@ type Done = Pick<BodyOf<'operation-summary'>, 'side' | 'procedure' | 'indication
 /** Start, cut and end by the clock, and the surgeon's signed summary at noon. */
 export function operate(one: Living, day: string, done: Done): void {
   stamp(one.chart, one.operation, `${day} 09:16`, 'anaesthesia-start')
+  countAll(one.chart, one.operation, `${day} 09:42`, 'before', 'in')
   stamp(one.chart, one.operation, `${day} 09:45`, 'incision')
   stamp(one.chart, one.operation, `${day} 11:05`, 'closed')
+  countAll(one.chart, one.operation, `${day} 11:06`, 'final', 'out')
+  stamp(one.chart, one.operation, `${day} 11:20`, 'tube-out')
   one.chart.write(
     'operation-summary',
     { at: `${day} 12:00`, by: staff.holm, subject: one.operation },
@@ -137,4 +141,6 @@ export function operate(one: Living, day: string, done: Done): void {
       ...done,
     },
   )
+  confirmSide(one.chart, one.operation, `${day} 11:12`)
+  labelAndSignOut(one.chart, one.operation, { labelled: `${day} 11:10`, signed: `${day} 11:14` })
 }

@@ -7,6 +7,7 @@ import type { Checkpoint, Procedure } from '#core/procedures/procedure.ts'
 import { stampSentences } from '#core/procedures/stamp-sentences.ts'
 import { markName } from '#core/theatre/mark-name.ts'
 import { sayMark } from '#core/theatre/stamp-gates.ts'
+import { isLabelTap } from '#core/theatre/specimens.ts'
 import { timeOf } from '../case/case-words.ts'
 import type { Table, Words } from '../render/model.ts'
 
@@ -35,7 +36,8 @@ export function courseTable(theCase: Case, operation: string, procedure: Procedu
       ...markRows({ premedication, 'anaesthesia-start': start, 'skin-mark': arrow, incision }, of),
       ...procedure.checkpoints.flatMap((one) => checkpointRows(one, of(one.id))),
       ...stamps
-        .filter(({ body }) => !planned.has(body.checkpoint))
+        // The label of a pot stands with its sample.
+        .filter(({ body }) => !planned.has(body.checkpoint) && !isLabelTap(body.checkpoint))
         .map((line) => [timeOf(line), markName(line.body.checkpoint, words) ?? line.body.checkpoint, looseWords(line)]),
       ...markRows(ends, of),
     ],

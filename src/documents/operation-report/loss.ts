@@ -37,7 +37,7 @@ export function lossBlocks(file: CaseFile, operation: Operation): Block[] {
   ]
 }
 
-function spanWords({ atLeast, atMost }: LossSpan): string {
+export function spanWords({ atLeast, atMost }: LossSpan): string {
   const about = { atLeast: whole(atLeast.value), atMost: whole(atMost.value) }
   return fill(atLeast.value.eq(atMost.value) ? words.spanExact : words.span, about)
 }

@@ -14,8 +14,10 @@ import { type Block, facts, heading } from '../render/model.ts'
 import { countBlocks } from './counts.ts'
 import { courseTable } from './course.ts'
 import { drugBlocks } from './drugs.ts'
+import { emergencyBlocks } from './emergencies.ts'
 import { lossBlocks } from './loss.ts'
 import { sampleBlocks } from './samples.ts'
+import { signOutBlocks } from './sign-out.ts'
 import { signedState } from './signed-state.ts'
 
 /** What was done, drafted from the stamps. The side stands in words in every heading; gaps stay gaps. */
@@ -43,6 +45,8 @@ export const operationReport: PaperDefinition = {
         ...plates(file, operation),
         titled('course'),
         courseTable(theCase, operation.id, procedure),
+        titled('emergencies'),
+        ...emergencyBlocks(theCase, operation.id, procedure),
         titled('drugs'),
         ...drugBlocks(file, operation.id),
         titled('loss'),
@@ -51,6 +55,8 @@ export const operationReport: PaperDefinition = {
         ...countBlocks(theCase, operation.id),
         titled('samples'),
         ...sampleBlocks(theCase, operation.id),
+        titled('signOut'),
+        ...signOutBlocks(file, operation.id),
         titled('after'),
         endFacts(operation),
         { kind: 'signatures', lines: [fill(words.signature, { person: personNamed(file, operation.surgeon) })] },

@@ -1,13 +1,14 @@
 import { specimenWords, reportInEnglish as words } from '#content/wording/report.ts'
 import type { BodyOf, Case, Line } from '#core/journal/fold.ts'
 import { fill } from '#core/outcome/finding.ts'
-import { sayDay } from '../case/case-words.ts'
+import { potsOf } from '#core/theatre/specimens.ts'
+import { sayDay, timeOf } from '../case/case-words.ts'
 import { type Block, paragraph } from '../render/model.ts'
 
 /** Every specimen of an operation with its label and how far its result has come. */
 export function sampleBlocks(theCase: Case, operation: string): Block[] {
-  const specimens = theCase.live('specimen').filter(({ body }) => body.operation === operation)
-  if (specimens.length === 0) return [paragraph(words.noSample)]
+  const pots = potsOf(theCase, operation)
+  if (pots.length === 0) return [paragraph(words.noSample)]
   const { label, site, tests, state } = words.sampleColumns
   return [
     {
@@ -20,11 +21,14 @@ export function sampleBlocks(theCase: Case, operation: string): Block[] {
         { head: tests, align: 'left', share: 3 },
         { head: state, align: 'left', share: 2.4 },
       ],
-      rows: specimens.map((line) => [
-        line.body.label,
-        specimenWords.sites[line.body.site],
-        line.body.tests.map((test) => specimenWords.tests[test]).join(', '),
-        stateOf(theCase, line),
+      rows: pots.map(({ specimen, labelled }) => [
+        specimen.body.label,
+        specimenWords.sites[specimen.body.site],
+        specimen.body.tests.map((test) => specimenWords.tests[test]).join(', '),
+        [
+          labelled ? fill(words.labelledOn, { at: timeOf(labelled) }) : words.unlabelled,
+          stateOf(theCase, specimen),
+        ].join('; '),
       ]),
     },
   ]

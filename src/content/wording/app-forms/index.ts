@@ -27,6 +27,7 @@ import { housePolicy } from './house-policy.ts'
 import { household } from './household.ts'
 import { identity } from './identity.ts'
 import { imaging } from './imaging.ts'
+import { incidentNote } from './incident-note.ts'
 import { lateEvent } from './late-event.ts'
 import { medicineBefore } from './medicine-before.ts'
 import { merge } from './merge.ts'
@@ -86,6 +87,7 @@ export const formWords = [
   household,
   identity,
   imaging,
+  incidentNote,
   lateEvent,
   medicineBefore,
   merge,

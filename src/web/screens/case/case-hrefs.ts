@@ -105,6 +105,11 @@ export function pauseHref(place: string, operation: string, pause: string): stri
   return `${roomHref(place, operation)}/pause/${pause}`
 }
 
+/** The specimens of an operation, its incident note, and telling the owner what happened: beside the table. */
+export function besideHref(place: string, operation: string, which: 'specimens' | 'incident' | 'told'): string {
+  return `${roomHref(place, operation)}/${which}`
+}
+
 /** Kinds that are written on the dose plan of the operation. */
 const ofPlan: ReadonlySet<string> = new Set(['planned-line', 'second-check'])
 

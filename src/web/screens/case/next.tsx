@@ -15,6 +15,7 @@ import { useMinute } from '../../journal/use-minute.ts'
 import { conflictHref, dosePlanHref, writeHref } from './case-hrefs.ts'
 import { useCaseView } from './case-view.ts'
 import styles from './chapter.module.css'
+import { owedScreenOf } from './owed-screen.ts'
 import { WhyOwed } from './why-owed.tsx'
 
 const words = caseInEnglish.chapter
@@ -80,7 +81,9 @@ function Settle({ item, what }: { readonly item: OwedItem; readonly what: string
   if (kind === null || kind === 'house-policy') return null
   return (
     <Link
-      href={writeHref(id, kind, { subject: subjectOfOwed(item, kind, file), owed: item.id })}
+      href={
+        owedScreenOf(id, item.id) ?? writeHref(id, kind, { subject: subjectOfOwed(item, kind, file), owed: item.id })
+      }
       className={styles.act}
       aria-label={`${words.writeIt}: ${what}`}
     >

@@ -21,5 +21,8 @@ export const caseRoutes: readonly (readonly [path: string, screen: ComponentType
   ['/case/:id/room/:operation/ledger', lazyPart(() => import('./room/ledger/screen.tsx'))],
   ['/case/:id/room/:operation/now', lazyPart(() => import('./room/now/list.tsx'))],
   ['/case/:id/room/:operation/now/:call', lazyPart(() => import('./room/now/screen.tsx'))],
+  ['/case/:id/room/:operation/specimens', lazyPart(() => import('./room/specimens/screen.tsx'))],
+  ['/case/:id/room/:operation/incident', lazyPart(() => import('./room/incident/screen.tsx'))],
+  ['/case/:id/room/:operation/told', lazyPart(() => import('./room/told/screen.tsx'))],
   ['/case/:id/write/:kind', lazyPart(() => import('./write/screen.tsx'))],
 ]

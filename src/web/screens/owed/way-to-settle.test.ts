@@ -14,6 +14,14 @@ describe('the one step from an owed thing to what settles it', () => {
     expect(paper).toEqual({ href: '/tray?file=entry-9', how: 'file' })
   })
 
+  it('is the screen beside the table for a sign-out and for an emergency that the owner has to hear of', () => {
+    const way = wayToSettle({ stream: 'case:tansy', id: 'sign-out:operation-tansy' }, 'nurse')
+    expect(way?.href).toBe('/case/tansy/room/operation-tansy/pause/before-leaving?at=end')
+    const told = wayToSettle({ stream: 'case:tansy', id: 'owner-about-emergency:operation-tansy' }, 'desk')
+    expect(told?.href).toBe('/case/tansy/room/operation-tansy/told')
+    expect(wayToSettle({ stream: 'case:tansy', id: 'sign-out:operation-tansy' }, 'desk')).toBeNull()
+  })
+
   it('is the page of the register, whatever its name holds', () => {
     const way = wayToSettle(
       { stream: 'clinic', id: 'register-second-name:register:methadone|10 mg/mL|injection' },

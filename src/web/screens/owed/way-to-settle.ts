@@ -3,6 +3,7 @@ import { owedCodeOf, settledBy } from '#core/owed/owed-code-of.ts'
 import { writersOf } from '#core/people/may-write.ts'
 import { caseHref, owedHref } from '../../journal/hrefs.ts'
 import { conflictHref, writeHref } from '../case/case-hrefs.ts'
+import { owedScreenOf } from '../case/owed-screen.ts'
 
 /** One step from the list to what settles a row: its form, its conflict, its paper in the tray, its register. */
 export type WayToSettle = { readonly href: string; readonly how: 'write' | 'conflict' | 'file' | 'register' }
@@ -29,5 +30,7 @@ export function wayToSettle(
   const kind: KindName | null = code === undefined ? null : settledBy[code]
   if (kind === null || kind === 'house-policy') return null
   const roles: readonly string[] = writersOf(kind)
+  const screen = owedScreenOf(place, id)
+  if (screen !== null) return roles.includes(role) ? { href: screen, how: 'write' } : null
   return roles.includes(role) ? { href: writeHref(place, kind, { owed: id }), how: 'write' } : null
 }

@@ -2,6 +2,7 @@ import { Link } from 'wouter'
 import type { ListedOperation } from '#actions/theatre/theatre-line.ts'
 import { namesInEnglish } from '#content/wording/app-case.ts'
 import { roomInEnglish } from '#content/wording/app-room.ts'
+import { signOutInEnglish } from '#content/wording/app-sign-out.ts'
 import { theatreListInEnglish as words } from '#content/wording/app-theatre-list.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { dayOf } from '#core/time/calendar-day.ts'
@@ -47,6 +48,11 @@ export function OperationLine({ line, day }: { readonly line: ListedOperation; r
           <p className={styles.state} data-state={line.state}>
             {words.states[line.state]}
           </p>
+          {line.signOut !== null && (
+            <p className={styles.state} data-state={line.signOut}>
+              {signOutInEnglish.states[line.signOut]}
+            </p>
+          )}
           <p data-screen-only>
             <Link href={roomHref(placeOf(line.stream), line.operation)} aria-label={`${roomInEnglish.open}: ${name}`}>
               {roomInEnglish.open}

@@ -26,10 +26,12 @@ import { useCaseView } from '../case-view.ts'
 import { MayNotWrite } from '../may-correct.tsx'
 import { WithCase } from '../with-case.tsx'
 import { LossPart } from './loss-part.tsx'
+import { BesideLinks } from './beside-links.tsx'
 import { EmergencyBar } from './now/emergency-bar.tsx'
 import { PauseLinks } from './pause-links.tsx'
 import { RetractionPart } from './retraction-part.tsx'
 import styles from './room.module.css'
+import { SignOutState } from './sign-out/sign-out-state.tsx'
 import { StampRow } from './stamp-row.tsx'
 import { Timers } from './timers.tsx'
 import { useAwake } from './use-awake.ts'
@@ -98,6 +100,8 @@ function Room({ operation }: { readonly operation: OperationOnFile }) {
       <BothEars operation={operation} />
       <Timers operation={operation} />
       <PauseLinks operation={operation} />
+      <SignOutState operation={operation} />
+      <BesideLinks operation={operation} />
       <RetractionPart operation={operation} mayStamp={mayStamp} />
       <ol className={`bare ${styles.rows}`}>
         {items.map((item) => (

@@ -16,6 +16,7 @@ import { AnswersPart } from './answers-part.tsx'
 import { GatePart, useTapWaiting } from './gate-part.tsx'
 import { ReasonPart } from './reason-part.tsx'
 import styles from './room.module.css'
+import { SampleHint } from './specimens/sample-hint.tsx'
 import { useStamping } from './use-stamping.ts'
 
 /** What one thing to be stamped is called. */
@@ -50,6 +51,7 @@ export function StampRow(props: {
         {item.stamps.map((one) => (
           <Stamped key={one.header.id} stamp={one} item={item} />
         ))}
+        {item.id.endsWith('-sample') && <SampleHint operation={operation} />}
         {second && only && (
           <p className={styles.stop}>
             {words.two} <Link href={conflictHref(id, only.header.id)}>{words.settle}</Link>

@@ -24,6 +24,7 @@ import { Compare } from './compare.tsx'
 import { FilesPart } from './files-part.tsx'
 import { formChoices } from './form-choices.ts'
 import { SubjectChoice } from './subject-choice.tsx'
+import { SummaryHelp } from './summary-help.tsx'
 import { useWriting } from './use-writing.ts'
 import { WhenPart, whenOf } from './when-part.tsx'
 import styles from './write.module.css'
@@ -83,6 +84,9 @@ export function Writing(props: {
       )}
       {corrects && corrects.state !== 'live' && <Meanwhile line={corrects} />}
       {writing.found !== null && <Found at={writing.found} startAnew={() => void writing.startAnew()} />}
+      {kind === 'operation-summary' && (
+        <SummaryHelp subject={subject} draft={draft.body} onDraft={(body) => put({ body })} />
+      )}
       <form ref={form} className={styles.writing} onSubmit={submit} noValidate>
         <SubjectChoice
           subjects={writing.subjects}

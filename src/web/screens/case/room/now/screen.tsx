@@ -17,6 +17,7 @@ import { useTheatreTheme } from '../use-theatre-theme.ts'
 import { BloodPart } from './blood-part.tsx'
 import { ClockPart } from './clock-part.tsx'
 import { DrawPart } from './draw-part.tsx'
+import { IncidentLink } from './incident-link.tsx'
 import styles from './now.module.css'
 import { ShockPart } from './shock-part.tsx'
 import { StepsPart } from './steps-part.tsx'
@@ -77,6 +78,7 @@ function Emergency({ operation, call }: { readonly operation: OperationOnFile; r
       <nav aria-label={words.write} className={styles.links}>
         <Link href={writeHref(id, 'drug-given', { subject })}>{words.given}</Link>
         <Link href={writeHref(id, 'blood-loss', { subject })}>{words.loss}</Link>
+        <IncidentLink operation={operation} call={call} />
         <Link href={nowHref(id, operation.id)}>{words.all}</Link>
         <Link href={roomHref(id, operation.id)}>{words.back}</Link>
       </nav>

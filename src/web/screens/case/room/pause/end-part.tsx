@@ -10,6 +10,7 @@ import { Notice } from '../../../../design/notice.tsx'
 import { casePageHref, conflictHref } from '../../case-hrefs.ts'
 import { useCaseView } from '../../case-view.ts'
 import room from '../room.module.css'
+import { SignOutPart } from '../sign-out/sign-out-part.tsx'
 import { Answered } from './answered-part.tsx'
 import styles from './pause.module.css'
 import { saySpan } from './say-span.ts'
@@ -64,6 +65,7 @@ export function EndPart(props: {
           </>
         )}
       </dl>
+      {run.pause === 'before-leaving' && <SignOutPart operation={operation} />}
       <h3>{words.items}</h3>
       <ol className={styles.list}>
         {run.items.map((item) => (

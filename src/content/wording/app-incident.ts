@@ -1,0 +1,40 @@
+/** The incident note on the screen beside the table, in English. */
+export const incidentInEnglish = {
+  title: 'Incident note',
+  open: 'Incident note',
+  openAbout: 'Write an incident note about it',
+  lead: 'A near miss counts too. Nobody is asked whose fault it was. One tap is enough; the rest helps if you have it.',
+  mayNot: 'Your role may only read.',
+  when: 'Moment',
+  now: 'The note carries the moment of now: {at}.',
+  emergency: 'Does it belong to an emergency of this operation?',
+  noEmergency: 'no',
+  entries: 'What the entries say of it; it need not be written again',
+  point: 'It explains this point of the sign-out',
+  why: 'Why it is so, and what was done about it',
+  whyMissing: 'Say why: only then does this note let the operation be signed out.',
+  whatMissing: 'Choose what it was about.',
+  keep: 'Keep the note',
+  kept: 'Kept {at}. It stands in the record of this operation.',
+  another: 'Write another',
+  keptHere: 'kept here',
+  sent: 'sent',
+  optional: 'If you have a moment',
+  notes: 'Notes of this operation',
+  noteLine: '{at}, {who}: {what}',
+} as const
+
+/** What the entries say of an emergency: on the incident note, on the call to the owner, on the operation report. */
+export const accountInEnglish = {
+  called: '{call}: {from} to {until} ({minutes} min)',
+  lasts: '{call}: since {from}, not called over',
+  given: 'Given then',
+  nothingGiven: 'no drug is written for that time',
+  steps: 'Stamped then',
+  noSteps: 'nothing was stamped in that time',
+  loss: 'Loss written by then',
+  noLoss: 'no loss is written by then',
+  words: 'In words',
+  drug: '{at} {drug} {amount}',
+  step: '{at} {what}',
+} as const
