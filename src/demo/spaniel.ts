@@ -40,7 +40,6 @@ export function tansy(): Chart {
 /** Before she left theatre; written after the rest, so that no other entry gets another id. */
 function signedOut(chart: Chart): void {
   labelAndSignOut(chart, operation, { labelled: '2025-03-11 11:10', signed: '2025-03-11 11:32' })
-  stamp(chart, operation, '2025-03-11 11:40', 'tube-out')
 }
 
 /** Drawn at the table while the operation was explained; written after the rest, so that no other entry gets another id. */

@@ -28,7 +28,7 @@ export class Stage {
     await openInvented(stage.invented, page)
     await copyUntil(stage.invented, page, 'Bracken', 'baseline')
     await copyUntil(stage.invented, page, 'Clover', 'choice')
-    await copyUntil(stage.invented, page, 'Fennel', 'theatre-stamp')
+    await copyUntil(stage.invented, page, 'Fennel', 'count')
     await copyUntil(stage.invented, page, 'Linden', 'operation-summary')
     return stage
   }

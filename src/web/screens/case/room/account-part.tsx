@@ -15,7 +15,7 @@ export function AccountPart(props: { readonly account: EmergencyAccount; readonl
   const { title, parts } = sayAccount(account, procedureNamed(operation.procedure, procedures))
   return (
     <section className={styles.part}>
-      <h3>{title}</h3>
+      <h2>{title}</h2>
       <dl className={styles.account}>
         {parts.map(({ term, said, entries: [first] }) => (
           <div key={term}>

@@ -39,7 +39,7 @@ function Unsettled({ operation }: { readonly operation: OperationOnFile }) {
   if (state === 'signed-out') return null
   return (
     <Notice tone="warn" title={words.states[state]}>
-      <ul>
+      <ul className="bare stack">
         {unsettled.map((point) => (
           <PointLine key={`${point.code} ${point.of}`} point={point} operation={operation} />
         ))}
