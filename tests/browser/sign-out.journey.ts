@@ -29,6 +29,7 @@ test('an operation with an unlabelled pot and an unequal count is not signed out
   await count('before', '20', 'in')
   await page.goto(url + room)
   await page.getByRole('button', { name: 'Done now: Incision' }).click()
+  await page.getByRole('button', { name: 'It was spoken aloud and not written here.' }).click()
   await expect(
     page.getByText('Still to be taken: bulla, on entry; bulla, after lavage; tissue of the canal.'),
   ).toBeVisible()
@@ -47,9 +48,7 @@ test('an operation with an unlabelled pot and an unequal count is not signed out
   await page.getByRole('button', { name: 'The label is on the pot: H-1' }).click()
   await expect(pots.getByText(/^Label on the pot \d\d:\d\d, Runa Falk/)).toBeVisible()
   await expect(pots.getByText('sent')).toHaveCount(2, { timeout: 10_000 })
-  const labels = await page
-    .context()
-    .request.get(`${url}/api/papers/case%3Ahazel/specimen-labels-operation-hazel.txt`)
+  const labels = await page.context().request.get(`${url}/api/papers/case%3Ahazel/specimen-labels-operation-hazel.txt`)
   expect(await labels.text()).toMatch(/Hazel .*\n?.*H-1 (LEFT|RIGHT) ear/)
 
   await count('final', '19', 'in')

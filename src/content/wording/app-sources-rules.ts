@@ -29,6 +29,10 @@ export const rulesInEnglish = {
     title: 'Registers of controlled drugs',
     lead: 'What one country’s guidance asks. An orientation only: your own law decides, and no rule here hangs on it.',
   },
+  specimens: {
+    title: 'Specimens of an operation',
+    lead: 'What is taken in each operation, and the tests that stand beside a place.',
+  },
   'spoken-pauses': {
     title: 'The three spoken pauses',
     lead: 'What is read aloud before anaesthesia, before the incision and before leaving theatre, and why.',

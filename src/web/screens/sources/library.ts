@@ -17,6 +17,7 @@ import { labelBands } from '#content/protocols/label-bands.ts'
 import { lowPressure } from '#content/protocols/low-pressure.ts'
 import { patchSizes } from '#content/protocols/patch-sizes.ts'
 import { registerRules } from '#content/protocols/register-rules.ts'
+import { specimensWanted, testsProposed } from '#content/protocols/specimens-wanted.ts'
 import { spokenPauses } from '#content/protocols/spoken-pauses.ts'
 import { theatreTimers } from '#content/protocols/theatre-timers.ts'
 import { otis3CutOffs } from '#content/scores/otis-3.ts'
@@ -53,6 +54,7 @@ export const rules = {
   'patch-sizes': patchSizes,
   plate: earDimensions,
   'register-rules': registerRules,
+  specimens: { specimensWanted, testsProposed },
   'spoken-pauses': spokenPauses,
   'theatre-clocks': theatreTimers,
   year: wholeYear,
