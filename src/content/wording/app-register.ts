@@ -19,7 +19,7 @@ export const registerInEnglish = {
   amend: 'Amend',
   amendTitle: 'Amend a line',
   amendHelp: 'The line that stood stays readable, with who wrote it.',
-  both: 'The other line says the same: this one replaces both.',
+  both: 'Both lines are the same draw: this one replaces both.',
   reason: 'Why it is amended',
   print: 'Print',
   empty: 'Nothing is written yet. Begin with what stands in the cabinet, counted with a witness.',
@@ -75,7 +75,7 @@ export const registerInEnglish = {
     'witness-missing':
       'A line has no witness: nobody available. Somebody other than who wrote it looks at it, and amends it with what was seen.',
     'said-twice':
-      'Two lines stand side by side (ampoule {ampoule}), as when two devices drew without a network. Both are counted until it is settled: if they are one draw, amend one to replace both; if two, give one its own number.',
+      'Two lines stand side by side (ampoule {ampoule}), as when two devices drew without a network. A draw moves the balance only when it is settled: if they are one draw, amend one to replace both; if two, give one its own number.',
     'wasted-twice': 'What was wasted of ampoule {ampoule} is written twice. Settle it in the case.',
     'order-uncertain': 'Nobody had measured the clock of the device that wrote a line: the order is uncertain.',
   } satisfies Record<RegisterCode, string>,

@@ -32,12 +32,13 @@ const witnessed: ReadonlySet<Body['what']> = new Set(['opening', 'counted', 'des
 /** The last count that differed, as long as what was missing or too much is not written down. */
 type Open = { readonly left: Decimal; readonly finding: RegisterFinding } | null
 
-/** The running balance, and what each line shows by itself. */
+/** The running balance, and what each line shows by itself. What stands side by side moves nothing until it is settled. */
 export function balanced(
   entries: readonly Line<Body>[],
   draws: ReadonlyMap<string, Draw>,
-  { unit, theFold }: { readonly unit: RegisterUnit; readonly theFold: Case },
+  about: { readonly unit: RegisterUnit; readonly theFold: Case; readonly sideBySide: ReadonlySet<string> },
 ) {
+  const { unit, theFold, sideBySide } = about
   const findings: RegisterFinding[] = []
   let balance = new Decimal(0)
   let open: Open = null
@@ -50,7 +51,9 @@ export function balanced(
       lines.push({ entry, balance: null, draw: null })
       continue
     }
-    balance = balance.plus(new Decimal(body.amount.value).times(moves[body.what]))
+    if (!sideBySide.has(entry.header.id)) {
+      balance = balance.plus(new Decimal(body.amount.value).times(moves[body.what]))
+    }
     open = stillOpen(open, entry, balance)
     findings.push(...judgeLine(entry, balance, theFold))
     const draw = body.ampoule === null ? undefined : draws.get(ampouleKey(body.ampoule))

@@ -78,10 +78,11 @@ function registerOf(page: Page, all: readonly Page[], theFold: Case): Register {
     theFold,
   )
   const draws = [...byAmpoule.values()]
-  const { lines, findings } = balanced(entries, byAmpoule, { unit, theFold })
+  const sideBySide = drawnSideBySide(live, theFold)
+  const { lines, findings } = balanced(entries, byAmpoule, { unit, theFold, sideBySide })
   const sum = (...acts: readonly Body['what'][]) =>
     live
-      .filter(({ body }) => acts.includes(body.what) && body.amount.unit === unit)
+      .filter(({ body, header }) => acts.includes(body.what) && body.amount.unit === unit && !sideBySide.has(header.id))
       .reduce((total, { body }) => total.plus(body.amount.value), new Decimal(0))
   const parts = {
     opening: sum('opening'),
@@ -100,6 +101,16 @@ function registerOf(page: Page, all: readonly Page[], theFold: Case): Register {
     ...conflicts(live, draws, theFold),
   ]
   return { ...of, stream, markedAt, unit, lines, ...parts, balance, findings: bySeverity(says) }
+}
+
+/**
+ * Draws of one ampoule that two devices wrote: which of them is true is for a person to say, and until then the balance
+ * stands as it stood before them.
+ */
+function drawnSideBySide(live: readonly Line<Body>[], theFold: Case): ReadonlySet<string> {
+  const between = new Set(theFold.conflicts.flatMap((conflict) => conflict.between))
+  const drawn = live.filter(({ body, header }) => body.what === 'drawn' && between.has(header.id))
+  return new Set(drawn.map(({ header }) => header.id))
 }
 
 /** A number that two strengths of one drug both drew: which of them was given is not known. */
