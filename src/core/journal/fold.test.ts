@@ -119,6 +119,8 @@ describe('folding entries into a case', () => {
       ['2026-03-01T10:00:00.000Z', true],
       ['2026-03-01T10:05:00.000Z', false],
     ])
+    // What is said of them everywhere is their corrected moment.
+    expect(theCase.lines.map(({ header }) => header.happenedAt.at)).toEqual(theCase.lines.map(({ at }) => at))
   })
 
   it('marks what arrives about a finished operation as late, and never drops it', () => {

@@ -18,6 +18,7 @@ export function kindNamed(name: string): KnownKind | undefined {
 
 /** An entry as the fold sees it: accepted, or still only on this device (no envelope yet). */
 export type Line<Body = Json | null> = {
+  /** As written, but its moment is corrected by the clock of its device: `happenedAt.at` is `at`. */
   readonly header: Header
   /** Brought to today's version of its kind; null when erased. */
   readonly body: Body
@@ -151,8 +152,10 @@ function latenessOf(node: Node, finished: ReadonlyMap<string, string>): Line['la
 function lineOf(node: Node, finished: ReadonlyMap<string, string>): Line {
   const kind = registry.get(node.header.kind)
   const body = kind && node.raw !== null ? readableBody(kind, node.header.version, node.raw) : undefined
+  const { happenedAt } = node.header
   return {
-    header: node.header,
+    // What is said of it is said in corrected time; as it was written stands in the stored entry.
+    header: { ...node.header, happenedAt: { ...happenedAt, at: node.at } },
     body: body ?? node.raw,
     envelope: node.envelope,
     at: node.at,

@@ -8,7 +8,9 @@ import { entryId } from '#core/journal/entry-id.ts'
 export const deviceId = readDeviceId()
 const boot = newId()
 const began = performance.now()
-let measured: { readonly ms: number; readonly at: number } | null = null
+/** After this long nobody knows whether this clock was set again meanwhile. */
+const longestTrusted = 24 * 3_600_000
+let measured = formerMeasurement()
 
 /** A new id; `crypto.randomUUID` does not exist on a clinic network without TLS, random values do. */
 export function newId(): string {
@@ -29,11 +31,28 @@ export function measureClock(serverTime: string, sentAt: number): void {
   if (Number.isNaN(server)) return
   const middle = (sentAt + Date.now()) / 2
   measured = { ms: Math.round(server - middle), at: performance.now() }
+  localStorage.setItem('clock', `${measured.ms} ${Date.now()}`)
 }
 
-/** What the server's clock shows at an instant of ours, as far as it was measured since this page was opened. */
+/**
+ * What was measured before this page was opened: a tablet whose battery died without the network goes on with the
+ * clock it had. None that is a day old, or from later than now, because then the clock was set.
+ */
+function formerMeasurement(): { readonly ms: number; readonly at: number } | null {
+  const [ms, at] = (localStorage.getItem('clock') ?? '').split(' ').map(Number)
+  if (!Number.isInteger(ms) || !Number.isInteger(at)) return null
+  const age = Date.now() - Number(at)
+  return age >= 0 && age < longestTrusted ? { ms: Number(ms), at: performance.now() - age } : null
+}
+
+/** What the server's clock shows at an instant of ours, as far as it was measured. */
 export function asServer(now: string): string {
   return measured === null ? now : new Date(Date.parse(now) + measured.ms).toISOString()
+}
+
+/** What our clock shows, or showed, at an instant of the server's. */
+export function asHere(server: string): string {
+  return measured === null ? server : new Date(Date.parse(server) - measured.ms).toISOString()
 }
 
 export function deviceNow(): Entry['device'] {

@@ -26,7 +26,9 @@ export async function takeInFile(file: File): Promise<Outcome<Attachment, FileRe
   if (clean.kind === 'refusal') return clean
   const hash = hashBytes(clean.answer)
   const bytes = new Blob([clean.answer as Uint8Array<ArrayBuffer>], { type: mediaType })
-  await (await database()).put('files', { bytes, mediaType }, hash)
+  const tx = (await database()).transaction('files', 'readwrite', { durability: 'strict' })
+  await tx.store.put({ bytes, mediaType }, hash)
+  await tx.done
   return answer({
     hash,
     mediaType,

@@ -1,6 +1,6 @@
-import { useNow } from './use-now.ts'
+import { useServerNow } from './use-server-now.ts'
 
-/** The present instant, anew every minute, so that "late" becomes true on a screen that nobody touches. */
+/** The present instant by the server's clock, anew every minute, so that "late" becomes true on a screen that nobody touches. */
 export function useMinute(): string {
-  return useNow(60_000)
+  return useServerNow(60_000)
 }

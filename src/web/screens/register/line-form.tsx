@@ -18,6 +18,7 @@ import { EntryForm } from '../../forms/entry-form.tsx'
 import { formFor } from '../../forms/forms.ts'
 import { useLists } from '../../journal/cases.ts'
 import { useDraft } from '../../journal/drafts.ts'
+import { momentAgain } from '../../journal/moment-again.ts'
 import { writeEntry } from '../../journal/write-entry.ts'
 import { useWho } from '../../session/use-who.ts'
 
@@ -77,7 +78,7 @@ export function LineForm(props: {
       subject: { kind: 'clinic' },
       body: read.answer,
       // An amended line stays in the place where it happened; only its words are new.
-      happenedAt: entry?.header.happenedAt ?? null,
+      happenedAt: entry ? momentAgain(entry) : null,
       supersedes: entry ? (both ? others : [entry.header.id]) : [],
       reason: entry ? reason.trim() : null,
     })

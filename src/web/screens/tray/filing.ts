@@ -2,6 +2,7 @@ import type { Side } from '#core/animal/species.ts'
 import type { Entry, Subject } from '#core/journal/entry.ts'
 import type { BodyOf } from '#core/journal/fold.ts'
 import { type Filed, type Tray, trayStream } from '#core/tray/tray.ts'
+import { momentAgain } from '../../journal/moment-again.ts'
 import { makeEntry, type Pen } from '../../journal/write-entry.ts'
 
 /** Something that waits. */
@@ -21,8 +22,8 @@ const clinic = { kind: 'clinic' } as const
 export function file(pen: Pen, arrived: Arrived, place: Place, named: Named, reason: string): Entry[] {
   const { stream, animal, side } = place
   const subject: Subject = side === null ? { kind: 'animal', animal } : { kind: 'ear', animal, side }
-  const { id, happenedAt, attachments } = arrived.header
-  const about = { stream, subject, happenedAt, attachments, reason }
+  const { id, attachments } = arrived.header
+  const about = { stream, subject, happenedAt: momentAgain(arrived), attachments, reason }
   const made =
     named.kind === 'paper'
       ? makeEntry(pen, { ...about, kind: 'paper', body: named.body })

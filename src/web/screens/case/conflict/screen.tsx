@@ -10,6 +10,7 @@ import { sayMoment } from '#core/time/moment.ts'
 import { DraftAwaited } from '../../../design/draft-awaited.tsx'
 import { Page } from '../../../design/page.tsx'
 import { useDraft } from '../../../journal/drafts.ts'
+import { momentAgain } from '../../../journal/moment-again.ts'
 import { writeEntry } from '../../../journal/write-entry.ts'
 import { useWho } from '../../../session/use-who.ts'
 import { casePageHref, historyHref, keptHref, writeHref } from '../case-hrefs.ts'
@@ -122,14 +123,14 @@ function Choose(props: {
     setTries(tries + 1)
     const chosen = sides.find(({ header }) => header.id === draft.chosen)
     if (!chosen || reason === '') return
-    const { kind, stream, subject, happenedAt, attachments } = chosen.header
+    const { kind, stream, subject, attachments } = chosen.header
     const body = chosen.body as unknown as BodyOf<KindName>
     const entry = await writeEntry(pen, {
       kind: kind as KindName,
       stream,
       subject,
       body,
-      happenedAt,
+      happenedAt: momentAgain(chosen),
       attachments,
       supersedes: conflict.between,
       reason,

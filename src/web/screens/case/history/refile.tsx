@@ -16,6 +16,7 @@ import { useCase } from '../../../journal/cases.ts'
 import { newId } from '../../../journal/device.ts'
 import { useDraft } from '../../../journal/drafts.ts'
 import { caseHref } from '../../../journal/hrefs.ts'
+import { momentAgain } from '../../../journal/moment-again.ts'
 import { keepEntries } from '../../../journal/outbox.ts'
 import { makeEntry } from '../../../journal/write-entry.ts'
 import { useWho } from '../../../session/use-who.ts'
@@ -128,8 +129,10 @@ function Refile({ line }: { readonly line: Line }) {
 }
 
 /** The entry as it is read today, so that the copy is of today's version of its kind. */
-function wholeOf({ header, body }: Line): Entry {
-  return { ...header, version: kindNamed(header.kind)?.version ?? header.version, body: body as Json }
+function wholeOf(line: Line): Entry {
+  const { header, body } = line
+  const happenedAt = momentAgain(line)
+  return { ...header, happenedAt, version: kindNamed(header.kind)?.version ?? header.version, body: body as Json }
 }
 
 /** What it is about in the other animal's file: side and operation are chosen anew, never carried over. */

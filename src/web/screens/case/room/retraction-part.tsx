@@ -1,4 +1,5 @@
 import { roomInEnglish as words } from '#content/wording/app-room.ts'
+import { linesAbout } from '#core/journal/lines-about.ts'
 import { fill } from '#core/outcome/finding.ts'
 import type { OperationOnFile } from '#core/owed/operations.ts'
 import { retractionsOf } from '#core/theatre/stamps.ts'
@@ -15,13 +16,17 @@ export function RetractionPart({
   readonly operation: OperationOnFile
   readonly mayStamp: boolean
 }) {
-  const { file } = useCaseView()
+  const { file, unsent } = useCaseView()
   const { stamp } = useStamping(operation)
   const held = retractionsOf(file.theCase, operation.id)
   const last = held.at(-1)
   const holds = last !== undefined && last.until === null
   const number = holds ? last.number : (last?.number ?? 0) + 1
   const zone = file.clinic.zone
+  const waiting = linesAbout(file.theCase, 'theatre-stamp', operation.id)
+    .filter(({ header }) => unsent.has(header.id))
+    .map(({ body }) => body.checkpoint)
+  const waits = (one: number) => waiting.some((id) => id === `retraction-on-${one}` || id === `retraction-off-${one}`)
   return (
     <div className={styles.retraction}>
       <ul className="bare">
@@ -31,7 +36,10 @@ export function RetractionPart({
               number: String(one.number),
               from: clockOf(one.from, zone),
               until: one.until === null ? '' : clockOf(one.until, zone),
-            })}
+            })}{' '}
+            <span className={styles.kept} data-waits={waits(one.number)}>
+              {waits(one.number) ? words.here : words.sent}
+            </span>
           </li>
         ))}
       </ul>

@@ -18,7 +18,7 @@ import { theatreLine } from '#core/theatre/theatre-list.ts'
 import { Caution } from '../../../design/caution.tsx'
 import { Notice } from '../../../design/notice.tsx'
 import { Page } from '../../../design/page.tsx'
-import { useNow } from '../../../journal/use-now.ts'
+import { useServerNow } from '../../../journal/use-server-now.ts'
 import { useWho } from '../../../session/use-who.ts'
 import { casePageHref, dosePlanHref, ledgerHref, roomHref, writeHref } from '../case-hrefs.ts'
 import { CaseLine } from '../case-line.tsx'
@@ -26,6 +26,7 @@ import { useCaseView } from '../case-view.ts'
 import { MayNotWrite } from '../may-correct.tsx'
 import { WithCase } from '../with-case.tsx'
 import { BesideLinks } from './beside-links.tsx'
+import { DeviceNotices } from './device-notices.tsx'
 import { LossPart } from './loss-part.tsx'
 import { EmergencyBar } from './now/emergency-bar.tsx'
 import { PauseLinks } from './pause-links.tsx'
@@ -34,8 +35,6 @@ import styles from './room.module.css'
 import { SignOutState } from './sign-out/sign-out-state.tsx'
 import { StampRow } from './stamp-row.tsx'
 import { Timers } from './timers.tsx'
-import { useAwake } from './use-awake.ts'
-import { useLastingStorage } from './use-lasting-storage.ts'
 import { useTheatreTheme } from './use-theatre-theme.ts'
 
 /** The screen beside the operating table: clocks to be read from two metres, one tap for each point of the operation. */
@@ -67,13 +66,11 @@ function RoomPage() {
 function Room({ operation }: { readonly operation: OperationOnFile }) {
   const { file, id, sides, operations, owed } = useCaseView()
   const { me } = useWho()
-  const darkens = useAwake()
-  const fleeting = useLastingStorage()
   const { checkpoints } = procedureNamed(operation.procedure, procedures)
   const items = toStamp(file.theCase, operation.id, checkpoints)
   const next = items.find(({ stamps }) => stamps.length === 0)?.id
   const line = useMemo(() => theatreLine(operation, { file, owed }, owedRules.before), [operation, file, owed])
-  const now = useNow()
+  const now = useServerNow()
   const gates = {
     theCase: file.theCase,
     operations,
@@ -94,8 +91,7 @@ function Room({ operation }: { readonly operation: OperationOnFile }) {
           </p>
         </Notice>
       )}
-      {fleeting && <Notice title={words.notOnDisk} />}
-      {darkens && <p className="soft">{words.noWakeLock}</p>}
+      <DeviceNotices />
       {!mayStamp && <MayNotWrite kind="theatre-stamp" />}
       <BothEars operation={operation} />
       <Timers operation={operation} />

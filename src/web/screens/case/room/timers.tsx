@@ -10,7 +10,7 @@ import { type Timer, timersOf } from '#core/theatre/timers.ts'
 import { clockOf } from '#core/time/moment.ts'
 import { drugName } from '#documents/case/drug-name.ts'
 import { sayMinutes } from '#documents/case/say-minutes.ts'
-import { useNow } from '../../../journal/use-now.ts'
+import { useServerNow } from '../../../journal/use-server-now.ts'
 import { ledgerHref } from '../case-hrefs.ts'
 import { useCaseView } from '../case-view.ts'
 import styles from './room.module.css'
@@ -23,7 +23,7 @@ export function Timers(props: {
 }) {
   const { operation, only } = props
   const { file, id, operations } = useCaseView()
-  const now = useNow()
+  const now = useServerNow()
   const all = useMemo(() => {
     const together = anaestheticOf(operation, operations, file.theCase)
     return timersOf(file, operation.id, now, theatreTimers, formulary, together)

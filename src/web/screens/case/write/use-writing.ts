@@ -12,8 +12,9 @@ import type { Subject } from '#core/journal/entry.ts'
 import type { BodyOf, KindName, Line } from '#core/journal/fold.ts'
 import { formFor } from '../../../forms/forms.ts'
 import type { Waiting } from '../../../journal/database.ts'
-import { newId } from '../../../journal/device.ts'
+import { asServer, newId } from '../../../journal/device.ts'
 import { useDraft } from '../../../journal/drafts.ts'
+import { momentAgain } from '../../../journal/moment-again.ts'
 import type { Attachment } from '../../../journal/take-in.ts'
 import { writeEntry } from '../../../journal/write-entry.ts'
 import { useWho } from '../../../session/use-who.ts'
@@ -96,7 +97,7 @@ export function useWriting(kind: KindName, from: Before, query: URLSearchParams)
   const owed = view.owed.find((one) => one.id === query.get('owed'))
   const subject = draft.subject ?? namedBy(query, subjects) ?? (owed ? subjectOfOwed(owed, kind, file) : null)
   const before = amended?.header.happenedAt ?? null
-  const when = readWhen(draft.when, { before, zone: place.zone, now: new Date().toISOString() })
+  const when = readWhen(draft.when, { before, zone: place.zone, now: asServer(new Date().toISOString()) })
   const read = readDraft(formFor(kind), draft.body, place)
   const now: Now | null =
     read.kind === 'answer' && subject !== null && !('error' in when)
@@ -125,7 +126,7 @@ export function useWriting(kind: KindName, from: Before, query: URLSearchParams)
       stream: amended?.header.stream ?? file.stream,
       subject: now.subject,
       body: now.body,
-      happenedAt: now.moment,
+      happenedAt: draft.when.how === 'kept' && amended ? momentAgain(amended) : now.moment,
       supersedes: replaces,
       reason: reason === '' ? null : reason,
       attachments: [...draft.files],

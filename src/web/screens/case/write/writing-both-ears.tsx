@@ -17,6 +17,7 @@ import { Notice } from '../../../design/notice.tsx'
 import { Page } from '../../../design/page.tsx'
 import { formFor, wordsFor } from '../../../forms/forms.ts'
 import { PairedEntryForm } from '../../../forms/paired-entry-form.tsx'
+import { asServer } from '../../../journal/device.ts'
 import { useDraft } from '../../../journal/drafts.ts'
 import { keepEntries } from '../../../journal/outbox.ts'
 import { makeEntry } from '../../../journal/write-entry.ts'
@@ -53,7 +54,7 @@ export function WritingBothEars({ kind }: { readonly kind: KindName }) {
   const submit = async (event: FormEvent) => {
     event.preventDefault()
     const touched = sides.filter((side) => !isUntouched(draft.bodies[side]))
-    const when = readWhen(draft.when, { before: null, zone, now: new Date().toISOString() })
+    const when = readWhen(draft.when, { before: null, zone, now: asServer(new Date().toISOString()) })
     const read = touched.map((side) => ({ side, body: readDraft(form, draft.bodies[side], place) }))
     const refused = read.flatMap(({ side, body }) => (body.kind === 'refusal' ? [[side, body.refusal] as const] : []))
     setRefusals({ ...nothing, ...Object.fromEntries(refused) })
@@ -92,7 +93,7 @@ export function WritingBothEars({ kind }: { readonly kind: KindName }) {
           refusals={refusals}
           place={place}
           choices={formChoices(view, null, draft.bodies.LEFT)}
-          now={() => sayMoment({ at: new Date().toISOString(), zone, precision: 'minute', by: 'clock' })}
+          now={() => sayMoment({ at: asServer(new Date().toISOString()), zone, precision: 'minute', by: 'clock' })}
         />
         {wrong?.empty && (
           <Notice tone="warn" live>

@@ -15,6 +15,7 @@ import { sayWhen } from '../../../design/say-when.ts'
 import { EntryForm } from '../../../forms/entry-form.tsx'
 import { wordsFor } from '../../../forms/forms.ts'
 import type { Waiting } from '../../../journal/database.ts'
+import { asServer } from '../../../journal/device.ts'
 import { casePageHref, historyHref } from '../case-hrefs.ts'
 import { CaseLine } from '../case-line.tsx'
 import { useCaseView } from '../case-view.ts'
@@ -108,7 +109,9 @@ export function Writing(props: {
           refusals={writing.refusals}
           place={place}
           choices={choices}
-          now={() => sayMoment({ at: new Date().toISOString(), zone: place.zone, precision: 'minute', by: 'clock' })}
+          now={() =>
+            sayMoment({ at: asServer(new Date().toISOString()), zone: place.zone, precision: 'minute', by: 'clock' })
+          }
         />
         {(withFiles.has(kind) || draft.files.length > 0) && (
           <FilesPart files={draft.files} error={wrong.files} onFiles={(files) => put({ files })} />

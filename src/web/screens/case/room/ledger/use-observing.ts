@@ -7,6 +7,7 @@ import type { Observation } from '#core/theatre/ledger.ts'
 import type { Awaited } from '#core/theatre/recovery.ts'
 import { doneAt } from '#core/theatre/stamps.ts'
 import type { Moment } from '#core/time/moment.ts'
+import { momentAgain } from '../../../../journal/moment-again.ts'
 import { writeEntry } from '../../../../journal/write-entry.ts'
 import { useWho } from '../../../../session/use-who.ts'
 import { useCaseView } from '../../case-view.ts'
@@ -31,13 +32,14 @@ export function useObserving(operation: OperationOnFile) {
     first: (first: Awaited, side: Side | null) =>
       writeEntry(pen, { ...about, body: { ...empty, where: 'recovery', first, side } }),
     /** The digits and the moment stay; only the mark changes. */
-    mark: ({ header, body }: Observation, index: number) => {
+    mark: (stands: Observation, index: number) => {
+      const { header, body } = stands
       const values = body.values.map((value, at) => (at === index ? { ...value, artefact: !value.artefact } : value))
       return writeEntry(pen, {
         ...about,
         subject: header.subject,
         body: { ...body, values },
-        happenedAt: header.happenedAt,
+        happenedAt: momentAgain(stands),
         supersedes: [header.id],
         reason: values[index]?.artefact ? words.marked : words.unmarked,
       })

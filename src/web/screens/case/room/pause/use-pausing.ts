@@ -2,6 +2,7 @@ import { animalIn } from '#core/chapters/subjects-for.ts'
 import type { BodyOf } from '#core/journal/fold.ts'
 import type { OperationOnFile } from '#core/owed/operations.ts'
 import type { PauseAnswer } from '#core/theatre/pause-run.ts'
+import { momentAgain } from '../../../../journal/moment-again.ts'
 import { writeEntry } from '../../../../journal/write-entry.ts'
 import { useWho } from '../../../../session/use-who.ts'
 import { useCaseView } from '../../case-view.ts'
@@ -20,12 +21,12 @@ export function usePausing(operation: OperationOnFile) {
   return {
     say: (body: Body) => writeEntry(pen, { ...about, body }),
     /** Answered anew it has the moment of now; written wrongly it keeps the moment it was spoken at. */
-    change: ({ header }: PauseAnswer, body: Body, { reason, anew }: { reason: string; anew: boolean }) =>
+    change: (stands: PauseAnswer, body: Body, { reason, anew }: { reason: string; anew: boolean }) =>
       writeEntry(pen, {
         ...about,
         body,
-        ...(anew ? {} : { happenedAt: header.happenedAt }),
-        supersedes: [header.id],
+        ...(anew ? {} : { happenedAt: momentAgain(stands) }),
+        supersedes: [stands.header.id],
         reason,
       }),
   }
