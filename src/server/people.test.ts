@@ -197,6 +197,45 @@ describe('an entry written after the session had ended', () => {
       expect((await house.serving.store.entry(house.clinic, id))?.envelope.late).toBe('session-expired')
     }
   })
+
+  it('of somebody whose account was closed meanwhile is brought by whoever else signs in at that device', async () => {
+    await house.manager.signIn('mara')
+    const { browser, person } = await house.join('gone', 'nurse')
+    const helper = await house.hire('helping', 'anaesthetist')
+    const account = { person, login: 'gone', password: null }
+    const written = (writer: number, author = person) => ({
+      ...house.maker(author, writer)({ kind: 'observation', stream: 'case:closed' }),
+      writtenAt: clock.now(),
+    })
+    clock.pass({ seconds: 60 })
+    const before = written(50)
+    clock.pass({ seconds: 60 })
+    await house.manager.act('put-account', { ...account, active: false })
+    clock.pass({ seconds: 60 })
+    const after = written(51)
+    expect((await browser.send([before], house.clinic)).status).toBe(401)
+    await browser.signIn('helping')
+    const own = written(52, helper)
+    const { status, body } = await browser.send([before, after, own], house.clinic)
+    expect([status, body.entries?.map(({ outcome }: { outcome: string }) => outcome)]).toEqual([
+      200,
+      ['accepted', 'accepted', 'accepted'],
+    ])
+    const kept = await Promise.all([before, after, own].map(({ id }) => house.serving.store.entry(house.clinic, id)))
+    expect(kept.map((one) => [one?.header.author, one?.envelope.late])).toEqual([
+      [{ kind: 'person', person }, null],
+      [{ kind: 'person', person }, 'session-expired'],
+      [{ kind: 'person', person: helper }, null],
+    ])
+    // Neither another kind than their role may write, nor from a device they never signed in at.
+    const decided = house.maker(person, 53)({ kind: 'agreement', stream: 'case:closed' })
+    expect((await browser.send([decided], house.clinic)).error.code).toBe('kind-not-allowed')
+    const elsewhere = await house.join('elsewhere', 'nurse')
+    expect((await elsewhere.browser.send([written(54)], house.clinic)).error.code).toBe('other-author')
+    // Opened again, the account is its owner's: then only they send what they wrote.
+    await house.manager.act('put-account', { ...account, active: true })
+    expect((await browser.send([written(55)], house.clinic)).error.code).toBe('author-signed-out')
+  })
 })
 
 type Device = { readonly session: string; readonly name: string; readonly here: boolean }

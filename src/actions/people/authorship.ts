@@ -11,7 +11,8 @@ type Where = { readonly store: Store; readonly accounts: Accounts; readonly clin
 
 /**
  * Refuses the delivery when one entry is in the name of somebody who is not signed in at this device, or of a kind
- * that this person's role may not write, or takes back or corrects an entry of such a kind.
+ * that this person's role may not write, or takes back or corrects an entry of such a kind. Somebody whose account was
+ * closed cannot come back: what they wrote here is brought by whoever is signed in here now.
  */
 export async function refuseForeignAuthors(
   entries: readonly Entry[],
@@ -21,8 +22,9 @@ export async function refuseForeignAuthors(
 ): Promise<void> {
   const atStake = kindsAtStake(entries, { store, clinic })
   for (const [at, entry] of entries.entries()) {
-    const author = authorOf(entry, caller, staff, `entries[${at}]`)
-    if (author === undefined) throw await notSignedInHere(entry, caller, staff, { accounts, clinic, at })
+    const author =
+      authorOf(entry, caller, staff, `entries[${at}]`) ??
+      (await absentAuthor(entry, caller, staff, { accounts, clinic, at }))
     refuseKind(entry.kind, author, `entries[${at}].kind`)
     for (const aim of aimsOf(entry)) {
       const path = `entries[${at}].${aim === entry.withdraws ? 'withdraws' : 'supersedes'}`
@@ -74,25 +76,29 @@ function authorOf(
   return people.includes(author.person) ? staff.get(author.person) : undefined
 }
 
-/** Whoever was signed in here before only has to come back: the device keeps the entry until then. */
-async function notSignedInHere(
+/**
+ * Whoever was signed in here before only has to come back: the device keeps the entry until then. Whose account is
+ * closed cannot, and what they wrote here would never arrive: it is taken as theirs from whoever is here.
+ */
+async function absentAuthor(
   { author }: Entry,
   { device }: Pick<Caller, 'device'>,
   staff: ReadonlyMap<string, PersonRow>,
   { accounts, clinic, at }: { accounts: Accounts; clinic: string; at: number },
-): Promise<Refused> {
+): Promise<PersonRow> {
   const person = author.kind === 'person' ? author.person : ''
   const path = `entries[${at}].author.person`
   const sessions = await accounts.ofDevice(clinic, device)
   const before = sessions.some((session) => isEnrolledEver(session, { clinic, person }))
-  const name = staff.get(person)?.name ?? person
-  if (before && staff.has(person)) {
-    const message = `${name} is signed out at this device: what they wrote here is sent when they sign in again.`
-    return new Refused(403, 'author-signed-out', message, { path })
+  const row = staff.get(person)
+  if (!before || !row) {
+    const message = `${row?.name ?? person} never signed in at this device and cannot have written here.`
+    throw new Refused(403, 'other-author', message, { path })
   }
-  return new Refused(403, 'other-author', `${name} never signed in at this device and cannot have written here.`, {
-    path,
-  })
+  const account = await accounts.byPerson(clinic, person)
+  if (account?.active === false) return row
+  const message = `${row.name} is signed out at this device: what they wrote here is sent when they sign in again.`
+  throw new Refused(403, 'author-signed-out', message, { path })
 }
 
 function refuseKind(kind: string, { name, role }: PersonRow, path: string): void {

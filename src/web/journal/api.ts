@@ -31,6 +31,9 @@ export function actAs(person: string | null): void {
   acting = person
 }
 
+/** Called when the server says that nobody is signed in at this device any more, or not the person who acts. */
+export const onSignedOut = new Set<() => void>()
+
 const patience = 20_000
 
 /**
@@ -84,6 +87,10 @@ async function ask(path: string, init: RequestInit): Promise<{ status: number; b
   if (response.status === 502 || response.status === 504) throw new Unreachable()
   const body = jsonOf(text)
   if (typeof body === 'object' && body !== null && 'serverTime' in body) measureClock(String(body.serverTime), sentAt)
+  if (response.status === 401 || response.status === 403) {
+    const { code } = refusedBy(response.status, body)
+    if (code === 'not-signed-in' || code === 'not-enrolled') for (const listener of onSignedOut) listener()
+  }
   return { status: response.status, body }
 }
 

@@ -8,6 +8,9 @@ type Change = { readonly position: number; readonly streams: readonly string[] }
 /** Called with the streams that changed; null when the connection was away and anything may have. */
 export const onChange = new Set<(streams: readonly string[] | null) => void>()
 
+/** Called when the server answered the line and would not have it: it says so, but not why. */
+export const onTurnedAway = new Set<() => void>()
+
 let source: EventSource | undefined
 let silence: ReturnType<typeof setTimeout> | undefined
 /** The server is heard every 15 s; after this long without a word the line counts as lost and is made anew. */
@@ -39,6 +42,7 @@ export function listen(): void {
     if (line.readyState === EventSource.CLOSED) {
       clearTimeout(silence)
       silence = setTimeout(again, 2_000)
+      for (const listener of onTurnedAway) listener()
     }
   }
 }

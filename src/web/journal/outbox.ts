@@ -37,9 +37,14 @@ export async function openOutbox(): Promise<void> {
   void sendNow()
 }
 
+/** Rises with whatever is kept: what was read from the disk before that is read again, and never hides it. */
+let keptSoFar = 0
+
 async function refresh(): Promise<void> {
+  const begun = keptSoFar
   const entries = await foundIn('outbox')
   const rows = await foundIn('rows')
+  if (begun !== keptSoFar) return refresh()
   outbox.set(
     entries
       .map(({ value }) => value)
@@ -85,14 +90,18 @@ export async function keepEntries(
 ): Promise<void> {
   const tx = (await database()).transaction(['outbox', 'rows'], 'readwrite', { durability: 'strict' })
   const begin = Date.now()
+  const added = entries.map((entry, index) => {
+    return { entry, state: 'waiting', because: null, order: begin + index / 1_000 } as const
+  })
   for (const row of rows) await tx.objectStore('rows').put(row, row.id)
-  for (const [index, entry] of entries.entries()) {
-    const waiting = { entry, state: 'waiting', because: null, order: begin + index / 1_000 } as const
-    await tx.objectStore('outbox').put(waiting, entry.id)
-  }
+  for (const waiting of added) await tx.objectStore('outbox').put(waiting, waiting.entry.id)
   if (insteadOf !== null) await tx.objectStore('outbox').delete(insteadOf)
   await tx.done
-  await refresh()
+  // Nothing is read back: a tap must not take longer because hundreds wait already.
+  keptSoFar += 1
+  const gone = new Set([insteadOf, ...entries.map(({ id }) => id), ...rows.map(({ id }) => id)])
+  outbox.set([...outbox.get().filter(({ entry }) => !gone.has(entry.id)), ...added])
+  if (rows.length > 0) waitingRows.set([...waitingRows.get().filter(({ id }) => !gone.has(id)), ...rows])
   void sendNow()
 }
 

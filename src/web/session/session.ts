@@ -1,9 +1,9 @@
 import type { ClinicRow, PersonRow } from '#core/journal/registers.ts'
-import { actAs, call, Refused, Unreachable } from '../journal/api.ts'
+import { actAs, call, onSignedOut, Refused, Unreachable } from '../journal/api.ts'
 import { forgetSources, startReading } from '../journal/cases.ts'
 import { forgetReadings, keep, putKept } from '../journal/database.ts'
 import { deviceId } from '../journal/device.ts'
-import { connection, hangUp, listen } from '../journal/live.ts'
+import { connection, hangUp, listen, onChange, onTurnedAway } from '../journal/live.ts'
 import { openOutbox, sendNow } from '../journal/outbox.ts'
 import { Signal } from '../journal/signal.ts'
 
@@ -37,7 +37,11 @@ export type FrontDoor = {
 export type Session =
   | { readonly kind: 'starting' }
   | { readonly kind: 'out'; readonly door: FrontDoor; readonly because: string | null }
-  | { readonly kind: 'in'; readonly who: Who; readonly door: FrontDoor | null }
+  /**
+   * `lapsed`: the session ended on the server while this person worked here. They go on with the cases of this device;
+   * what they write is theirs, is kept here, and is sent after signing in.
+   */
+  | { readonly kind: 'in'; readonly who: Who; readonly door: FrontDoor | null; readonly lapsed: boolean }
   /** Nothing kept here and nobody answers. */
   | { readonly kind: 'nobody-answers' }
 
@@ -47,26 +51,73 @@ export const session = new Signal<Session>({ kind: 'starting' })
 export async function startSession(): Promise<void> {
   await openOutbox()
   startReading()
+  onSignedOut.add(lookAgain)
+  onTurnedAway.add(lookAgain)
+  // The server is heard again: nothing waits for its turn to be tried.
+  onChange.add((streams) => streams === null && void sendNow())
   await lookWho()
 }
 
+let looking: Promise<void> | undefined
+let later: ReturnType<typeof setTimeout> | undefined
+
+/** The server turned something away: who is here is asked once, unless the answer is known. */
+function lookAgain(): void {
+  const now = session.get()
+  if (!looking && now.kind === 'in' && !now.lapsed) void lookWho()
+}
+
 export async function lookWho(): Promise<void> {
+  clearTimeout(later)
+  looking = look()
+  await looking.finally(() => {
+    looking = undefined
+  })
+}
+
+function lookLater(): void {
+  clearTimeout(later)
+  later = setTimeout(() => void lookWho(), 3_000)
+}
+
+async function look(): Promise<void> {
   const kept = await keep<Who>('who')
-  actAs((await keep<string>('acting')) ?? kept?.active ?? null)
+  const acting = (await keep<string>('acting')) ?? kept?.active ?? null
+  actAs(acting)
+  // Who worked here last, as this device knows them.
+  const before =
+    kept && acting !== null && kept.people.some(({ id }) => id === acting) ? { ...kept, active: acting } : null
   try {
     const who = await call<Who>('who-am-i', {})
-    await enter(who, (await keep<string>('acting')) ?? who.active)
+    const isOut = before !== null && !who.people.some(({ id }) => id === acting)
+    // Nobody else's name may come under what is written beside the table.
+    if (isOut && isOfCase(location.pathname)) lapse(before)
+    else await enter(who, acting ?? who.active)
   } catch (error) {
     if (error instanceof Unreachable) {
-      if (kept) {
-        const active = (await keep<string>('acting')) ?? kept.active
-        session.set({ kind: 'in', who: { ...kept, active }, door: null })
-      } else session.set({ kind: 'nobody-answers' })
+      const now = session.get()
+      const lapsed = now.kind === 'in' && now.lapsed
+      if (before) session.set({ kind: 'in', who: before, door: null, lapsed })
+      else session.set({ kind: 'nobody-answers' })
       connection.set('lost')
-      setTimeout(() => void lookWho(), 3_000)
-    } else if (error instanceof Refused && error.status === 401) await leave(null)
-    else throw error
+      lookLater()
+    } else if (!(error instanceof Refused && error.status === 401)) throw error
+    else if (before) lapse(before)
+    else await leave(null)
   }
+}
+
+/** The pages of a case, and what this device keeps: beside the table nothing may take their place. */
+export function isOfCase(path: string): boolean {
+  return /^\/(case\/|kept$)/.test(path)
+}
+
+/** The server knows nobody here any more: whoever works goes on, and is told. */
+function lapse(who: Who): void {
+  const now = session.get()
+  hangUp()
+  session.set({ kind: 'in', who, door: now.kind === 'in' ? now.door : null, lapsed: true })
+  readDoor()
 }
 
 /** To the front door: nobody is signed in here, or not any more. Unsent entries stay on the device. */
@@ -78,7 +129,7 @@ async function leave(because: string | null): Promise<void> {
   } catch (error) {
     if (!(error instanceof Unreachable)) throw error
     session.set({ kind: 'nobody-answers' })
-    setTimeout(() => void lookWho(), 3_000)
+    lookLater()
   }
 }
 
@@ -88,15 +139,23 @@ async function enter(who: Who, acting: string): Promise<void> {
   await putKept('acting', active)
   actAs(active)
   const now = session.get()
-  session.set({ kind: 'in', who: { ...who, active }, door: now.kind === 'in' ? now.door : null })
+  session.set({ kind: 'in', who: { ...who, active }, door: now.kind === 'in' ? now.door : null, lapsed: false })
   listen()
   void sendNow()
+  readDoor()
+}
+
+function readDoor(): void {
   call<FrontDoor>('read-front-door', {}).then(
     (door) => {
       const here = session.get()
       if (here.kind === 'in') session.set({ ...here, door })
     },
-    () => undefined,
+    () => {
+      const here = session.get()
+      // It is the way back in.
+      if (here.kind === 'in' && here.lapsed && here.door === null) setTimeout(readDoor, 3_000)
+    },
   )
 }
 

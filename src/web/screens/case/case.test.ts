@@ -80,6 +80,7 @@ beforeAll(() => {
   session.set({
     kind: 'in',
     door: null,
+    lapsed: false,
     who: {
       clinic: { id: demoClinic, row },
       invented: true,
