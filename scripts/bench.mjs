@@ -38,6 +38,8 @@ console.log(`plan of ${plan.size} lines: ${withinScreen(plan)}`)
 console.log(`plan of ${recompute.size} lines in a case, as its page recomputes it: ${withinScreen(recompute)}`)
 const { benchInBrowser } = await import('./bench-browser.mjs')
 await benchInBrowser(withinScreen)
+const { benchOffline } = await import('./bench-offline.mjs')
+await benchOffline()
 for (const [store, figures] of Object.entries(await benchStorage())) {
   if (figures)
     console.log(

@@ -93,7 +93,12 @@ export type Person = { readonly name: string; readonly role: string; readonly lo
 export const surgeon: Person = { name: 'Runa Falk', role: 'surgeon', login: 'runa.falk' }
 export const nurse: Person = { name: 'Basil Ode', role: 'nurse', login: 'basil.ode' }
 
-async function act<Answer>(context: BrowserContext, url: string, action: string, input: unknown): Promise<Answer> {
+export async function act<Answer>(
+  context: BrowserContext,
+  url: string,
+  action: string,
+  input: unknown,
+): Promise<Answer> {
   const response = await context.request.post(`${url}/api/actions/${action}`, { data: input })
   expect(response.ok(), `${action}: ${await response.text()}`).toBe(true)
   return (await response.json()) as Answer
@@ -142,14 +147,18 @@ export async function openEmpty(program: Program, page: Page, name: string): Pro
   })
 }
 
+/** Gives a person an account. */
+export async function hire({ url }: Program, keeper: Page, { name, role, login }: Person): Promise<string> {
+  const body = { name, role, letters: null }
+  const { id } = await act<{ id: string }>(keeper.context(), url, 'put-person', { id: null, body })
+  await act(keeper.context(), url, 'put-account', { person: id, login, password, active: true })
+  return id
+}
+
 /** Gives a person an account and a PIN, and signs them in beside whoever is signed in at that browser. */
 export async function enrol(program: Program, keeper: Page, person: Person, pin: string, at: Page): Promise<string> {
   const { url } = program
-  const { id } = await act<{ id: string }>(keeper.context(), url, 'put-person', {
-    id: null,
-    body: { name: person.name, role: person.role, letters: null },
-  })
-  await act(keeper.context(), url, 'put-account', { person: id, login: person.login, password, active: true })
+  const id = await hire(program, keeper, person)
   const device = await beDevice(at.context(), at === keeper ? 'device-of-the-tests' : 'device-of-the-second')
   await act(at.context(), url, 'sign-in', { login: person.login, password, device })
   await act(at.context(), url, 'set-pin', { pin })
@@ -229,8 +238,10 @@ type StoredLine = {
     readonly supersedes: readonly string[]
     readonly reason: string | null
     readonly happenedAt: { readonly at: string }
+    readonly device: { readonly id: string; readonly offset: { readonly ms: number } | null }
   }
   readonly body: Readonly<Record<string, unknown>>
+  readonly envelope: { readonly correctedAt: string; readonly orderCertain: boolean; readonly late: string | null }
 }
 
 export const test = base.extend<{ program: Program }>({

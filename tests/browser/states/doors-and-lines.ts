@@ -104,6 +104,23 @@ export const lines: readonly State[] = [
     },
   },
   {
+    name: 'room-signed-out',
+    seat: 'surgeon',
+    bring: async (page, url) => {
+      await page.context().setOffline(false)
+      await open(page, `${url}/case/fennel/room/operation-fennel`)
+      // As when the session ended on the server: the sessions of the other states are left alone.
+      const error = { code: 'not-signed-in', path: '', message: '' }
+      await page.route('**/api/actions/who-am-i', (route) => route.fulfill({ status: 401, json: { error } }))
+      await page.reload()
+      await page.getByText(/^Signed out on the server/).waitFor()
+    },
+    leave: async (page) => {
+      await page.unrouteAll()
+      await page.context().setOffline(true)
+    },
+  },
+  {
     name: 'case-offline',
     seat: 'surgeon',
     bring: async (page, url) => {
