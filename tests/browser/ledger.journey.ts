@@ -110,7 +110,7 @@ test('three observations are typed without the network, an artefact is marked, a
   await expect(page.getByText(/^Tube out at \d\d:\d\d/)).toBeVisible()
   const events = page.getByRole('region', { name: 'Recovery' }).getByRole('listitem')
   await expect(events.filter({ hasText: 'First blink, RIGHT eye' })).toContainText('Waiting: 0 min since tube out')
-  await page.getByRole('button', { name: 'First blink, RIGHT eye: now' }).click()
+  await page.getByRole('button', { name: 'First blink, RIGHT eye: now' }).dblclick()
   await expect(events.filter({ hasText: 'First blink' })).toContainText(/0 min after tube out, Runa Falk/)
   await page.getByRole('button', { name: 'Lies on the breastbone: now' }).click()
   await page.getByRole('button', { name: 'Take back: Lies on the breastbone' }).click()
@@ -124,6 +124,8 @@ test('three observations are typed without the network, an artefact is marked, a
   await program.start()
   await expect(page.getByText('kept here')).toHaveCount(0, { timeout: 30_000 })
   const seen = (await entriesOf(program, page, 'case:juniper')).filter(({ header }) => header.kind === 'observation')
+  // A trembling finger writes one blink.
+  expect(seen.filter(({ body }) => body.first === 'blink')).toHaveLength(1)
   const amended = seen.filter(({ header }) => header.supersedes.length > 0)
   expect(amended.map(({ header }) => header.reason)).toEqual(['Marked as an artefact.'])
   expect(amended[0]?.header.happenedAt).toEqual(
@@ -144,4 +146,22 @@ test('three observations are typed without the network, an artefact is marked, a
   expect(printed).toMatch(/NOTHING MEASURED from \d\d:\d\d to \d\d:\d\d: 1[78] min/)
   expect(printed).toContain('Heart rate 240 a minute ARTEFACT')
   expect(printed).toMatch(/First blink, RIGHT eye .*0 min after tube out/)
+})
+
+test('what was typed and kept only later can be kept as of when it was typed', async ({ page, program }) => {
+  await openInvented(program, page)
+  await page.clock.install()
+  await page.goto(`${program.url}${room}/ledger`)
+  const typed = Date.now()
+  await page.getByLabel('Heart rate, a minute', { exact: true }).fill('96')
+  await expect(page.getByText(/^This was typed at/)).toHaveCount(0)
+  await page.clock.fastForward('08:00')
+  await expect(page.getByText(/^This was typed at \d\d:\d\d, and not kept then\.$/)).toBeVisible()
+  await page.getByRole('button', { name: /^Keep as of \d\d:\d\d$/ }).click()
+  await expect(page.getByText(/^Kept at \d\d:\d\d\.$/)).toBeVisible()
+  const looks = async () =>
+    (await entriesOf(program, page, 'case:juniper')).filter(({ header }) => header.kind === 'observation')
+  await expect.poll(async () => (await looks()).length, { timeout: 30_000 }).toBe(1)
+  const [look] = await looks()
+  expect(Math.abs(Date.parse(look?.header.happenedAt.at ?? '') - typed)).toBeLessThan(60_000)
 })

@@ -57,6 +57,7 @@ export const ledgerScreenInEnglish = {
   recovery: 'Recovery',
   tubeOut: 'Tube out at {at}, {who}',
   tubeIn: 'Tube out is not stamped: minutes are counted from then.',
+  tubeNot: 'Nobody stamped tube out.',
   tubeOutNow: 'Tube out now',
   seenNow: '{what}: now',
   seen: '{seen}, {who}',

@@ -13,7 +13,10 @@ import { clockOf } from '#core/time/moment.ts'
 import { unitWord } from '#core/units/unit-words.ts'
 import { Notice } from '../../../../design/notice.tsx'
 import { TextField } from '../../../../design/text-field.tsx'
+import { asServer } from '../../../../journal/device.ts'
 import { useDraft } from '../../../../journal/drafts.ts'
+import { useNow } from '../../../../journal/use-now.ts'
+import { useOneTap } from '../../../../journal/use-one-tap.ts'
 import { useWho } from '../../../../session/use-who.ts'
 import { useCaseView } from '../../case-view.ts'
 import { useFaultFocus } from '../../use-fault-focus.ts'
@@ -50,15 +53,14 @@ function nameWithUnit(what: Observable): string {
 }
 
 /** The next look: type what was measured, one tap for how, one tap to keep it. Nothing is filled in beforehand. */
-export function EntryPart(props: {
-  readonly operation: OperationOnFile
-  readonly ledger: Ledger
-  readonly now: string
-}) {
-  const { operation, ledger, now } = props
+export function EntryPart(props: { readonly operation: OperationOnFile; readonly ledger: Ledger }) {
+  const { operation, ledger } = props
   const { file } = useCaseView()
   const { me, pen } = useWho()
+  // By the clock of this device, like the moment at which it was typed.
+  const now = useNow()
   const { keep } = useObserving(operation)
+  const once = useOneTap()
   const [tries, setTries] = useState(0)
   const [said, setSaid] = useState('')
   const [cannot, setCannot] = useState(false)
@@ -70,7 +72,7 @@ export function EntryPart(props: {
   const last = lastValues(ledger.observations)
   const look = readLook(draft, units, { decimalMark })
   const faults = tries > 0 ? look.faults : []
-  const old = draft.begun !== null && isOld(draft.begun, now)
+  const old = draft.begun !== null && look.values.length > 0 && isOld(draft.begun, now)
   const set = (more: Partial<LookDraft>) => {
     setSaid('')
     change({ ...draft, begun: draft.begun ?? new Date().toISOString(), ...more })
@@ -83,12 +85,12 @@ export function EntryPart(props: {
     change(nothing)
     await clear()
     setTries(0)
-    setSaid(fill(words.kept, { at: clockOf(entry.happenedAt.at, zone) }))
+    setSaid(fill(words.kept, { at: clockOf(asServer(entry.happenedAt.at), zone) }))
     first.current?.focus({ preventScroll: true })
   }
   const submit = (event: FormEvent) => {
     event.preventDefault()
-    void keepAt(null)
+    once(() => keepAt(null))
   }
   const field = (what: Observable) => (
     <ValueField
@@ -140,12 +142,12 @@ export function EntryPart(props: {
           </p>
         )}
         {old && draft.begun !== null && (
-          <Notice tone="warn" title={fill(words.typedThen, { at: clockOf(draft.begun, zone) })} />
+          <Notice tone="warn" title={fill(words.typedThen, { at: clockOf(asServer(draft.begun), zone) })} />
         )}
         <p className={styles.acts}>
           {old && (
-            <button type="button" data-weight="main" onClick={() => void keepAt(draft.begun)}>
-              {fill(words.keepThen, { at: clockOf(draft.begun ?? '', zone) })}
+            <button type="button" data-weight="main" onClick={() => once(() => keepAt(draft.begun))}>
+              {fill(words.keepThen, { at: clockOf(asServer(draft.begun ?? now), zone) })}
             </button>
           )}
           <button type="submit" data-weight={old ? undefined : 'main'}>

@@ -10,6 +10,7 @@ import type { Observation, ObservedValue } from '#core/theatre/ledger.ts'
 import { clockOf } from '#core/time/moment.ts'
 import { sayBeside } from '#documents/anaesthetic-record/say-row.ts'
 import { sayUnit } from '#documents/case/say-quantity.ts'
+import { useOneTap } from '../../../../journal/use-one-tap.ts'
 import { conflictHref, historyHref } from '../../case-hrefs.ts'
 import { useCaseView } from '../../case-view.ts'
 import room from '../room.module.css'
@@ -27,6 +28,7 @@ export function ObservationCell(props: {
   const { line, sideBySide, operation, mayWrite, children } = props
   const { file, id } = useCaseView()
   const { mark } = useObserving(operation)
+  const once = useOneTap()
   const [open, setOpen] = useState(false)
   const { values } = line.body
   const at = clockOf(line.at, file.clinic.zone)
@@ -43,7 +45,7 @@ export function ObservationCell(props: {
   )
   const toggle = (index: number) => {
     setOpen(false)
-    void mark(line, index)
+    once(() => mark(line, index))
   }
   return (
     <div className={styles.look}>
@@ -110,7 +112,9 @@ function Value({ value: { what, value, method, artefact } }: { readonly value: O
     method !== null ? fill(ledgerInEnglish.method, { method }) : isPressure(what) ? ledgerInEnglish.noMethod : null
   return (
     <li className={styles.value} data-artefact={artefact}>
-      <span className={styles.name}>{capital(ledgerInEnglish.names[what])} </span>
+      <span className={styles.name}>
+        {isPressure(what) ? words.pressureNames[what] : capital(ledgerInEnglish.names[what])}{' '}
+      </span>
       <span className={styles.number}>{sayUnit(value)}</span>
       {artefact && <strong> {ledgerInEnglish.artefact}</strong>}
       {how !== null && <span className={styles.method}> {how}</span>}

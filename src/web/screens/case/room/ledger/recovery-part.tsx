@@ -12,6 +12,7 @@ import { clockOf } from '#core/time/moment.ts'
 import { nameOfEvent, sayBlock, sayEffect, saySeen } from '#documents/anaesthetic-record/say-recovery.ts'
 import { sayMinutes } from '#documents/case/say-minutes.ts'
 import { Provenance } from '../../../../design/provenance.tsx'
+import { useOneTap } from '../../../../journal/use-one-tap.ts'
 import { useWho } from '../../../../session/use-who.ts'
 import { useCaseView } from '../../case-view.ts'
 import room from '../room.module.css'
@@ -19,19 +20,19 @@ import { useStamping } from '../use-stamping.ts'
 import styles from './ledger.module.css'
 import { useObserving } from './use-observing.ts'
 
-/** A day later nobody waits any more: what was not written was not written. */
-const longest = 24 * 60
-
 /** Waking up: one tap each for the first blink, the breastbone and warmth, with the time since tube out. */
 export function RecoveryPart(props: {
   readonly operation: OperationOnFile
   readonly now: string
   readonly mayWrite: boolean
+  /** Nobody waits any more: what was not written was not written, and nothing is tapped as of now. */
+  readonly isOver: boolean
 }) {
-  const { operation, now, mayWrite } = props
+  const { operation, now, mayWrite, isOver } = props
   const { file } = useCaseView()
   const { me } = useWho()
   const { stamp } = useStamping(operation)
+  const once = useOneTap()
   const recovery = recoveryOf(file, operation, now, owedRules.blockLasts)
   const { zone } = file.clinic
   const out = linesAbout(file.theCase, 'theatre-stamp', operation.id).findLast(
@@ -49,9 +50,9 @@ export function RecoveryPart(props: {
         </p>
       ) : (
         <div className={styles.foot}>
-          <p>{words.tubeIn}</p>
-          {mayStamp && (
-            <button type="button" data-screen-only onClick={() => void stamp('tube-out')}>
+          <p>{isOver ? words.tubeNot : words.tubeIn}</p>
+          {mayStamp && !isOver && (
+            <button type="button" data-screen-only onClick={() => once(() => stamp('tube-out'))}>
               {words.tubeOutNow}
             </button>
           )}
@@ -65,6 +66,7 @@ export function RecoveryPart(props: {
             tubeOut={recovery.tubeOut}
             operation={operation}
             mayWrite={mayWrite}
+            isOver={isOver}
           />
         ))}
       </ul>
@@ -88,10 +90,12 @@ function EventRow(props: {
   readonly tubeOut: string | null
   readonly operation: OperationOnFile
   readonly mayWrite: boolean
+  readonly isOver: boolean
 }) {
-  const { event, tubeOut, operation, mayWrite } = props
+  const { event, tubeOut, operation, mayWrite, isOver } = props
   const { file } = useCaseView()
   const { first, takeBack } = useObserving(operation)
+  const once = useOneTap()
   const what = nameOfEvent(event)
   const { seen, minutes, side } = event
   const said = saySeen(event, tubeOut, file.clinic.zone)
@@ -111,7 +115,7 @@ function EventRow(props: {
             data-weight="quiet"
             data-screen-only
             aria-label={fill(words.takeBackSaid, { what })}
-            onClick={() => void takeBack(seen)}
+            onClick={() => once(() => takeBack(seen))}
           >
             {words.takeBack}
           </button>
@@ -119,23 +123,21 @@ function EventRow(props: {
       </li>
     )
   }
-  const over = minutes !== null && minutes >= longest
   return (
     <li className={styles.eventRow}>
       <div>
         <strong>{what}</strong>
-        {minutes !== null && (
-          <p className={styles.waiting}>
-            {over ? words.notWritten : fill(ledgerInEnglish.recovery.waiting, { span: sayMinutes(minutes) })}
-          </p>
+        {isOver && <p className={styles.waiting}>{words.notWritten}</p>}
+        {!isOver && minutes !== null && (
+          <p className={styles.waiting}>{fill(ledgerInEnglish.recovery.waiting, { span: sayMinutes(minutes) })}</p>
         )}
       </div>
-      {mayWrite && !over && (
+      {mayWrite && !isOver && (
         <button
           type="button"
           data-weight={tubeOut === null ? undefined : 'main'}
           data-screen-only
-          onClick={() => void first(event.what, side)}
+          onClick={() => once(() => first(event.what, side))}
         >
           {fill(words.seenNow, { what })}
         </button>

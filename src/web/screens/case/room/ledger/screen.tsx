@@ -63,14 +63,15 @@ function LedgerOf({ operation }: { readonly operation: OperationOnFile }) {
   const subject = { kind: 'operation', animal: animalIn(file), operation: operation.id } as const
   useAwake()
   const mayWrite = writersOf('observation').includes(me.role)
-  const recovery = <RecoveryPart operation={operation} now={now} mayWrite={mayWrite} />
+  const over = isOver(ledger, now)
+  const recovery = <RecoveryPart operation={operation} now={now} mayWrite={mayWrite} isOver={over} />
   const wakes = ledger.tubeOut !== null
   return (
     <>
       {!mayWrite && <MayNotWrite kind="observation" />}
       <Timers operation={operation} only={['anaesthesia', 'observation', 'no-observation']} />
       {wakes && recovery}
-      {mayWrite && !isOver(ledger, now) && <EntryPart operation={operation} ledger={ledger} now={now} />}
+      {mayWrite && !over && <EntryPart operation={operation} ledger={ledger} />}
       {mayWrite && (
         <p data-screen-only>
           <Link href={writeHref(id, 'observation', { subject })} className={styles.history}>
