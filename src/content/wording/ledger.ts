@@ -36,11 +36,13 @@ export const ledgerInEnglish = {
   clockBack: 'The clock goes back: {before} becomes {after}. Minutes are real ones.',
   clockForward: 'The clock goes forward: {before} becomes {after}. Minutes are real ones.',
   notDone: '{what}: not done. {because}',
+  ofEar: '{side} ear: {what}',
   given: 'Given: {drug} {parts}',
   sideBySide: 'Two entries stand side by side here; a person must settle it.',
   rule: 'A gap is more than {minutes} min from one measured value to the next, from the beginning of anaesthesia to tube out. An artefact and “nothing could be measured” end none.',
   noStart: 'nobody stamped the beginning: before the first measured value none can be counted',
   noEnd: 'nobody stamped tube out: counted to the last stamp',
+  nothingMeasured: 'nothing was measured at all',
   noGap: 'none of more than {minutes} min',
   gaps: {
     one: 'one, of {total} min{ofAll}',
@@ -65,8 +67,8 @@ export const ledgerInEnglish = {
     blockUnknown: '{drug} at {at}, {where}: how long it acts is not on record here',
     noBlock: 'No local anaesthetic is written for this operation.',
     effect:
-      'A missing blink until {until} is a possible block effect and is not graded as a palsy. The eye is lubricated anyway.',
+      '{side} eye: a missing blink until {until} is a possible block effect and is not graded as a palsy. The eye is lubricated anyway.',
     effectUnknown:
-      'How long the block acts is not known here: a missing blink is a possible block effect. The eye is lubricated anyway.',
+      '{side} eye: how long the block acts is not known here, so a missing blink is a possible block effect. The eye is lubricated anyway.',
   },
 } as const

@@ -12,6 +12,7 @@ export const anaestheticRecordWords = {
   },
   terms: {
     operation: 'Operation',
+    together: 'Ears in this anaesthetic',
     weight: 'Weight',
     asa: 'ASA class',
     surgeon: 'Surgeon',

@@ -82,7 +82,7 @@ function blockAt(
 ): { wornOff: string | null; drug: string } | null {
   const { blink, possibleBlockEffect } = check.body
   if (blink === 'normal' || (blink === 'not-assessed' && !possibleBlockEffect)) return null
-  const given = blocksOf(setting.file.theCase, operation.id, setting.rules.blockLasts, setting.zone)
+  const given = blocksOf(setting.file.theCase, [operation.id], setting.rules.blockLasts, setting.zone)
     .filter(({ given: { at } }) => at <= check.at)
     .map(({ given: { body }, wornOff }) => ({ drug: body.drug, wornOff }))
   const acting = given.filter(({ wornOff }) => wornOff !== null && wornOff > check.at)

@@ -14,21 +14,21 @@ export type ActingBlock = {
 }
 
 /**
- * Every local anaesthetic that was put at this operation's nerves or wound, or at the animal's, oldest first, with how
+ * Every local anaesthetic that was put at the nerves or wound of these operations, or at the animal's, oldest first, with how
  * long the content says that it may act.
  *
- * @example blocksOf(theCase, operation.id, owedRules.blockLasts, zone)[0]?.wornOff // eight hours after bupivacaine
+ * @example blocksOf(theCase, [operation.id], owedRules.blockLasts, zone)[0]?.wornOff // eight hours after bupivacaine
  */
 export function blocksOf(
   theCase: Case,
-  operation: string,
+  operations: readonly string[],
   lasts: Readonly<Record<string, Sourced<Period>>>,
   zone: string,
 ): ActingBlock[] {
   return theCase
     .live('drug-given')
     .filter(({ header: { subject }, body }) => {
-      const sameOperation = subject.kind !== 'operation' || subject.operation === operation
+      const sameOperation = subject.kind !== 'operation' || operations.includes(subject.operation)
       return sameOperation && localUses.has(body.use)
     })
     .map((given) => {

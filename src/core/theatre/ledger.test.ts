@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { entryMaker } from '#core/journal/entries-for-tests.ts'
 import type { Entry } from '#core/journal/entry.ts'
 import { type BodyOf, fold } from '#core/journal/fold.ts'
+import { booking } from '#core/journal/kinds/booking.ts'
 import { observation } from '#core/journal/kinds/observation.ts'
 import { quantity } from '#core/units/quantity.ts'
 import { type LedgerRow, ledgerOf } from './ledger.ts'
@@ -36,9 +37,9 @@ class Afternoon {
     return this
   }
 
-  ledger(now = '23:00', zone = 'Europe/London') {
-    const file = { theCase: fold(this.entries), clinic: { zone } }
-    return ledgerOf(file as Parameters<typeof ledgerOf>[0], 'operation-1', full(now), every)
+  ledger(now = '23:00', operation = 'operation-1') {
+    const file = { theCase: fold(this.entries), clinic: { zone: 'Europe/London' } }
+    return ledgerOf(file as Parameters<typeof ledgerOf>[0], operation, full(now), every)
   }
 }
 
@@ -216,5 +217,38 @@ describe('the ledger of an anaesthetic', () => {
       .see('13:06', {}, other)
       .ledger()
     expect(observations.map(({ at }) => short(at))).toEqual(['13:05', '13:50'])
+  })
+
+  it('is one column for both ears of one anaesthetic: its beginning is the first, its end the last', () => {
+    const right = { subject: { ...subject, operation: 'operation-2' } } as const
+    const afternoon = new Afternoon()
+    for (const [side, about] of [
+      ['LEFT', {}],
+      ['RIGHT', right],
+    ] as const) {
+      const plannedFor = { ...booking.example.plannedFor, at: full('13:00') }
+      afternoon.entries.push(
+        afternoon.make({
+          kind: 'booking',
+          at: full('08:00'),
+          ...about,
+          body: { ...booking.example, side, plannedFor },
+        }),
+      )
+    }
+    afternoon
+      .stamp('13:00', 'anaesthesia-start')
+      .stamp('13:03', 'incision')
+      .see('13:05')
+      .see('13:10', {}, right)
+      .stamp('13:12', 'incision', right)
+      .stamp('13:20', 'tube-out', right)
+    for (const operation of ['operation-1', 'operation-2']) {
+      const { together, observations, gaps, start, tubeOut } = afternoon.ledger('14:00', operation)
+      expect(together.map(({ side }) => side)).toEqual(['LEFT', 'RIGHT'])
+      expect(observations.map(({ at }) => short(at))).toEqual(['13:05', '13:10'])
+      expect([short(start), short(tubeOut)]).toEqual(['13:00', '13:20'])
+      expect(gaps.map(({ at, minutes }) => [short(at), minutes])).toEqual([['13:10', 10]])
+    }
   })
 })

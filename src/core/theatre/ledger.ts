@@ -2,12 +2,13 @@ import type { CaseFile } from '#core/journal/clinic.ts'
 import { compareText } from '#core/journal/compare-text.ts'
 import type { BodyOf, Case, Line } from '#core/journal/fold.ts'
 import { isAbout, linesAbout } from '#core/journal/lines-about.ts'
-import { operationsOf } from '#core/owed/operations.ts'
+import { anaestheticOf } from '#core/owed/one-anaesthetic.ts'
+import { type OperationOnFile, operationsOf } from '#core/owed/operations.ts'
 import { dayOf } from '#core/time/calendar-day.ts'
 import { type ZoneChange, zoneChanges } from '#core/time/zone-changes.ts'
 import type { Quantity } from '#core/units/quantity.ts'
 import { shoutsOf } from './shouts.ts'
-import { clockMarks, doneAt, type Stamp } from './stamps.ts'
+import { type ClockMark, clockMarks, doneAt, type Stamp } from './stamps.ts'
 
 export type Observation = Line<BodyOf<'observation'>>
 export type ObservedValue = Observation['body']['values'][number]
@@ -31,6 +32,8 @@ export type LedgerRow =
 export type StampWeight = 'mark' | 'emergency' | 'step'
 
 export type Ledger = {
+  /** Whose anaesthetic it is: one operation, or those on both ears, first to last. */
+  readonly together: readonly OperationOnFile[]
   readonly rows: readonly LedgerRow[]
   readonly observations: readonly Observation[]
   readonly gaps: readonly Gap[]
@@ -53,40 +56,64 @@ export function ledgerOf(
   every: Quantity<'min'>,
 ): Ledger {
   const { theCase } = file
-  const start = doneAt(theCase, operation, 'anaesthesia-start')
-  const tubeOut = doneAt(theCase, operation, 'tube-out')
-  const observations = observationsOf(theCase, operation)
-  const end = tubeOut ?? stillUntil(theCase, operation, start, now) ?? lastStamped(theCase, operation)
+  const together = togetherWith(theCase, operation)
+  const ids = together.length === 0 ? [operation] : together.map(({ id }) => id)
+  const start = marked(theCase, ids, 'anaesthesia-start')[0] ?? null
+  const tubeOut = marked(theCase, ids, 'tube-out').at(-1) ?? null
+  const observations = observationsOf(theCase, ids)
+  const end = tubeOut ?? stillUntil(theCase, ids, start, now) ?? lastStamped(theCase, ids)
   const gaps = gapsIn(observations, { start, tubeOut, end }, every)
     // What ends only now still lasts.
     .map((gap) => (tubeOut === null && gap.until === now ? { ...gap, until: null } : gap))
-  const entries = entryRows(theCase, operation, observations)
+  const entries = entryRows(theCase, ids, observations)
   const rows = [...entries, ...gaps.map((gap) => ({ kind: 'gap', ...gap }) as const)].sort(inOrder)
-  return { rows: withDays(rows, file.clinic.zone), observations, gaps, start, tubeOut }
+  return { together, rows: withDays(rows, file.clinic.zone), observations, gaps, start, tubeOut }
+}
+
+/** The operations that share the anaesthetic of one; none where that one is not on file. */
+export function togetherWith(theCase: Case, operation: string): OperationOnFile[] {
+  const known = operationsOf({ theCase })
+  const one = known.find(({ id }) => id === operation)
+  const ids = one ? anaestheticOf(one, known, theCase) : []
+  return ids.flatMap((id) => known.find((other) => other.id === id) ?? [])
+}
+
+/** The moments of a mark in one anaesthetic, first to last. */
+export function marked(theCase: Case, operations: readonly string[], mark: ClockMark): string[] {
+  return operations.flatMap((operation) => doneAt(theCase, operation, mark) ?? []).sort()
+}
+
+/** Whether an entry is about one of these operations. */
+export function isAboutAny(line: Pick<Line<unknown>, 'header'>, operations: readonly string[]): boolean {
+  return operations.some((operation) => isAbout(line, operation))
 }
 
 /**
- * The observations of one anaesthetic, oldest first: those about the operation, and those about the animal in theatre or
+ * The observations of one anaesthetic, oldest first: those about its operations, and those about the animal in theatre or
  * recovery between its beginning and the next operation.
  */
-function observationsOf(theCase: Case, operation: string): Observation[] {
-  const { from, until } = courseOf(theCase, operation)
+function observationsOf(theCase: Case, operations: readonly string[]): Observation[] {
+  const { from, until } = courseOf(theCase, operations)
   return theCase.live('observation').filter((line) => {
     if (line.body.where === 'ward') return false
-    if (isAbout(line, operation)) return true
+    if (isAboutAny(line, operations)) return true
     return line.header.subject.kind === 'animal' && from !== null && line.at >= from && line.at < until
   })
 }
 
 const ever = '9999-12-31T23:59:59.999Z'
 
-/** From the first thing that was stamped in an operation to the beginning of the next one. */
-export function courseOf(theCase: Case, operation: string): { readonly from: string | null; readonly until: string } {
-  const [first] = linesAbout(theCase, 'theatre-stamp', operation)
+/** From the first thing that was stamped in an anaesthetic to the beginning of the next operation. */
+export function courseOf(
+  theCase: Case,
+  operations: readonly string[],
+): { readonly from: string | null; readonly until: string } {
   const known = operationsOf({ theCase })
-  const moment = known.find(({ id, done }) => id === operation && done)?.moment.at
-  const from = first?.at ?? moment ?? null
-  const next = known.find(({ id, done, moment: { at } }) => id !== operation && done && at > (moment ?? from ?? ever))
+  const own = known.filter(({ id, done }) => operations.includes(id) && done).map(({ moment: { at } }) => at)
+  const stamps = operations.flatMap((operation) => linesAbout(theCase, 'theatre-stamp', operation)).map(({ at }) => at)
+  const from = [...stamps, ...own].sort()[0] ?? null
+  const last = own.sort().at(-1) ?? from ?? ever
+  const next = known.find(({ id, done, moment: { at } }) => !operations.includes(id) && done && at > last)
   return { from, until: next?.moment.at ?? ever }
 }
 
@@ -98,16 +125,19 @@ export function isMeasured({ body }: Observation): boolean {
 const dayMs = 24 * 60 * 60_000
 
 /** An anaesthetic without a stamp of its end lasts until now; signed, or a day later, nobody knows how long it lasted. */
-function stillUntil(theCase: Case, operation: string, start: string | null, now: string): string | null {
-  const signed = linesAbout(theCase, 'operation-summary', operation).length > 0
+function stillUntil(theCase: Case, operations: readonly string[], start: string | null, now: string): string | null {
+  const signed = operations.every((one) => linesAbout(theCase, 'operation-summary', one).length > 0)
   if (start === null || signed || now < start) return null
   return Date.parse(now) - Date.parse(start) < dayMs ? now : null
 }
 
 /** Nobody stamped the end: it lasted at least until the last thing that was stamped of the operation itself. */
-function lastStamped(theCase: Case, operation: string): string | null {
-  const emergencies = new Set(shoutsOf(theCase, operation).flatMap(({ begun, ended }) => [begun, ended]))
-  return linesAbout(theCase, 'theatre-stamp', operation).findLast((line) => !emergencies.has(line))?.at ?? null
+function lastStamped(theCase: Case, operations: readonly string[]): string | null {
+  const lasts = operations.flatMap((operation) => {
+    const emergencies = new Set(shoutsOf(theCase, operation).flatMap(({ begun, ended }) => [begun, ended]))
+    return linesAbout(theCase, 'theatre-stamp', operation).findLast((line) => !emergencies.has(line))?.at ?? []
+  })
+  return lasts.sort().at(-1) ?? null
 }
 
 function gapsIn(
@@ -140,8 +170,12 @@ export function wholeMinutes(from: string, until: string): number {
 type EntryRow = Extract<LedgerRow, { line: unknown }>
 type GapRow = Extract<LedgerRow, { kind: 'gap' }>
 
-function entryRows(theCase: Case, operation: string, observations: readonly Observation[]): EntryRow[] {
-  const shouts = shoutsOf(theCase, operation).flatMap(({ begun, ended }) => [begun, ...(ended ? [ended] : [])])
+function entryRows(theCase: Case, operations: readonly string[], observations: readonly Observation[]): EntryRow[] {
+  const ofAll = <Found>(find: (operation: string) => readonly Found[]) => operations.flatMap(find)
+  const shouts = ofAll((one) => shoutsOf(theCase, one)).flatMap(({ begun, ended }) => [
+    begun,
+    ...(ended ? [ended] : []),
+  ])
   const emergencies = new Set(shouts.map(({ header }) => header.id))
   const beside = new Set(theCase.conflicts.flatMap(({ between }) => between))
   const weightOf = ({ header, body }: Stamp): StampWeight => {
@@ -152,10 +186,12 @@ function entryRows(theCase: Case, operation: string, observations: readonly Obse
     ...observations.map(
       (line) => ({ kind: 'observation', at: line.at, line, sideBySide: beside.has(line.header.id) }) as const,
     ),
-    ...linesAbout(theCase, 'theatre-stamp', operation).map(
+    ...ofAll((one) => linesAbout(theCase, 'theatre-stamp', one)).map(
       (line) => ({ kind: 'stamp', at: line.at, line, weight: weightOf(line) }) as const,
     ),
-    ...linesAbout(theCase, 'drug-given', operation).map((line) => ({ kind: 'given', at: line.at, line }) as const),
+    ...ofAll((one) => linesAbout(theCase, 'drug-given', one)).map(
+      (line) => ({ kind: 'given', at: line.at, line }) as const,
+    ),
   ]
 }
 

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { owedRules } from '#content/follow-up/owed-rules.ts'
 import { entryMaker } from '#core/journal/entries-for-tests.ts'
 import { type BodyOf, fold } from '#core/journal/fold.ts'
+import { booking } from '#core/journal/kinds/booking.ts'
 import { check } from '#core/journal/kinds/check.ts'
 import { drugGiven } from '#core/journal/kinds/drug-given.ts'
 import { observation } from '#core/journal/kinds/observation.ts'
@@ -82,9 +83,43 @@ describe('recovery', () => {
   it('says until when a block may hold the face, as long as the content knows it', () => {
     // Eight hours of bupivacaine, two of lidocaine: the house’s, said so in the content.
     const both = recovery('11:00', block('09:20', 'bupivacaine'), block('11:00', 'lidocaine'))
-    expect([both.blockUntil, both.blockUnknown]).toEqual([full('17:20'), false])
-    const unknown = recovery('11:00', block('09:20', 'ropivacaine'))
-    expect([unknown.blockUntil, unknown.blockUnknown]).toEqual([null, true])
+    expect(both.effects).toEqual([{ side: 'LEFT', until: full('17:20') }])
+    const unknown = recovery('11:00', block('09:20', 'bupivacaine'), block('09:20', 'ropivacaine'))
+    expect(unknown.effects).toEqual([{ side: 'LEFT', until: null }])
     expect(recovery('11:00').blocks).toEqual([])
+  })
+
+  it('waits for both eyes where both ears were done under one anaesthetic, each with its own block', () => {
+    const second = { ...subject, operation: 'operation-2' }
+    const other = entryMaker({ subject: second }, 2)
+    const booked = other({
+      kind: 'booking',
+      at: full('07:00'),
+      body: { ...booking.example, side: 'RIGHT', plannedFor: { ...booking.example.plannedFor, at: full('11:00') } },
+    })
+    const cut = { checkpoint: 'incision', answer: 'done', detail: {}, text: null } as const
+    const right = other({ kind: 'theatre-stamp', at: full('11:00'), body: cut })
+    const out = other({ kind: 'theatre-stamp', at: full('12:30'), body: { ...cut, checkpoint: 'tube-out' } })
+    const later = other({ kind: 'drug-given', at: full('12:00'), body: { ...drugGiven.example, drug: 'bupivacaine' } })
+    const waking = recovery(
+      '13:00',
+      booked,
+      right,
+      out,
+      block('09:20', 'bupivacaine'),
+      later,
+      first('12:50', { first: 'blink' }),
+    )
+    expect(events(waking)).toEqual([
+      // Written for the LEFT ear without saying whose eye: it is that ear's, and says so.
+      ['blink', 'LEFT', full('12:50'), 20],
+      ['blink', 'RIGHT', undefined, 30],
+      ['sternal', null, undefined, 30],
+      ['normal-temperature', null, undefined, 30],
+    ])
+    expect(waking.effects).toEqual([
+      { side: 'LEFT', until: full('17:20') },
+      { side: 'RIGHT', until: full('20:00') },
+    ])
   })
 })

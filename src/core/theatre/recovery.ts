@@ -1,17 +1,15 @@
 import type { Side } from '#core/animal/species.ts'
 import type { Sourced } from '#core/evidence/sourced.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
-import type { Line } from '#core/journal/fold.ts'
+import type { BodyOf, Case, Line } from '#core/journal/fold.ts'
 import { isAbout } from '#core/journal/lines-about.ts'
 import { isOfEar, type OperationOnFile } from '#core/owed/operations.ts'
 import type { Period } from '#core/time/calendar-day.ts'
 import { type ActingBlock, blocksOf } from './block-lasts.ts'
-import { courseOf, wholeMinutes } from './ledger.ts'
-import { doneAt } from './stamps.ts'
+import { courseOf, isAboutAny, marked, togetherWith, wholeMinutes } from './ledger.ts'
 
 /** What is waited for after the tube is out, in the order in which it is looked for. */
-export const awaited = ['blink', 'sternal', 'normal-temperature'] as const
-export type Awaited = (typeof awaited)[number]
+export type Awaited = 'blink' | 'sternal' | 'normal-temperature'
 
 /** One thing that is waited for: seen, or waited for since tube out. */
 export type FirstEvent = {
@@ -28,19 +26,25 @@ export type FirstEvent = {
   readonly minutes: number | null
 }
 
+/** What a missing blink of one eye means while a block may act. */
+export type BlockEffect = {
+  readonly side: Side
+  /** Null where no duration is on record for a drug that was given. */
+  readonly until: string | null
+}
+
 export type Recovery = {
   readonly tubeOut: string | null
   readonly events: readonly FirstEvent[]
   readonly blocks: readonly ActingBlock[]
-  /** Until when a missing blink may be the block; null where nothing on record says so. */
-  readonly blockUntil: string | null
-  /** A local anaesthetic of unknown duration was given. */
-  readonly blockUnknown: boolean
+  /** For every operated ear that a local anaesthetic was given for. */
+  readonly effects: readonly BlockEffect[]
 }
 
 /**
- * Waking up after one operation: how long after tube out the eye blinked, the animal lay on its breastbone and was warm
- * again, and until when its block may hold the face. What "normal temperature" is, a person says; no number stands here.
+ * Waking up after one anaesthetic: how long after tube out each operated eye blinked, the animal lay on its breastbone
+ * and was warm again, and until when a block may hold the face. What "normal temperature" is, a person says; no number
+ * stands here.
  *
  * @example recoveryOf(file, operation, now, owedRules.blockLasts).events[0]?.minutes // 18, from tube out to first blink
  */
@@ -51,41 +55,62 @@ export function recoveryOf(
   lasts: Readonly<Record<string, Sourced<Period>>>,
 ): Recovery {
   const { theCase } = file
-  const { from, until } = courseOf(theCase, operation.id)
+  const together = togetherWith(theCase, operation.id)
+  const ids = together.map(({ id }) => id)
+  const { from, until } = courseOf(theCase, ids)
   const inCourse = (line: Pick<Line, 'at'>) => from !== null && line.at >= from && line.at < until
-  const tubeOut = doneAt(theCase, operation.id, 'tube-out')
-  const blocks = blocksOf(theCase, operation.id, lasts, file.clinic.zone).filter(
-    ({ given }) => isAbout(given, operation.id) || inCourse(given),
-  )
-  const known = blocks.flatMap(({ wornOff }) => wornOff ?? []).sort()
+  const tubeOut = marked(theCase, ids, 'tube-out').at(-1) ?? null
+  const blocksFor = (operations: readonly string[]) =>
+    blocksOf(theCase, operations, lasts, file.clinic.zone).filter(
+      ({ given }) => isAboutAny(given, operations) || inCourse(given),
+    )
+  const about = { theCase, together, tubeOut, now, inCourse }
   return {
     tubeOut,
-    events: awaited.map((what) => firstOf(file, { operation, what, tubeOut, now, inCourse })),
-    blocks,
-    blockUntil: known.at(-1) ?? null,
-    blockUnknown: blocks.some(({ wornOff }) => wornOff === null),
+    events: [
+      ...together.map((one) => firstOf('blink', one, about)),
+      firstOf('sternal', null, about),
+      firstOf('normal-temperature', null, about),
+    ],
+    blocks: blocksFor(ids),
+    effects: together.flatMap(({ id, side }) => effectOf(side, blocksFor([id]))),
   }
 }
 
+/** The last of the durations; where one of them is unknown, so is the whole. */
+function effectOf(side: Side, blocks: readonly ActingBlock[]): BlockEffect[] {
+  if (blocks.length === 0) return []
+  const known = blocks.flatMap(({ wornOff }) => wornOff ?? []).sort()
+  return [{ side, until: known.length < blocks.length ? null : (known.at(-1) ?? null) }]
+}
+
 function firstOf(
-  { theCase }: Pick<CaseFile, 'theCase'>,
+  what: Awaited,
+  /** Whose ear, of a blink. */
+  operation: OperationOnFile | null,
   about: {
-    readonly operation: OperationOnFile
-    readonly what: Awaited
+    readonly theCase: Case
+    readonly together: readonly OperationOnFile[]
     readonly tubeOut: string | null
     readonly now: string
     readonly inCourse: (line: Pick<Line, 'at'>) => boolean
   },
 ): FirstEvent {
-  const { operation, what, tubeOut, now, inCourse } = about
-  const side = what === 'blink' ? operation.side : null
+  const { theCase, together, tubeOut, now, inCourse } = about
+  const side = operation?.side ?? null
+  const ids = together.map(({ id }) => id)
+  const fits = (line: Line<BodyOf<'observation'>>) => {
+    if (operation === null) return true
+    // Of two ears under one anaesthetic, a blink of which nobody said whose it was belongs to the ear it was written for.
+    return line.body.side === null ? together.length === 1 || isAbout(line, operation.id) : line.body.side === side
+  }
   const taps = theCase
     .live('observation')
-    .filter(({ body }) => body.first === what && (side === null || (body.side ?? side) === side))
-    .filter((line) => isAbout(line, operation.id) || (line.header.subject.kind === 'animal' && inCourse(line)))
+    .filter((line) => line.body.first === what && fits(line))
+    .filter((line) => isAboutAny(line, ids) || (line.header.subject.kind === 'animal' && inCourse(line)))
     .map((line) => ({ line: line as Line, how: 'tap' as const, sided: side === null || line.body.side !== null }))
-  const looks = side === null ? [] : blinksSeen(theCase, side, tubeOut ?? operation.moment.at).filter(inCourse)
-  const found = [...taps, ...looks.map((line) => ({ line, how: 'look' as const, sided: true }))]
+  const looks = operation === null ? [] : blinksSeen(theCase, operation.side, tubeOut ?? operation.moment.at)
+  const found = [...taps, ...looks.filter(inCourse).map((line) => ({ line, how: 'look' as const, sided: true }))]
   const first = found.sort((a, b) => (a.line.at < b.line.at ? -1 : 1))[0]
   // The clock of the reader may be a little behind that of the tap.
   const end = first?.line.at ?? [now, tubeOut ?? now].sort().at(-1) ?? now
@@ -100,7 +125,7 @@ function firstOf(
 }
 
 /** Looks after tube out that found this eye blinking, also weakly. */
-function blinksSeen(theCase: CaseFile['theCase'], side: Side, after: string): Line[] {
+function blinksSeen(theCase: Case, side: Side, after: string): Line[] {
   const blinks = (answer: string) => answer === 'normal' || answer === 'weak'
   return [
     ...theCase.live('check').filter((line) => isOfEar(line, side) && blinks(line.body.blink)),

@@ -59,6 +59,7 @@ test('Strips are drawn where something was measured, and their words point to th
   expect(html).toContain('Anaesthesia began')
   expect(renderText(paper)).toContain('The table of observations and events says the same in words.')
   expect(said()).toContain('Nothing was measured, so nothing is drawn.')
+  expect(said()).toContain('Gaps: nothing was measured at all')
 })
 
 test('What was given stands with who gave it; an emergency with how long it lasted', () => {
@@ -81,7 +82,7 @@ test('Recovery says minutes after tube out, and what a missing blink may be', ()
   expect(record).toContain('Temperature normal: not recorded')
   // Bupivacaine at 09:30, eight hours by the house.
   expect(record).toContain('may act until 17:30')
-  expect(record).toContain('A missing blink until 17:30 is a possible block effect')
+  expect(record).toContain('LEFT eye: a missing blink until 17:30 is a possible block effect')
 })
 
 test('It is a draft until the operation is signed, and none before anything was done', () => {

@@ -6,7 +6,6 @@ import { papersInEnglish } from '#content/wording/papers.ts'
 import { anaestheticRecordWords as words } from '#content/wording/papers-anaesthetic.ts'
 import { type CaseFile, personNamed } from '#core/journal/clinic.ts'
 import { fill } from '#core/outcome/finding.ts'
-import type { OperationOnFile } from '#core/owed/operations.ts'
 import { ledgerOf } from '#core/theatre/ledger.ts'
 import { type Recovery, recoveryOf } from '#core/theatre/recovery.ts'
 import { clockFace, shoutsOf } from '#core/theatre/shouts.ts'
@@ -35,6 +34,7 @@ export const anaestheticRecord: PaperDefinition = {
     if (!operation) return notYet('no-operation')
     const every = theatreTimers.observeEvery
     const ledger = ledgerOf(file, operation.id, on.at, every.value)
+    const ids = ledger.together.map(({ id }) => id)
     const begun = ledger.rows.some(({ kind }) => kind === 'observation' || kind === 'stamp')
     if (!begun && !operation.summary) return notYet('not-operated')
     const recovery = recoveryOf(file, operation, on.at, owedRules.blockLasts)
@@ -49,14 +49,14 @@ export const anaestheticRecord: PaperDefinition = {
         titled('who'),
         whoFacts(file, operation, ledger, every.value),
         titled('drugs'),
-        ...drugBlocks(file, operation.id, words.person),
+        ...drugBlocks(file, ids, words.person),
         titled('strips'),
-        ...stripBlocks(file, operation, ledger, every.value),
+        ...stripBlocks(file, ledger, every.value),
         titled('ledger'),
         paragraph(fill(ledgerInEnglish.rule, { minutes: plain(every.value.value) })),
-        ledgerTable(file, operation, ledger),
+        ledgerTable(file, ledger),
         titled('emergencies'),
-        ...emergencyBlocks(file, operation),
+        ...emergencyBlocks(file, ids),
         titled('loss'),
         ...lossBlocks(file, operation),
         titled('recovery'),
@@ -76,8 +76,8 @@ export const anaestheticRecord: PaperDefinition = {
   },
 }
 
-function emergencyBlocks({ theCase, clinic: { zone } }: CaseFile, { id }: OperationOnFile): Block[] {
-  const shouts = shoutsOf(theCase, id)
+function emergencyBlocks({ theCase, clinic: { zone } }: CaseFile, operations: readonly string[]): Block[] {
+  const shouts = operations.flatMap((operation) => shoutsOf(theCase, operation))
   if (shouts.length === 0) return [paragraph(words.noEmergency)]
   return [
     list(
@@ -92,7 +92,6 @@ function emergencyBlocks({ theCase, clinic: { zone } }: CaseFile, { id }: Operat
 }
 
 function recoveryBlocks({ clinic: { zone } }: CaseFile, recovery: Recovery): Block[] {
-  const effect = sayEffect(recovery, zone)
   return [
     facts(
       [words.terms.tubeOut, recovery.tubeOut === null ? papersInEnglish.notRecorded : clockOf(recovery.tubeOut, zone)],
@@ -103,6 +102,6 @@ function recoveryBlocks({ clinic: { zone } }: CaseFile, recovery: Recovery): Blo
     ...(recovery.blocks.length === 0
       ? [paragraph(ledgerInEnglish.recovery.noBlock)]
       : [list(recovery.blocks.map((block) => sayBlock(block, zone)))]),
-    ...(effect === null ? [] : [paragraph(effect)]),
+    ...recovery.effects.map((effect) => paragraph(sayEffect(effect, zone))),
   ]
 }

@@ -12,7 +12,7 @@ import { type Block, paragraph, type Run, small, strong, text, type Words } from
 import { sayBeside, sayClockChange, sayGap, sayGiven, sayStamp, sayValue } from './say-row.ts'
 
 /** The whole column of time as a table: what the strips draw, and everything that they cannot. */
-export function ledgerTable(file: CaseFile, operation: OperationOnFile, { rows }: Ledger): Block {
+export function ledgerTable(file: CaseFile, { rows, together }: Ledger): Block {
   if (rows.length === 0) return paragraph(own.nothing)
   const { time, said, by } = own.ledgerColumns
   const methods = new Map<Observable, string | null>()
@@ -25,7 +25,7 @@ export function ledgerTable(file: CaseFile, operation: OperationOnFile, { rows }
       { head: said, align: 'left', share: 6 },
       { head: by, align: 'left', share: 1.7 },
     ],
-    rows: rows.map((row) => rowOf(withoutRepeats(row, methods), file, operation)),
+    rows: rows.map((row) => rowOf(withoutRepeats(row, methods), file, together)),
   }
 }
 
@@ -40,7 +40,7 @@ function withoutRepeats(row: LedgerRow, before: Map<Observable, string | null>):
   return { ...row, line: { ...row.line, body: { ...row.line.body, values } } }
 }
 
-function rowOf(row: LedgerRow, file: CaseFile, { procedure }: OperationOnFile): readonly [string, Words, string] {
+function rowOf(row: LedgerRow, file: CaseFile, together: readonly OperationOnFile[]): readonly [string, Words, string] {
   const { zone } = file.clinic
   const time = clockOf(row.at, zone)
   switch (row.kind) {
@@ -51,7 +51,7 @@ function rowOf(row: LedgerRow, file: CaseFile, { procedure }: OperationOnFile): 
     case 'gap':
       return ['', [strong(sayGap(row, zone))], '']
     case 'stamp': {
-      const said = sayStamp(row.line, procedure)
+      const said = sayStamp(row.line, together, row.weight)
       return [time, [row.weight === 'step' ? text(said) : strong(said), ...marksOf(row.line)], byOf(row, file)]
     }
     case 'given':

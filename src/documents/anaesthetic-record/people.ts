@@ -10,7 +10,7 @@ import { sayCount } from '#core/outcome/say-count.ts'
 import { operationsOf } from '#core/owed/operations.ts'
 import { procedureNamed } from '#core/procedures/procedure.ts'
 import { assessmentOf } from '#core/theatre/assessment-of.ts'
-import { type Ledger, wholeMinutes } from '#core/theatre/ledger.ts'
+import { isMeasured, type Ledger, wholeMinutes } from '#core/theatre/ledger.ts'
 import { doneAt } from '#core/theatre/stamps.ts'
 import { clockOf } from '#core/time/moment.ts'
 import { plain, type Quantity } from '#core/units/quantity.ts'
@@ -30,6 +30,9 @@ export function whoFacts(file: CaseFile, operation: Operation, ledger: Ledger, e
   const observers = new Set(ledger.observations.map(({ header }) => authorNamed(file, header.author)))
   return facts(
     [terms.operation, procedureNamed(operation.procedure, procedures).name],
+    ...(ledger.together.length < 2
+      ? []
+      : [[terms.together, ledger.together.map(({ side }) => papersInEnglish.sides[side]).join(', ')] as const]),
     [terms.weight, sayWeight(file, operation)],
     ...assessed(file, operation),
     [terms.surgeon, personNamed(file, operation.surgeon)],
@@ -78,8 +81,9 @@ function assessed(file: CaseFile, operation: Operation): (readonly [string, stri
 }
 
 /** How much of the anaesthetic nobody measured: first thing a reader of the table should know. */
-function sayGaps({ gaps, start, tubeOut }: Ledger, every: Quantity<'min'>): string {
+function sayGaps({ gaps, start, tubeOut, observations }: Ledger, every: Quantity<'min'>): string {
   const words = ledgerInEnglish
+  if (!observations.some(isMeasured) && gaps.length === 0) return words.nothingMeasured
   const minutes = { minutes: plain(every.value) }
   const total = gaps.reduce((sum, gap) => sum + gap.minutes, 0)
   const whole = start === null || tubeOut === null ? null : String(wholeMinutes(start, tubeOut))

@@ -2,7 +2,7 @@ import { ledgerInEnglish } from '#content/wording/ledger.ts'
 import { papersInEnglish } from '#content/wording/papers.ts'
 import { fill } from '#core/outcome/finding.ts'
 import type { ActingBlock } from '#core/theatre/block-lasts.ts'
-import type { FirstEvent, Recovery } from '#core/theatre/recovery.ts'
+import type { BlockEffect, FirstEvent } from '#core/theatre/recovery.ts'
 import { dayOf } from '#core/time/calendar-day.ts'
 import { clockOf, sayMoment } from '#core/time/moment.ts'
 import { drugName } from '../case/drug-name.ts'
@@ -42,9 +42,10 @@ export function sayBlock({ given, wornOff }: ActingBlock, zone: string): string 
     : fill(words.block, { ...about, until: clockOf(wornOff, zone) })
 }
 
-/** What a missing blink means while a block may act; null where no local anaesthetic was given. */
-export function sayEffect({ blocks, blockUntil, blockUnknown }: Recovery, zone: string): string | null {
-  if (blocks.length === 0) return null
-  if (blockUnknown || blockUntil === null) return words.effectUnknown
-  return fill(words.effect, { until: clockOf(blockUntil, zone) })
+/** What a missing blink means while a block may act. */
+export function sayEffect({ side, until }: BlockEffect, zone: string): string {
+  const about = { side: papersInEnglish.sides[side] }
+  return until === null
+    ? fill(words.effectUnknown, about)
+    : fill(words.effect, { ...about, until: clockOf(until, zone) })
 }

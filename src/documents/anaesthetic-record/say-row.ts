@@ -2,29 +2,39 @@ import { procedures } from '#content/procedures/index.ts'
 import { ledgerInEnglish as words } from '#content/wording/ledger.ts'
 import { papersInEnglish } from '#content/wording/papers.ts'
 import { reportInEnglish } from '#content/wording/report.ts'
-import type { ProcedureId } from '#core/animal/procedure.ts'
 import { capital } from '#core/outcome/capital.ts'
 import { fill } from '#core/outcome/finding.ts'
+import type { OperationOnFile } from '#core/owed/operations.ts'
 import { procedureNamed } from '#core/procedures/procedure.ts'
 import { isPressure } from '#core/theatre/last-values.ts'
-import type { Gap, Given, LedgerRow, Observation, ObservedValue } from '#core/theatre/ledger.ts'
+import type { Gap, Given, LedgerRow, Observation, ObservedValue, StampWeight } from '#core/theatre/ledger.ts'
 import { markName } from '#core/theatre/mark-name.ts'
+import { sayMark } from '#core/theatre/stamp-gates.ts'
 import type { Stamp } from '#core/theatre/stamps.ts'
 import { clockOf } from '#core/time/moment.ts'
 import { drugName } from '../case/drug-name.ts'
 import { sayUnit } from '../case/say-quantity.ts'
 
-/** What a stamp is about: the title of its checkpoint, or the name of its mark. */
-function sayStampName(checkpoint: string, procedure: ProcedureId): string {
-  const known = procedureNamed(procedure, procedures).checkpoints.find(({ id }) => id === checkpoint)
-  return known?.title ?? markName(checkpoint, reportInEnglish) ?? checkpoint
+/** What a stamp is about: the title of its checkpoint or the name of its mark; of two ears, with its ear. */
+export function sayStampName({ header, body }: Stamp, together: readonly OperationOnFile[]): string {
+  const { subject } = header
+  const own = together.find(({ id }) => subject.kind === 'operation' && subject.operation === id)
+  const checkpoints = own ? procedureNamed(own.procedure, procedures).checkpoints : []
+  const known = checkpoints.find(({ id }) => id === body.checkpoint)
+  const what = known?.title ?? markName(body.checkpoint, reportInEnglish) ?? body.checkpoint
+  if (!own || together.length < 2) return what
+  return fill(words.ofEar, { side: papersInEnglish.sides[own.side], what })
 }
 
-/** A stamp in a few words; its answers stand in the operation report. */
-export function sayStamp({ body }: Stamp, procedure: ProcedureId): string {
-  const what = sayStampName(body.checkpoint, procedure)
-  if (body.answer === 'done') return what
-  return fill(words.notDone, { what, because: capital(body.text ?? reportInEnglish.noReason) })
+/** A stamp in a few words, with what a mark or an emergency says beside; answers stand in the operation report. */
+export function sayStamp(stamp: Stamp, together: readonly OperationOnFile[], weight: StampWeight): string {
+  const { body } = stamp
+  const what = sayStampName(stamp, together)
+  if (body.answer !== 'done') {
+    return fill(words.notDone, { what, because: capital(body.text ?? reportInEnglish.noReason) })
+  }
+  const beside = weight === 'step' ? [] : sayMark(body, reportInEnglish)
+  return beside.length === 0 ? what : `${what}. ${beside.join(' ')}`
 }
 
 /** A drug that was given, with how much, how and where. */

@@ -3,7 +3,6 @@ import { anaestheticRecordWords as own } from '#content/wording/papers-anaesthet
 import type { CaseFile } from '#core/journal/clinic.ts'
 import { capital } from '#core/outcome/capital.ts'
 import { fill } from '#core/outcome/finding.ts'
-import type { OperationOnFile } from '#core/owed/operations.ts'
 import { node, svgText } from '#core/plate/svg-node.ts'
 import { drawStrips, type StripEvent } from '#core/theatre/draw-strips.ts'
 import type { Ledger } from '#core/theatre/ledger.ts'
@@ -12,19 +11,20 @@ import { clockOf } from '#core/time/moment.ts'
 import type { Quantity } from '#core/units/quantity.ts'
 import { unitWord } from '#core/units/unit-words.ts'
 import { type Block, paragraph } from '../render/model.ts'
-import { sayStamp } from './say-row.ts'
+import { sayStampName } from './say-row.ts'
 
 /** "Mean pressure, mmHg". */
 export function nameOfStrip({ what, unit }: Strip): string {
   return fill(words.stripName, { what: capital(words.names[what]), unit: unitWord(unit) })
 }
 
-/** What stands on the axis of time: marks and emergencies by name, steps and drugs as ticks. */
-export function stripEvents({ rows }: Ledger, { procedure }: OperationOnFile): StripEvent[] {
+/** What stands on the axis of time since anaesthesia began: marks and emergencies by name, steps and drugs as ticks. */
+export function stripEvents({ rows, start, together }: Ledger): StripEvent[] {
   return rows.flatMap((row): StripEvent[] => {
+    if (start !== null && row.at < start) return []
     if (row.kind === 'given') return [{ at: row.at, word: null }]
     if (row.kind !== 'stamp') return []
-    return [{ at: row.at, word: row.weight === 'step' ? null : sayStamp(row.line, procedure) }]
+    return [{ at: row.at, word: row.weight === 'step' ? null : sayStampName(row.line, together) }]
   })
 }
 
@@ -43,16 +43,11 @@ const onA4 = { width: 600, font: 10.5 } as const
 const inPrint = { ink: '#1c2326', quiet: '#56626a', accent: '#1f5a66' } as const
 
 /** The strips as a picture of a paper, complete in itself. */
-export function stripBlocks(
-  file: CaseFile,
-  operation: OperationOnFile,
-  ledger: Ledger,
-  every: Quantity<'min'>,
-): Block[] {
+export function stripBlocks(file: CaseFile, ledger: Ledger, every: Quantity<'min'>): Block[] {
   const { zone } = file.clinic
   const strips = stripsOf(ledger.observations, every)
   const look = { ...onA4, colours: inPrint, zone, nameOf: nameOfStrip }
-  const drawn = drawStrips(strips, ledger.gaps, stripEvents(ledger, operation), look)
+  const drawn = drawStrips(strips, ledger.gaps, stripEvents(ledger), look)
   if (!drawn) return [paragraph(own.notDrawn)]
   const alt = sayStrips(strips, zone)
   const whole = node(

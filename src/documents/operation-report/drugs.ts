@@ -4,6 +4,7 @@ import { papersInEnglish } from '#content/wording/papers.ts'
 import { reportInEnglish as words } from '#content/wording/report.ts'
 import { flagsOfGiven } from '#core/dosing/flag-given.ts'
 import { authorNamed, type CaseFile, personNamed } from '#core/journal/clinic.ts'
+import { compareText } from '#core/journal/compare-text.ts'
 import type { BodyOf, Line } from '#core/journal/fold.ts'
 import { linesAbout } from '#core/journal/lines-about.ts'
 import { fill } from '#core/outcome/finding.ts'
@@ -32,9 +33,13 @@ function flagged({ theCase }: CaseFile, given: readonly Line<BodyOf<'drug-given'
  * What was given and what was thrown away, as it was recorded; nothing is corrected or left out. Whoever gave it stands
  * in a column of its own where that is asked for.
  */
-export function drugBlocks(file: CaseFile, operation: string, by: string | null = null): Block[] {
-  const given = linesAbout(file.theCase, 'drug-given', operation)
-  const wasted = linesAbout(file.theCase, 'drug-wasted', operation)
+export function drugBlocks(file: CaseFile, operations: readonly string[], by: string | null = null): Block[] {
+  const ofAll = <Name extends 'drug-given' | 'drug-wasted'>(kind: Name) =>
+    operations
+      .flatMap((operation) => linesAbout(file.theCase, kind, operation))
+      .sort((a, b) => compareText(a.at, b.at) || compareText(a.header.id, b.header.id))
+  const given = ofAll('drug-given')
+  const wasted = ofAll('drug-wasted')
   const { time, drug, amount, volume, where } = words.drugColumns
   const rows = given.map((line): Words[] => {
     const { body } = line

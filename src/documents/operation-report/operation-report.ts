@@ -48,7 +48,7 @@ export const operationReport: PaperDefinition = {
         titled('emergencies'),
         ...emergencyBlocks(theCase, operation.id, procedure),
         titled('drugs'),
-        ...drugBlocks(file, operation.id),
+        ...drugBlocks(file, [operation.id]),
         titled('loss'),
         ...lossBlocks(file, operation),
         titled('counts'),

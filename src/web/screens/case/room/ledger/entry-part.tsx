@@ -60,7 +60,7 @@ export function EntryPart(props: { readonly operation: OperationOnFile; readonly
   // By the clock of this device, like the moment at which it was typed.
   const now = useNow()
   const { keep } = useObserving(operation)
-  const once = useOneTap()
+  const once = useOneTap(0)
   const [tries, setTries] = useState(0)
   const [said, setSaid] = useState('')
   const [cannot, setCannot] = useState(false)
@@ -78,6 +78,8 @@ export function EntryPart(props: { readonly operation: OperationOnFile; readonly
     change({ ...draft, begun: draft.begun ?? new Date().toISOString(), ...more })
   }
   const keepAt = async (then: string | null) => {
+    // A second tap of the same finger: what it would keep is kept.
+    if (said !== '' && look.faults.some(({ at }) => at === 'look')) return
     setTries(tries + 1)
     if (look.faults.length > 0) return
     const moment = then === null ? null : ({ at: then, zone: pen.zone, precision: 'second', by: 'clock' } as const)

@@ -3,7 +3,6 @@ import { ledgerScreenInEnglish as words } from '#content/wording/app-ledger.ts'
 import { roomInEnglish } from '#content/wording/app-room.ts'
 import { ledgerInEnglish } from '#content/wording/ledger.ts'
 import { authorNamed } from '#core/journal/clinic.ts'
-import { linesAbout } from '#core/journal/lines-about.ts'
 import { fill } from '#core/outcome/finding.ts'
 import type { OperationOnFile } from '#core/owed/operations.ts'
 import { writersOf } from '#core/people/may-write.ts'
@@ -35,11 +34,10 @@ export function RecoveryPart(props: {
   const once = useOneTap()
   const recovery = recoveryOf(file, operation, now, owedRules.blockLasts)
   const { zone } = file.clinic
-  const out = linesAbout(file.theCase, 'theatre-stamp', operation.id).findLast(
-    ({ body }) => body.checkpoint === 'tube-out' && body.answer === 'done',
-  )
+  const out = file.theCase
+    .live('theatre-stamp')
+    .findLast(({ at, body }) => body.checkpoint === 'tube-out' && body.answer === 'done' && at === recovery.tubeOut)
   const mayStamp = writersOf('theatre-stamp').includes(me.role)
-  const effect = sayEffect(recovery, zone)
   return (
     <section aria-labelledby="recovery" className={styles.recovery}>
       <h2 id="recovery">{words.recovery}</h2>
@@ -61,7 +59,7 @@ export function RecoveryPart(props: {
       <ul className={`bare ${styles.events}`}>
         {recovery.events.map((event) => (
           <EventRow
-            key={event.what}
+            key={`${event.what} ${event.side}`}
             event={event}
             tubeOut={recovery.tubeOut}
             operation={operation}
@@ -80,7 +78,11 @@ export function RecoveryPart(props: {
           </li>
         ))}
       </ul>
-      {effect !== null && <p className={styles.effect}>{effect}</p>}
+      {recovery.effects.map((effect) => (
+        <p key={effect.side} className={styles.effect}>
+          {sayEffect(effect, zone)}
+        </p>
+      ))}
     </section>
   )
 }

@@ -57,7 +57,7 @@ export function RowsPart(props: {
                   <>
                     <th scope="row">{clockOf(row.at, zone)}</th>
                     <td>
-                      <Cell row={row} operation={operation} mayWrite={mayWrite} />
+                      <Cell row={row} ledger={ledger} operation={operation} mayWrite={mayWrite} />
                     </td>
                   </>
                 )}
@@ -90,10 +90,12 @@ function keyOf(row: LedgerRow): string {
 
 function Cell(props: {
   readonly row: Exclude<LedgerRow, { kind: 'day' }>
+  readonly ledger: Ledger
   readonly operation: OperationOnFile
   readonly mayWrite: boolean
 }) {
-  const { row, operation, mayWrite } = props
+  const { row, ledger, operation, mayWrite } = props
+  const { together } = ledger
   const { zone } = useCaseView().file.clinic
   switch (row.kind) {
     case 'clock-change':
@@ -103,7 +105,7 @@ function Cell(props: {
     case 'stamp':
       return (
         <div className={styles.event}>
-          <span>{sayStamp(row.line, operation.procedure)}</span>
+          <span>{sayStamp(row.line, together, row.weight)}</span>
           <Kept row={row} />
         </div>
       )

@@ -79,7 +79,7 @@ function LedgerOf({ operation }: { readonly operation: OperationOnFile }) {
           </Link>
         </p>
       )}
-      <StripsPart operation={operation} ledger={ledger} />
+      <StripsPart ledger={ledger} />
       <RowsPart operation={operation} ledger={ledger} mayWrite={mayWrite} />
       {!wakes && recovery}
       <Caution />

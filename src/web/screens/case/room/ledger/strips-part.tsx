@@ -2,7 +2,6 @@ import { useMemo, useRef } from 'react'
 import { theatreTimers } from '#content/protocols/theatre-timers.ts'
 import { ledgerScreenInEnglish as words } from '#content/wording/app-ledger.ts'
 import { ledgerInEnglish } from '#content/wording/ledger.ts'
-import type { OperationOnFile } from '#core/owed/operations.ts'
 import { drawStrips } from '#core/theatre/draw-strips.ts'
 import type { Ledger } from '#core/theatre/ledger.ts'
 import { stripsOf } from '#core/theatre/strips.ts'
@@ -19,7 +18,7 @@ const colours = {
 } as const
 
 /** One strip for each variable, on one axis of time. The ledger below says the same in words. */
-export function StripsPart({ operation, ledger }: { readonly operation: OperationOnFile; readonly ledger: Ledger }) {
+export function StripsPart({ ledger }: { readonly ledger: Ledger }) {
   const { file } = useCaseView()
   const { zone } = file.clinic
   const box = useRef<HTMLDivElement>(null)
@@ -27,8 +26,8 @@ export function StripsPart({ operation, ledger }: { readonly operation: Operatio
   const strips = useMemo(() => stripsOf(ledger.observations, theatreTimers.observeEvery.value), [ledger])
   const drawn = useMemo(() => {
     const look = { width, font: Math.round(15 * larger), colours, zone, nameOf: nameOfStrip }
-    return drawStrips(strips, ledger.gaps, stripEvents(ledger, operation), look)
-  }, [strips, ledger, operation, width, larger, zone])
+    return drawStrips(strips, ledger.gaps, stripEvents(ledger), look)
+  }, [strips, ledger, width, larger, zone])
   return (
     <section aria-labelledby="strips" className={styles.strips}>
       <h2 id="strips">{words.strips}</h2>

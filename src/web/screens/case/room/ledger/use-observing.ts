@@ -3,9 +3,8 @@ import type { Side } from '#core/animal/species.ts'
 import { animalIn } from '#core/chapters/subjects-for.ts'
 import type { BodyOf, Line } from '#core/journal/fold.ts'
 import type { OperationOnFile } from '#core/owed/operations.ts'
-import type { Observation } from '#core/theatre/ledger.ts'
+import { marked, type Observation, togetherWith } from '#core/theatre/ledger.ts'
 import type { Awaited } from '#core/theatre/recovery.ts'
-import { doneAt } from '#core/theatre/stamps.ts'
 import type { Moment } from '#core/time/moment.ts'
 import { momentAgain } from '../../../../journal/moment-again.ts'
 import { writeEntry } from '../../../../journal/write-entry.ts'
@@ -23,7 +22,8 @@ export function useObserving(operation: OperationOnFile) {
     stream: file.stream,
     subject: { kind: 'operation', animal: animalIn(file), operation: operation.id },
   } as const
-  const where = doneAt(file.theCase, operation.id, 'tube-out') === null ? 'theatre' : 'recovery'
+  const ids = togetherWith(file.theCase, operation.id).map(({ id }) => id)
+  const where = marked(file.theCase, ids, 'tube-out').length === 0 ? 'theatre' : 'recovery'
   const empty: Body = { where, values: [], pain: null, first: null, side: null, unmeasured: null, text: null }
   return {
     /** Typed earlier and kept now, it has the moment at which it was typed. */
