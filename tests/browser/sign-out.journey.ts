@@ -30,6 +30,7 @@ test('an operation with an unlabelled pot and an unequal count is not signed out
   await page.goto(url + room)
   await page.getByRole('button', { name: 'Done now: Incision' }).click()
   await page.getByRole('button', { name: 'It was spoken aloud and not written here.' }).click()
+  await expect(page.getByRole('button', { name: 'Take back: Incision' })).toBeVisible()
   await expect(
     page.getByText('Still to be taken: bulla, on entry; bulla, after lavage; tissue of the canal.'),
   ).toBeVisible()
@@ -65,6 +66,7 @@ test('an operation with an unlabelled pot and an unequal count is not signed out
   // Each point has the way to what settles it.
   await page.getByRole('link', { name: /^Go to the specimens/ }).click()
   await page.getByRole('button', { name: 'The label is on the pot: H-2' }).click()
+  await expect(pots.getByText(/^Label on the pot/)).toHaveCount(2)
   await page.goto(url + end)
   await page.getByRole('link', { name: /^Say it aloud now/ }).click()
   const people = (legend: string) => page.getByRole('group', { name: legend })
@@ -75,6 +77,7 @@ test('an operation with an unlabelled pot and an unequal count is not signed out
     .getByRole('radio', { name: /Runa Falk/ })
     .check()
   await page.getByRole('button', { name: 'YES', exact: true }).click()
+  await expect(page.getByRole('region').getByRole('status')).toContainText('YES, Runa Falk')
   await page.goto(url + end)
   await page.getByRole('link', { name: /^Correct the count: The throat pack is in/ }).click()
   const form = await EntryForm.here(page)
@@ -86,7 +89,7 @@ test('an operation with an unlabelled pot and an unequal count is not signed out
 
   // What cannot be settled is explained; a note without a reason explains nothing.
   await page.getByRole('link', { name: /^or write why in an incident note: swabs/ }).click()
-  await page.getByRole('radio', { name: 'count or throat pack' }).check()
+  await expect(page.getByRole('radio', { name: 'count or throat pack' })).toBeChecked()
   await page.getByRole('button', { name: 'Keep the note' }).click()
   await expect(page.getByText(/^Say why: only then/)).toBeVisible()
   await page

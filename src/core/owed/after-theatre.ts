@@ -3,6 +3,7 @@ import { shoutsOf } from '#core/theatre/shouts.ts'
 import { signOutOf } from '#core/theatre/sign-out.ts'
 import { doneAt } from '#core/theatre/stamps.ts'
 import { dayOf, endOfDay } from '#core/time/calendar-day.ts'
+import { anaestheticOf } from './one-anaesthetic.ts'
 import { type OperationOnFile, rootOf, timesWritten } from './operations.ts'
 import type { Draft, OwedItem } from './owed-item.ts'
 import type { Setting } from './setting.ts'
@@ -15,8 +16,11 @@ export function owedAfterTheatre(operation: OperationOnFile, setting: Setting): 
 /** The tube is out, so the animal is leaving. Once it went home, the moment has passed: the report goes on saying so. */
 function toSignOut(operation: OperationOnFile, setting: Setting): Draft[] {
   const { theCase } = setting.file
-  const out = doneAt(theCase, operation.id, 'tube-out')
-  if (out === null || !operation.done) return []
+  // Both ears under one anaesthetic have one tube.
+  const out = anaestheticOf(operation, setting.operations, theCase)
+    .flatMap((one) => doneAt(theCase, one, 'tube-out') ?? [])
+    .sort()[0]
+  if (out === undefined || !operation.done) return []
   const { state, stamp, unsettled } = signOutOf(theCase, operation.id)
   const points = String(unsettled.length)
   const item = {

@@ -172,6 +172,22 @@ describe('an operation cannot be signed out while', () => {
     expect(codes()).toEqual([])
   })
 
+  it('the pack is in for the other ear of the same anaesthetic; the last count of both settles it', () => {
+    const { codes, entries, make, count, swabs } = theatre()
+    const other = { ...subject, operation: 'operation-2' } as const
+    const example = make({ kind: 'booking', subject }).body as BodyOf<'booking'>
+    const second = make({ kind: 'booking', subject: other, body: { ...example, side: 'RIGHT' } })
+    const of = (throatPack: Count['throatPack']) =>
+      make({ kind: 'count', subject: other, body: { when: 'final', items: [swabs(20, 20)], throatPack } })
+    entries.set('final', count('final', [swabs(20, 20)], 'in'))
+    expect(codes(second)).toEqual([['throat-pack-in', null]])
+    expect(codes(second, of('out'))).toEqual([])
+    const before = of('in')
+    entries.set('final', count('final', [swabs(20, 20)], 'out'))
+    expect(codes(second, before)).toEqual([])
+    expect(codes(second, of('in'))).toEqual([['throat-pack-in', null]])
+  })
+
   it('the side that was done was not confirmed aloud', () => {
     const { codes, entries, pause } = theatre()
     entries.delete('side')

@@ -1,6 +1,9 @@
 import { sidesOf } from '#core/chapters/sides.ts'
+import { compareText } from '#core/journal/compare-text.ts'
 import type { BodyOf, Case, Line } from '#core/journal/fold.ts'
 import { linesAbout } from '#core/journal/lines-about.ts'
+import { anaestheticOf } from '#core/owed/one-anaesthetic.ts'
+import { operationsOf } from '#core/owed/operations.ts'
 import type { SignOutCode } from './sign-out-codes.ts'
 import { potsOf } from './specimens.ts'
 import type { Stamp } from './stamps.ts'
@@ -56,6 +59,7 @@ export function signOutOf(theCase: Case, operation: string): SignOut {
   const points = [
     ...pots(theCase, operation),
     ...counts(linesAbout(theCase, 'count', operation)),
+    ...pack(theCase, operation),
     ...side(theCase, operation),
   ].map((point) => ({ ...point, note: notes.findLast((one) => explains(one, point)) ?? null }))
   const unsettled = points.filter(({ note }) => note === null)
@@ -102,7 +106,6 @@ function counts(all: readonly Count[]): Found[] {
     ...(firsts.length === 0 ? [missing('before')] : []),
     ...(finals.length === 0 ? [missing('final')] : []),
     ...last.flatMap((one) => unequal(one, finals.length > 0 ? firsts : [])),
-    ...pack(all, finals),
   ]
 }
 
@@ -128,17 +131,33 @@ function unequal({ header, body }: Count, firsts: readonly Count[]): Found[] {
   return [...wrong.map(({ what, expected, found }) => point(what, expected, found)), ...fewer]
 }
 
-/** Only the last count says where the pack is: one that was in may not turn into one that was never used. */
-function pack(all: readonly Count[], finals: readonly Count[]): Found[] {
-  const last = finals.at(-1)
+/**
+ * Only the last count of the anaesthetic says where the pack is, also for the first of two ears: it stays in until both
+ * are done. One that was in may not turn into one that was never used.
+ */
+function pack(theCase: Case, operation: string): Found[] {
+  const together = sameAnaesthetic(theCase, operation)
+  const all = together.flatMap((one) => linesAbout(theCase, 'count', one))
+  const finals = together
+    .map((one) => linesAbout(theCase, 'count', one).filter(({ body }) => body.when === 'final'))
+    .sort((a, b) => compareText(a.at(-1)?.at ?? '', b.at(-1)?.at ?? ''))
+    .at(-1)
+  const last = finals?.at(-1)
   const settledAt = { kind: 'count', amends: last?.header.id ?? null } as const
   const unsaid: Found = { code: 'throat-pack-unsaid', of: null, about: {}, settledAt }
-  if (!last) return [unsaid]
+  if (!finals || !last) return [unsaid]
   if (finals.some(({ body }) => body.throatPack === 'in')) {
     return [{ code: 'throat-pack-in', of: null, about: {}, settledAt }]
   }
   const wasIn = all.some(({ body }) => body.throatPack === 'in')
   return wasIn && last.body.throatPack === 'none-used' ? [unsaid] : []
+}
+
+/** The operations of one anaesthetic; the operation alone where nobody booked it. */
+function sameAnaesthetic(theCase: Case, operation: string): readonly string[] {
+  const operations = operationsOf({ theCase })
+  const own = operations.find(({ id }) => id === operation)
+  return own ? anaestheticOf(own, operations, theCase) : [operation]
 }
 
 /** The side that was done is said aloud with a yes, and no entry names the other one. */

@@ -182,3 +182,59 @@ test('The loss of a fat animal stands against the blood of its lean weight (AAHA
   expect(reportOf([...without('weight'), weighed(9)])).toContain('about 900 mL (weight 10 kg)')
   expect(reportOf([...without('weight'), weighed(5)])).toContain('about 1260 mL (weight 14 kg)')
 })
+
+test('An emergency stands in the report as its entries tell it: from when to when, drugs, stamps, loss, words', () => {
+  const stamp = (at: string, checkpoint: string, text: string | null = null) =>
+    make({ kind: 'theatre-stamp', at, body: { checkpoint, answer: 'done', detail: {}, text } })
+  const given = make({
+    kind: 'drug-given',
+    at: '2026-02-10T10:22:00.000Z',
+    body: {
+      drug: 'tranexamic-acid',
+      written: null,
+      amount: { value: '82', unit: 'mg' },
+      volume: null,
+      route: 'IV',
+      site: null,
+      use: 'antifibrinolytic',
+      line: null,
+      batch: null,
+      ampoule: null,
+    },
+  })
+  const report = reportOf([
+    ...exampleEntries(),
+    stamp('2026-02-10T10:20:00.000Z', 'emergency-on-bleeding-1'),
+    given,
+    stamp('2026-02-10T10:25:00.000Z', 'k10-haemostasis'),
+    stamp('2026-02-10T10:29:30.000Z', 'emergency-off-bleeding-1', 'Wax held it.'),
+  ])
+  expect(report).toContain('Bleeding: 10:20 to 10:29 (9:30 min)')
+  expect(report).toMatch(/Given then: 10:22 tranexamic acid 82 mg/i)
+  expect(report).toContain('Stamped then: 10:25 Bleeding')
+  expect(report).toContain('In words: Wax held it.')
+  expect(reportOf(exampleEntries())).toContain('No emergency was called')
+})
+
+test('What keeps the operation from being signed out is said, and a note that explains it', () => {
+  const report = reportOf(exampleEntries())
+  expect(report).toContain('NOT signed out')
+  expect(report).toContain('Nobody said that the label is on pot B-1.')
+  const note = make({
+    kind: 'incident-note',
+    body: {
+      what: 'specimen',
+      during: null,
+      reached: null,
+      helped: [],
+      change: [],
+      text: 'The pot broke.',
+      emergency: null,
+      point: 'specimen-unlabelled',
+      pointOf: 'B-1',
+    },
+  })
+  const explained = reportOf([...exampleEntries(), note])
+  expect(explained).toContain('Nobody said that the label is on pot B-1. Because: The pot broke.')
+  expect(explained).toContain('NOT signed out')
+})

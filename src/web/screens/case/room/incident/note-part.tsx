@@ -8,7 +8,7 @@ import { fill } from '#core/outcome/finding.ts'
 import type { OperationOnFile } from '#core/owed/operations.ts'
 import { type EmergencyAccount, emergencyAccounts } from '#core/theatre/emergency-account.ts'
 import { signOutOf } from '#core/theatre/sign-out.ts'
-import { signOutCodes } from '#core/theatre/sign-out-codes.ts'
+import { type SignOutCode, signOutCodes } from '#core/theatre/sign-out-codes.ts'
 import { clockOf } from '#core/time/moment.ts'
 import { sayPoint } from '#documents/operation-report/sign-out.ts'
 import { Choices } from '../../../../design/choices.tsx'
@@ -54,7 +54,7 @@ export function NotePart(props: { readonly operation: OperationOnFile; readonly 
   // A note that explains a point of the sign-out begins with that; any other with what was called last.
   const first = named ?? (point === null ? accounts.at(-1) : undefined)
   const { draft, change, clear, ready } = useDraft<Draft>(`incident ${operation.id} ${query}`, me.id, () => ({
-    what: null,
+    what: point === null ? null : aboutPoint[point],
     during: null,
     reached: null,
     helped: [],
@@ -154,6 +154,19 @@ export function NotePart(props: { readonly operation: OperationOnFile; readonly 
       </p>
     </form>
   )
+}
+
+/** What a note is about follows from the point that it explains. */
+const aboutPoint: Readonly<Record<SignOutCode, Body['what']>> = {
+  'specimen-unlabelled': 'specimen',
+  'label-twice': 'specimen',
+  'count-missing': 'count-or-pack',
+  'count-unequal': 'count-or-pack',
+  'count-item-missing': 'count-or-pack',
+  'throat-pack-in': 'count-or-pack',
+  'throat-pack-unsaid': 'count-or-pack',
+  'side-unconfirmed': 'side',
+  'side-differs': 'side',
 }
 
 const no = 'no'
