@@ -24,6 +24,7 @@ describe('the invented practice on the command line', () => {
     expect(quietEar(['demo', '--live', '--today', '29 November 2026']).out).toBe(out)
     expect(streamsOf(out)).toEqual([
       'case:barley',
+      'case:hazel',
       'case:juniper',
       'case:moss',
       'case:rowan',
@@ -46,6 +47,7 @@ describe('the invented practice on the command line', () => {
       'spaniel finished',
       'cat finished',
       'barley living',
+      'hazel living',
       'juniper living',
       'rowan living',
       'sorrel living',

@@ -11,6 +11,7 @@ import { settingsRoutes } from './screens/settings/routes.ts'
 import { sourcesRoutes } from './screens/sources/routes.ts'
 import { theatreRoutes } from './screens/theatre/routes.ts'
 import { trayRoutes } from './screens/tray/routes.ts'
+import { wardRoutes } from './screens/ward/routes.ts'
 
 /** Every screen by its path, sorted; those that need the case or the sources are loaded when they are opened. */
 const screens: readonly (readonly [path: string, screen: ComponentType])[] = [
@@ -23,6 +24,7 @@ const screens: readonly (readonly [path: string, screen: ComponentType])[] = [
   ...newReferralRoutes,
   ...theatreRoutes,
   ...trayRoutes,
+  ...wardRoutes,
 ]
 
 export function Routes() {

@@ -29,6 +29,7 @@ export const someDays = everyDay.filter((day, index) => {
 /** What each case shows as owed on the day of opening, late or to be done now, whatever the day. */
 const owedNow: Readonly<Record<string, readonly string[]>> = {
   'case:barley': ['conflict-to-settle', 'face-and-eye-look', 'owner-to-tell', 'result-to-read', 'suture-check'],
+  'case:hazel': ['ward-airway', 'ward-owner-call', 'ward-pain', 'ward-urine'],
   'case:juniper': [],
   'case:rowan': ['late-event-decision', 'late-event-look'],
   'case:sorrel': ['eye-lubricated', 'first-call', 'result-expected'],
@@ -45,6 +46,17 @@ const owedLater: Readonly<Record<string, readonly string[]>> = {
 /** What may stand there as late: stitches only round holidays, when the last open day before them has passed. */
 const lateAtMost: Readonly<Record<string, readonly string[]>> = {
   'case:barley': ['owner-to-tell', 'result-to-read', 'conflict-to-settle', 'face-and-eye-look', 'suture-check'],
+  // The night is over and nobody has written the round of the morning.
+  'case:hazel': [
+    'first-call',
+    'ward-airway',
+    'ward-dose',
+    'ward-food',
+    'ward-owner-call',
+    'ward-pain',
+    'ward-temperature',
+    'ward-urine',
+  ],
   'case:rowan': ['recheck'],
   'case:sorrel': ['result-expected'],
   'case:teasel': ['urgent-referral'],

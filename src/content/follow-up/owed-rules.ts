@@ -5,6 +5,7 @@ import type { Period } from '#core/time/calendar-day.ts'
 import { quantity } from '#core/units/quantity.ts'
 import { commonPractice, houseJudgementOnly } from './provenance.ts'
 import { beforeTheatre } from './theatre-tests.ts'
+import { wardRules } from './ward-rules.ts'
 
 const hours = (count: number): Period => ({ count, unit: 'hours' })
 const days = (count: number): Period => ({ count, unit: 'days' })
@@ -83,6 +84,7 @@ export const owedRules = {
     vetToldWithin: { value: days(3), ...houseJudgementOnly },
   },
   painScales,
+  ward: wardRules,
   secondName: dosingRules.secondNameWithin,
   signOut: {
     value: 'Count, specimens and what was done are confirmed aloud before anybody leaves.',

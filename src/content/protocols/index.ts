@@ -1,6 +1,7 @@
 // Written by scripts/write-indexes.mjs: sorted, one line per file.
 // biome-ignore-all assist/source/organizeImports: sorted by file name, character by character.
 import { animalRules } from './animal-rules.ts'
+import { bandageAndAirway } from './bandage-and-airway.ts'
 import { bloodInSwabs } from './blood-in-swabs.ts'
 import { bloodMarks } from './blood-marks.ts'
 import { bloodPerKg } from './blood-per-kg.ts'
@@ -38,6 +39,7 @@ import { transfusion } from './transfusion.ts'
 
 export const protocols = [
   animalRules,
+  bandageAndAirway,
   bloodInSwabs,
   bloodMarks,
   bloodPerKg,

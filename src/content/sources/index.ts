@@ -21,6 +21,7 @@ import { bestvetaustinMedicalMaths } from './bestvetaustin-medical-maths.ts'
 import { bloodLossFlashcards } from './blood-loss-flashcards.ts'
 import { boveri2013 } from './boveri-2013.ts'
 import { brockman2008Wsava } from './brockman-2008-wsava.ts'
+import { brodbelt2008 } from './brodbelt-2008.ts'
 import { bsavaHeadNeckThoracic } from './bsava-head-neck-thoracic.ts'
 import { bsavaSedationProtocols } from './bsava-sedation-protocols.ts'
 import { bsavaTable623 } from './bsava-table-6-23.ts'
@@ -65,6 +66,7 @@ import { chen2007 } from './chen-2007.ts'
 import { cliniciansBriefBilateralAblation } from './clinicians-brief-bilateral-ablation.ts'
 import { cliniciansBriefFluids } from './clinicians-brief-fluids.ts'
 import { cliniciansBriefOpioidAlternatives } from './clinicians-brief-opioid-alternatives.ts'
+import { cliniciansBriefPainScales } from './clinicians-brief-pain-scales.ts'
 import { cole2009 } from './cole-2009.ts'
 import { coleman2016 } from './coleman-2016.ts'
 import { commonPractice } from './common-practice.ts'
@@ -232,6 +234,7 @@ export const sources = [
   bloodLossFlashcards,
   boveri2013,
   brockman2008Wsava,
+  brodbelt2008,
   bsavaHeadNeckThoracic,
   bsavaSedationProtocols,
   bsavaTable623,
@@ -276,6 +279,7 @@ export const sources = [
   cliniciansBriefBilateralAblation,
   cliniciansBriefFluids,
   cliniciansBriefOpioidAlternatives,
+  cliniciansBriefPainScales,
   cole2009,
   coleman2016,
   commonPractice,

@@ -9,6 +9,7 @@ export const shellInEnglish = {
     find: 'Find',
     newReferral: 'New referral',
     theatreList: 'Theatre list',
+    ward: 'Ward',
     tray: 'Holding tray',
     sources: 'Sources',
     settings: 'Settings',

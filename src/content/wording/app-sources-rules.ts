@@ -1,5 +1,9 @@
 /** The rules that belong to no single drug, study or operation, by the name of their page. */
 export const rulesInEnglish = {
+  'bandage-and-airway': {
+    title: 'Bandage and airway',
+    lead: 'The card at the cage: what is done first, who looks at what, and why some are watched more closely.',
+  },
   'blood-in-swabs': { title: 'Blood in swabs', lead: 'What a soaked swab holds, and how heavy blood is.' },
   'blood-marks': { title: 'Marks of blood loss', lead: 'At which share of the blood volume somebody speaks up.' },
   'blood-per-kg': { title: 'Blood volume', lead: 'How much blood an animal holds for its weight.' },

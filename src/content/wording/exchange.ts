@@ -20,6 +20,7 @@ export const findingNames = {
   'ward-note': 'What was seen',
   'ward-round': 'Round in the ward',
   breathing: 'Breathing',
+  throat: 'Throat and neck',
   bandage: 'Bandage',
   eats: 'Eats',
   urine: 'Urine',

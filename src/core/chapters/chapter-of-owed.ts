@@ -38,6 +38,14 @@ export function chapterOfOwed(item: OwedItem, file: CaseFile): Chapter | 'clinic
     case 'owner-about-emergency':
     case 'pain-to-treat':
     case 'pain-again':
+    case 'ward-pain':
+    case 'ward-airway':
+    case 'ward-temperature':
+    case 'first-blink':
+    case 'ward-food':
+    case 'ward-urine':
+    case 'ward-dose':
+    case 'ward-owner-call':
       return 'Ward'
     case 'eye-lubricated':
     case 'face-and-eye-look':

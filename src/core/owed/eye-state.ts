@@ -1,4 +1,5 @@
 import type { Side } from '#core/animal/species.ts'
+import { compareText } from '#core/journal/compare-text.ts'
 import type { BodyOf, Line } from '#core/journal/fold.ts'
 import { fromStored } from '#core/journal/stored.ts'
 import { blocksOf } from '#core/theatre/block-lasts.ts'
@@ -36,6 +37,7 @@ export type EyeState = {
 /** Reads the checks of an ear, oldest first, with the baseline before them. */
 export function eyeStateOf(operation: DoneOperation, setting: Setting): EyeState {
   const checks = checksAfter(operation, setting)
+  const looks = [...checks, ...roundsAfter(operation, setting)].sort(byTime)
   const signs = new Signs(operation.side, setting)
   const baseline = setting.file.theCase
     .live('baseline')
@@ -45,7 +47,7 @@ export function eyeStateOf(operation: DoneOperation, setting: Setting): EyeState
   let lastSeen: EyeState['lastSeen'] = { at: operation.moment.at, by: null }
   let everAtRisk = false
   const doubts: { check: Check; wornOff: string | null; drug: string }[] = []
-  for (const check of checks) {
+  for (const check of looks) {
     const doubt = blockAt(check, operation, setting)
     if (doubt) doubts.push({ check, ...doubt })
     signs.read(check, doubt !== null)
@@ -57,10 +59,41 @@ export function eyeStateOf(operation: DoneOperation, setting: Setting): EyeState
     risk: signs.risk(),
     notNormal: signs.notNormal(),
     notAssessed: signs.notAssessed(),
-    block: openDoubt(doubts, checks),
+    block: openDoubt(doubts, looks),
     everAtRisk,
     checks,
   }
+}
+
+/**
+ * The rounds in the ward as looks at this eye: a blink and nothing else. They say how the eye is, and count as a look
+ * after the block; they are no planned look at face and eye.
+ */
+function roundsAfter(operation: DoneOperation, setting: Setting): Check[] {
+  return setting.file.theCase
+    .live('ward-score')
+    .filter(({ at, body }) => at > operation.moment.at && body[operation.side].blink !== 'not-assessed')
+    .map((line) => ({ ...line, body: { ...onlyBlink, blink: line.body[operation.side].blink } }))
+}
+
+const onlyBlink: Check['body'] = {
+  seenBy: 'us',
+  wound: 'not-assessed',
+  woundNeeded: 'not-assessed',
+  sutures: 'not-assessed',
+  blink: 'not-assessed',
+  lipOrEarDroop: 'not-assessed',
+  possibleBlockEffect: false,
+  horner: 'not-assessed',
+  headTilt: 'not-assessed',
+  tearTest: null,
+  fluorescein: 'not-assessed',
+  painful: 'not-assessed',
+  text: null,
+}
+
+function byTime(a: Pick<Line, 'at' | 'header'>, b: Pick<Line, 'at' | 'header'>): number {
+  return compareText(a.at, b.at) || compareText(a.header.id, b.header.id)
 }
 
 /** Whether a check looked at face or eye at all. Words on the telephone are not a look. */

@@ -6,6 +6,7 @@ import { type DoneOperation, endedBy, itemOf, sayWindow, windowDays, windowOf } 
 import { rootOf, timesWritten } from './operations.ts'
 import type { Draft, OwedItem, Why } from './owed-item.ts'
 import { type DueDates, laterOf, type Setting, visitDays, wholeDays } from './setting.ts'
+import { blinkInWard, blinkLooks, presentStay, wettingInWard } from './ward-eyes.ts'
 
 /**
  * Looks at face and eye of an operated ear: the planned ones, then monthly until normal. An eye without a blink, with
@@ -23,7 +24,7 @@ export function owedFaceAndEye(operation: DoneOperation, setting: Setting): Draf
     state.risk.length === 0 && open.length === 0 ? monthlyLook(state, faceLooks.kind, operation, setting) : []
   const block = state.block ? [lookAfterBlock(state.block, operation, setting)] : []
   const looks = [...planned, ...further, ...monthly, ...block]
-  return [...looks, ...lubrication(looks, state, operation, setting)]
+  return [...looks, ...blinkInWard(state, operation, setting), ...lubrication(looks, state, operation, setting)]
 }
 
 function draftItem(
@@ -160,10 +161,15 @@ function lookAfterBlock(block: BlockDoubt, operation: DoneOperation, setting: Se
   return endedBy(item, block.settledBy ?? undefined)
 }
 
-/** The eye is kept wet from the finding until the next look, and until a look finds it out of risk. */
+/**
+ * The eye is kept wet from the finding until the next look, and until a look finds it out of risk; in the ward also as
+ * long as nobody has seen it blink, and there by the clock.
+ */
 function lubrication(looks: readonly Draft[], state: EyeState, operation: DoneOperation, setting: Setting): Draft[] {
   const doubt = state.block && state.block.settledBy === null ? state.block : null
-  const needed = state.risk.length > 0 || doubt !== null
+  const stay = presentStay(operation, setting)
+  const unseen = stay !== null && blinkLooks(operation.side, stay, setting).length === 0
+  const needed = state.risk.length > 0 || doubt !== null || unseen
   if (!needed && !state.everAtRisk) return []
   const { zone, rules, file } = setting
   const next = looks
@@ -172,11 +178,18 @@ function lubrication(looks: readonly Draft[], state: EyeState, operation: DoneOp
     .sort()[0]
   const since = doubt?.check.at ?? state.lastSeen.at
   const until = next !== undefined && next > since ? next : endOfDay(dayOf({ at: since, zone }), zone)
+  const wetting = stay ? wettingInWard(operation.side, stay, setting) : null
   const atHome = file.theCase.live('discharge').some(({ at }) => at > operation.moment.at)
   const item = draftItem(
     operation,
     setting,
-    { dueFrom: since, dueBy: until, zone, precision: 'minute', moved: [] },
+    {
+      dueFrom: wetting?.dueFrom ?? since,
+      dueBy: wetting?.dueBy ?? until,
+      zone,
+      precision: 'minute',
+      moved: [],
+    },
     {
       id: `lubricate:${operation.id}:${operation.side}`,
       what: 'eye-lubricated',
@@ -188,13 +201,14 @@ function lubrication(looks: readonly Draft[], state: EyeState, operation: DoneOp
         ...(doubt
           ? [{ code: 'possible-block-effect' as const, about: { drug: doubt.drug, hours: hoursOf(doubt, setting) } }]
           : []),
+        ...(wetting?.why ?? []),
         { code: 'lubricate-how', about: { how: rules.face.lubricate.value } },
-        { code: 'until-blink-returns', about: {} },
+        { code: unseen ? 'wet-until-blink' : 'until-blink-returns', about: {} },
       ],
-      facts: [rules.face.lubricate],
+      facts: [...(wetting?.facts ?? []), rules.face.lubricate],
     },
   )
-  return needed ? [{ item, ended: null }] : [endedBy(item, state.checks.at(-1))]
+  return needed ? [{ item, ended: null }] : [endedBy(item, state.lastSeen.by ?? state.checks.at(-1))]
 }
 
 function hoursOf(doubt: BlockDoubt, setting: Setting): string {

@@ -25,6 +25,38 @@ export function owedCodeOf(id: string): OwedCode | undefined {
   return byFirstWord[word] ?? owedCodes.find((code) => code === word)
 }
 
+/** What is done and looked at again and again while an animal lies in the ward: it stands on the ward's own list. */
+export const wardRounds = [
+  'ward-pain',
+  'ward-airway',
+  'ward-temperature',
+  'first-blink',
+  'ward-food',
+  'ward-urine',
+  'ward-dose',
+  'ward-owner-call',
+] as const satisfies readonly OwedCode[]
+
+/** Everything that belongs on the list of the ward, besides what it shares with the rest of the course. */
+export const wardCodes: readonly OwedCode[] = [
+  ...wardRounds,
+  'pain-to-treat',
+  'pain-again',
+  'look-after-the-block',
+  'eye-lubricated',
+  'face-and-eye-look',
+  'eye-at-risk-look',
+]
+
+/**
+ * Whether an owed row is one of the rounds of the ward.
+ *
+ * @example isWardRound('ward-pain:operation-1:entry-1') // true
+ */
+export function isWardRound(id: string): boolean {
+  return (wardRounds as readonly (OwedCode | undefined)[]).includes(owedCodeOf(id))
+}
+
 /**
  * The kind of entry that settles each owed thing; null where it is settled otherwise: at its own page (conflicts,
  * entries kept aside), by time, or by what arrives.
@@ -61,6 +93,14 @@ export const settledBy = {
   'other-ear-review': 'other-ear-plan',
   'pain-to-treat': 'ward-score',
   'pain-again': 'ward-score',
+  'ward-pain': 'ward-score',
+  'ward-airway': 'ward-score',
+  'ward-temperature': 'observation',
+  'first-blink': 'ward-score',
+  'ward-food': 'ward-score',
+  'ward-urine': 'ward-score',
+  'ward-dose': 'drug-given',
+  'ward-owner-call': 'call',
   'twelve-months': 'twelve-months',
   'unknown-may-be-recorded': 'twelve-months',
   'late-event-look': 'check',

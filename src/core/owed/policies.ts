@@ -1,7 +1,7 @@
 import type { Provenance } from '#core/evidence/sourced.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
 import type { Line } from '#core/journal/fold.ts'
-import { faceLooks, followUpSteps } from '#core/procedures/follow-up.ts'
+import { faceLooks, followUpSteps, wardSpans } from '#core/procedures/follow-up.ts'
 import { dayOf, type Period, type Span } from '#core/time/calendar-day.ts'
 import type { Why } from './owed-item.ts'
 
@@ -16,6 +16,7 @@ export const owedPolicies = [
   'owed.referral.today',
   'owed.referral.this-week',
   'owed.referral.routine',
+  ...wardSpans.map((span) => `owed.ward.${span}` as const),
 ] as const
 
 export type OwedPolicy = { readonly span: Span; readonly fact: Provenance; readonly why: Why }
@@ -27,10 +28,10 @@ export type Policies = {
   readonly changes: number
 }
 
-const units = new Set(['hours', 'days', 'weeks', 'months'])
+const units = new Set(['minutes', 'hours', 'days', 'weeks', 'months'])
 
 /**
- * Reads `12..14 days` or `90 minutes`-like periods of one unit: hours, days, weeks or months. Undefined otherwise.
+ * Reads `12..14 days` or `90 minutes`-like periods of one unit: minutes, hours, days, weeks or months. Undefined otherwise.
  *
  * @example readSpan('12..14 days') // { from: { count: 12, unit: 'days' }, until: { count: 14, unit: 'days' } }
  */

@@ -6,6 +6,7 @@ import { entryMaker } from '#core/journal/entries-for-tests.ts'
 import type { Entry } from '#core/journal/entry.ts'
 import type { BodyOf } from '#core/journal/fold.ts'
 import { discharge } from '#core/journal/kinds/discharge.ts'
+import { drugGiven } from '#core/journal/kinds/drug-given.ts'
 import { wardScore } from '#core/journal/kinds/ward-score.ts'
 import { fileOf } from './files-for-tests.ts'
 import { owedOf } from './owed.ts'
@@ -44,9 +45,8 @@ describe('a score that asks for relief', () => {
     expect(item?.facts.flatMap(({ sources }) => sources)).toEqual(['reid-2007'])
   })
 
-  it('owes nothing below the limit, with an action, or where no limit is published', () => {
+  it('owes nothing below the limit, or where no limit is published', () => {
     expect(owed(round(noon, { ...three, action: null })).open).toEqual([])
-    expect(owed(round(noon, seven)).open).toEqual([])
     expect(owed(round(noon, { pain: { scale: 'house-0-10', score: 9 }, action: null })).open).toEqual([])
   })
 
@@ -54,6 +54,33 @@ describe('a score that asks for relief', () => {
     const high = round(noon, { ...seven, action: null })
     expect(owed(high, make({ kind: 'drug-given', at: later })).closed).toEqual(['pain-to-treat: settled'])
     expect(owed(high, round(later, three)).closed).toEqual(['pain-to-treat: settled'])
+  })
+})
+
+describe('what was done about a score', () => {
+  const methadone = { ...drugGiven.example, drug: 'methadone', use: 'analgesia_bolus', line: null }
+
+  it('is followed by another score within the hour, whether it was written in words or named as a drug', () => {
+    expect(owed(round(noon, seven)).open).toMatchObject([
+      { what: 'pain-again', dueFrom: '2026-02-10T12:30:00.000Z', dueBy: '2026-02-10T13:00:00.000Z' },
+    ])
+    const drug = make({ kind: 'drug-given', at: later, body: methadone })
+    const named = round(noon, { ...three, action: null, given: [drug.id] })
+    expect(owed(named, drug).open).toMatchObject([{ what: 'pain-again', dueBy: '2026-02-10T13:40:00.000Z' }])
+  })
+
+  it('is a drug against pain; an eye gel answers no score', () => {
+    const high = round(noon, { ...seven, action: null })
+    const gel = make({ kind: 'drug-given', at: later, body: { ...methadone, drug: 'carbomer', use: 'eye' } })
+    expect(owed(high, gel).open).toMatchObject([{ what: 'pain-to-treat' }])
+    const open = owed(high, make({ kind: 'drug-given', at: later, body: methadone }))
+    expect(open.closed).toEqual(['pain-to-treat: settled'])
+    expect(open.open).toMatchObject([{ what: 'pain-again', dueBy: '2026-02-10T13:40:00.000Z' }])
+  })
+
+  it('is not every dose by the clock: after a low score nothing is scored again because of it', () => {
+    const low = round(noon, { ...three, action: null })
+    expect(owed(low, make({ kind: 'drug-given', at: later, body: methadone })).open).toEqual([])
   })
 })
 

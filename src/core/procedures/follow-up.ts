@@ -43,6 +43,42 @@ export type FollowUp = {
   readonly plans: readonly ('skin' | 'other-ear')[]
 }
 
+/** The rounds of an animal that lies in the ward, each with its own interval; a clinic may set every one of them. */
+export const wardSpans = [
+  'pain-early',
+  'pain',
+  'pain-again',
+  'airway-early',
+  'airway',
+  'airway-watched',
+  'temperature-early',
+  'temperature',
+  'first-blink',
+  'blink-again',
+  'eye-gel',
+  'eye-ointment',
+  'food-first',
+  'food',
+  'urine',
+  'owner-first',
+  'owner',
+] as const
+export type WardSpan = (typeof wardSpans)[number]
+
+/** What is looked at in the ward and how often; what nobody published is said to be the house's. */
+export type WardRules = {
+  /** From so long after the last one until so long after it. */
+  readonly every: Readonly<Record<WardSpan, Sourced<Span>>>
+  /** For so long after the operation pain is scored at the early interval. */
+  readonly painEarlyFor: Sourced<Period>
+  /** After so long without a line it is asked whether the animal went home. */
+  readonly silentAfter: Sourced<Period>
+  /** Uses of a drug that answer a pain score. */
+  readonly relieves: Sourced<readonly string[]>
+  /** Drugs that keep an eye wet, by what they are. */
+  readonly wetsEye: Readonly<Record<string, 'eye-gel' | 'eye-ointment'>>
+}
+
 /** The rules of asking again that belong to every procedure. */
 export type OwedRules = {
   /** After a first call: until when an urgent animal is seen, and when a routine one that nothing follows is rung. */
@@ -76,6 +112,7 @@ export type OwedRules = {
     readonly tests: TheatreTests
   }
   readonly painScales: PainScales
+  readonly ward: WardRules
   /** Within this time a second person signs for a declared emergency. */
   readonly secondName: Sourced<Quantity<'h'>>
   /** Why an operation is signed out before the animal leaves, and an emergency told the same day. */

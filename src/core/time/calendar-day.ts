@@ -1,8 +1,8 @@
 import { Temporal } from 'temporal-polyfill'
 import { instantText, sayMoment, wallClock } from './moment.ts'
 
-/** A length of time as the trade says it. Hours are real time; days, weeks and months are counted on the calendar. */
-export type Period = { readonly count: number; readonly unit: 'hours' | 'days' | 'weeks' | 'months' }
+/** A length of time as the trade says it. Minutes and hours are real time; days, weeks and months are counted on the calendar. */
+export type Period = { readonly count: number; readonly unit: 'minutes' | 'hours' | 'days' | 'weeks' | 'months' }
 /** From one period after something until another. */
 export type Span = { readonly from: Period; readonly until: Period }
 
@@ -17,7 +17,8 @@ export function dayOf(moment: { readonly at: string; readonly zone: string }): s
  * @example dayAfter('2026-08-31', { count: 6, unit: 'months' }) // '2027-02-28'
  */
 export function dayAfter(day: string, period: Period): string {
-  if (period.unit === 'hours') throw new Error('Hours are counted from a moment, not from a day.')
+  if (period.unit === 'hours' || period.unit === 'minutes')
+    throw new Error('Hours and minutes are counted from a moment, not from a day.')
   return Temporal.PlainDate.from(day)
     .add({ [period.unit]: period.count })
     .toString()
@@ -47,7 +48,7 @@ export function endOfDay(day: string, zone: string): string {
   return instantText(next.toInstant().subtract({ seconds: 1 }))
 }
 
-/** The instant a period of real hours later, or the same wall-clock time so many days, weeks or months later. */
+/** The instant a period of real minutes or hours later, or the same wall-clock time so many days, weeks or months later. */
 export function instantAfter(moment: { readonly at: string; readonly zone: string }, period: Period): string {
   const start = wallClock(moment)
   return instantText(start.add({ [period.unit]: period.count }).toInstant())

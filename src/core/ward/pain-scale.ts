@@ -8,7 +8,14 @@ export type ScaleFacts = {
   readonly outOf: number
   /** From this score on more pain relief is given; null where no publication says. */
   readonly actAt: number | null
+  /** Which form of the scale, by the name its authors gave it and the year. */
+  readonly edition: string
+  /** What of the animal its items look at that an operated ear may change; the text of no item stands here. */
+  readonly looksAt: readonly ScaleItem[]
 }
+/** Parts of a scale that mislead after ear surgery: of the face, of the walk, of a touch beside the wound. */
+export const scaleItems = ['ears', 'lids', 'muzzle', 'whiskers', 'head-carriage', 'walk', 'touch'] as const
+export type ScaleItem = (typeof scaleItems)[number]
 export type PainScales = Readonly<Record<PainScale, Sourced<ScaleFacts>>>
 
 export type PainReading =

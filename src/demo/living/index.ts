@@ -1,6 +1,7 @@
 import type { Chart } from '../chart.ts'
 import { barley } from './barley.ts'
 import { Days } from './days.ts'
+import { hazel } from './hazel.ts'
 import { juniper } from './juniper.ts'
 import { rowan } from './rowan.ts'
 import { sorrel } from './sorrel.ts'
@@ -9,6 +10,11 @@ import { teasel } from './teasel.ts'
 /** Cases in the middle of their course, by name of the animal. */
 export const livingCases = [
   { name: 'barley', title: 'Barley, a spaniel: stitches to come out, results that nobody has read', write: barley },
+  {
+    name: 'hazel',
+    title: 'Hazel, a pug: operated on the last open day, in the ward, and the night is over',
+    write: hazel,
+  },
   { name: 'juniper', title: 'Juniper, a dog: to be operated in two open days, and the sides disagree', write: juniper },
   { name: 'rowan', title: 'Rowan, a shepherd: a wet hole under the ear in the fifth month', write: rowan },
   { name: 'sorrel', title: 'Sorrel, a young cat: just home, and the lids do not close', write: sorrel },

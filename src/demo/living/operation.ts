@@ -99,13 +99,18 @@ export function givePlan(one: Living, day: string, plan: string, blockedAt: stri
   }
 }
 
-/** "M-1112-B": the day and whose it is. */
-function numbered({ chart }: Living, day: string): string {
-  return `M-${day.slice(5).replace('-', '')}-${chart.stream.replace('case:', '').charAt(0).toUpperCase()}`
+/** "M-1112-B": the day and whose it is, and which of the day when there are several. */
+export function numbered({ chart }: Living, day: string, which = ''): string {
+  return `M-${day.slice(5).replace('-', '')}-${chart.stream.replace('case:', '').charAt(0).toUpperCase()}${which}`
 }
 
 /** An ampoule of methadone holds 10 mg; what was not given is wasted before a witness. */
-function wasteRest(one: Living, at: string, { drug, amount }: BodyOf<'planned-line'>, ampoule: string): void {
+export function wasteRest(
+  one: Living,
+  at: string,
+  { drug, amount }: Pick<BodyOf<'planned-line'>, 'drug' | 'amount'>,
+  ampoule: string,
+): void {
   const rest = new Decimal('10').minus(amount.value).toFixed()
   one.chart.write(
     'drug-wasted',

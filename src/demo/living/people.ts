@@ -9,6 +9,7 @@ const contacts: Record<string, ContactRow> = {
   'contact-mead': owner('Lucjan Mead', '01632 960152', '41 Fuller Lane'),
   'contact-wetherlow': owner('Ana Wetherlow', '01632 960153', 'Osier Farm'),
   'contact-dale': owner('Kenji Dale', '01632 960154', '5 Lock Cottages'),
+  'contact-quill': owner('Noor Quill', '01632 960156', '30 Tannery Walk'),
   'contact-pratt': owner('Sunniva Pratt', '01632 960155', '22 Chandler Street'),
   'contact-oyelaran': {
     kind: 'vet',

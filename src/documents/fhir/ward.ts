@@ -14,6 +14,7 @@ export const wardScore: Mapping<'ward-score'> = (line, around) => {
     note: [body.notScoredBecause, body.action, body.text],
     component: [
       component('breathing', coded(body.airway)),
+      component('throat', coded(body.throat)),
       component('bandage', coded(body.bandage)),
       component('eats', coded(body.eats)),
       component('urine', coded(body.urine)),

@@ -174,6 +174,29 @@ export function useCase(stream: string): Reading<OpenCase> {
   return useMemo(() => openCase(reading, stream, unsent, names), [reading, stream, unsent, names])
 }
 
+/** Several cases at once, by stream, each as `useCase` has it; what only this device has counts in all of them. */
+export function useCases(streams: readonly string[]): ReadonlyMap<string, Reading<OpenCase>> {
+  const waiting = useSignal(outbox)
+  const names = useSignal(waitingRows)
+  const [turn, setTurn] = useState(0)
+  const key = streams.join(' ')
+  useEffect(() => {
+    const sources = key === '' ? [] : key.split(' ').map(caseSource)
+    const ends = sources.flatMap(({ reading }) => reading.subscribe(() => setTurn((before) => before + 1)))
+    const shown = sources.map((source) => source.show())
+    return () => {
+      for (const end of [...ends, ...shown]) end()
+    }
+  }, [key])
+  return useMemo(() => {
+    void turn
+    const mine = (stream: string) =>
+      waiting.map(({ entry }) => entry).filter((entry) => entry.stream === stream || entry.stream === 'clinic')
+    const read = (stream: string) => openCase(caseSource(stream).reading.get(), stream, mine(stream), names)
+    return new Map(key === '' ? [] : key.split(' ').map((stream) => [stream, read(stream)]))
+  }, [key, turn, waiting, names])
+}
+
 function openCase(
   reading: Reading<KeptCase>,
   stream: string,

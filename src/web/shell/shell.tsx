@@ -18,6 +18,7 @@ const pages = [
   ['/find', words.pages.find],
   ['/new', words.pages.newReferral],
   ['/theatre', words.pages.theatreList],
+  ['/ward', words.pages.ward],
   ['/tray', words.pages.tray],
   ['/sources', words.pages.sources],
   ['/settings', words.pages.settings],

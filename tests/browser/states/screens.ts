@@ -5,6 +5,10 @@ export const screens = [
   ['kept', '/kept'],
   ['new-referral', '/new'],
   ['theatre-list', '/theatre'],
+  ['ward', '/ward'],
+  ['ward-round', '/case/hazel/ward'],
+  ['ward-round-late', '/case/linden/ward'],
+  ['ward-round-not', '/case/sorrel/ward'],
   ['tray', '/tray'],
   ['case-referral', '/case/teasel'],
   ['case-work-up', '/case/bracken'],
@@ -75,4 +79,13 @@ export const screens = [
 ] as const
 
 /** The screens that are lists, as they are in a clinic that has no case yet. */
-export const lists = ['owed', 'find', 'kept', 'theatre-list', 'tray', 'settings-shelf', 'settings-prices'] as const
+export const lists = [
+  'owed',
+  'find',
+  'kept',
+  'theatre-list',
+  'ward',
+  'tray',
+  'settings-shelf',
+  'settings-prices',
+] as const

@@ -12,6 +12,7 @@ export const call = {
       label: 'About',
       options: {
         'first-call': 'first call after surgery',
+        ward: 'how it is in the ward',
         result: 'result',
         check: 'check',
         'twelve-months': 'after a year',

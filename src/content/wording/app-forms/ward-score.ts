@@ -26,11 +26,17 @@ export const wardScore = {
     'pain.score': { label: 'Score', help: 'Whole points, within the range of the scale.' },
     notScoredBecause: { label: 'Why not scored', help: 'Asleep is not without pain.' },
     action: { label: 'What was done', none: 'nothing was done' },
+    given: { label: 'Drugs given for it', help: 'The entries that say what was given.' },
     rescoreAt: { label: 'Score again at', help: 'For example 10 February 2026, 15:30.', none: 'no time is set' },
     side: { label: 'Eye' },
     'side.blink': { label: 'Blink', options: { normal: 'normal', weak: 'weak', absent: 'absent' } },
     'side.lubricated': { label: 'Eye kept wet' },
     airway: { label: 'Breathing', options: { quiet: 'quiet', noisy: 'noisy', laboured: 'hard work' } },
+    throat: {
+      label: 'Throat and neck',
+      help: 'Look and feel: swelling comes before noise.',
+      options: { soft: 'soft', swollen: 'swollen' },
+    },
     bandage: {
       label: 'Bandage',
       help: 'Two fingers under it.',

@@ -90,6 +90,11 @@ export function planLineHref(place: string, operation: string, line: string | nu
   return `${dosePlanHref(place, operation)}/line${line === null ? '' : `?line=${encodeURIComponent(line)}`}`
 }
 
+/** The round of an animal in the ward. */
+export function wardPageHref(place: string): string {
+  return `${casePageHref(place)}/ward`
+}
+
 /** The screen beside the operating table. */
 export function roomHref(place: string, operation: string): string {
   return `${casePageHref(place)}/room/${encodeURIComponent(operation)}`

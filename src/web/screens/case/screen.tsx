@@ -26,6 +26,7 @@ import { Plates } from './plates.tsx'
 import { RoomLink } from './room-link.tsx'
 import styles from './screen.module.css'
 import { SidesPart } from './sides-part.tsx'
+import { WardLink } from './ward-link.tsx'
 import { WithCase } from './with-case.tsx'
 
 /** One case on one page: who, both ears in time, and the eight chapters. */
@@ -85,6 +86,8 @@ function Panels({ chapter, state }: { readonly chapter: Chapter; readonly state:
           <Blood operation={operation} />
         </Fragment>
       ))
+    case 'Ward':
+      return <WardLink />
     default:
       return null
   }

@@ -2,7 +2,10 @@ import { useMemo, useState } from 'react'
 import { Link } from 'wouter'
 import { owedRisks } from '#content/follow-up/owed-risks.ts'
 import { owedScreen as words } from '#content/wording/app-lists.ts'
+import { wardInEnglish } from '#content/wording/app-ward.ts'
 import { fill } from '#core/outcome/finding.ts'
+import { sayCount } from '#core/outcome/say-count.ts'
+import { isWardRound } from '#core/owed/owed-code-of.ts'
 import { ownership, riskOf, sortOwed } from '#core/owed/sort.ts'
 import { standingOf } from '#core/owed/standing.ts'
 import { dayOf } from '#core/time/calendar-day.ts'
@@ -21,6 +24,7 @@ import { OwedLine, type OwedShown } from './owed-line.tsx'
 import styles from './screen.module.css'
 
 type Row = Lists['owed'][number]
+const ward = wardInEnglish.fromOwed
 const bands = ['first', 'late', 'now', 'later'] as const
 type Band = (typeof bands)[number]
 type Whose = 'mine' | 'everyone'
@@ -59,7 +63,8 @@ export function OwedScreen() {
                   </label>
                 ))}
               </fieldset>
-              <OwedBands rows={owed} mine={whose === 'mine'} />
+              <InWard rows={owed} />
+              <OwedBands rows={owed.filter(({ id }) => !isWardRound(id))} mine={whose === 'mine'} />
             </>
           )
         }
@@ -78,6 +83,23 @@ function Nothing() {
         </Link>
       </p>
     </div>
+  )
+}
+
+/** The rounds of the ward are many and short: here stands how they are, and the way to their own list. */
+function InWard({ rows }: { readonly rows: readonly Row[] }) {
+  const now = useMinute()
+  const rounds = rows.filter(({ id }) => isWardRound(id))
+  if (rounds.length === 0) return null
+  const count = (kind: 'late' | 'now') => String(rounds.filter((row) => standingOf(row, now).kind === kind).length)
+  const animals = new Set(rounds.map(({ stream }) => stream)).size
+  return (
+    <ListGroup id="owed-ward" title={ward.title} beside={rounds.length}>
+      <p>
+        {fill(ward.said, { animals: sayCount(wardInEnglish.animals, animals), late: count('late'), now: count('now') })}{' '}
+        <Link href="/ward">{ward.open}</Link>
+      </p>
+    </ListGroup>
   )
 }
 

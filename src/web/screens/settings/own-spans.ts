@@ -4,11 +4,13 @@ import { bodySurface } from '#content/protocols/body-surface.ts'
 import { syringes } from '#content/protocols/syringes.ts'
 import { saySyringes } from '#core/dosing/own-defaults.ts'
 import type { Sourced } from '#core/evidence/sourced.ts'
+import { wardSpans } from '#core/procedures/follow-up.ts'
 
 /** The tool's own value behind a policy that a clinic may set; undefined where no source gives one. */
 export function ownValue(policy: string): Sourced<unknown> | undefined {
   const look = faceAndEyeLooks.find(({ id }) => policy === `owed.face.${id}`)
   const step = wholeYear.find(({ id }) => policy === `owed.${id}`)
+  const round = wardSpans.find((one) => policy === `owed.ward.${one}`)
   const others: Readonly<Record<string, Sourced<unknown>>> = {
     'owed.face.then-every': owedRules.face.thenEvery,
     'owed.culture': owedRules.results.culture,
@@ -20,5 +22,5 @@ export function ownValue(policy: string): Sourced<unknown> | undefined {
     'dose.surface-factor.cat': bodySurface.cat,
     'dose.syringes': { ...syringes, value: saySyringes(syringes.value) },
   }
-  return look?.window ?? step?.window ?? others[policy]
+  return look?.window ?? step?.window ?? (round && owedRules.ward.every[round]) ?? others[policy]
 }

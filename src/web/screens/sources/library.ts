@@ -4,6 +4,7 @@ import { faceAndEyeLooks, wholeYear } from '#content/follow-up/visits.ts'
 import { formulary } from '#content/formulary/index.ts'
 import { earDimensions } from '#content/plate/dimensions.ts'
 import { procedures } from '#content/procedures/index.ts'
+import { bandageAndAirway } from '#content/protocols/bandage-and-airway.ts'
 import { bloodInSwabs } from '#content/protocols/blood-in-swabs.ts'
 import { bloodMarks } from '#content/protocols/blood-marks.ts'
 import { bloodPerKg } from '#content/protocols/blood-per-kg.ts'
@@ -37,6 +38,7 @@ const checks = { ...rest, bloodLoss: loss.from }
 
 /** The rules by the name of their page: whatever is cited and belongs to no single drug, study, operation or shout. */
 export const rules = {
+  'bandage-and-airway': bandageAndAirway,
   'blood-in-swabs': bloodInSwabs,
   'blood-marks': bloodMarks,
   'blood-per-kg': bloodPerKg,
