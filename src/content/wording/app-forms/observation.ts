@@ -39,7 +39,7 @@ export const observation = {
       },
     },
     'values.value': { label: 'Value' },
-    'values.method': { label: 'How measured', help: 'Method and place, when it matters.' },
+    'values.method': { label: 'How measured', help: 'Method and place. A pressure says little without.' },
     'values.artefact': { label: 'Artefact: not a true value' },
     pain: {
       label: 'Pain score',
