@@ -5,7 +5,7 @@ import { at, type State } from './state.ts'
 
 /** Screens that somebody carries away on paper. */
 const printed =
-  /^(owed|theatre-list|case-|plate|formulary$|study|procedure|protocol|publication|settings-plan$|settings-register-one)/
+  /^(ward$|ward-round$|owed|theatre-list|case-|plate|formulary$|study|procedure|protocol|publication|settings-plan$|settings-register-one)/
 
 const ofScreens = screens.map(([name, path]) => at('surgeon', name, path, printed.test(name)))
 const half = Math.ceil(ofScreens.length / 2)

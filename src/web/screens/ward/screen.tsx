@@ -14,7 +14,7 @@ import { lists, useCases, useLists } from '../../journal/cases.ts'
 import type { Lists } from '../../journal/database.ts'
 import { outbox } from '../../journal/outbox.ts'
 import { useSignal } from '../../journal/signal.ts'
-import { useNow } from '../../journal/use-now.ts'
+import { useServerNow } from '../../journal/use-server-now.ts'
 import { useWho } from '../../session/use-who.ts'
 import { wardPageHref, writeHref } from '../case/case-hrefs.ts'
 import type { WardDue } from './due-line.tsx'
@@ -36,7 +36,7 @@ export function WardScreen() {
 
 function Ward({ known }: { readonly known: Lists }) {
   const waiting = useSignal(outbox)
-  const now = useNow(20_000)
+  const now = useServerNow(20_000)
   const { pen, clinic } = useWho()
   const streams = useMemo(() => wardStreams(known.owed, waiting), [known.owed, waiting])
   const cases = useCases(streams)

@@ -5,6 +5,7 @@ import type { CaseFile } from '#core/journal/clinic.ts'
 import type { BodyOf } from '#core/journal/fold.ts'
 import { emptyRound } from '#core/ward/empty-round.ts'
 import type { Score } from '#core/ward/pain-chain.ts'
+import { momentAgain } from '../../journal/moment-again.ts'
 import { writeEntry } from '../../journal/write-entry.ts'
 import { useWho } from '../../session/use-who.ts'
 
@@ -27,13 +28,13 @@ export function useRounds(file: CaseFile) {
     observe,
     wet: (side: Side) => look({ [side]: { ...emptyRound[side], lubricated: 'yes' } }),
     /** The action is added to the score; the moment of the score stays. */
-    act: ({ header, body }: Score, said: Partial<Pick<Round, 'action' | 'given'>>) =>
+    act: (score: Score, said: Partial<Pick<Round, 'action' | 'given'>>) =>
       writeEntry(pen, {
         ...about,
         kind: 'ward-score',
-        body: { ...body, ...said },
-        happenedAt: header.happenedAt,
-        supersedes: [header.id],
+        body: { ...score.body, ...said },
+        happenedAt: momentAgain(score),
+        supersedes: [score.header.id],
         reason: words.round.actionAdded,
       }),
     phoned: (body: BodyOf<'call'>) => writeEntry(pen, { ...about, kind: 'call', body }),

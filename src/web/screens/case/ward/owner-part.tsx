@@ -11,7 +11,7 @@ import type { Stay } from '#core/ward/stay.ts'
 import { Choices } from '../../../design/choices.tsx'
 import { Field } from '../../../design/field.tsx'
 import { useDraft } from '../../../journal/drafts.ts'
-import { useNow } from '../../../journal/use-now.ts'
+import { useServerNow } from '../../../journal/use-server-now.ts'
 import { useWho } from '../../../session/use-who.ts'
 import { clockNear } from '../../ward/say-due.ts'
 import { useRounds } from '../../ward/use-rounds.ts'
@@ -109,7 +109,7 @@ export function OwnerPart({ stay, eyes }: { readonly stay: Stay; readonly eyes: 
 /** Whom we reached last, and the tries since. */
 function Calls({ stay }: { readonly stay: Stay }) {
   const { file } = useCaseView()
-  const now = useNow(20_000)
+  const now = useServerNow(20_000)
   const calls = file.theCase.live('call').filter(({ at }) => at >= stay.since)
   const reached = calls.findLast(({ body }) => body.reached === 'yes')
   const at = (instant: string) => clockNear(instant, now, file.clinic.zone)

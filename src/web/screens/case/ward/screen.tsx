@@ -13,7 +13,7 @@ import { type Stay, stayOf } from '#core/ward/stay.ts'
 import { Caution } from '../../../design/caution.tsx'
 import { Page } from '../../../design/page.tsx'
 import { sayWhen } from '../../../design/say-when.ts'
-import { useNow } from '../../../journal/use-now.ts'
+import { useServerNow } from '../../../journal/use-server-now.ts'
 import { useWho } from '../../../session/use-who.ts'
 import { DueList } from '../../ward/due-list.tsx'
 import { casePageHref } from '../case-hrefs.ts'
@@ -66,7 +66,7 @@ function RoundPage() {
 function Round({ stay }: { readonly stay: Stay }) {
   const { file, id, owed } = useCaseView()
   const { me } = useWho()
-  const now = useNow(20_000)
+  const now = useServerNow(20_000)
   const name = file.theCase.latest('identity')?.body.name ?? caseInEnglish.untitled
   const eyes = useMemo(() => wardEyes(file, stay, procedures, owedRules), [file, stay])
   const dues = dueInWard(owed, now).map((due) => ({ due, file, place: id, name }))
@@ -82,7 +82,7 @@ function Round({ stay }: { readonly stay: Stay }) {
           <section aria-label={words.due} className={styles.due}>
             <DueList dues={dues} now={now} named={false} />
           </section>
-          <Part id="pain" title={words.pain}>
+          <Part id="pain" title={words.pain} isForm>
             <PainPart doubts={doubtsOf(file, stay, eyes)} />
           </Part>
           <Part id="chain" title={words.chain}>
@@ -95,7 +95,7 @@ function Round({ stay }: { readonly stay: Stay }) {
             <Part id="eyes" title={words.eyes}>
               <EyesPart eyes={eyes} now={now} />
             </Part>
-            <Part id="look" title={words.look}>
+            <Part id="look" title={words.look} isForm>
               <LookPart />
             </Part>
             <Part id="temperature" title={words.temperature}>
@@ -112,9 +112,14 @@ function Round({ stay }: { readonly stay: Stay }) {
   )
 }
 
-function Part(props: { readonly id: string; readonly title: string; readonly children: ReactNode }) {
+function Part(props: {
+  readonly id: string
+  readonly title: string
+  readonly isForm?: boolean
+  readonly children: ReactNode
+}) {
   return (
-    <section id={props.id} tabIndex={-1} className={styles.part}>
+    <section id={props.id} tabIndex={-1} className={styles.part} data-screen-only={props.isForm || undefined}>
       <h2>{props.title}</h2>
       {props.children}
     </section>

@@ -7,7 +7,7 @@ import { writersOf } from '#core/people/may-write.ts'
 import type { Stay } from '#core/ward/stay.ts'
 import { TextField } from '../../../design/text-field.tsx'
 import { useDraft } from '../../../journal/drafts.ts'
-import { useNow } from '../../../journal/use-now.ts'
+import { useServerNow } from '../../../journal/use-server-now.ts'
 import { useWho } from '../../../session/use-who.ts'
 import { clockNear } from '../../ward/say-due.ts'
 import { useRounds } from '../../ward/use-rounds.ts'
@@ -24,7 +24,7 @@ export function TemperaturePart({ stay }: { readonly stay: Stay }) {
   const { file } = useCaseView()
   const { me, clinic } = useWho()
   const { observe } = useRounds(file)
-  const now = useNow(20_000)
+  const now = useServerNow(20_000)
   const [tries, setTries] = useState(0)
   const form = useFaultFocus(tries)
   const { draft, change, clear, ready } = useDraft(`ward temperature ${file.stream}`, me.id, () => ({ text: '' }))
