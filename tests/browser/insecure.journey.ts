@@ -9,6 +9,7 @@ test('over a plain connection the theatre record works as long as its page stays
   await openInvented(program, page)
   const context = await browser.newContext()
   const tablet = await context.newPage()
+  await context.addInitScript(noteDurability)
   const url = `http://clinic.lan:${new URL(program.url).port}`
   await tablet.goto(`${url}/case/juniper/room/operation-juniper`)
   await tablet.getByLabel('Name for signing in').fill(surgeon.login)
@@ -27,6 +28,9 @@ test('over a plain connection the theatre record works as long as its page stays
     tablet.getByRole('listitem').filter({ has: tablet.getByRole('heading', { name: what, exact: true }) })
   await tablet.getByRole('button', { name: 'Done now: Skin' }).click()
   await expect(row('Skin')).toContainText('sent')
+
+  // What a person wrote is asked onto the disk itself, not only into the memory before it.
+  expect(await tablet.evaluate('[...new Set(globalThis.askedFor)]')).toContain('outbox,rows strict')
 
   // Every part of the app was loaded ahead: without the network the open page goes on to any screen of theatre.
   await tablet.waitForTimeout(3_000)
@@ -66,3 +70,13 @@ test('over a plain connection the theatre record works as long as its page stays
   await expect(tablet.getByText(/^Signed out on the server\./)).toBeVisible()
   await context.close()
 })
+
+/** Notes of every writing into the app's own database how lasting it was asked to be. */
+const noteDurability = `{
+  globalThis.askedFor = []
+  const begin = IDBDatabase.prototype.transaction
+  IDBDatabase.prototype.transaction = function (stores, mode, options) {
+    if (mode === 'readwrite') globalThis.askedFor.push([stores].flat() + ' ' + options?.durability)
+    return begin.call(this, stores, mode, options)
+  }
+}`

@@ -279,6 +279,9 @@ test('an account that is closed while its person operates loses nothing: somebod
     await tablet.signIn(nurse)
     await expect(tablet.page.getByText(`${nurse.name}, ${nurse.role}`)).toBeVisible()
     await tablet.open(room)
+    // This browser promises nothing to a page that nobody installed; the screen says so.
+    expect(await tablet.page.evaluate('navigator.storage.persisted()')).toBe(false)
+    await expect(tablet.page.getByText(/^This device may throw away what waits here/)).toBeVisible()
     await tablet.settle()
     tablet.cable.pull()
     const written = new Written()
