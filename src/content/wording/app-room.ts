@@ -83,7 +83,7 @@ export const roomInEnglish = {
   taken: 'Take back',
   takeBackSaid: 'Take back: {what}',
   takenBecause: 'Tapped by mistake.',
-  two: 'Two stamps stand side by side. A person must settle it.',
+  two: 'Two stamps stand side by side. The earlier one counts until a person has settled it.',
   settle: 'Settle it',
   mind: 'Mind: {words}',
   next: 'Next',

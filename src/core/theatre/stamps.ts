@@ -36,9 +36,12 @@ export function toStamp(theCase: Case, operation: string, checkpoints: readonly 
   ]
 }
 
-/** The moment of the last stamp of a mark that says "done"; null while there is none. */
+/**
+ * The moment of a mark that says "done"; null while there is none. Of two that stand side by side the earlier counts
+ * until a person settles them.
+ */
 export function doneAt(theCase: Case, operation: string, id: string): string | null {
-  const done = linesAbout(theCase, 'theatre-stamp', operation).findLast(
+  const done = linesAbout(theCase, 'theatre-stamp', operation).find(
     ({ body }) => body.checkpoint === id && body.answer === 'done',
   )
   return done?.at ?? null
@@ -49,14 +52,17 @@ const retraction = /^retraction-(on|off)-(\d+)$/
 /** One time that the nerve was held aside, by the stamps of its beginning and end. */
 export type Retraction = { readonly number: number; readonly from: string; readonly until: string | null }
 
-/** Every retraction of an operation, first to last; the one that still holds has no end. */
+/**
+ * Every retraction of an operation, first to last; the one that still holds has no end. Of two stamps that stand side by
+ * side the earlier counts until a person settles them.
+ */
 export function retractionsOf(theCase: Case, operation: string): Retraction[] {
   const ends = new Map<number, { on?: string; off?: string }>()
   for (const { at, body } of linesAbout(theCase, 'theatre-stamp', operation)) {
     const [, which, text] = retraction.exec(body.checkpoint) ?? []
     if (text === undefined || body.answer !== 'done') continue
     const number = Number(text)
-    ends.set(number, { ...ends.get(number), ...(which === 'on' ? { on: at } : { off: at }) })
+    ends.set(number, { ...(which === 'on' ? { on: at } : { off: at }), ...ends.get(number) })
   }
   return [...ends]
     .sort(([a], [b]) => a - b)
