@@ -88,5 +88,5 @@ test('a nurse stamps an operation beside the table, without the network, and not
     ['retraction-on-1', 'done'],
   ])
   const [first, answered] = stamps.filter(({ body }) => body.checkpoint === 'k1-skin')
-  expect(answered?.header.happenedAt).toEqual(first?.header.happenedAt)
+  expect(answered?.envelope.correctedAt).toBe(first?.envelope.correctedAt)
 })

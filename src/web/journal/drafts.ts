@@ -62,9 +62,13 @@ export function useDraft<Draft>(key: string, person: string, empty: () => Draft)
     (next: Draft) => {
       setDraft(next)
       const at = new Date().toISOString()
-      writing.current = writing.current.then(async () =>
-        (await database()).put('drafts', { draft: next, at, person }, place),
-      )
+      writing.current = writing.current.then(async () => {
+        const tx = (await database()).transaction('drafts', 'readwrite')
+        const put = tx.store.put({ draft: next, at, person }, place)
+        // Not when the answer comes back: a page that is loaded anew in between would take the writing with it.
+        tx.commit()
+        await Promise.all([put, tx.done])
+      })
     },
     [place, person],
   )
