@@ -4,7 +4,7 @@ import { emptyRound } from '#core/ward/empty-round.ts'
 import type { Chart } from '../chart.ts'
 import { moment } from '../chart.ts'
 import { staff, zone } from '../practice.ts'
-import { giver, stamp, writeCheck } from '../writers.ts'
+import { giver, writeCheck } from '../writers.ts'
 import { find, firstCall, type Living, living, normalBaseline, weigh } from './animal.ts'
 import type { Days } from './days.ts'
 import { agreeAndBook, givePlan, numbered, operate, wasteRest } from './operation.ts'
@@ -75,7 +75,6 @@ function theatre(one: Living, day: string): void {
     findings: 'Nerve seen whole and held aside for six minutes; bulla emptied, its inner wall left.',
     plan: 'Ward at least one night: flat face, head bandage. Methadone every six hours for a day.',
   })
-  stamp(one.chart, one.operation, `${day} 11:20`, 'tube-out')
   everySixHours(one, day)
 }
 
