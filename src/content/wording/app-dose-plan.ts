@@ -106,6 +106,10 @@ export const dosePlanInEnglish = {
     siteHelp: 'For a block: which nerve, LEFT or RIGHT.',
     ampoule: 'Ampoule',
     ampouleHelp: 'Number of the ampoule or vial, for a drug that is counted.',
+    baseline: 'Why before face and eyes were looked at',
+    baselineHelp:
+      'No baseline before sedation is on record for this ear: afterwards a weak face cannot be told from an older one.',
+    baselineMissing: 'Say why, or write the baseline first.',
     verb: 'Keep it as given now',
     close: 'Close',
     missing: 'Say how much was given.',

@@ -50,7 +50,11 @@ export function gatesOf(mark: string, operation: OperationOnFile, setting: GateS
   ]
 }
 
-function lacksBaseline(operation: OperationOnFile, { operations, theCase, now }: GateSetting): boolean {
+/** Whether nobody looked at face and eyes before sedation, or not at the blink of this ear. */
+export function lacksBaseline(
+  operation: OperationOnFile,
+  { operations, theCase, now }: Pick<GateSetting, 'operations' | 'theCase' | 'now'>,
+): boolean {
   const made = baselineBefore(operation, operations, theCase, now)
   return made === undefined || made.body[operation.side].blink === 'not-assessed'
 }

@@ -4,7 +4,9 @@ import { dosePlanInEnglish } from '#content/wording/app-dose-plan.ts'
 import type { LineNow } from '#core/dosing/plan-now.ts'
 import { readQuantityText } from '#core/forms/read-leaf.ts'
 import type { BodyOf } from '#core/journal/fold.ts'
+import { isAbout } from '#core/journal/lines-about.ts'
 import { fill } from '#core/outcome/finding.ts'
+import { lacksBaseline } from '#core/theatre/stamp-gates.ts'
 import { sayAmount } from '#core/why/why.ts'
 import { drugName } from '#documents/case/drug-name.ts'
 import { Caution } from '../../../design/caution.tsx'
@@ -20,6 +22,9 @@ import { useFaultFocus } from '../use-fault-focus.ts'
 const words = dosePlanInEnglish.give
 type Given = BodyOf<'drug-given'>
 const amountUnits = ['mg', 'ug', 'mL', '[iU]', 'mmol', '{tablet}', 'mg/kg/h', 'ug/kg/h', 'mL/h', '%{vol}'] as const
+
+/** Uses after which face and eyes can no longer be judged. */
+const sedates: ReadonlySet<string> = new Set(['premed', 'sedation'])
 
 /** What was to be drawn, as an amount a person may say was given; null where the line has none. */
 function wholeOf({ now }: LineNow): Pick<Given, 'amount' | 'volume'> | null {
@@ -44,12 +49,13 @@ function loadingOf({ now }: LineNow): Pick<Given, 'amount' | 'volume'> | null {
 
 /** A planned line is written down as given: all of it with one tap more, or whatever it really was. */
 export function GivePart({ line, onClose }: { readonly line: LineNow; readonly onClose: () => void }) {
-  const { file, id } = useCaseView()
+  const { file, id, operations } = useCaseView()
   const { pen, clinic } = useWho()
   const [how, setHow] = useState<How | null>(null)
   const [typed, setTyped] = useState('')
   const [site, setSite] = useState('')
   const [ampoule, setAmpoule] = useState('')
+  const [because, setBecause] = useState('')
   const [tries, setTries] = useState(0)
   const form = useFaultFocus(tries)
   const { entry } = line
@@ -64,10 +70,15 @@ export function GivePart({ line, onClose }: { readonly line: LineNow; readonly o
   const asked = options.length > 1 ? how : 'other'
   const given = asked === 'all' ? whole : asked === 'loading' ? loading : asked === 'other' ? other : null
   const { route } = entry.body
+  const operation = operations.find((one) => isAbout(entry, one.id))
+  const tooEarly =
+    operation !== undefined &&
+    sedates.has(entry.body.use) &&
+    lacksBaseline(operation, { operations, theCase: file.theCase, now: new Date().toISOString() })
   const keep = async (event: FormEvent) => {
     event.preventDefault()
     setTries(tries + 1)
-    if (!given || route === null) return
+    if (!given || route === null || (tooEarly && because.trim() === '')) return
     await writeEntry(pen, {
       kind: 'drug-given',
       stream: file.stream,
@@ -84,6 +95,7 @@ export function GivePart({ line, onClose }: { readonly line: LineNow; readonly o
         batch: null,
         ampoule: ampoule.trim() || null,
       },
+      reason: because.trim() || null,
     })
     onClose()
   }
@@ -132,6 +144,16 @@ export function GivePart({ line, onClose }: { readonly line: LineNow; readonly o
               value={ampoule}
               onText={setAmpoule}
             />
+            {tooEarly && (
+              <TextField
+                label={words.baseline}
+                help={words.baselineHelp}
+                error={tries > 0 && because.trim() === '' ? words.baselineMissing : null}
+                autoComplete="off"
+                value={because}
+                onText={setBecause}
+              />
+            )}
             <p>
               <button type="submit" data-weight="main">
                 {words.verb}
