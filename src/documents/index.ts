@@ -9,6 +9,7 @@ import { referringLetter } from './letter/referring-letter.ts'
 import { operationReport } from './operation-report/operation-report.ts'
 import { specimenLabels } from './specimen-labels/specimen-labels.ts'
 import { syringeLabels } from './syringe-labels/syringe-labels.ts'
+import { theatreSheet } from './theatre-sheet/theatre-sheet.ts'
 
 /** Every paper of a case, sorted by id. A new one joins here and nowhere else. */
 export const papers: readonly PaperDefinition[] = [
@@ -22,4 +23,5 @@ export const papers: readonly PaperDefinition[] = [
   referringLetter,
   specimenLabels,
   syringeLabels,
+  theatreSheet,
 ]

@@ -45,12 +45,13 @@ function hostileFile(entries = exampleEntries()): CaseFile {
 }
 
 const file = hostileFile()
-/** Syringes are labelled before the cut only. */
+/** Syringes are labelled, and a sheet is printed for the pen, before the cut only. */
+const beforeOnly: ReadonlySet<string> = new Set(['syringe-labels', 'theatre-sheet'])
 const beforeTheCut = hostileFile(
   exampleEntries().filter(({ kind }) => kind !== 'operation-summary' && kind !== 'theatre-stamp'),
 )
 const made = papers.flatMap((paper): Paper[] => {
-  const one = paper.of({ ...inputFor([]), file: paper.id === 'syringe-labels' ? beforeTheCut : file })
+  const one = paper.of({ ...inputFor([]), file: beforeOnly.has(paper.id) ? beforeTheCut : file })
   return isPaper(one) ? [one] : []
 })
 

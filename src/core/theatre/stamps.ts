@@ -23,14 +23,21 @@ export type ToStamp = {
  */
 export function toStamp(theCase: Case, operation: string, checkpoints: readonly Checkpoint[]): ToStamp[] {
   const all = linesAbout(theCase, 'theatre-stamp', operation)
-  const of = (id: string) => all.filter(({ body }) => body.checkpoint === id)
-  const mark = (id: ClockMark): ToStamp => ({ id, mark: id, checkpoint: null, stamps: of(id) })
+  return stampOrder(checkpoints).map((item) => ({
+    ...item,
+    stamps: all.filter(({ body }) => body.checkpoint === item.id),
+  }))
+}
+
+/** What is to be stamped in an operation, whether or not anything was: on the screen and on the sheet of paper. */
+export function stampOrder(checkpoints: readonly Checkpoint[]): Omit<ToStamp, 'stamps'>[] {
+  const mark = (id: ClockMark) => ({ id, mark: id, checkpoint: null })
   return [
     mark('premedication'),
     mark('anaesthesia-start'),
     mark('skin-mark'),
     mark('incision'),
-    ...checkpoints.map((checkpoint) => ({ id: checkpoint.id, mark: null, checkpoint, stamps: of(checkpoint.id) })),
+    ...checkpoints.map((checkpoint) => ({ id: checkpoint.id, mark: null, checkpoint })),
     mark('closed'),
     mark('tube-out'),
   ]

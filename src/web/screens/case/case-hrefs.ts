@@ -105,6 +105,11 @@ export function ledgerHref(place: string, operation: string): string {
   return `${roomHref(place, operation)}/ledger`
 }
 
+/** Where the theatre sheet that was written by hand is typed in. */
+export function paperSheetHref(place: string, operation: string): string {
+  return `${roomHref(place, operation)}/paper`
+}
+
 /** One of the three spoken pauses of an operation. */
 export function pauseHref(place: string, operation: string, pause: string): string {
   return `${roomHref(place, operation)}/pause/${pause}`

@@ -18,6 +18,7 @@ export const caseRoutes: readonly (readonly [path: string, screen: ComponentType
   ['/case/:id/plate/:side', lazyPart(() => import('./plate/screen.tsx'))],
   ['/case/:id/room/:operation', lazyPart(() => import('./room/screen.tsx'))],
   ['/case/:id/room/:operation/pause/:pause', lazyPart(() => import('./room/pause/screen.tsx'))],
+  ['/case/:id/room/:operation/paper', lazyPart(() => import('./room/paper/screen.tsx'))],
   ['/case/:id/room/:operation/ledger', lazyPart(() => import('./room/ledger/screen.tsx'))],
   ['/case/:id/room/:operation/now', lazyPart(() => import('./room/now/list.tsx'))],
   ['/case/:id/room/:operation/now/:call', lazyPart(() => import('./room/now/screen.tsx'))],

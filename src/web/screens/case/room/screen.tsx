@@ -5,6 +5,7 @@ import { procedures } from '#content/procedures/index.ts'
 import { spokenPauses } from '#content/protocols/spoken-pauses.ts'
 import { caseInEnglish } from '#content/wording/app-case.ts'
 import { ledgerScreenInEnglish } from '#content/wording/app-ledger.ts'
+import { paperSheetInEnglish } from '#content/wording/app-paper-sheet.ts'
 import { roomInEnglish as words } from '#content/wording/app-room.ts'
 import { animalIn } from '#core/chapters/subjects-for.ts'
 import { fill } from '#core/outcome/finding.ts'
@@ -20,7 +21,15 @@ import { Notice } from '../../../design/notice.tsx'
 import { Page } from '../../../design/page.tsx'
 import { useServerNow } from '../../../journal/use-server-now.ts'
 import { useWho } from '../../../session/use-who.ts'
-import { casePageHref, dosePlanHref, ledgerHref, roomHref, writeHref } from '../case-hrefs.ts'
+import {
+  casePageHref,
+  dosePlanHref,
+  ledgerHref,
+  paperHref,
+  paperSheetHref,
+  roomHref,
+  writeHref,
+} from '../case-hrefs.ts'
 import { CaseLine } from '../case-line.tsx'
 import { useCaseView } from '../case-view.ts'
 import { MayNotWrite } from '../may-correct.tsx'
@@ -146,6 +155,8 @@ function Further({ operation }: { readonly operation: OperationOnFile }) {
   return (
     <nav aria-label={words.after} className={styles.further}>
       <Link href={dosePlanHref(id, operation.id)}>{words.plan}</Link>
+      <a href={paperHref(file.stream, `theatre-sheet-${operation.id}.pdf`)}>{paperSheetInEnglish.print}</a>
+      <Link href={paperSheetHref(id, operation.id)}>{paperSheetInEnglish.open}</Link>
       <Link href={ledgerHref(id, operation.id)}>{ledgerScreenInEnglish.open}</Link>
       {writes.map(([kind, said]) => (
         <Link key={kind} href={writeHref(id, kind, { subject })}>

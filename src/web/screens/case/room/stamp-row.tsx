@@ -1,5 +1,6 @@
 import { useState } from 'react'
 import { Link } from 'wouter'
+import { paperSheetInEnglish } from '#content/wording/app-paper-sheet.ts'
 import { roomInEnglish as words } from '#content/wording/app-room.ts'
 import { reportInEnglish } from '#content/wording/report.ts'
 import { sides } from '#core/animal/species.ts'
@@ -147,6 +148,7 @@ function Stamped({ stamp, item }: { readonly stamp: Stamp; readonly item: ToStam
         <span className={styles.kept} data-waits={waits}>
           {waits ? words.here : words.sent}
         </span>
+        {header.reason === paperSheetInEnglish.fromPaper && <span className="soft"> {header.reason}</span>}
       </p>
       <p>
         {body.answer === 'not-done' && <strong>{words.isNotDone} </strong>}
