@@ -20,9 +20,9 @@ test('a theatre sheet is printed before, written by hand, and typed in afterward
   await page.getByLabel('Day on the sheet').fill('27 November 2025')
   // The pause, the operation over midnight, a point that was not done, two looks, a dose.
   await page.getByText('Pause before the incision').click()
-  const pause = page.getByRole('group').filter({ hasText: 'First answer at' })
-  await page.getByLabel('First answer at').nth(1).fill('23:30')
-  await page.getByLabel('Last answer at').nth(1).fill('2332')
+  const pause = page.locator('details').filter({ hasText: 'Pause before the incision' })
+  await pause.getByLabel('First answer at').fill('23:30')
+  await pause.getByLabel('Last answer at').fill('2332')
   const concerns = page.getByRole('group', { name: /said their concerns/ })
   await concerns.getByRole('radio', { name: 'YES' }).check()
   await page
@@ -59,9 +59,8 @@ test('a theatre sheet is printed before, written by hand, and typed in afterward
   await look.getByLabel('How the pressure was measured').fill('Doppler')
   await dose.getByLabel(/^Amount/).fill('5 mg')
   await page.getByText('Pause before the incision').click()
-  await pause.first().isVisible()
   await page.getByLabel(/^NO: why/).fill('Waits for the sample.')
-  await page.getByRole('group', { name: 'Answered aloud by' }).nth(1).getByRole('radio', { name: 'Runa Falk' }).check()
+  await pause.getByRole('group', { name: 'Answered aloud by' }).getByRole('radio', { name: 'Runa Falk' }).check()
   await page.getByRole('button', { name: 'Keep 9 entries' }).click()
 
   await expect(page.getByRole('heading', { level: 1 })).toHaveText('In theatre')

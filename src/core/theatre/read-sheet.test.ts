@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { observation as form } from '#content/forms/observation.ts'
+import { spokenPauses } from '#content/protocols/spoken-pauses.ts'
 import { kindNamed } from '#core/journal/fold.ts'
 import { readSheet, type SheetSetting, type TypedSheet } from './read-sheet.ts'
 
@@ -11,6 +12,7 @@ const setting: SheetSetting = {
   place: { decimalMark: '.' },
   units: form.fields['values.value'].unitBy.units,
   doseUnits: ['mg', 'mL'],
+  pauses: spokenPauses,
   planned: [{ id: 'line-1', drug: 'bupivacaine', use: 'local_block', route: 'perineural', line: 'block' }],
 }
 const blank: TypedSheet = { points: {}, pauses: {}, looks: [], doses: {} }
@@ -53,6 +55,10 @@ describe('a sheet of paper, typed in', () => {
       ['pause-item', '2026-03-10T22:12', 'minute'],
       ['observation', '2026-03-10T23:55', 'minute'],
       ['drug-given', '2026-03-10T22:40', 'minute'],
+    ])
+    expect(entries.flatMap(({ kind, body }) => (kind === 'pause-item' ? [body.item] : []))).toEqual([
+      'antibiotic',
+      'concerns',
     ])
     for (const { kind, body } of entries) expect(kindNamed(kind)?.body.safeParse(body).error).toBeUndefined()
     expect(entries.at(-1)?.body).toMatchObject({ amount: { value: '1.6', unit: 'mL' }, volume: { value: '1.6' } })

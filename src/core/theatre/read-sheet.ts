@@ -8,6 +8,7 @@ import type { Unit } from '#core/units/unit.ts'
 import { type ClockFault, clockOnSheet, type Sheet } from './clock-on-sheet.ts'
 import type { Observable } from './ledger.ts'
 import { readLook } from './read-look.ts'
+import type { SpokenPause } from './spoken-pause.ts'
 
 /** One point of the operation as the sheet has it; both empty is "the sheet says nothing". */
 export type TypedPoint = { readonly time: string; readonly not: string; readonly side: Side | null }
@@ -66,6 +67,8 @@ export type SheetSetting = Omit<Sheet, 'begins'> & {
   readonly units: Readonly<Record<Observable, Unit>>
   readonly doseUnits: readonly Unit[]
   readonly planned: readonly PlannedOnSheet[]
+  /** In the order in which they are read aloud and stand on the sheet, whatever was typed first. */
+  readonly pauses: readonly SpokenPause[]
   /** The clock time on the sheet that everything else follows. */
   readonly begins: string | null
 }
@@ -127,7 +130,10 @@ function moment(time: string, setting: SheetSetting, mayBeDay: boolean): { reado
 }
 
 function readPause(pause: string, typed: TypedPause, setting: SheetSetting): Part {
-  const answered = Object.entries(typed.answers).filter(([, { answer }]) => answer !== null)
+  const order = setting.pauses.find((one) => one.pause === pause)?.items.map(({ id }) => id) ?? []
+  const answered = Object.entries(typed.answers)
+    .filter(([, { answer }]) => answer !== null)
+    .sort(([a], [b]) => order.indexOf(a) - order.indexOf(b))
   if (answered.length === 0) return empty
   const place = `pauses.${pause}`
   const first = clockOnSheet(typed.first, setting)

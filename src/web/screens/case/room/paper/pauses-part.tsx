@@ -1,3 +1,4 @@
+import { useState } from 'react'
 import { paperSheetInEnglish as words } from '#content/wording/app-paper-sheet.ts'
 import { pauseInEnglish } from '#content/wording/app-pause.ts'
 import { personNamed } from '#core/journal/clinic.ts'
@@ -46,6 +47,8 @@ function OnePause(props: {
 }) {
   const { run, typed, faults, onTyped } = props
   const { file } = useCaseView()
+  // Opened by a fault it stays open, also when the fault is put right.
+  const [open, setOpen] = useState(false)
   const place = `pauses.${run.pause}`
   const near: readonly string[] = writersOf('pause-item')
   const people = [...file.people].filter(([, { role }]) => near.includes(role)).map(([id]) => id)
@@ -53,7 +56,11 @@ function OnePause(props: {
   const known = run.items.length - run.open.length
   const set = (more: Partial<TypedPause>) => onTyped({ ...typed, ...more })
   return (
-    <details className={styles.pause} open={faults.some(({ at }) => at.startsWith(place)) || undefined}>
+    <details
+      className={styles.pause}
+      open={open || faults.some(({ at }) => at.startsWith(place))}
+      onToggle={(event) => setOpen(event.currentTarget.open)}
+    >
       <summary>
         <strong>{pauseInEnglish.titles[run.pause]}</strong>{' '}
         {known > 0 && fill(words.pauseKnown, { count: String(known), all: String(run.items.length) })}

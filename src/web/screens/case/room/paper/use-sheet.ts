@@ -1,5 +1,6 @@
 import { observation } from '#content/forms/observation.ts'
 import { procedures } from '#content/procedures/index.ts'
+import { spokenPauses } from '#content/protocols/spoken-pauses.ts'
 import { formRefusals } from '#content/wording/app-form-refusals.ts'
 import { paperSheetInEnglish as words } from '#content/wording/app-paper-sheet.ts'
 import { animalIn } from '#core/chapters/subjects-for.ts'
@@ -68,6 +69,7 @@ export function useSheet(operation: OperationOnFile) {
           units: observation.fields['values.value'].unitBy.units,
           doseUnits,
           planned,
+          pauses: spokenPauses,
         })
   const about = {
     stream: file.stream,
