@@ -39,6 +39,7 @@ export function fieldsOf(at: string, schema: z.ZodObject, arranged: Arranged): F
 function mayStayEmpty(control: Control): boolean {
   switch (control.kind) {
     case 'many':
+    case 'entries':
     case 'list':
       return control.least === 0
     case 'rows':
@@ -58,7 +59,8 @@ function controlOf(at: string, schema: z.ZodType, arrangement: FieldArrangement,
   if (answeredBy !== undefined) return { kind: 'answered-by', field: answeredBy }
   if (control === 'carried' || control === 'body-weight' || control === 'plan-fingerprint' || control === 'tick')
     return { kind: control }
-  if (entries) return { kind: schema instanceof z.ZodArray ? 'entries' : 'entry', kinds: entries }
+  if (entries && schema instanceof z.ZodArray) return { kind: 'entries', kinds: entries, least: leastOf(schema) }
+  if (entries) return { kind: 'entry', kinds: entries }
   if (register && schema instanceof z.ZodArray) return { kind: 'many-from-register', register }
   if (register) return { kind: 'from-register', register, free: arrangement.free === true }
   if (options) return { kind: 'suggested', options }

@@ -22,7 +22,7 @@ export type Control =
   | { readonly kind: 'from-register'; readonly register: Register; readonly free: boolean }
   | { readonly kind: 'many-from-register'; readonly register: Register }
   | { readonly kind: 'entry'; readonly kinds: readonly KindName[] }
-  | { readonly kind: 'entries'; readonly kinds: readonly KindName[] }
+  | { readonly kind: 'entries'; readonly kinds: readonly KindName[]; readonly least: number }
   | { readonly kind: 'group'; readonly fields: readonly Field[] }
   | { readonly kind: 'list'; readonly fields: readonly Field[]; readonly least: number }
   /** A list of (item, answer) as a table of questions: every item a row. */

@@ -215,8 +215,7 @@ function readList(
 }
 
 function leastOf(control: Control): number {
-  if (control.kind === 'many') return control.least
-  return control.kind === 'entries' ? 1 : 0
+  return control.kind === 'many' || control.kind === 'entries' ? control.least : 0
 }
 
 function readMany(field: Field, draft: Draft | undefined, least: number, at: At, reading: Reading): Json | undefined {

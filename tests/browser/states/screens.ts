@@ -28,6 +28,7 @@ export const screens = [
   ['dose-plan-line', '/case/juniper/doses/operation-juniper/line?line=block'],
   ['room', '/case/fennel/room/operation-fennel'],
   ['room-before', '/case/juniper/room/operation-juniper'],
+  ['paper-sheet', '/case/juniper/room/operation-juniper/paper'],
   ['ledger', '/case/fennel/room/operation-fennel/ledger'],
   ['ledger-before', '/case/juniper/room/operation-juniper/ledger'],
   ['ledger-over', '/case/tansy/room/operation-tansy-left/ledger'],
