@@ -3,7 +3,7 @@ import { entriesOf, expect, openInvented, test } from './clinic.ts'
 import { EntryForm } from './pages/entry-form.ts'
 import { copyUntil } from './states/case-until.ts'
 
-const room = '/case/hazel/room/operation-hazel'
+const room = '/case/linden/room/operation-linden'
 const end = `${room}/pause/before-leaving?at=end`
 
 test('an operation with an unlabelled pot and an unequal count is not signed out until each point is settled', async ({
@@ -13,12 +13,12 @@ test('an operation with an unlabelled pot and an unequal count is not signed out
   page.setDefaultTimeout(8_000)
   await openInvented(program, page)
   // A dog whose operation is booked, and of which every entry names the same side.
-  await copyUntil(program, page, 'Hazel', 'booking')
+  await copyUntil(program, page, 'Linden', 'booking')
   const { url } = program
   const points = page.getByRole('region', { name: 'Sign out', exact: true }).getByRole('listitem')
   const signOut = page.getByRole('button', { name: 'Sign out now' })
   const count = async (when: string, found: string, pack: string) => {
-    const form = await EntryForm.open(page, url, 'hazel/write/count?operation=operation-hazel')
+    const form = await EntryForm.open(page, url, 'linden/write/count?operation=operation-linden')
     await form.choose('When', when)
     const line = form.within('Line 1')
     await line.typeAll({ What: 'swabs', 'Should be': '20', Found: found })
@@ -37,25 +37,27 @@ test('an operation with an unlabelled pot and an unequal count is not signed out
   await page.getByRole('link', { name: 'Specimens' }).first().click()
 
   // One tap is one pot, with a label that the program proposes.
-  await expect(page.getByText('Next label: H-1')).toBeVisible()
+  await expect(page.getByText('Next label: L-1')).toBeVisible()
   const take = page.getByRole('button', { name: 'Taken now: bulla, on entry' })
   expect((await take.boundingBox())?.height).toBeGreaterThanOrEqual(56)
   await take.click()
-  await expect(page.getByText('Next label: H-2')).toBeVisible()
+  await expect(page.getByText('Next label: L-2')).toBeVisible()
   await page.getByRole('button', { name: 'Taken now: tissue of the canal' }).click()
   const pots = page.getByRole('region', { name: 'Pots of this operation' })
   await expect(pots.getByText('NO label yet')).toHaveCount(2)
   await expectAccessible(page, 'specimens')
-  await page.getByRole('button', { name: 'The label is on the pot: H-1' }).click()
+  await page.getByRole('button', { name: 'The label is on the pot: L-1' }).click()
   await expect(pots.getByText(/^Label on the pot \d\d:\d\d, Runa Falk/)).toBeVisible()
   await expect(pots.getByText('sent')).toHaveCount(2, { timeout: 10_000 })
-  const labels = await page.context().request.get(`${url}/api/papers/case%3Ahazel/specimen-labels-operation-hazel.txt`)
-  expect(await labels.text()).toMatch(/Hazel .*\n?.*H-1 (LEFT|RIGHT) ear/)
+  const labels = await page
+    .context()
+    .request.get(`${url}/api/papers/case%3Alinden/specimen-labels-operation-linden.txt`)
+  expect(await labels.text()).toMatch(/Linden .*\n?.*L-1 (LEFT|RIGHT) ear/)
 
   await count('final', '19', 'in')
   await page.goto(url + end)
   await expect(points).toHaveText([
-    /Nobody said that the label is on pot H-2/,
+    /Nobody said that the label is on pot L-2/,
     /swabs: 19 found, 20 expected/,
     /The throat pack is in/,
     /The side that was done was not confirmed aloud/,
@@ -65,7 +67,7 @@ test('an operation with an unlabelled pot and an unequal count is not signed out
 
   // Each point has the way to what settles it.
   await page.getByRole('link', { name: /^Go to the specimens/ }).click()
-  await page.getByRole('button', { name: 'The label is on the pot: H-2' }).click()
+  await page.getByRole('button', { name: 'The label is on the pot: L-2' }).click()
   await expect(pots.getByText(/^Label on the pot/)).toHaveCount(2)
   await page.goto(url + end)
   await page.getByRole('link', { name: /^Say it aloud now/ }).click()
@@ -111,7 +113,7 @@ test('an operation with an unlabelled pot and an unequal count is not signed out
   await page.goto(url + room)
   await expect(page.getByText(/^Signed out\./)).toBeVisible()
   const report = async () =>
-    (await page.context().request.get(`${url}/api/papers/case%3Ahazel/operation-report-operation-hazel.txt`)).text()
+    (await page.context().request.get(`${url}/api/papers/case%3Alinden/operation-report-operation-linden.txt`)).text()
   expect(await report()).toMatch(/Signed out \d+ \w+ \d{4}, \d\d:\d\d, Runa Falk\./)
   expect(await report()).toContain('Because: One lies under the drape')
 

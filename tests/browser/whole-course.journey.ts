@@ -367,7 +367,8 @@ async function callHome({ case: file }: AtWork): Promise<string> {
   await form.choose('What it is about', 'the household')
   await form.at('15 February 2023, 15:00')
   await form.pick('With whom', 'Hedy Marlowe')
-  await form.chooseAll({ 'Who called?': 'we called', How: 'phone', About: firstCall.toLowerCase(), 'Reached?': 'yes' })
+  await form.chooseAll({ 'Who called?': 'we called', How: 'phone', 'Reached?': 'yes' })
+  await form.pick('About', firstCall.toLowerCase())
   await form.type('What was said', 'Eats, wears the collar, blinks.')
   return form.keep()
 }
