@@ -19,7 +19,7 @@ export const roomInEnglish = {
     'local-anaesthetic': '{drug}',
     retraction: 'Nerve held aside',
     observation: 'Last observation',
-    'no-observation': 'No observation since the beginning',
+    'no-observation': 'No observation yet',
   } satisfies Record<Timer['what'], string>,
   minutes: '{minutes} min',
   hours: '{hours} h {minutes}',

@@ -64,6 +64,7 @@ export const wardInEnglish = {
     title: 'In the ward',
     since: 'Operation ended {when}.',
     notHere: 'This animal does not lie in the ward: it was not operated, lies in theatre still, or went home.',
+    writeAnyway: 'Write a ward score all the same',
     due: 'Due',
     all: 'All animals in the ward',
     here: 'kept here',

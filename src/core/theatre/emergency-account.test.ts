@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { entryMaker } from '#core/journal/entries-for-tests.ts'
 import { type BodyOf, fold } from '#core/journal/fold.ts'
+import { booking } from '#core/journal/kinds/booking.ts'
 import { emergencyAccounts, proposedComplications } from './emergency-account.ts'
 
 const make = entryMaker()
@@ -45,6 +46,23 @@ describe('what the entries say of an emergency', () => {
     expect(only?.given.map(({ body }) => body.drug)).toEqual(['tranexamic-acid', 'balanced-crystalloid'])
     expect(only?.steps.map(({ body }) => body.checkpoint)).toEqual(['k10-haemostasis'])
     expect(only?.losses).toHaveLength(1)
+  })
+
+  it('holds what was filed to the other ear under the same anaesthetic', () => {
+    const booked = (side: 'LEFT' | 'RIGHT', id: string) => {
+      const plannedFor = { ...booking.example.plannedFor, at: '2026-03-04T09:00:00.000Z' }
+      return make({
+        kind: 'booking',
+        subject: { ...subject, operation: id },
+        body: { ...booking.example, side, plannedFor },
+      })
+    }
+    const ears = [booked('LEFT', operation), booked('RIGHT', 'operation-2')]
+    const [only] = emergencyAccounts(
+      fold([...ears, on, off, given('2026-03-04T10:24:00.000Z', 'ephedrine', 'other')]),
+      operation,
+    )
+    expect(only?.given.map(({ body }) => body.drug)).toEqual(['ephedrine'])
   })
 
   it('has no end as long as it lasts', () => {

@@ -1,5 +1,6 @@
 import type { BodyOf, Case, Line } from '#core/journal/fold.ts'
 import { linesAbout } from '#core/journal/lines-about.ts'
+import { isAboutAny, togetherWith } from './ledger.ts'
 import type { RoomCall } from './room-call.ts'
 import { type Shout, shoutsOf } from './shouts.ts'
 import { isLabelTap } from './specimens.ts'
@@ -23,6 +24,7 @@ export type EmergencyAccount = {
  * @example emergencyAccounts(theCase, operation.id)[0]?.given.map(({ body }) => body.drug) // ['tranexamic-acid']
  */
 export function emergencyAccounts(theCase: Case, operation: string): EmergencyAccount[] {
+  const together = [operation, ...togetherWith(theCase, operation).map(({ id }) => id)]
   return shoutsOf(theCase, operation).map((shout) => {
     const from = shout.begun.at
     const until = shout.ended?.at ?? null
@@ -32,16 +34,16 @@ export function emergencyAccounts(theCase: Case, operation: string): EmergencyAc
       shout,
       from,
       until,
-      // A drug may be filed to the animal as well as to its operation.
-      given: theCase.live('drug-given').filter((line) => during(line) && isHere(line, operation)),
+      // A drug may be filed to the animal, or to the other ear under the same anaesthetic.
+      given: theCase.live('drug-given').filter((line) => during(line) && isHere(line, together)),
       steps: stamps.filter((line) => during(line) && isStep(line)),
       losses: linesAbout(theCase, 'blood-loss', operation).filter(({ at }) => until === null || at <= until),
     }
   })
 }
 
-function isHere({ header: { subject } }: Pick<Line<unknown>, 'header'>, operation: string): boolean {
-  return subject.kind === 'animal' || (subject.kind === 'operation' && subject.operation === operation)
+function isHere(line: Pick<Line<unknown>, 'header'>, operations: readonly string[]): boolean {
+  return line.header.subject.kind === 'animal' || isAboutAny(line, operations)
 }
 
 function isStep({ body }: Stamp): boolean {

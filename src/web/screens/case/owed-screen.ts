@@ -1,7 +1,14 @@
-import { besideHref, pauseHref } from './case-hrefs.ts'
+import { besideHref, pauseHref, wardPageHref } from './case-hrefs.ts'
+
+/** The part of the round of an animal that answers what its pain asks for. */
+export const painParts: Readonly<Record<string, string>> = {
+  'ward-pain': 'pain',
+  'pain-again': 'pain',
+  'pain-to-treat': 'chain',
+}
 
 /**
- * The screen of its own on which an owed thing of an operation is settled; null where a form does it.
+ * The screen of its own on which an owed thing of an operation or of the ward is settled; null where a form does it.
  *
  * @example owedScreenOf('tansy', 'sign-out:operation-tansy') // '/case/tansy/room/operation-tansy/pause/before-leaving?at=end'
  */
@@ -9,5 +16,6 @@ export function owedScreenOf(place: string, id: string): string | null {
   const [what, operation = ''] = id.split(':')
   if (what === 'sign-out') return `${pauseHref(place, operation, 'before-leaving')}?at=end`
   if (what === 'owner-about-emergency') return besideHref(place, operation, 'told')
-  return null
+  const part = painParts[what ?? '']
+  return part === undefined ? null : `${wardPageHref(place)}#${part}`
 }

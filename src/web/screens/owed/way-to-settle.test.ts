@@ -22,6 +22,13 @@ describe('the one step from an owed thing to what settles it', () => {
     expect(wayToSettle({ stream: 'case:tansy', id: 'sign-out:operation-tansy' }, 'desk')).toBeNull()
   })
 
+  it('is the round of the animal for what its pain asks for', () => {
+    const href = (id: string) => wayToSettle({ stream: 'case:hazel', id }, 'nurse')?.href
+    expect(href('pain-to-treat:entry-1')).toBe('/case/hazel/ward#chain')
+    expect(href('pain-again:entry-1')).toBe('/case/hazel/ward#pain')
+    expect(href('first-call:entry-1')).toBe('/case/hazel/write/call?owed=first-call%3Aentry-1')
+  })
+
   it('is the page of the register, whatever its name holds', () => {
     const way = wayToSettle(
       { stream: 'clinic', id: 'register-second-name:register:methadone|10 mg/mL|injection' },

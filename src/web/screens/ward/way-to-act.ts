@@ -2,6 +2,7 @@ import { subjectOfOwed } from '#core/chapters/subjects-for.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
 import type { OwedItem } from '#core/owed/owed-item.ts'
 import { dosePlanHref, wardPageHref, writeHref } from '../case/case-hrefs.ts'
+import { painParts } from '../case/owed-screen.ts'
 
 /** `tap`: done where it stands. `part`: a part of the page of the animal. `page`: another page. */
 export type WayToAct =
@@ -9,9 +10,7 @@ export type WayToAct =
   | { readonly how: 'part' | 'page'; readonly href: string }
 
 const parts: Readonly<Record<string, string>> = {
-  'ward-pain': 'pain',
-  'pain-again': 'pain',
-  'pain-to-treat': 'chain',
+  ...painParts,
   'ward-airway': 'look',
   'ward-food': 'look',
   'ward-temperature': 'temperature',

@@ -21,10 +21,9 @@ export function LossPart({ operation }: { readonly operation: OperationOnFile })
   const made = sheetOfCase(file)
   const subject = { kind: 'operation', animal: animalIn(file), operation: operation.id } as const
   return (
-    <section aria-labelledby="loss" className={styles.loss}>
-      <h2 id="loss">{words.lossTitle}</h2>
+    <section aria-label={words.lossTitle} className={styles.loss}>
       {made.kind === 'sheet' ? (
-        <Lost loss={loss} sheet={made.sheet} />
+        <Lost loss={loss} sheet={made.sheet} isShort />
       ) : (
         <p>
           {loss.sum ? fill(nowInEnglish.lostOnly, { span: saySpan(loss.sum) }) : nowInEnglish.lostNone}{' '}

@@ -36,6 +36,7 @@ import { MayNotWrite } from '../may-correct.tsx'
 import { WithCase } from '../with-case.tsx'
 import { BesideLinks } from './beside-links.tsx'
 import { DeviceNotices } from './device-notices.tsx'
+import { FarPart } from './far-part.tsx'
 import { LossPart } from './loss-part.tsx'
 import { EmergencyBar } from './now/emergency-bar.tsx'
 import { PauseLinks } from './pause-links.tsx'
@@ -77,7 +78,7 @@ function Room({ operation }: { readonly operation: OperationOnFile }) {
   const { me } = useWho()
   const { checkpoints } = procedureNamed(operation.procedure, procedures)
   const items = toStamp(file.theCase, operation.id, checkpoints)
-  const next = items.find(({ stamps }) => stamps.length === 0)?.id
+  const next = items.find(({ stamps }) => stamps.length === 0)
   const line = useMemo(() => theatreLine(operation, { file, owed }, owedRules.before), [operation, file, owed])
   const now = useServerNow()
   const gates = {
@@ -103,7 +104,10 @@ function Room({ operation }: { readonly operation: OperationOnFile }) {
       <DeviceNotices />
       {!mayStamp && <MayNotWrite kind="theatre-stamp" />}
       <BothEars operation={operation} />
-      <Timers operation={operation} />
+      <Timers operation={operation}>
+        <FarPart operation={operation} next={next} />
+      </Timers>
+      <LossPart operation={operation} />
       <PauseLinks operation={operation} />
       <SignOutState operation={operation} />
       <BesideLinks operation={operation} />
@@ -114,13 +118,12 @@ function Room({ operation }: { readonly operation: OperationOnFile }) {
             key={item.id}
             item={item}
             operation={operation}
-            isNext={item.id === next}
+            isNext={item === next}
             mayStamp={mayStamp}
             gates={item.stamps.length > 0 ? [] : gatesOf(item.id, operation, gates)}
           />
         ))}
       </ol>
-      <LossPart operation={operation} />
       <Further operation={operation} />
       <Caution />
     </>

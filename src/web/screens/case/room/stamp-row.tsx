@@ -20,6 +20,9 @@ import styles from './room.module.css'
 import { SampleHint } from './specimens/sample-hint.tsx'
 import { useStamping } from './use-stamping.ts'
 
+/** Where the way to the first point that nobody stamped ends. */
+export const firstOpenPlace = 'first-open'
+
 /** What one thing to be stamped is called. */
 export function titleOf({ mark, checkpoint, id }: ToStamp): string {
   if (mark !== null) return reportInEnglish.clockMarks[mark]
@@ -45,7 +48,12 @@ export function StampRow(props: {
   const [only, second] = item.stamps
   const close = () => setOpen(null)
   return (
-    <li className={styles.row} data-next={isNext} data-stamped={only !== undefined}>
+    <li
+      id={isNext ? firstOpenPlace : undefined}
+      className={styles.row}
+      data-next={isNext}
+      data-stamped={only !== undefined}
+    >
       <div>
         <h2 className={styles.what}>{what}</h2>
         {item.checkpoint && !only && <p className={styles.mind}>{fill(words.mind, { words: item.checkpoint.mind })}</p>}

@@ -1,4 +1,4 @@
-import { useMemo } from 'react'
+import { type ReactNode, useMemo } from 'react'
 import { Link } from 'wouter'
 import { formulary } from '#content/formulary/index.ts'
 import { theatreTimers } from '#content/protocols/theatre-timers.ts'
@@ -20,8 +20,10 @@ export function Timers(props: {
   readonly operation: OperationOnFile
   /** Only these, and they do not stay in sight. */
   readonly only?: readonly Timer['what'][]
+  /** What stands over them and stays in sight with them. */
+  readonly children?: ReactNode
 }) {
-  const { operation, only } = props
+  const { operation, only, children } = props
   const { file, id, operations } = useCaseView()
   const now = useServerNow()
   const all = useMemo(() => {
@@ -32,6 +34,7 @@ export function Timers(props: {
   if (only && timers.length === 0) return null
   return (
     <section aria-label={words.timersLabel} className={only ? styles.still : styles.timers}>
+      {children}
       {timers.length === 0 && <p>{words.noTimer}</p>}
       <ul className={`bare ${styles.clocks}`}>
         {timers.map((timer) => (
@@ -43,13 +46,20 @@ export function Timers(props: {
                 fill(words.timers[timer.what], { drug: timer.drug === null ? '' : drugName(timer.drug) })
               )}
             </span>
-            <strong className={styles.clockMinutes}>{sayMinutes(timer.minutes)}</strong>
+            <strong className={styles.clockMinutes}>
+              <Far said={sayMinutes(timer.minutes)} />
+            </strong>
             <span className={styles.clockSays}>{sayDue(timer, file.clinic.zone)}</span>
           </li>
         ))}
       </ul>
     </section>
   )
+}
+
+/** The digits are what is read from afar; their units may be smaller. */
+function Far({ said }: { readonly said: string }) {
+  return (said.match(/\d+|\D+/g) ?? []).map((part) => (/\d/.test(part) ? part : <small key={part}>{part}</small>))
 }
 
 function sayDue({ asks, dueAt, isDue, beforeCut }: Timer, zone: string): string {

@@ -16,7 +16,7 @@ import { sayWhen } from '../../../design/say-when.ts'
 import { useServerNow } from '../../../journal/use-server-now.ts'
 import { useWho } from '../../../session/use-who.ts'
 import { DueList } from '../../ward/due-list.tsx'
-import { casePageHref } from '../case-hrefs.ts'
+import { casePageHref, writeHref } from '../case-hrefs.ts'
 import { CaseLine } from '../case-line.tsx'
 import { useCaseView } from '../case-view.ts'
 import { MayNotWrite } from '../may-correct.tsx'
@@ -53,13 +53,23 @@ function RoundPage() {
         whose={<CaseLine />}
         wide
       >
-        {lies ? <Round stay={stay} /> : <p>{words.notHere}</p>}
+        {lies ? <Round stay={stay} /> : <NotHere />}
         <p className="row" data-screen-only>
           <Link href="/ward">{words.all}</Link>
           <Link href={casePageHref(id)}>{caseInEnglish.history.back}</Link>
         </p>
       </Page>
     </div>
+  )
+}
+
+/** Pain may be owed an answer after the animal has left: then it is written as any entry is. */
+function NotHere() {
+  const { id } = useCaseView()
+  return (
+    <p>
+      {words.notHere} <Link href={writeHref(id, 'ward-score')}>{words.writeAnyway}</Link>
+    </p>
   )
 }
 

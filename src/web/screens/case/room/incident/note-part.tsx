@@ -118,14 +118,6 @@ export function NotePart(props: { readonly operation: OperationOnFile; readonly 
         value={draft.text}
         onText={(typed) => put({ text: typed })}
       />
-      <p className={styles.optional}>{words.optional}</p>
-      <Choices
-        legend={fields.during.label}
-        value={draft.during}
-        options={keys(fields.during.options)}
-        say={(one) => fields.during.options[one]}
-        onChoose={(during) => put({ during })}
-      />
       <Choices
         legend={fields.reached.label}
         value={draft.reached}
@@ -133,26 +125,48 @@ export function NotePart(props: { readonly operation: OperationOnFile; readonly 
         say={(one) => fields.reached.options[one]}
         onChoose={(reached) => put({ reached })}
       />
-      <Ticks
-        legend={fields.helped.label}
-        values={draft.helped}
-        options={keys(fields.helped.options)}
-        say={(one) => fields.helped.options[one]}
-        onValues={(helped) => put({ helped: [...helped] })}
-      />
-      <Ticks
-        legend={fields.change.label}
-        values={draft.change}
-        options={keys(fields.change.options)}
-        say={(one) => fields.change.options[one]}
-        onValues={(wanted) => put({ change: [...wanted] })}
-      />
+      <FurtherPart draft={draft} onPut={put} />
       <p>
         <button type="submit" data-weight="main" className={styles.keep}>
           {words.keep}
         </button>
       </p>
     </form>
+  )
+}
+
+/** Folded, so that on a phone too what keeps the note follows what is asked; open where something of it was said. */
+function FurtherPart(props: { readonly draft: Draft; readonly onPut: (part: Partial<Draft>) => void }) {
+  const { draft, onPut } = props
+  const { during, helped, change } = draft
+  const [wasOpen] = useState(during !== null || helped.length > 0 || change.length > 0)
+  return (
+    <details className={styles.optional} open={wasOpen}>
+      <summary>{words.optional}</summary>
+      <div className={styles.form}>
+        <Choices
+          legend={fields.during.label}
+          value={draft.during}
+          options={keys(fields.during.options)}
+          say={(one) => fields.during.options[one]}
+          onChoose={(during) => onPut({ during })}
+        />
+        <Ticks
+          legend={fields.helped.label}
+          values={draft.helped}
+          options={keys(fields.helped.options)}
+          say={(one) => fields.helped.options[one]}
+          onValues={(helped) => onPut({ helped: [...helped] })}
+        />
+        <Ticks
+          legend={fields.change.label}
+          values={draft.change}
+          options={keys(fields.change.options)}
+          say={(one) => fields.change.options[one]}
+          onValues={(wanted) => onPut({ change: [...wanted] })}
+        />
+      </div>
+    </details>
   )
 }
 

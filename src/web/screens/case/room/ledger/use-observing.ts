@@ -1,6 +1,5 @@
 import { ledgerScreenInEnglish as words } from '#content/wording/app-ledger.ts'
 import type { Side } from '#core/animal/species.ts'
-import { animalIn } from '#core/chapters/subjects-for.ts'
 import type { BodyOf, Line } from '#core/journal/fold.ts'
 import type { OperationOnFile } from '#core/owed/operations.ts'
 import { marked, type Observation, togetherWith } from '#core/theatre/ledger.ts'
@@ -10,6 +9,7 @@ import { momentAgain } from '../../../../journal/moment-again.ts'
 import { writeEntry } from '../../../../journal/write-entry.ts'
 import { useWho } from '../../../../session/use-who.ts'
 import { useCaseView } from '../../case-view.ts'
+import { useOperationPen } from '../use-operation-pen.ts'
 
 type Body = BodyOf<'observation'>
 
@@ -17,26 +17,23 @@ type Body = BodyOf<'observation'>
 export function useObserving(operation: OperationOnFile) {
   const { file } = useCaseView()
   const { pen } = useWho()
-  const about = {
-    kind: 'observation',
-    stream: file.stream,
-    subject: { kind: 'operation', animal: animalIn(file), operation: operation.id },
-  } as const
+  const write = useOperationPen(operation)
   const ids = togetherWith(file.theCase, operation.id).map(({ id }) => id)
   const where = marked(file.theCase, ids, 'tube-out').length === 0 ? 'theatre' : 'recovery'
   const empty: Body = { where, values: [], pain: null, first: null, side: null, unmeasured: null, text: null }
   return {
     /** Typed earlier and kept now, it has the moment at which it was typed. */
     keep: (said: Partial<Body>, then: Moment | null = null) =>
-      writeEntry(pen, { ...about, body: { ...empty, ...said }, happenedAt: then }),
+      write({ kind: 'observation', body: { ...empty, ...said }, happenedAt: then }),
     first: (first: Awaited, side: Side | null) =>
-      writeEntry(pen, { ...about, body: { ...empty, where: 'recovery', first, side } }),
+      write({ kind: 'observation', body: { ...empty, where: 'recovery', first, side } }),
     /** The digits and the moment stay; only the mark changes. */
     mark: (stands: Observation, index: number) => {
       const { header, body } = stands
       const values = body.values.map((value, at) => (at === index ? { ...value, artefact: !value.artefact } : value))
       return writeEntry(pen, {
-        ...about,
+        kind: 'observation',
+        stream: file.stream,
         subject: header.subject,
         body: { ...body, values },
         happenedAt: momentAgain(stands),
@@ -46,8 +43,8 @@ export function useObserving(operation: OperationOnFile) {
     },
     takeBack: ({ header }: Pick<Line, 'header'>) =>
       writeEntry(pen, {
-        ...about,
         kind: 'withdrawal',
+        stream: file.stream,
         subject: header.subject,
         body: { because: 'wrong' },
         withdraws: header.id,
