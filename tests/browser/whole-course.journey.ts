@@ -331,6 +331,7 @@ async function summarise({ case: file }: AtWork): Promise<string> {
   await form.pick('Surgeon', surgeon.name)
   await form.within('Complications').tick('none')
   await form.pick('Signed by', surgeon.name)
+  await form.page.getByRole('button', { name: 'I have read what was drafted' }).click()
   return form.keep()
 }
 

@@ -33,19 +33,21 @@ export type EntryFormProps = {
   readonly choices: FormChoices
   /** The moment now as a person would type it, for the buttons "Now". */
   readonly now?: () => string
+  /** What the caller says under one field. */
+  readonly under?: ((path: string) => ReactNode) | null
   /** What stands under the form: the buttons of the caller. */
   readonly children?: ReactNode
 }
 
 /** The form of one entry. It holds nothing itself: what is typed goes to `onDraft` and comes back as `draft`. */
 export function EntryForm(props: EntryFormProps) {
-  const { kind, draft, onDraft, place, choices, now = null, children } = props
+  const { kind, draft, onDraft, place, choices, now = null, under = null, children } = props
   const prefix = useId()
   const words = wordsFor(kind)
   const set: FormScope['set'] = (path, part, empties = null) => onDraft(withAnswer(draft, path, part, empties))
   const form = formFor(kind)
   const refusals = stillRefused(props.refusals, form, draft, place)
-  const scope: FormScope = { words, prefix, draft, refusals, place, choices, now, set }
+  const scope: FormScope = { words, prefix, draft, refusals, place, choices, now, under, set }
   return (
     <ScopeContext value={scope}>
       <section className={styles.form} aria-label={kindsInEnglish[kind]}>
@@ -86,9 +88,18 @@ function Fields({ fields }: { readonly fields: readonly Field[] }) {
 
 /** A field by its path from the top of the body. */
 export function FieldAt({ field }: { readonly field: Field }) {
-  const { draft } = useScope()
+  const { draft, under = null } = useScope()
   const around = field.at.split('.').slice(0, -1).join('.')
-  return <FieldPart field={field} path={field.at} group={draftAt(draft, around)} draft={draftAt(draft, field.at)} />
+  const part = (
+    <FieldPart field={field} path={field.at} group={draftAt(draft, around)} draft={draftAt(draft, field.at)} />
+  )
+  if (under === null) return part
+  return (
+    <div className={styles.list}>
+      {part}
+      {under(field.at)}
+    </div>
+  )
 }
 
 /** The groups LEFT and RIGHT of one body, beside each other. */

@@ -1,4 +1,4 @@
-import { createContext, useContext } from 'react'
+import { createContext, type ReactNode, useContext } from 'react'
 import type { Register } from '#core/forms/arrangement.ts'
 import type { Draft } from '#core/forms/draft.ts'
 import type { FieldRefusal, Place } from '#core/forms/refusal.ts'
@@ -29,6 +29,8 @@ export type FormScope = {
   readonly choices: FormChoices
   /** The moment now, as text a person would type; without it there is no button "Now". */
   readonly now: (() => string) | null
+  /** What stands under one field of the form itself; without it nothing does. */
+  readonly under?: ((path: string) => ReactNode) | null
   /** `empties` names the details of the same group that belonged to the answer before. */
   set(path: string, part: Draft, empties?: string | null): void
 }

@@ -32,6 +32,16 @@ export const forms: readonly State[] = [
     },
   },
   {
+    name: 'summary-unread',
+    seat: 'surgeon',
+    bring: async (page, url) => {
+      await open(page, `${url}/case/fennel/write/operation-summary?operation=operation-fennel`)
+      await page.getByRole('button', { name: /^I have read it: Side/ }).click()
+      await page.getByRole('button', { name: /^Keep/ }).last().click()
+      await page.getByText(/^Nothing drafted is signed unread/).waitFor()
+    },
+  },
+  {
     name: 'write-pair-refused',
     seat: 'surgeon',
     bring: async (page, url) => {

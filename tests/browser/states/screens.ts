@@ -44,6 +44,7 @@ export const screens = [
   ['sign-out-done', '/case/barley/room/operation-barley/pause/before-leaving?at=end'],
   ['incident', '/case/fennel/room/operation-fennel/incident'],
   ['incident-point', '/case/fennel/room/operation-fennel/incident?point=specimen-unlabelled&of=B-1'],
+  ['summary-drafted', '/case/fennel/write/operation-summary?operation=operation-fennel'],
   ['tell-owner', '/case/fennel/room/operation-fennel/told'],
   ['plate', '/case/tansy/plate/LEFT'],
   ['contacts', '/case/tansy/contacts'],

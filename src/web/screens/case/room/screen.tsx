@@ -40,6 +40,7 @@ import { FarPart } from './far-part.tsx'
 import { LossPart } from './loss-part.tsx'
 import { EmergencyBar } from './now/emergency-bar.tsx'
 import { PauseLinks } from './pause-links.tsx'
+import { ReportLinks } from './report-links.tsx'
 import { RetractionPart } from './retraction-part.tsx'
 import styles from './room.module.css'
 import { SignOutState } from './sign-out/sign-out-state.tsx'
@@ -166,6 +167,7 @@ function Further({ operation }: { readonly operation: OperationOnFile }) {
           {said}
         </Link>
       ))}
+      <ReportLinks operation={operation} />
     </nav>
   )
 }

@@ -1,9 +1,11 @@
 import { useMemo, useState } from 'react'
 import { useLocation } from 'wouter'
 import { caseInEnglish } from '#content/wording/app-case.ts'
+import { draftSummaryInEnglish } from '#content/wording/app-draft-summary.ts'
 import { isSameSubject, subjectOfOwed, subjectsFor } from '#core/chapters/subjects-for.ts'
 import type { Draft } from '#core/forms/draft.ts'
 import { draftOf } from '#core/forms/draft-of.ts'
+import type { Drafted } from '#core/forms/drafted.ts'
 import { emptyDraft } from '#core/forms/empty-draft.ts'
 import { readDraft } from '#core/forms/read-draft.ts'
 import type { FieldRefusal, Place } from '#core/forms/refusal.ts'
@@ -21,6 +23,7 @@ import { useWho } from '../../../session/use-who.ts'
 import { keptHref } from '../case-hrefs.ts'
 import { useCaseView } from '../case-view.ts'
 import { changesOf, type Now } from './changes-of.ts'
+import { useDrafted } from './use-drafted.ts'
 import { readWhen, type When } from './when-part.tsx'
 
 const words = caseInEnglish.write
@@ -34,11 +37,13 @@ type Typed = {
   readonly files: readonly Attachment[]
   /** The id of the operation that a booking would open. */
   readonly operation: string
+  /** What was drafted of it from the entries; missing where nothing is. */
+  readonly drafted?: Drafted | null
 }
 
 /** What stands in the way of keeping it, beside the fields of the form itself. */
-type Wrong = Readonly<Record<'subject' | 'when' | 'reason' | 'files' | 'same', string | null>>
-const nothingWrong: Wrong = { subject: null, when: null, reason: null, files: null, same: null }
+type Wrong = Readonly<Record<'subject' | 'when' | 'reason' | 'files' | 'same' | 'unread', string | null>>
+const nothingWrong: Wrong = { subject: null, when: null, reason: null, files: null, same: null, unread: null }
 
 /** Kinds that are a picture or a paper. */
 const isFile: ReadonlySet<KindName> = new Set<KindName>(['photograph', 'paper'])
@@ -104,12 +109,23 @@ export function useWriting(kind: KindName, from: Before, query: URLSearchParams)
       ? { body: read.answer, subject, moment: when.moment, files: draft.files }
       : null
 
+  const drafted = useDrafted({
+    kind,
+    isNew: !amended && settles.length === 0,
+    subject,
+    place,
+    ready,
+    form: { body: draft.body, drafted: draft.drafted ?? null },
+    put: (form) => change({ ...draft, ...form }),
+  })
+
   const judge = (): Wrong => ({
     subject: subject ? null : words.subjectMissing,
     when: 'error' in when ? when.error : null,
     reason: replaces.length > 0 && draft.reason.trim() === '' ? words.reasonMissing : null,
     same: corrects && now && changesOf(corrects, now, view).length === 0 ? words.noChange : null,
     files: isFile.has(kind) && draft.files.length === 0 ? words.pictureMissing : null,
+    unread: drafted && drafted.unread.length > 0 ? draftSummaryInEnglish.fault : null,
   })
 
   const keep = async () => {
@@ -148,6 +164,7 @@ export function useWriting(kind: KindName, from: Before, query: URLSearchParams)
     place,
     subjects,
     subject,
+    drafted,
     before,
     now,
     refusals,

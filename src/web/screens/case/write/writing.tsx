@@ -22,6 +22,7 @@ import { useCaseView } from '../case-view.ts'
 import { ReasonField } from '../reason-field.tsx'
 import { useFaultFocus } from '../use-fault-focus.ts'
 import { Compare } from './compare.tsx'
+import { DraftedLead, DraftedMark, DraftedUnread } from './drafted-parts.tsx'
 import { FilesPart } from './files-part.tsx'
 import { formChoices } from './form-choices.ts'
 import { SubjectChoice } from './subject-choice.tsx'
@@ -52,7 +53,7 @@ export function Writing(props: {
   const { kind, amended, refused, query } = props
   const view = useCaseView()
   const writing = useWriting(kind, { amended, refused }, query)
-  const { draft, put, subject, wrong, place, corrects } = writing
+  const { draft, put, subject, wrong, place, corrects, drafted } = writing
   const choices = useMemo(() => formChoices(view, subject, draft.body), [view, subject, draft.body])
   // The form's own summary takes the focus, unless something above it is open.
   const above = wrong.subject !== null || wrong.when !== null
@@ -84,10 +85,13 @@ export function Writing(props: {
         </Notice>
       )}
       {corrects && corrects.state !== 'live' && <Meanwhile line={corrects} />}
-      {writing.found !== null && <Found at={writing.found} startAnew={() => void writing.startAnew()} />}
+      {writing.found !== null && !drafted?.isOnlyDrafted && (
+        <Found at={writing.found} startAnew={() => void writing.startAnew()} />
+      )}
       {kind === 'operation-summary' && (
         <SummaryHelp subject={subject} draft={draft.body} onDraft={(body) => put({ body })} />
       )}
+      {drafted && <DraftedLead drafted={drafted} />}
       <form ref={form} className={styles.writing} onSubmit={submit} noValidate>
         <SubjectChoice
           subjects={writing.subjects}
@@ -109,6 +113,7 @@ export function Writing(props: {
           refusals={writing.refusals}
           place={place}
           choices={choices}
+          under={drafted && ((field) => <DraftedMark kind={kind} drafted={drafted} field={field} />)}
           now={() =>
             sayMoment({ at: asServer(new Date().toISOString()), zone: place.zone, precision: 'minute', by: 'clock' })
           }
@@ -119,6 +124,7 @@ export function Writing(props: {
         {writing.needsReason && (
           <ReasonField error={wrong.reason} value={draft.reason} onText={(reason) => put({ reason })} />
         )}
+        {drafted && <DraftedUnread kind={kind} drafted={drafted} error={wrong.unread} />}
         {corrects && <Compare old={corrects} now={writing.now} error={wrong.same} />}
         <div className={styles.buttons}>
           <button type="submit" data-weight="main" disabled={writing.keeping}>
