@@ -64,6 +64,14 @@ test('a nurse stamps an operation beside the table, without the network, and not
   await done('Facial nerve').click()
   await row('Facial nerve').getByRole('button', { name: 'Take back: Facial nerve' }).click()
   await expect(done('Facial nerve')).toBeVisible()
+  // What belongs to no point: the moment first, the words when a hand is free.
+  await page.getByRole('button', { name: 'Stamp something else now' }).click()
+  const also = page.getByRole('region', { name: 'Something else' })
+  await expect(also).toContainText('no words yet')
+  await also.getByRole('button', { name: /^Say what it was/ }).click()
+  await also.getByLabel('What happened?').fill('Suction changed.')
+  await also.getByRole('button', { name: 'Keep', exact: true }).click()
+  await expect(also).toContainText('Suction changed.')
   for (const width of [1280, 820, 390]) {
     await page.setViewportSize({ width, height: 900 })
     await expectNoSidewaysScroll(page)
@@ -74,7 +82,14 @@ test('a nurse stamps an operation beside the table, without the network, and not
   const stamps = (await entriesOf(program, page, 'case:juniper')).filter(
     ({ header }) => header.kind === 'theatre-stamp',
   )
-  expect(stamps.map(({ body }) => [body.checkpoint, body.answer]).sort()).toEqual([
+  const free = stamps.filter(({ body }) => String(body.checkpoint).startsWith('free-'))
+  expect(free.map(({ body }) => body.text)).toEqual([null, 'Suction changed.'])
+  expect(
+    stamps
+      .filter((one) => !free.includes(one))
+      .map(({ body }) => [body.checkpoint, body.answer])
+      .sort(),
+  ).toEqual([
     ['anaesthesia-start', 'done'],
     ['incision', 'done'],
     // The stamp, and its answers with the moment of the stamp.

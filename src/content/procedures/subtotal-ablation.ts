@@ -1,5 +1,5 @@
 import { procedure } from '#core/procedures/procedure.ts'
-import { readStudy } from '../follow-up/provenance.ts'
+import { commonPractice, readStudy, standardAnatomy } from '../follow-up/provenance.ts'
 import { wholeYear } from '../follow-up/visits.ts'
 
 /** The deep canal is taken out and the bulla cleared; the outer part stays, so that an erect ear keeps its carriage. */
@@ -19,6 +19,76 @@ export const subtotalAblation = procedure({
     { value: 'Skin disease of the part that stays can go on: 8 of 19.', sources: ['mathews-2006'], ...readStudy },
   ],
   checkpoints: [
+    {
+      id: 's1-skin',
+      title: 'Skin',
+      mind: 'the flap of the ear and its base stay',
+      details: [],
+      done: 'The skin was cut.',
+      notDone: 'The skin was not cut: {because}.',
+      because: [{ value: 'The upper part of the canal is kept so that the ear can stand.', ...commonPractice }],
+    },
+    {
+      id: 's2-canal',
+      title: 'Diseased canal out',
+      mind: 'hug the cartilage; nerve first',
+      details: [
+        {
+          id: 'nerve',
+          asks: 'Facial nerve',
+          kind: 'coded',
+          answers: {
+            seen: 'The facial nerve was seen.',
+            felt: 'The facial nerve was felt, not seen.',
+            'not-found': 'The facial nerve was looked for and not found.',
+          },
+        },
+      ],
+      done: 'The diseased part of the canal was taken out down to the bony meatus.',
+      notDone: 'The canal was not taken out: {because}.',
+      because: [
+        {
+          value: 'The nerve leaves the skull behind the meatus and passes below the horizontal canal.',
+          ...standardAnatomy,
+        },
+      ],
+    },
+    {
+      id: 's3-bulla',
+      title: 'Bulla opened',
+      mind: 'from the side; rostral lies the vein',
+      details: [],
+      done: 'The bulla was opened and cleared.',
+      notDone: 'The bulla was not opened: {because}.',
+      because: [{ value: 'What is left in the bulla makes a tract later.', ...commonPractice }],
+    },
+    {
+      id: 's4-sample',
+      title: 'Samples',
+      mind: 'on entry and after lavage; canal to histology',
+      details: [],
+      done: 'Samples were taken.',
+      notDone: 'No sample was taken: {because}.',
+      because: [{ value: 'Culture decides what follows.', ...commonPractice }],
+    },
+    {
+      id: 's5-stump',
+      title: 'Canal that stays',
+      mind: 'closed as a blind pouch, its lining healthy',
+      details: [],
+      done: 'What stays of the canal was closed.',
+      notDone: 'What stays of the canal was not closed: {because}.',
+      because: [{ value: 'Lining that is closed in goes on making wax.', ...commonPractice }],
+    },
+    {
+      id: 's6-closure',
+      title: 'Closure',
+      mind: 'layers, dead space',
+      details: [],
+      done: 'The wound was closed in layers.',
+      notDone: 'The wound was not closed: {because}.',
+      because: [{ value: 'Dead space fills with fluid.', ...commonPractice }],
+    },
     {
       id: 's9-counts',
       title: 'Counts and throat pack',

@@ -1,5 +1,5 @@
 import { procedure } from '#core/procedures/procedure.ts'
-import { commonPractice, readStudy } from '../follow-up/provenance.ts'
+import { commonPractice, readStudy, standardAnatomy } from '../follow-up/provenance.ts'
 import { firstCall, recheckMonth3, recheckMonth6, twelveMonthStatus } from '../follow-up/visits.ts'
 
 /** A polyp pulled out with its root, through the mouth or the canal. */
@@ -16,6 +16,28 @@ export const traction = procedure({
   ],
   against: [{ value: 'A polyp that has grown again, or a bulla full of more than polyp.', ...commonPractice }],
   checkpoints: [
+    {
+      id: 't0-route',
+      title: 'Way in',
+      mind: 'through the canal, through the mouth, or both; the soft palate is looked behind',
+      details: [
+        {
+          id: 'route',
+          asks: 'Way in',
+          kind: 'coded',
+          answers: {
+            canal: 'The polyp was reached through the canal.',
+            mouth: 'The polyp was reached through the mouth.',
+            both: 'The polyp was reached through canal and mouth.',
+          },
+        },
+      ],
+      done: 'The polyp was reached.',
+      notDone: 'The polyp was not reached: {because}.',
+      because: [
+        { value: 'A polyp of the middle ear grows into the canal, into the throat, or both.', ...standardAnatomy },
+      ],
+    },
     {
       id: 't1-polyp',
       title: 'Polyp',
@@ -46,6 +68,35 @@ export const traction = procedure({
       done: 'The polyp was sent for histology.',
       notDone: 'The polyp was not sent for histology: {because}.',
       because: [{ value: 'Not every mass of a cat’s ear is a polyp.', sources: ['bacon-2003'], ...readStudy }],
+    },
+    {
+      id: 't3-bleeding',
+      title: 'Bleeding',
+      mind: 'press and wait; look into the throat before the tube comes out',
+      details: [],
+      done: 'Bleeding was controlled and the throat was looked into.',
+      notDone: 'The throat was not looked into: {because}.',
+      because: [{ value: 'Blood in the throat of a cat that wakes closes the airway.', ...commonPractice }],
+    },
+    {
+      id: 't9-counts',
+      title: 'Counts and throat pack',
+      mind: 'counts agree; throat pack out; specimens labelled',
+      details: [
+        {
+          id: 'throat-pack',
+          asks: 'Throat pack',
+          kind: 'coded',
+          answers: {
+            out: 'The throat pack was taken out.',
+            'none-used': 'No throat pack was used.',
+            in: 'The throat pack was still in.',
+          },
+        },
+      ],
+      done: 'The counts were made.',
+      notDone: 'The counts were not made: {because}.',
+      because: [{ value: 'A forgotten pack closes the airway.', ...commonPractice }],
     },
   ],
   checkpointsComplete: {

@@ -1,5 +1,5 @@
 import { procedure } from '#core/procedures/procedure.ts'
-import { readNotes, readSecondHand } from '../follow-up/provenance.ts'
+import { commonPractice, readNotes, readSecondHand, standardAnatomy } from '../follow-up/provenance.ts'
 import { wholeYear } from '../follow-up/visits.ts'
 
 /** The vertical canal is taken out; the horizontal canal gets a new opening. */
@@ -25,6 +25,82 @@ export const verticalCanalAblation = procedure({
     { value: 'Disease that reaches the horizontal canal or the bulla.', sources: ['house-2015-wsava'], ...readNotes },
   ],
   checkpoints: [
+    {
+      id: 'v1-skin',
+      title: 'Skin',
+      mind: 'T or circle round the opening',
+      details: [],
+      done: 'The skin was cut.',
+      notDone: 'The skin was not cut: {because}.',
+      because: [{ value: 'The opening of the canal goes with the vertical canal.', ...commonPractice }],
+    },
+    {
+      id: 'v2-vertical-canal',
+      title: 'Vertical canal free',
+      mind: 'hug the cartilage; push the parotid away',
+      details: [
+        {
+          id: 'parotid',
+          asks: 'Parotid gland',
+          kind: 'coded',
+          answers: {
+            'pushed-away': 'The parotid gland was pushed away whole.',
+            injured: 'The parotid gland was injured.',
+          },
+        },
+      ],
+      done: 'The vertical canal was freed.',
+      notDone: 'The vertical canal was not freed: {because}.',
+      because: [
+        { value: 'Away from the cartilage lie the gland, the facial nerve and the vessels.', ...standardAnatomy },
+      ],
+    },
+    {
+      id: 'v3-cut',
+      title: 'Vertical canal out',
+      mind: 'cut above the horizontal canal; boards up and down',
+      details: [],
+      done: 'The vertical canal was cut off above the horizontal one.',
+      notDone: 'The vertical canal was not taken out: {because}.',
+      because: [{ value: 'Two small boards of cartilage keep the new opening wide.', ...commonPractice }],
+    },
+    {
+      id: 'v4-opening',
+      title: 'Opening',
+      mind: 'look into the horizontal canal; it stands open',
+      details: [
+        {
+          id: 'opening',
+          asks: 'Horizontal canal',
+          kind: 'coded',
+          answers: {
+            open: 'The horizontal canal stood open.',
+            narrow: 'The horizontal canal was narrow.',
+          },
+        },
+      ],
+      done: 'The new opening was looked into.',
+      notDone: 'The new opening was not looked into: {because}.',
+      because: [{ value: 'A narrow horizontal canal is a reason for another operation.', ...commonPractice }],
+    },
+    {
+      id: 'v5-histology',
+      title: 'Tissue',
+      mind: 'the canal goes to the laboratory',
+      details: [],
+      done: 'The canal was sent for histology.',
+      notDone: 'The canal was not sent: {because}.',
+      because: [{ value: 'What looks like overgrowth may be a tumour.', ...commonPractice }],
+    },
+    {
+      id: 'v6-closure',
+      title: 'Closure',
+      mind: 'lining to skin, without tension; the rest in layers',
+      details: [],
+      done: 'The wound was closed in layers.',
+      notDone: 'The wound was not closed: {because}.',
+      because: [{ value: 'A gap between lining and skin narrows the new opening as it heals.', ...commonPractice }],
+    },
     {
       id: 'v9-counts',
       title: 'Counts and throat pack',

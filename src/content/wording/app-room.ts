@@ -66,6 +66,17 @@ export const roomInEnglish = {
     keep: 'Keep with this reason',
     close: 'It did not happen yet',
   },
+  free: {
+    title: 'Something else',
+    now: 'Stamp something else now',
+    noWords: 'no words yet',
+    say: 'Say what it was',
+    saySaid: 'Say what it was at {at}',
+    what: 'What happened?',
+    missing: 'Say what happened.',
+    keep: 'Keep',
+    takeBackSaid: 'Take back the stamp of {at}',
+  },
   mark: { LEFT: 'Arrow is on the LEFT', RIGHT: 'Arrow is on the RIGHT' },
   bothEars: {
     first: 'Both ears under one anaesthetic: {side} comes first, then {other}.',

@@ -58,6 +58,7 @@ export const reportInEnglish = {
     'signed-out': 'Signed out',
   },
   countedMarks: {
+    free: 'Also',
     'retraction-on': 'Nerve held aside',
     'retraction-off': 'Nerve let go',
     labelled: 'Label is on the pot',

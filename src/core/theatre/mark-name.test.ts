@@ -9,6 +9,10 @@ test('A mark has its words, a counted one its number, and an unknown one none', 
   expect(markName('k1-skin', words)).toBeUndefined()
 })
 
+test('A stamp of something else is named as such, whichever it is', () => {
+  expect(markName('free-0190a7c2-0000-7000-8000-000000000002', words)).toBe('Also')
+})
+
 test('The tap for a label is named, whichever pot it is on', () => {
   expect(markName('labelled-0190a7c2-0000-7000-8000-000000000002', words)).toBe('Label is on the pot')
 })

@@ -1,3 +1,4 @@
+import { isFreeStamp } from './free-stamp.ts'
 import { isLabelTap } from './specimens.ts'
 
 /** The words of stamps that belong to no procedure: marks of the clock, those that are counted, `retraction-on-2`, and the label of a pot. */
@@ -15,6 +16,7 @@ export function markName(id: string, { clockMarks, countedMarks }: MarkWords): s
   const known = clockMarks[id]
   if (known !== undefined) return known
   if (isLabelTap(id)) return countedMarks.labelled
+  if (isFreeStamp(id)) return countedMarks.free
   const [, base = '', number = ''] = /^(.*)-(\d+)$/.exec(id) ?? []
   const counted = countedMarks[base]
   return counted === undefined ? undefined : `${counted}, ${number}`

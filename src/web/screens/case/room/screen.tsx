@@ -37,6 +37,7 @@ import { WithCase } from '../with-case.tsx'
 import { BesideLinks } from './beside-links.tsx'
 import { DeviceNotices } from './device-notices.tsx'
 import { FarPart } from './far-part.tsx'
+import { FreePart } from './free-part.tsx'
 import { LossPart } from './loss-part.tsx'
 import { EmergencyBar } from './now/emergency-bar.tsx'
 import { PauseLinks } from './pause-links.tsx'
@@ -125,6 +126,7 @@ function Room({ operation }: { readonly operation: OperationOnFile }) {
           />
         ))}
       </ol>
+      <FreePart operation={operation} mayStamp={mayStamp} />
       <Further operation={operation} />
       <Caution />
     </>
