@@ -26,7 +26,7 @@ export const theatreSheetWords = {
   },
   noFlags: 'Nothing is on record.',
   consent: 'fingerprint {fingerprint}, {when}',
-  noConsent: 'NOT ON RECORD for this operation',
+  noConsent: 'not on record for this operation',
   noAssessment: 'not assessed',
   airway: 'A: {a} B: {b}',
   emergency: 'on the emergency sheet of the same animal',
