@@ -6,7 +6,6 @@ import { emergencySheetWords } from '#content/wording/papers-emergency.ts'
 import { authorNamed, type CaseFile, personNamed } from '#core/journal/clinic.ts'
 import { fromStored } from '#core/journal/stored.ts'
 import { fill } from '#core/outcome/finding.ts'
-import { sayCount } from '#core/outcome/say-count.ts'
 import { operationsOf } from '#core/owed/operations.ts'
 import { procedureNamed } from '#core/procedures/procedure.ts'
 import { assessmentOf } from '#core/theatre/assessment-of.ts'
@@ -88,12 +87,13 @@ function sayGaps({ gaps, start, tubeOut, observations }: Ledger, every: Quantity
   const total = gaps.reduce((sum, gap) => sum + gap.minutes, 0)
   const whole = start === null || tubeOut === null ? null : String(wholeMinutes(start, tubeOut))
   const about = {
+    count: String(gaps.length),
     longest: String(Math.max(...gaps.map((gap) => gap.minutes))),
     total: String(total),
     ofAll: whole === null ? '' : fill(words.ofAll, { minutes: whole }),
   }
   return [
-    gaps.length === 0 ? fill(words.noGap, minutes) : fill(sayCount(words.gaps, gaps.length), about),
+    gaps.length === 0 ? fill(words.noGap, minutes) : fill(words.gaps[gaps.length === 1 ? 'one' : 'many'], about),
     ...(start === null ? [words.noStart] : []),
     ...(tubeOut === null ? [words.noEnd] : []),
   ].join('; ')
