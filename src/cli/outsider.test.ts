@@ -221,6 +221,6 @@ describe('what an outsider relies on', () => {
     symlinkSync(resolve('quiet-ear'), join(elsewhere, 'quiet-ear'))
     const ran = spawnSync('./quiet-ear', ['demo', '--list', '--json'], { cwd: elsewhere, encoding: 'utf8' })
     expect([ran.status, ran.stderr.replace('Building …\n', '')]).toEqual([0, ''])
-    expect(JSON.parse(ran.stdout)).toHaveLength(7)
+    expect(JSON.parse(ran.stdout)).toHaveLength(8)
   })
 })

@@ -21,12 +21,14 @@ describe('the pack of a case', () => {
     const papers = first.filter(({ mediaType }) => mediaType === 'application/pdf').map(({ paper }) => paper)
     expect(papers).toEqual([
       'agreement-sheet',
+      'anaesthetic-record',
       'dose-sheet',
       'emergency-sheet',
       'home-page',
       'operation-report',
       'owner-leaflet',
       'referring-letter',
+      'specimen-labels',
     ])
     packed('spaniel', folder, 'second')
     const files = readdirSync(join(folder, 'first')).sort()

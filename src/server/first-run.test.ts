@@ -90,6 +90,7 @@ describe('the first run', () => {
     const cases = await house.serving.store.cases('larkwater')
     expect(cases.map(({ name }) => name).sort()).toEqual([
       'Barley',
+      'Hazel',
       'Juniper',
       'Moss',
       'Rowan',
