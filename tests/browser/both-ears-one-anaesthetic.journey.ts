@@ -57,6 +57,9 @@ test('both ears under one anaesthetic: one set of clocks, and a pause between th
 
   await page.goto(room(right))
   await expect(page.getByText('LEFT came first; this is the second ear, RIGHT.')).toBeVisible()
+  // What began the anaesthetic was stamped with the first ear.
+  await expect(page.getByRole('heading', { name: 'Premedication given' })).toHaveCount(0)
+  await expect(page.getByRole('heading', { name: 'Arrow on the skin' })).toBeVisible()
   const clocks = page.getByRole('region', { name: 'Clocks' })
   await expect(clocks).toContainText(/Anaesthesia\s*2 h 0/)
   await expect(clocks).toContainText('Last observation')

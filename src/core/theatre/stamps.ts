@@ -21,13 +21,21 @@ export type ToStamp = {
  *
  * @example toStamp(theCase, operation.id, procedure.checkpoints).find(({ stamps }) => stamps.length === 0)?.id // 'k4-horizontal-canal'
  */
-export function toStamp(theCase: Case, operation: string, checkpoints: readonly Checkpoint[]): ToStamp[] {
+export function toStamp(
+  theCase: Case,
+  operation: string,
+  checkpoints: readonly Checkpoint[],
+  /** The operations of its anaesthetic, first to last: what began it is stamped with the first. */
+  together: readonly string[] = [operation],
+): ToStamp[] {
   const all = linesAbout(theCase, 'theatre-stamp', operation)
-  return stampOrder(checkpoints).map((item) => ({
-    ...item,
-    stamps: all.filter(({ body }) => body.checkpoint === item.id),
-  }))
+  const isLater = together.indexOf(operation) > 0
+  return stampOrder(checkpoints)
+    .map((item) => ({ ...item, stamps: all.filter(({ body }) => body.checkpoint === item.id) }))
+    .filter(({ id, stamps }) => !(isLater && begins.has(id) && stamps.length === 0))
 }
+
+const begins: ReadonlySet<string> = new Set<ClockMark>(['premedication', 'anaesthesia-start'])
 
 /** What is to be stamped in an operation, whether or not anything was: on the screen and on the sheet of paper. */
 export function stampOrder(checkpoints: readonly Checkpoint[]): Omit<ToStamp, 'stamps'>[] {

@@ -182,6 +182,10 @@ describe('what is stamped', () => {
       ['closed', 0],
       ['tube-out', 0],
     ])
+    // The second ear of one anaesthetic has neither of the marks that began it.
+    const later = toStamp(theCase, 'operation-2', [checkpoint], ['operation-1', 'operation-2'])
+    expect(later.map(({ id }) => id)).toEqual(['skin-mark', 'incision', 'k1-skin', 'closed', 'tube-out'])
+    expect(toStamp(theCase, 'operation-1', [checkpoint], ['operation-1', 'operation-2'])).toHaveLength(7)
     expect(doneAt(theCase, 'operation-1', 'incision')).toBe(clock('08:40'))
     expect(doneAt(theCase, 'operation-2', 'incision')).toBeNull()
   })

@@ -9,7 +9,7 @@ import { paperSheetInEnglish } from '#content/wording/app-paper-sheet.ts'
 import { roomInEnglish as words } from '#content/wording/app-room.ts'
 import { animalIn } from '#core/chapters/subjects-for.ts'
 import { fill } from '#core/outcome/finding.ts'
-import { oneAnaesthetic } from '#core/owed/one-anaesthetic.ts'
+import { anaestheticOf, oneAnaesthetic } from '#core/owed/one-anaesthetic.ts'
 import type { OperationOnFile } from '#core/owed/operations.ts'
 import { writersOf } from '#core/people/may-write.ts'
 import { procedureNamed } from '#core/procedures/procedure.ts'
@@ -79,7 +79,7 @@ function Room({ operation }: { readonly operation: OperationOnFile }) {
   const { file, id, sides, operations, owed } = useCaseView()
   const { me } = useWho()
   const { checkpoints } = procedureNamed(operation.procedure, procedures)
-  const items = toStamp(file.theCase, operation.id, checkpoints)
+  const items = toStamp(file.theCase, operation.id, checkpoints, anaestheticOf(operation, operations, file.theCase))
   const next = items.find(({ stamps }) => stamps.length === 0)
   const line = useMemo(() => theatreLine(operation, { file, owed }, owedRules.before), [operation, file, owed])
   const now = useServerNow()
