@@ -1,5 +1,6 @@
 import type { Subject } from '#core/journal/entry.ts'
 import type { BodyOf } from '#core/journal/fold.ts'
+import { emptyLook } from '#core/theatre/empty-look.ts'
 import type { Chart } from './chart.ts'
 import { staff } from './practice.ts'
 
@@ -42,7 +43,7 @@ export function observeTansy(chart: Chart, operation: Subject): void {
     chart.write(
       'observation',
       { at: `2025-03-11 ${time}`, by: staff.adeyemi, subject: operation },
-      { where: 'theatre', values: [], pain: null, first: null, side: null, unmeasured: null, text: null, ...body },
+      { ...emptyLook, where: 'theatre', ...body },
     )
   for (const [time, heart, mean, carbonDioxide, temperature] of looks) {
     // Written between the looks around it, as it happened.

@@ -1,6 +1,7 @@
 import { fingerprintOf } from '#core/agreement/fingerprint.ts'
 import type { Subject } from '#core/journal/entry.ts'
 import type { BodyOf } from '#core/journal/fold.ts'
+import { emptyLook } from '#core/theatre/empty-look.ts'
 import { Chart, moment } from './chart.ts'
 import { tansysDrawing } from './drawing.ts'
 import { demoClinic, staff, zone } from './practice.ts'
@@ -554,11 +555,7 @@ function theatre(chart: Chart, agreed: string): void {
 
 function ward(chart: Chart): void {
   const observe = (at: string, body: Partial<BodyOf<'observation'>>) =>
-    chart.write(
-      'observation',
-      { at, by: lindqvist, subject: animal },
-      { where: 'ward', values: [], pain: null, first: null, side: null, unmeasured: null, text: null, ...body },
-    )
+    chart.write('observation', { at, by: lindqvist, subject: animal }, { ...emptyLook, where: 'ward', ...body })
   observe('2025-03-11 12:05', { where: 'recovery', first: 'sternal' })
   observe('2025-03-11 12:50', { where: 'recovery', first: 'normal-temperature' })
   observe('2025-03-11 13:00', {

@@ -1,4 +1,5 @@
 import { procedure } from '#core/procedures/procedure.ts'
+import { countsMade, openingSeen } from '../follow-up/points.ts'
 import { commonPractice, readNotes, readSecondHand, readStudy, standardAnatomy } from '../follow-up/provenance.ts'
 import { wholeYear } from '../follow-up/visits.ts'
 
@@ -84,25 +85,7 @@ export const lateralWallResection = procedure({
       notDone: 'No board was made: {because}.',
       because: [{ value: 'A board of cartilage below the opening keeps hair and skin out of it.', ...commonPractice }],
     },
-    {
-      id: 'l4-opening',
-      title: 'Opening',
-      mind: 'look into the horizontal canal; it stands open',
-      details: [
-        {
-          id: 'opening',
-          asks: 'Horizontal canal',
-          kind: 'coded',
-          answers: {
-            open: 'The horizontal canal stood open.',
-            narrow: 'The horizontal canal was narrow.',
-          },
-        },
-      ],
-      done: 'The new opening was looked into.',
-      notDone: 'The new opening was not looked into: {because}.',
-      because: [{ value: 'A narrow horizontal canal is a reason for another operation.', ...commonPractice }],
-    },
+    { id: 'l4-opening', ...openingSeen },
     {
       id: 'l5-histology',
       title: 'Tissue',
@@ -121,22 +104,7 @@ export const lateralWallResection = procedure({
       notDone: 'The wound was not closed: {because}.',
       because: [{ value: 'A gap between lining and skin narrows the new opening as it heals.', ...commonPractice }],
     },
-    {
-      id: 'l9-counts',
-      title: 'Counts and throat pack',
-      mind: 'counts agree; throat pack out; specimens labelled',
-      details: [
-        {
-          id: 'counts',
-          asks: 'Counts',
-          kind: 'coded',
-          answers: { agree: 'Swabs and instruments agreed.', differ: 'Swabs or instruments did not agree.' },
-        },
-      ],
-      done: 'The counts were made.',
-      notDone: 'The counts were not made: {because}.',
-      because: [],
-    },
+    { id: 'l9-counts', ...countsMade },
   ],
   checkpointsComplete: {
     kind: 'unknown',

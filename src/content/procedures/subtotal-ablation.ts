@@ -1,4 +1,5 @@
 import { procedure } from '#core/procedures/procedure.ts'
+import { countsMade } from '../follow-up/points.ts'
 import { commonPractice, readStudy, standardAnatomy } from '../follow-up/provenance.ts'
 import { wholeYear } from '../follow-up/visits.ts'
 
@@ -89,22 +90,7 @@ export const subtotalAblation = procedure({
       notDone: 'The wound was not closed: {because}.',
       because: [{ value: 'Dead space fills with fluid.', ...commonPractice }],
     },
-    {
-      id: 's9-counts',
-      title: 'Counts and throat pack',
-      mind: 'counts agree; throat pack out; specimens labelled',
-      details: [
-        {
-          id: 'counts',
-          asks: 'Counts',
-          kind: 'coded',
-          answers: { agree: 'Swabs and instruments agreed.', differ: 'Swabs or instruments did not agree.' },
-        },
-      ],
-      done: 'The counts were made.',
-      notDone: 'The counts were not made: {because}.',
-      because: [],
-    },
+    { id: 's9-counts', ...countsMade },
   ],
   checkpointsComplete: {
     kind: 'unknown',

@@ -1,4 +1,5 @@
 import { procedure } from '#core/procedures/procedure.ts'
+import { throatPackOut } from '../follow-up/points.ts'
 import { commonPractice, readStudy, standardAnatomy } from '../follow-up/provenance.ts'
 import { firstCall, recheckMonth3, recheckMonth6, twelveMonthStatus } from '../follow-up/visits.ts'
 
@@ -82,18 +83,7 @@ export const traction = procedure({
       id: 't9-counts',
       title: 'Counts and throat pack',
       mind: 'counts agree; throat pack out; specimens labelled',
-      details: [
-        {
-          id: 'throat-pack',
-          asks: 'Throat pack',
-          kind: 'coded',
-          answers: {
-            out: 'The throat pack was taken out.',
-            'none-used': 'No throat pack was used.',
-            in: 'The throat pack was still in.',
-          },
-        },
-      ],
+      details: [throatPackOut],
       done: 'The counts were made.',
       notDone: 'The counts were not made: {because}.',
       because: [{ value: 'A forgotten pack closes the airway.', ...commonPractice }],

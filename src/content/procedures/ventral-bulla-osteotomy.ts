@@ -1,4 +1,5 @@
 import { procedure } from '#core/procedures/procedure.ts'
+import { countsAgree, throatPackOut } from '../follow-up/points.ts'
 import { commonPractice, readNotes, readSecondHand, readStudy, standardAnatomy } from '../follow-up/provenance.ts'
 import { faceAndEyeLooks, wholeYear } from '../follow-up/visits.ts'
 
@@ -172,24 +173,7 @@ export const ventralBullaOsteotomy = procedure({
       id: 'v7-counts',
       title: 'Counts and throat pack',
       mind: 'counts agree; throat pack out; specimens labelled',
-      details: [
-        {
-          id: 'counts',
-          asks: 'Counts',
-          kind: 'coded',
-          answers: { agree: 'Swabs and instruments agreed.', differ: 'Swabs or instruments did not agree.' },
-        },
-        {
-          id: 'throat-pack',
-          asks: 'Throat pack',
-          kind: 'coded',
-          answers: {
-            out: 'The throat pack was taken out.',
-            'none-used': 'No throat pack was used.',
-            in: 'The throat pack was still in.',
-          },
-        },
-      ],
+      details: [countsAgree, throatPackOut],
       done: 'The counts were made.',
       notDone: 'The counts were not made: {because}.',
       because: [{ value: 'A forgotten pack closes the airway.', ...commonPractice }],

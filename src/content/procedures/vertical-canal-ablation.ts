@@ -1,4 +1,5 @@
 import { procedure } from '#core/procedures/procedure.ts'
+import { countsMade, openingSeen } from '../follow-up/points.ts'
 import { commonPractice, readNotes, readSecondHand, standardAnatomy } from '../follow-up/provenance.ts'
 import { wholeYear } from '../follow-up/visits.ts'
 
@@ -64,25 +65,7 @@ export const verticalCanalAblation = procedure({
       notDone: 'The vertical canal was not taken out: {because}.',
       because: [{ value: 'Two small boards of cartilage keep the new opening wide.', ...commonPractice }],
     },
-    {
-      id: 'v4-opening',
-      title: 'Opening',
-      mind: 'look into the horizontal canal; it stands open',
-      details: [
-        {
-          id: 'opening',
-          asks: 'Horizontal canal',
-          kind: 'coded',
-          answers: {
-            open: 'The horizontal canal stood open.',
-            narrow: 'The horizontal canal was narrow.',
-          },
-        },
-      ],
-      done: 'The new opening was looked into.',
-      notDone: 'The new opening was not looked into: {because}.',
-      because: [{ value: 'A narrow horizontal canal is a reason for another operation.', ...commonPractice }],
-    },
+    { id: 'v4-opening', ...openingSeen },
     {
       id: 'v5-histology',
       title: 'Tissue',
@@ -101,22 +84,7 @@ export const verticalCanalAblation = procedure({
       notDone: 'The wound was not closed: {because}.',
       because: [{ value: 'A gap between lining and skin narrows the new opening as it heals.', ...commonPractice }],
     },
-    {
-      id: 'v9-counts',
-      title: 'Counts and throat pack',
-      mind: 'counts agree; throat pack out; specimens labelled',
-      details: [
-        {
-          id: 'counts',
-          asks: 'Counts',
-          kind: 'coded',
-          answers: { agree: 'Swabs and instruments agreed.', differ: 'Swabs or instruments did not agree.' },
-        },
-      ],
-      done: 'The counts were made.',
-      notDone: 'The counts were not made: {because}.',
-      because: [],
-    },
+    { id: 'v9-counts', ...countsMade },
   ],
   checkpointsComplete: {
     kind: 'unknown',

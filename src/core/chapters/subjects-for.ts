@@ -30,6 +30,15 @@ export function subjectsFor(kind: KindName, file: CaseFile, newOperation: string
   })
 }
 
+/**
+ * What an entry about one operation of this file is about.
+ *
+ * @example aboutOperation(file, operation.id) // { kind: 'operation', animal: 'animal-1', operation: 'operation-1' }
+ */
+export function aboutOperation(file: CaseFile, operation: string) {
+  return { kind: 'operation', animal: animalIn(file), operation } as const
+}
+
 /** The animal of this file; while nobody wrote down who it is, an id of its own made from the file's. */
 export function animalIn({ theCase, stream }: CaseFile): string {
   const named = theCase

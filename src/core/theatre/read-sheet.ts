@@ -6,6 +6,7 @@ import { startOfDay } from '#core/time/calendar-day.ts'
 import type { Moment } from '#core/time/moment.ts'
 import type { Unit } from '#core/units/unit.ts'
 import { type ClockFault, clockOnSheet, type Sheet } from './clock-on-sheet.ts'
+import { emptyLook } from './empty-look.ts'
 import type { Observable } from './ledger.ts'
 import { readLook } from './read-look.ts'
 import type { SpokenPause } from './spoken-pause.ts'
@@ -180,15 +181,7 @@ function readRow(place: string, { time, values, method }: TypedRow, setting: She
     ),
   ]
   if (faults.length > 0 || 'because' in at) return { entries: [], faults }
-  const body: BodyOf<'observation'> = {
-    where: 'theatre',
-    values: [...look.values],
-    pain: null,
-    first: null,
-    side: null,
-    unmeasured: null,
-    text: null,
-  }
+  const body: BodyOf<'observation'> = { ...emptyLook, where: 'theatre', values: [...look.values] }
   return { entries: [{ kind: 'observation', body, happenedAt: at.moment }], faults: [] }
 }
 

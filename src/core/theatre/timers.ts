@@ -4,6 +4,7 @@ import type { CaseFile } from '#core/journal/clinic.ts'
 import { compareText } from '#core/journal/compare-text.ts'
 import { linesAbout } from '#core/journal/lines-about.ts'
 import { Decimal, type Quantity } from '#core/units/quantity.ts'
+import { marked, wholeMinutes } from './ledger.ts'
 import { doneAt, retractionsOf } from './stamps.ts'
 
 export type TimerRules = {
@@ -57,12 +58,11 @@ export function timersOf(
 ): Timer[] {
   const species = theCase.latest('identity')?.body.species
   const ofAll = <Found>(find: (one: string) => readonly Found[]) => together.flatMap(find)
-  const marked = (id: string) => together.flatMap((one) => doneAt(theCase, one, id) ?? []).sort()
-  const start = marked('anaesthesia-start')[0] ?? null
-  const firstCut = marked('incision')[0] ?? null
+  const start = marked(theCase, together, 'anaesthesia-start')[0] ?? null
+  const firstCut = marked(theCase, together, 'incision')[0] ?? null
   const cut = doneAt(theCase, operation, 'incision')
   const closed = doneAt(theCase, operation, 'closed')
-  const out = marked('tube-out').at(-1) ?? null
+  const out = marked(theCase, together, 'tube-out').at(-1) ?? null
   const began = [start, cut].flatMap((at) => at ?? []).sort()[0]
   // Nobody stamped the end: a clock that has run for days says nothing any more.
   if (linesAbout(theCase, 'operation-summary', operation).length > 0) return []
@@ -153,8 +153,9 @@ export function timersOf(
 /** Minutes after which a record is one of another day. */
 const longest = 24 * 60
 
+/** A moment that a fast device wrote ahead of now has not run backwards. */
 function minutesFrom(from: string, until: string): number {
-  return Math.max(0, Math.floor((Date.parse(until) - Date.parse(from)) / 60_000))
+  return Math.max(0, wholeMinutes(from, until))
 }
 
 function later(at: string, minutes: Decimal): string {

@@ -1,4 +1,5 @@
 import type { BodyOf } from '#core/journal/fold.ts'
+import { emptyLook } from '#core/theatre/empty-look.ts'
 import { addDays } from '#core/time/calendar-day.ts'
 import { emptyRound } from '#core/ward/empty-round.ts'
 import type { Chart } from '../chart.ts'
@@ -142,7 +143,7 @@ function observe(one: Living, at: string, said: Partial<BodyOf<'observation'>>, 
   one.chart.write(
     'observation',
     { at, by: staff.lindqvist, subject: one.animal, device: 'ward-1' },
-    { where: 'ward', values: [...values], pain: null, first: null, side: null, unmeasured: null, text: null, ...said },
+    { ...emptyLook, where: 'ward', values: [...values], ...said },
   )
 }
 

@@ -1,4 +1,5 @@
 import type { FormWords } from '#core/forms/words.ts'
+import { ledgerInEnglish } from '../ledger.ts'
 
 export const observation = {
   kind: 'observation',
@@ -25,18 +26,7 @@ export const observation = {
     values: { label: 'Values', add: 'Add a value', item: 'Value {number}' },
     'values.what': {
       label: 'What',
-      options: {
-        'heart-rate': 'heart rate',
-        'respiratory-rate': 'breaths',
-        'oxygen-saturation': 'oxygen saturation',
-        'end-tidal-co2': 'end-tidal CO₂',
-        systolic: 'systolic pressure',
-        mean: 'mean pressure',
-        diastolic: 'diastolic pressure',
-        temperature: 'temperature',
-        vapour: 'vapour',
-        fluids: 'fluids, as set',
-      },
+      options: ledgerInEnglish.names,
     },
     'values.value': { label: 'Value' },
     'values.method': { label: 'How measured', help: 'Method and place. A pressure says little without.' },

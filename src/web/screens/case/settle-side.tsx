@@ -4,7 +4,7 @@ import { sidesInEnglish, settleSideInEnglish as words } from '#content/wording/a
 import { type Side, sides } from '#core/animal/species.ts'
 import type { SideSource } from '#core/chapters/side-sources.ts'
 import { againstSide, type SideDisagreement, saySource } from '#core/chapters/sides.ts'
-import { animalIn } from '#core/chapters/subjects-for.ts'
+import { aboutOperation } from '#core/chapters/subjects-for.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { writersOf } from '#core/people/may-write.ts'
 import { Choices } from '../../design/choices.tsx'
@@ -54,7 +54,7 @@ function Settling({ found, operation, onClose }: About & { readonly onClose: () 
     await writeEntry(pen, {
       kind: 'side-settled',
       stream: file.stream,
-      subject: { kind: 'operation', animal: animalIn(file), operation },
+      subject: aboutOperation(file, operation),
       body: { side, overruled, because },
     })
     await clear()
@@ -100,7 +100,7 @@ function Against({ operation, against }: About & { readonly against: ReturnType<
   const { file, id } = useCaseView()
   const { overrules, amends } = against
   const agreed = amends.find(({ from }) => from === 'agreement' || from === 'booking')
-  const subject = { kind: 'operation', animal: animalIn(file), operation } as const
+  const subject = aboutOperation(file, operation)
   return (
     <>
       {overrules.length > 0 && (

@@ -3,6 +3,7 @@ import type { Side } from '#core/animal/species.ts'
 import { animalIn } from '#core/chapters/subjects-for.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
 import type { BodyOf } from '#core/journal/fold.ts'
+import { emptyLook } from '#core/theatre/empty-look.ts'
 import { emptyRound } from '#core/ward/empty-round.ts'
 import type { Score } from '#core/ward/pain-chain.ts'
 import { momentAgain } from '../../journal/moment-again.ts'
@@ -21,7 +22,7 @@ export function useRounds(file: CaseFile) {
     writeEntry(pen, {
       ...about,
       kind: 'observation',
-      body: { where: 'ward', values: [], pain: null, first: null, side: null, unmeasured: null, text: null, ...said },
+      body: { ...emptyLook, where: 'ward', ...said },
     })
   return {
     look,

@@ -1,10 +1,10 @@
 import { type FormEvent, useMemo, useState } from 'react'
-import { Link, useLocation, useParams, useSearchParams } from 'wouter'
+import { Link, useLocation, useSearchParams } from 'wouter'
 import { dosePlanInEnglish } from '#content/wording/app-dose-plan.ts'
 import { dividesInEnglish } from '#content/wording/app-formulary.ts'
 import { howInEnglish as how } from '#content/wording/app-how.ts'
 import { plansInEnglish as plans } from '#content/wording/app-settings-doses.ts'
-import { animalIn } from '#core/chapters/subjects-for.ts'
+import { aboutOperation } from '#core/chapters/subjects-for.ts'
 import { judgeAmong, judgedAt } from '#core/dosing/plan-now.ts'
 import { plannedBody } from '#core/dosing/planned-body.ts'
 import { rowsFor } from '#core/dosing/read-chosen.ts'
@@ -39,6 +39,7 @@ import { FindingList } from '../finding-list.tsx'
 import { asksReason, becauseOf, reasonFault } from '../line-reason.ts'
 import { MayNotWrite } from '../may-correct.tsx'
 import { useFaultFocus } from '../use-fault-focus.ts'
+import { useOperationHere } from '../use-operation-here.ts'
 import { WithCase } from '../with-case.tsx'
 import styles from './dose-plan.module.css'
 import { type Body, draftOfBody, emptyDraft, type LineDraft, readLine } from './line-draft.ts'
@@ -57,12 +58,10 @@ export default function PlanLineScreen() {
 }
 
 function PlanLinePage() {
-  const { operation: wanted = '' } = useParams()
+  const { wanted, operation, subject } = useOperationHere()
   const [query] = useSearchParams()
-  const { operations, file, id } = useCaseView()
+  const { id } = useCaseView()
   const { me } = useWho()
-  const operation = operations.find((one) => one.id === wanted)
-  const subject = operation ? ({ kind: 'operation', animal: animalIn(file), operation: operation.id } as const) : null
   const name = query.get('line')
   const roles = mayWrite['planned-line']
   return (
@@ -135,7 +134,7 @@ function Editor({ operation, name }: { readonly operation: OperationOnFile; read
     await writeEntry(pen, {
       kind: 'planned-line',
       stream: file.stream,
-      subject: { kind: 'operation', animal: animalIn(file), operation: operation.id },
+      subject: aboutOperation(file, operation.id),
       body,
       supersedes: standing ? [standing.header.id] : [],
       reason: draft.reason.trim() || null,

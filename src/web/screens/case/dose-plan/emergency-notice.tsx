@@ -1,6 +1,6 @@
 import { Link } from 'wouter'
 import { dosePlanInEnglish } from '#content/wording/app-dose-plan.ts'
-import { animalIn } from '#core/chapters/subjects-for.ts'
+import { aboutOperation } from '#core/chapters/subjects-for.ts'
 import { isOfEmergency } from '#core/dosing/emergency-declared.ts'
 import { emergencyAt } from '#core/dosing/emergency-on-file.ts'
 import { judgedAt, type PlanNow } from '#core/dosing/plan-now.ts'
@@ -38,7 +38,7 @@ export function EmergencyNotice(props: { readonly operation: OperationOnFile; re
     )
   }
   if (!mayWrite['emergency-declared'].some((role) => role === me.role)) return null
-  const subject = { kind: 'operation', animal: animalIn(file), operation: operation.id } as const
+  const subject = aboutOperation(file, operation.id)
   return (
     <p data-screen-only>
       <Link href={writeHref(id, 'emergency-declared', { subject })}>{words.declare}</Link>

@@ -1,7 +1,6 @@
-import { Link, useParams } from 'wouter'
+import { Link } from 'wouter'
 import { caseInEnglish } from '#content/wording/app-case.ts'
 import { dosePlanInEnglish as words } from '#content/wording/app-dose-plan.ts'
-import { animalIn } from '#core/chapters/subjects-for.ts'
 import { isOfEmergency } from '#core/dosing/emergency-declared.ts'
 import type { PlanNow } from '#core/dosing/plan-now.ts'
 import { fill } from '#core/outcome/finding.ts'
@@ -20,6 +19,7 @@ import { Ceilings } from '../doses.tsx'
 import { planAt, planInMinute } from '../dosing.ts'
 import { FindingList } from '../finding-list.tsx'
 import { PlanLink } from '../plan-link.tsx'
+import { useOperationHere } from '../use-operation-here.ts'
 import { WithCase } from '../with-case.tsx'
 import styles from './dose-plan.module.css'
 import { EmergencyNotice } from './emergency-notice.tsx'
@@ -39,10 +39,8 @@ export default function DosePlanScreen() {
 }
 
 function DosePlan() {
-  const { operation: wanted = '' } = useParams()
-  const { operations, file, id } = useCaseView()
-  const operation = operations.find((one) => one.id === wanted)
-  const subject = operation ? ({ kind: 'operation', animal: animalIn(file), operation: operation.id } as const) : null
+  const { operation, subject } = useOperationHere()
+  const { id } = useCaseView()
   return (
     <Page title={words.title} lead={<p>{words.lead}</p>} whose={<CaseLine about={subject} />} wide>
       {operation ? <Plan operation={operation} /> : <p>{words.noOperation}</p>}

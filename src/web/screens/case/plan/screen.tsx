@@ -3,7 +3,7 @@ import { Link, useLocation, useParams } from 'wouter'
 import { caseInEnglish } from '#content/wording/app-case.ts'
 import { usualPlanInEnglish as words } from '#content/wording/app-plan.ts'
 import { shellInEnglish as shell } from '#content/wording/app-shell.ts'
-import { animalIn } from '#core/chapters/subjects-for.ts'
+import { aboutOperation } from '#core/chapters/subjects-for.ts'
 import { type JudgedPlan, type PlanRefusal, planForOperation } from '#core/dosing/plan-for-operation.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { sayCount } from '#core/outcome/say-count.ts'
@@ -48,7 +48,7 @@ function PlanPage() {
   const { me } = useWho()
   const operation = operations.find((one) => one.id === wanted)
   const writers = writersOf('planned-line')
-  const subject = operation && ({ kind: 'operation', animal: animalIn(file), operation: operation.id } as const)
+  const subject = operation && aboutOperation(file, operation.id)
   return (
     <Page title={words.title} whose={<CaseLine about={subject ?? null} />} lead={words.lead}>
       {!operation ? (
@@ -178,7 +178,7 @@ function Lines(props: {
     setTries(tries + 1)
     if (taken.length === 0 || taken.some((judged) => faultOf(judged, choosing) !== null)) return
     setKeeping(true)
-    const subject = { kind: 'operation', animal: animalIn(file), operation } as const
+    const subject = aboutOperation(file, operation)
     const entries = bodiesOf(plan, choosing).map((body) =>
       makeEntry(pen, { kind: 'planned-line', stream: file.stream, subject, body }),
     )

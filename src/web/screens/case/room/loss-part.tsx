@@ -2,7 +2,7 @@ import { Link } from 'wouter'
 import { bloodInSwabs } from '#content/protocols/blood-in-swabs.ts'
 import { nowInEnglish } from '#content/wording/app-now.ts'
 import { roomInEnglish as words } from '#content/wording/app-room.ts'
-import { animalIn } from '#core/chapters/subjects-for.ts'
+import { aboutOperation } from '#core/chapters/subjects-for.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { anaestheticOf } from '#core/owed/one-anaesthetic.ts'
 import type { OperationOnFile } from '#core/owed/operations.ts'
@@ -19,7 +19,7 @@ export function LossPart({ operation }: { readonly operation: OperationOnFile })
   const { file, id, operations } = useCaseView()
   const loss = lossSoFar(file.theCase, anaestheticOf(operation, operations, file.theCase), bloodInSwabs)
   const made = sheetOfCase(file)
-  const subject = { kind: 'operation', animal: animalIn(file), operation: operation.id } as const
+  const subject = aboutOperation(file, operation.id)
   return (
     <section aria-label={words.lossTitle} className={styles.loss}>
       {made.kind === 'sheet' ? (

@@ -1,6 +1,6 @@
 import { Link } from 'wouter'
 import { draftSummaryInEnglish as words } from '#content/wording/app-draft-summary.ts'
-import { animalIn } from '#core/chapters/subjects-for.ts'
+import { aboutOperation } from '#core/chapters/subjects-for.ts'
 import { linesAbout } from '#core/journal/lines-about.ts'
 import type { OperationOnFile } from '#core/owed/operations.ts'
 import { writersOf } from '#core/people/may-write.ts'
@@ -19,7 +19,7 @@ export function ReportLinks({ operation }: { readonly operation: OperationOnFile
   const isSigned = linesAbout(theCase, 'operation-summary', operation.id).length > 0
   const isOver = isSigned || ['closed', 'tube-out'].some((mark) => doneAt(theCase, operation.id, mark) !== null)
   if (!isOver) return null
-  const subject = { kind: 'operation', animal: animalIn(file), operation: operation.id } as const
+  const subject = aboutOperation(file, operation.id)
   return (
     <>
       {!isSigned && writersOf('operation-summary').includes(me.role) && (

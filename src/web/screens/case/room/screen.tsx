@@ -1,5 +1,5 @@
 import { useMemo } from 'react'
-import { Link, useParams } from 'wouter'
+import { Link } from 'wouter'
 import { owedRules } from '#content/follow-up/owed-rules.ts'
 import { procedures } from '#content/procedures/index.ts'
 import { spokenPauses } from '#content/protocols/spoken-pauses.ts'
@@ -7,7 +7,7 @@ import { caseInEnglish } from '#content/wording/app-case.ts'
 import { ledgerScreenInEnglish } from '#content/wording/app-ledger.ts'
 import { paperSheetInEnglish } from '#content/wording/app-paper-sheet.ts'
 import { roomInEnglish as words } from '#content/wording/app-room.ts'
-import { animalIn } from '#core/chapters/subjects-for.ts'
+import { aboutOperation } from '#core/chapters/subjects-for.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { anaestheticOf, oneAnaesthetic } from '#core/owed/one-anaesthetic.ts'
 import type { OperationOnFile } from '#core/owed/operations.ts'
@@ -33,6 +33,7 @@ import {
 import { CaseLine } from '../case-line.tsx'
 import { useCaseView } from '../case-view.ts'
 import { MayNotWrite } from '../may-correct.tsx'
+import { useOperationHere } from '../use-operation-here.ts'
 import { WithCase } from '../with-case.tsx'
 import { BesideLinks } from './beside-links.tsx'
 import { DeviceNotices } from './device-notices.tsx'
@@ -59,10 +60,8 @@ export default function RoomScreen() {
 }
 
 function RoomPage() {
-  const { operation: wanted = '' } = useParams()
-  const { operations, file, id } = useCaseView()
-  const operation = operations.find((one) => one.id === wanted)
-  const subject = operation ? ({ kind: 'operation', animal: animalIn(file), operation: operation.id } as const) : null
+  const { operation, subject } = useOperationHere()
+  const { id } = useCaseView()
   useTheatreTheme()
   return (
     <Page title={words.title} lead={<p>{words.lead}</p>} whose={<CaseLine about={subject} />} wide>
@@ -152,7 +151,7 @@ function BothEars({ operation }: { readonly operation: OperationOnFile }) {
 /** What else is written or looked at during an operation. */
 function Further({ operation }: { readonly operation: OperationOnFile }) {
   const { file, id } = useCaseView()
-  const subject = { kind: 'operation', animal: animalIn(file), operation: operation.id } as const
+  const subject = aboutOperation(file, operation.id)
   const writes = [
     ['observation', words.observe],
     ['count', words.count],

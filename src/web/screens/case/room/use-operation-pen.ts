@@ -1,4 +1,4 @@
-import { animalIn } from '#core/chapters/subjects-for.ts'
+import { aboutOperation } from '#core/chapters/subjects-for.ts'
 import type { KindName } from '#core/journal/fold.ts'
 import type { OperationOnFile } from '#core/owed/operations.ts'
 import { type Writing, writeEntry } from '../../../journal/write-entry.ts'
@@ -9,7 +9,7 @@ import { useCaseView } from '../case-view.ts'
 export function useOperationPen(operation: OperationOnFile) {
   const { file } = useCaseView()
   const { pen } = useWho()
-  const subject = { kind: 'operation', animal: animalIn(file), operation: operation.id } as const
+  const subject = aboutOperation(file, operation.id)
   return <Name extends KindName>(writing: Omit<Writing<Name>, 'stream' | 'subject'>) =>
     writeEntry(pen, { ...writing, stream: file.stream, subject } as Writing<Name>)
 }

@@ -4,7 +4,7 @@ import { owedRules } from '#content/follow-up/owed-rules.ts'
 import { painScales } from '#content/scores/pain-scales.ts'
 import { wardScore as formWords } from '#content/wording/app-forms/ward-score.ts'
 import { wardInEnglish } from '#content/wording/app-ward.ts'
-import { animalIn } from '#core/chapters/subjects-for.ts'
+import { aboutOperation } from '#core/chapters/subjects-for.ts'
 import { fromStored } from '#core/journal/stored.ts'
 import { capital } from '#core/outcome/capital.ts'
 import { fill } from '#core/outcome/finding.ts'
@@ -170,7 +170,7 @@ function Actions({ link, now, stay, isOpen }: Shown & { readonly isOpen: boolean
             )}
             <Link
               href={writeHref(id, 'drug-given', {
-                subject: operation ? { kind: 'operation', animal: animalIn(file), operation: operation.id } : null,
+                subject: operation ? aboutOperation(file, operation.id) : null,
                 owed: `pain-to-treat:${rootOf(file.theCase, score.header.id)}`,
               })}
               data-weight="side"

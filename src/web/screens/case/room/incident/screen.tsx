@@ -1,9 +1,8 @@
 import { useState } from 'react'
-import { Link, useParams, useSearchParams } from 'wouter'
+import { Link, useSearchParams } from 'wouter'
 import { incidentNote as form } from '#content/wording/app-forms/incident-note.ts'
 import { incidentInEnglish as words } from '#content/wording/app-incident.ts'
 import { roomInEnglish } from '#content/wording/app-room.ts'
-import { animalIn } from '#core/chapters/subjects-for.ts'
 import { authorNamed } from '#core/journal/clinic.ts'
 import { fill } from '#core/outcome/finding.ts'
 import type { OperationOnFile } from '#core/owed/operations.ts'
@@ -13,6 +12,7 @@ import { entryHref, roomHref } from '../../case-hrefs.ts'
 import { CaseLine } from '../../case-line.tsx'
 import { useCaseView } from '../../case-view.ts'
 import { MayNotWrite } from '../../may-correct.tsx'
+import { useOperationHere } from '../../use-operation-here.ts'
 import { WithCase } from '../../with-case.tsx'
 import { EmergencyBar } from '../now/emergency-bar.tsx'
 import room from '../room.module.css'
@@ -31,10 +31,8 @@ export default function IncidentScreen() {
 }
 
 function IncidentPage() {
-  const { operation: wanted = '' } = useParams()
-  const { operations, file, id } = useCaseView()
-  const operation = operations.find((one) => one.id === wanted)
-  const subject = operation ? ({ kind: 'operation', animal: animalIn(file), operation: operation.id } as const) : null
+  const { wanted, operation, subject } = useOperationHere()
+  const { id } = useCaseView()
   useTheatreTheme()
   return (
     <Page title={words.title} lead={<p>{words.lead}</p>} whose={<CaseLine about={subject} />} wide>

@@ -1,7 +1,7 @@
-import { Link, useParams } from 'wouter'
+import { Link } from 'wouter'
 import { ledgerScreenInEnglish as words } from '#content/wording/app-ledger.ts'
 import { roomInEnglish } from '#content/wording/app-room.ts'
-import { animalIn } from '#core/chapters/subjects-for.ts'
+import { aboutOperation } from '#core/chapters/subjects-for.ts'
 import type { OperationOnFile } from '#core/owed/operations.ts'
 import { writersOf } from '#core/people/may-write.ts'
 import { type Ledger, wholeMinutes } from '#core/theatre/ledger.ts'
@@ -12,6 +12,7 @@ import { roomHref, writeHref } from '../../case-hrefs.ts'
 import { CaseLine } from '../../case-line.tsx'
 import { useCaseView } from '../../case-view.ts'
 import { MayNotWrite } from '../../may-correct.tsx'
+import { useOperationHere } from '../../use-operation-here.ts'
 import { WithCase } from '../../with-case.tsx'
 import { EmergencyBar } from '../now/emergency-bar.tsx'
 import { Timers } from '../timers.tsx'
@@ -34,10 +35,8 @@ export default function LedgerScreen() {
 }
 
 function LedgerPage() {
-  const { operation: wanted = '' } = useParams()
-  const { operations, file, id } = useCaseView()
-  const operation = operations.find((one) => one.id === wanted)
-  const subject = operation ? ({ kind: 'operation', animal: animalIn(file), operation: operation.id } as const) : null
+  const { wanted, operation, subject } = useOperationHere()
+  const { id } = useCaseView()
   useTheatreTheme()
   return (
     <Page title={words.title} whose={<CaseLine about={subject} />} wide>
@@ -60,7 +59,7 @@ function LedgerOf({ operation }: { readonly operation: OperationOnFile }) {
   const { me } = useWho()
   const { file, id } = useCaseView()
   const { ledger, now } = useLedger(operation)
-  const subject = { kind: 'operation', animal: animalIn(file), operation: operation.id } as const
+  const subject = aboutOperation(file, operation.id)
   useAwake()
   const mayWrite = writersOf('observation').includes(me.role)
   const over = isOver(ledger, now)

@@ -2,6 +2,7 @@ import { ledgerScreenInEnglish as words } from '#content/wording/app-ledger.ts'
 import type { Side } from '#core/animal/species.ts'
 import type { BodyOf, Line } from '#core/journal/fold.ts'
 import type { OperationOnFile } from '#core/owed/operations.ts'
+import { emptyLook } from '#core/theatre/empty-look.ts'
 import { marked, type Observation, togetherWith } from '#core/theatre/ledger.ts'
 import type { Awaited } from '#core/theatre/recovery.ts'
 import type { Moment } from '#core/time/moment.ts'
@@ -20,7 +21,7 @@ export function useObserving(operation: OperationOnFile) {
   const write = useOperationPen(operation)
   const ids = togetherWith(file.theCase, operation.id).map(({ id }) => id)
   const where = marked(file.theCase, ids, 'tube-out').length === 0 ? 'theatre' : 'recovery'
-  const empty: Body = { where, values: [], pain: null, first: null, side: null, unmeasured: null, text: null }
+  const empty: Body = { ...emptyLook, where }
   return {
     /** Typed earlier and kept now, it has the moment at which it was typed. */
     keep: (said: Partial<Body>, then: Moment | null = null) =>

@@ -1,7 +1,7 @@
-import { Link, useLocation, useParams } from 'wouter'
+import { Link, useLocation } from 'wouter'
 import { nowInEnglish as words } from '#content/wording/app-now.ts'
 import { roomInEnglish } from '#content/wording/app-room.ts'
-import { animalIn } from '#core/chapters/subjects-for.ts'
+import { aboutOperation } from '#core/chapters/subjects-for.ts'
 import { fill } from '#core/outcome/finding.ts'
 import type { OperationOnFile } from '#core/owed/operations.ts'
 import { type RoomCall, roomCalls } from '#core/theatre/room-call.ts'
@@ -11,6 +11,7 @@ import { useNow } from '../../../../journal/use-now.ts'
 import { nowHref, roomHref } from '../../case-hrefs.ts'
 import { CaseLine } from '../../case-line.tsx'
 import { useCaseView } from '../../case-view.ts'
+import { useOperationHere } from '../../use-operation-here.ts'
 import { WithCase } from '../../with-case.tsx'
 import { useTheatreTheme } from '../use-theatre-theme.ts'
 import styles from './now.module.css'
@@ -27,14 +28,13 @@ export default function EmergencyListScreen() {
 }
 
 function ListPage() {
-  const { operation: wanted = '' } = useParams()
-  const { operations, file, id } = useCaseView()
-  const operation = operations.find((one) => one.id === wanted)
+  const { operation } = useOperationHere()
+  const { file, id } = useCaseView()
   useTheatreTheme()
   if (!operation) return <Page title={words.title}>{roomInEnglish.noOperation}</Page>
   return (
     <Page title={words.title} lead={<p>{words.lead}</p>} wide>
-      <CaseLine about={{ kind: 'operation', animal: animalIn(file), operation: operation.id }} />
+      <CaseLine about={aboutOperation(file, operation.id)} />
       <Calls operation={operation} />
       <p>
         <Link href={roomHref(id, operation.id)}>{words.back}</Link>

@@ -1,7 +1,7 @@
 import { Link, useParams } from 'wouter'
 import { nowInEnglish as words } from '#content/wording/app-now.ts'
 import { roomInEnglish } from '#content/wording/app-room.ts'
-import { animalIn } from '#core/chapters/subjects-for.ts'
+import { aboutOperation } from '#core/chapters/subjects-for.ts'
 import type { OperationOnFile } from '#core/owed/operations.ts'
 import { isRoomCall, type RoomCall } from '#core/theatre/room-call.ts'
 import { suspectedIn } from '#core/theatre/shouts.ts'
@@ -11,6 +11,7 @@ import { Page } from '../../../../design/page.tsx'
 import { nowHref, roomHref, writeHref } from '../../case-hrefs.ts'
 import { CaseLine } from '../../case-line.tsx'
 import { useCaseView } from '../../case-view.ts'
+import { useOperationHere } from '../../use-operation-here.ts'
 import { WithCase } from '../../with-case.tsx'
 import { useAwake } from '../use-awake.ts'
 import { useTheatreTheme } from '../use-theatre-theme.ts'
@@ -34,9 +35,8 @@ export default function EmergencyScreen() {
 }
 
 function EmergencyPage() {
-  const { operation: wanted = '', call = '' } = useParams()
-  const { operations } = useCaseView()
-  const operation = operations.find((one) => one.id === wanted)
+  const { operation } = useOperationHere()
+  const { call = '' } = useParams()
   useTheatreTheme()
   useAwake()
   if (!operation) return <Page title={words.title}>{roomInEnglish.noOperation}</Page>
@@ -59,7 +59,7 @@ function Emergency({ operation, call }: { readonly operation: OperationOnFile; r
   const { file, id } = useCaseView()
   const { shouts } = useShouts(operation)
   const made = sheetOfCase(file, suspectedIn(shouts))
-  const subject = { kind: 'operation', animal: animalIn(file), operation: operation.id } as const
+  const subject = aboutOperation(file, operation.id)
   return (
     <div className={styles.now}>
       {/* Not `whose` of the page: that line stays put, and nothing may lie over a dose. */}

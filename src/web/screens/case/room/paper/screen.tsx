@@ -1,10 +1,10 @@
 import { type FormEvent, useState } from 'react'
-import { Link, useLocation, useParams } from 'wouter'
+import { Link, useLocation } from 'wouter'
 import { procedures } from '#content/procedures/index.ts'
 import { spokenPauses } from '#content/protocols/spoken-pauses.ts'
 import { paperSheetInEnglish as words } from '#content/wording/app-paper-sheet.ts'
 import { roomInEnglish } from '#content/wording/app-room.ts'
-import { animalIn } from '#core/chapters/subjects-for.ts'
+import { aboutOperation } from '#core/chapters/subjects-for.ts'
 import { sayCount } from '#core/outcome/say-count.ts'
 import { oneAnaesthetic } from '#core/owed/one-anaesthetic.ts'
 import type { OperationOnFile } from '#core/owed/operations.ts'
@@ -23,6 +23,7 @@ import { CaseLine } from '../../case-line.tsx'
 import { useCaseView } from '../../case-view.ts'
 import { MayNotWrite } from '../../may-correct.tsx'
 import { useFaultFocus } from '../../use-fault-focus.ts'
+import { useOperationHere } from '../../use-operation-here.ts'
 import { WithCase } from '../../with-case.tsx'
 import { DrugsPart } from './drugs-part.tsx'
 import { LooksPart } from './looks-part.tsx'
@@ -41,11 +42,9 @@ export default function PaperScreen() {
 }
 
 function PaperPage() {
-  const { operation: wanted = '' } = useParams()
-  const { operations, file, id } = useCaseView()
+  const { wanted, operation, subject } = useOperationHere()
+  const { id } = useCaseView()
   const { me } = useWho()
-  const operation = operations.find((one) => one.id === wanted)
-  const subject = operation ? ({ kind: 'operation', animal: animalIn(file), operation: operation.id } as const) : null
   const mayWrite = writersOf('theatre-stamp').includes(me.role)
   return (
     <Page title={words.title} lead={<p>{words.lead}</p>} whose={<CaseLine about={subject} />} wide>
@@ -72,7 +71,7 @@ function Typing({ operation }: { readonly operation: OperationOnFile }) {
   const pair = oneAnaesthetic(operation, operations, file.theCase)
   const runs = pausesOf(operation.id, pair, spokenPauses).map((pause) => pauseRunOf(file.theCase, operation.id, pause))
   const items = toStamp(file.theCase, operation.id, procedureNamed(operation.procedure, procedures).checkpoints)
-  const subject = { kind: 'operation', animal: animalIn(file), operation: operation.id } as const
+  const subject = aboutOperation(file, operation.id)
   const submit = async (event: FormEvent) => {
     event.preventDefault()
     setTries(tries + 1)

@@ -3,7 +3,7 @@ import { procedures } from '#content/procedures/index.ts'
 import { spokenPauses } from '#content/protocols/spoken-pauses.ts'
 import { formRefusals } from '#content/wording/app-form-refusals.ts'
 import { paperSheetInEnglish as words } from '#content/wording/app-paper-sheet.ts'
-import { animalIn } from '#core/chapters/subjects-for.ts'
+import { aboutOperation } from '#core/chapters/subjects-for.ts'
 import { linesAbout } from '#core/journal/lines-about.ts'
 import { fill } from '#core/outcome/finding.ts'
 import type { OperationOnFile } from '#core/owed/operations.ts'
@@ -73,7 +73,7 @@ export function useSheet(operation: OperationOnFile) {
         })
   const about = {
     stream: file.stream,
-    subject: { kind: 'operation', animal: animalIn(file), operation: operation.id },
+    subject: aboutOperation(file, operation.id),
     reason: words.fromPaper,
   } as const
   const keep = async () => {

@@ -3,7 +3,6 @@ import { Link, useParams, useSearchParams } from 'wouter'
 import { spokenPauses } from '#content/protocols/spoken-pauses.ts'
 import { pauseInEnglish as words } from '#content/wording/app-pause.ts'
 import { roomInEnglish } from '#content/wording/app-room.ts'
-import { animalIn } from '#core/chapters/subjects-for.ts'
 import { oneAnaesthetic } from '#core/owed/one-anaesthetic.ts'
 import type { OperationOnFile } from '#core/owed/operations.ts'
 import { writersOf } from '#core/people/may-write.ts'
@@ -15,6 +14,7 @@ import { pauseHref, roomHref } from '../../case-hrefs.ts'
 import { CaseLine } from '../../case-line.tsx'
 import { useCaseView } from '../../case-view.ts'
 import { MayNotWrite } from '../../may-correct.tsx'
+import { useOperationHere } from '../../use-operation-here.ts'
 import { WithCase } from '../../with-case.tsx'
 import { useAwake } from '../use-awake.ts'
 import { useTheatreTheme } from '../use-theatre-theme.ts'
@@ -35,13 +35,12 @@ export default function PauseScreen() {
 }
 
 function PausePage() {
-  const { operation: wanted = '', pause: named } = useParams()
+  const { wanted, operation, subject } = useOperationHere()
+  const { pause: named } = useParams()
   const { operations, file, id } = useCaseView()
   const { me } = useWho()
-  const operation = operations.find((one) => one.id === wanted)
   const pair = operation ? oneAnaesthetic(operation, operations, file.theCase) : null
   const pause = pausesOf(wanted, pair, spokenPauses).find((one) => one.pause === named)
-  const subject = operation ? ({ kind: 'operation', animal: animalIn(file), operation: operation.id } as const) : null
   useTheatreTheme()
   return (
     <Page title={pause ? words.titles[pause.pause] : words.noPause} whose={<CaseLine about={subject} />} wide>

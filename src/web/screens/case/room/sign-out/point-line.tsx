@@ -1,6 +1,6 @@
 import { Link } from 'wouter'
 import { signOutInEnglish as words } from '#content/wording/app-sign-out.ts'
-import { animalIn } from '#core/chapters/subjects-for.ts'
+import { aboutOperation } from '#core/chapters/subjects-for.ts'
 import type { OperationOnFile } from '#core/owed/operations.ts'
 import type { SignOutPoint } from '#core/theatre/sign-out.ts'
 import { sayPoint } from '#documents/operation-report/sign-out.ts'
@@ -38,7 +38,7 @@ function useWay(
   operation: OperationOnFile,
 ): { readonly href: string; readonly how: string } {
   const { file, id } = useCaseView()
-  const subject = { kind: 'operation', animal: animalIn(file), operation: operation.id } as const
+  const subject = aboutOperation(file, operation.id)
   switch (settledAt.kind) {
     case 'specimens':
       return { href: besideHref(id, operation.id, 'specimens'), how: words.settle.specimens }

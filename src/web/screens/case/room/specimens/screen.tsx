@@ -1,9 +1,8 @@
-import { Link, useParams } from 'wouter'
+import { Link } from 'wouter'
 import { specimensWanted } from '#content/protocols/specimens-wanted.ts'
 import { roomInEnglish } from '#content/wording/app-room.ts'
 import { specimensInEnglish as words } from '#content/wording/app-specimens.ts'
 import { specimenWords } from '#content/wording/report.ts'
-import { animalIn } from '#core/chapters/subjects-for.ts'
 import type { OperationOnFile } from '#core/owed/operations.ts'
 import { writersOf } from '#core/people/may-write.ts'
 import { stillToTake } from '#core/theatre/specimens.ts'
@@ -14,6 +13,7 @@ import { pauseHref, roomHref } from '../../case-hrefs.ts'
 import { CaseLine } from '../../case-line.tsx'
 import { useCaseView } from '../../case-view.ts'
 import { MayNotWrite } from '../../may-correct.tsx'
+import { useOperationHere } from '../../use-operation-here.ts'
 import { WithCase } from '../../with-case.tsx'
 import { EmergencyBar } from '../now/emergency-bar.tsx'
 import { useAwake } from '../use-awake.ts'
@@ -33,10 +33,8 @@ export default function SpecimensScreen() {
 }
 
 function SpecimensPage() {
-  const { operation: wanted = '' } = useParams()
-  const { operations, file, id } = useCaseView()
-  const operation = operations.find((one) => one.id === wanted)
-  const subject = operation ? ({ kind: 'operation', animal: animalIn(file), operation: operation.id } as const) : null
+  const { wanted, operation, subject } = useOperationHere()
+  const { id } = useCaseView()
   useTheatreTheme()
   useAwake()
   return (

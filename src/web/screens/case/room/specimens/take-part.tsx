@@ -4,7 +4,7 @@ import { formulary } from '#content/formulary/index.ts'
 import { testsProposed } from '#content/protocols/specimens-wanted.ts'
 import { specimensInEnglish as words } from '#content/wording/app-specimens.ts'
 import { specimenWords } from '#content/wording/report.ts'
-import { animalIn } from '#core/chapters/subjects-for.ts'
+import { aboutOperation, animalIn } from '#core/chapters/subjects-for.ts'
 import { type CaseFile, contactNamed } from '#core/journal/clinic.ts'
 import type { BodyOf } from '#core/journal/fold.ts'
 import { fill } from '#core/outcome/finding.ts'
@@ -69,7 +69,7 @@ export function TakePart({ operation }: { readonly operation: OperationOnFile })
     setKeeping(false)
   }
   const given = writeHref(id, 'drug-given', {
-    subject: { kind: 'operation', animal: animalIn(file), operation: operation.id },
+    subject: aboutOperation(file, operation.id),
   })
   return (
     <form ref={form} className={styles.take} onSubmit={(event: FormEvent) => event.preventDefault()} noValidate>

@@ -6,6 +6,7 @@ import { nextLabel, type Pot, potsOf } from '#core/theatre/specimens.ts'
 import { writeEntry } from '../../../../journal/write-entry.ts'
 import { useWho } from '../../../../session/use-who.ts'
 import { useCaseView } from '../../case-view.ts'
+import { useOperationPen } from '../use-operation-pen.ts'
 import { useStamping } from '../use-stamping.ts'
 
 type Taking = Pick<BodyOf<'specimen'>, 'site' | 'tests' | 'laboratory' | 'antibioticsOnBoard'>
@@ -14,8 +15,8 @@ type Taking = Pick<BodyOf<'specimen'>, 'site' | 'tests' | 'laboratory' | 'antibi
 export function usePots(operation: OperationOnFile) {
   const { file } = useCaseView()
   const { pen } = useWho()
+  const write = useOperationPen(operation)
   const { takeBack } = useStamping(operation)
-  const animal = animalIn(file)
   return {
     pots: potsOf(file.theCase, operation.id),
     label: nextLabel(file.theCase),
@@ -23,15 +24,13 @@ export function usePots(operation: OperationOnFile) {
       writeEntry(pen, {
         kind: 'specimen',
         stream: file.stream,
-        subject: { kind: 'ear', animal, side: operation.side },
+        subject: { kind: 'ear', animal: animalIn(file), side: operation.side },
         body: { ...said, label: nextLabel(file.theCase), expectedBy: null, operation: operation.id },
       }),
     /** A tap for what the pot was called before is replaced: one pot has one label. */
     labelled: ({ checkpoint, says, taps }: Pot) =>
-      writeEntry(pen, {
+      write({
         kind: 'theatre-stamp',
-        stream: file.stream,
-        subject: { kind: 'operation', animal, operation: operation.id },
         body: { checkpoint, answer: 'done', detail: { ...says }, text: null },
         ...(taps.length > 0 ? { supersedes: taps.map(({ header }) => header.id), reason: words.again } : {}),
       }),

@@ -1,5 +1,5 @@
 import { type FormEvent, useState } from 'react'
-import { Link, useParams } from 'wouter'
+import { Link } from 'wouter'
 import { caseInEnglish } from '#content/wording/app-case.ts'
 import { told as form } from '#content/wording/app-forms/told.ts'
 import { roomInEnglish } from '#content/wording/app-room.ts'
@@ -23,6 +23,7 @@ import { CaseLine } from '../../case-line.tsx'
 import { useCaseView } from '../../case-view.ts'
 import { MayNotWrite } from '../../may-correct.tsx'
 import { useFaultFocus } from '../../use-fault-focus.ts'
+import { useOperationHere } from '../../use-operation-here.ts'
 import { WithCase } from '../../with-case.tsx'
 import { AccountPart } from '../account-part.tsx'
 import { draftOfCall } from './draft-of.ts'
@@ -38,11 +39,9 @@ export default function TellOwnerScreen() {
 }
 
 function TellOwner() {
-  const { operation: wanted = '' } = useParams()
-  const { operations, file, id } = useCaseView()
+  const { wanted, operation, subject } = useOperationHere()
+  const { file, id } = useCaseView()
   const { me } = useWho()
-  const operation = operations.find((one) => one.id === wanted)
-  const subject = operation ? ({ kind: 'operation', animal: animalIn(file), operation: operation.id } as const) : null
   const accounts = operation ? emergencyAccounts(file.theCase, operation.id) : []
   const mayTell = writersOf('told').includes(me.role)
   return (
