@@ -11,6 +11,7 @@ const folders = [
   { folder: 'src/content/formulary', all: 'formulary' },
   { folder: 'src/content/protocols', all: 'protocols' },
   { folder: 'src/content/procedures', all: 'procedures' },
+  { folder: 'src/content/options', all: 'options' },
   { folder: 'src/content/forms', all: 'forms' },
   { folder: 'src/content/wording/app-forms', all: 'formWords' },
   { folder: 'src/core/journal/kinds', all: 'kinds' },

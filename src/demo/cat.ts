@@ -1,3 +1,4 @@
+import { leafletEdition } from '#content/wording/leaflet.ts'
 import { fingerprintOf } from '#core/agreement/fingerprint.ts'
 import type { Subject } from '#core/journal/entry.ts'
 import type { BodyOf } from '#core/journal/fold.ts'
@@ -277,7 +278,7 @@ function choiceAndAgreement(chart: Chart): string {
     ears: [{ side: 'RIGHT' as const, procedure: 'teca-lbo' as const }],
     surgeon: holm,
     ceiling: { amount: '3200.00', currency: 'GBP' },
-    leaflet: 'owner-leaflet 1',
+    leaflet: leafletEdition,
     language: 'en',
   }
   return chart.write(

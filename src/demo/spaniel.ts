@@ -1,3 +1,4 @@
+import { leafletEdition } from '#content/wording/leaflet.ts'
 import { fingerprintOf } from '#core/agreement/fingerprint.ts'
 import type { Subject } from '#core/journal/entry.ts'
 import type { BodyOf } from '#core/journal/fold.ts'
@@ -283,7 +284,7 @@ function choiceAndAgreement(chart: Chart): string {
     ears: [{ side: 'LEFT' as const, procedure: 'teca-lbo' as const }],
     surgeon: holm,
     ceiling: { amount: '3600.00', currency: 'GBP' },
-    leaflet: 'owner-leaflet 1',
+    leaflet: leafletEdition,
     language: 'en',
   }
   return chart.write(

@@ -18,6 +18,16 @@ export const houseJudgementOnly = {
   checked: '2026-11-25',
 } as const satisfies Provenance
 
+/** Looked for among what this project holds and not found: that nobody counted it is known, not how often it happens. */
+export const lookedForNotFound = {
+  sources: ['house-judgement'],
+  where: 'gaps: looked for and not found among the studies on file',
+  known: 'house',
+  strength: 'practice',
+  confidence: 'medium',
+  checked: '2026-11-29',
+} as const satisfies Provenance
+
 export const standardAnatomy = {
   sources: ['standard-surgical-anatomy'],
   known: 'remembered',

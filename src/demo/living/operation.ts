@@ -1,3 +1,4 @@
+import { leafletEdition } from '#content/wording/leaflet.ts'
 import { fingerprintOf } from '#core/agreement/fingerprint.ts'
 import type { ProcedureId } from '#core/animal/procedure.ts'
 import type { Side } from '#core/animal/species.ts'
@@ -23,7 +24,7 @@ export function agreeAndBook(one: Living, at: string, plannedFor: string, agreed
     ears: [{ side, procedure }],
     surgeon: staff.holm,
     ceiling: pounds(estimate.high),
-    leaflet: 'owner-leaflet 1',
+    leaflet: leafletEdition,
     language: 'en',
   }
   const agreement = one.chart.write(

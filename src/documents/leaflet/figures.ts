@@ -1,7 +1,8 @@
 import { procedures } from '#content/procedures/index.ts'
 import { studies } from '#content/studies/index.ts'
-import { leafletOptions, leafletInEnglish as words } from '#content/wording/leaflet.ts'
+import { leafletInEnglish as words } from '#content/wording/leaflet.ts'
 import { oddsInEnglish } from '#content/wording/odds.ts'
+import { optionsInEnglish } from '#content/wording/options.ts'
 import { papersInEnglish } from '#content/wording/papers.ts'
 import type { ProcedureId } from '#core/animal/procedure.ts'
 import type { Species } from '#core/animal/species.ts'
@@ -27,7 +28,7 @@ export function figureBlocks(procedure: ProcedureId, species: Species, numbered:
   const missing = answers.filter(({ known }) => known.length === 0).map(({ outcome }) => plainName(outcome))
   const { what, of, how } = words.figuresColumns
   return [
-    heading(3, fill(words.figures, { option: leafletOptions[procedure].name })),
+    heading(3, fill(words.figures, { option: optionsInEnglish.options[procedure].name })),
     ...(rows.length === 0
       ? [paragraph(words.noFigures)]
       : [

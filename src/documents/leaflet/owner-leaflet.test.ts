@@ -1,8 +1,11 @@
 import { expect, test } from 'vitest'
-import { leafletInEnglish, leafletOptions } from '#content/wording/leaflet.ts'
+import { options } from '#content/options/index.ts'
+import { leafletInEnglish } from '#content/wording/leaflet.ts'
+import { optionsInEnglish } from '#content/wording/options.ts'
 import { countText, fleschKincaidGrade, smogGrade } from '#core/agreement/readability.ts'
 import type { Species } from '#core/animal/species.ts'
 import { speciesList } from '#core/animal/species.ts'
+import { optionNamed } from '#core/choice/told.ts'
 import type { Entry } from '#core/journal/entry.ts'
 import { optionIds } from '#core/journal/kinds/choice.ts'
 import { isPaper } from '../case/paper-input.ts'
@@ -63,21 +66,31 @@ test.each(speciesList)('The whole leaflet for a %s reads at grade 8 or below', (
 })
 
 test.each(speciesList)(
-  'Each choice for a %s is told by the same four answers, no surgery and euthanasia among them',
+  'Each choice for a %s is told under the same headings, no surgery and euthanasia among them',
   (species) => {
     const { blocks } = leafletFor(species)
     for (const option of optionIds) {
-      const at = blocks.findIndex((block) => block.kind === 'heading' && block.text === leafletOptions[option].name)
-      const belongs = leafletOptions[option].species.some((one) => one === species)
-      expect(at >= 0).toBe(belongs)
+      const name = optionsInEnglish.options[option].name
+      const at = blocks.findIndex((block) => block.kind === 'heading' && block.text === name)
+      expect(at >= 0).toBe(optionNamed(option, options).species.includes(species))
       if (at < 0) continue
-      const told = blocks[at + 1]
-      expect(told?.kind === 'facts' && told.facts.map(({ term }) => term)).toEqual(
-        Object.values(leafletInEnglish.fields),
-      )
+      const told = blocks.slice(at + 1, at + 4).flatMap((block) => (block.kind === 'facts' ? block.facts : []))
+      expect(told.map(({ term }) => term)).toEqual(Object.values(optionsInEnglish.headings))
     }
   },
 )
+
+test('One day or two for both ears is told as the choices are, and only when both ears are ill', () => {
+  const staged = optionsInEnglish.options.staged.name
+  const bothIll = entriesFor('cat').map((entry) =>
+    entry.kind === 'referral'
+      ? { ...entry, body: { ...(entry.body as object), reportedSide: 'BOTH' } as typeof entry.body }
+      : entry,
+  )
+  expect(read(leafletFor('cat'))).not.toContain(staged)
+  expect(read(leafletFor('cat', bothIll))).toContain(staged)
+  expect(read(leafletFor('cat', bothIll))).toContain('In cats, opening both middle ears from below on one day')
+})
 
 test('A published count stands with its study, its number, its range and where it was read', () => {
   // Fox et al., BSAVA Congress 2008: facial deficit in 81 of 309 dogs; exact interval 21 to 31 of 100.

@@ -1,7 +1,12 @@
-import { leafletEdition, leafletOptions, leafletInEnglish as words } from '#content/wording/leaflet.ts'
+import { options as optionFacts } from '#content/options/index.ts'
+import { leafletEdition, leafletInEnglish as words } from '#content/wording/leaflet.ts'
+import { optionsInEnglish } from '#content/wording/options.ts'
 import { papersInEnglish } from '#content/wording/papers.ts'
 import { procedureIds } from '#core/animal/procedure.ts'
 import { type Species, sides } from '#core/animal/species.ts'
+import { affectedEars } from '#core/chapters/ears.ts'
+import { type OptionId, sessionIds, type ToldId, yearHeadings } from '#core/choice/option.ts'
+import { optionNamed, optionsFor, type Told, toldFor } from '#core/choice/told.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
 import { optionIds } from '#core/journal/kinds/choice.ts'
 import { fill } from '#core/outcome/finding.ts'
@@ -26,13 +31,19 @@ export const ownerLeaflet: PaperDefinition = {
     if (!theCase.latest('ear-findings') && !theCase.latest('choice')) return notYet('no-findings')
     if (theCase.latest('death')) return notYet('dead')
     const { name, species } = animal
-    const options = optionIds.filter((option) => isChoiceFor(option, species))
+    const options = optionsFor(species, optionIds, optionFacts)
+    const both = affectedEars(theCase).length === 2 ? sessionIds : []
     const { numbered, listed } = numberSources()
     const told = options.flatMap((option) => {
       const procedure = procedureIds.find((id) => id === option)
-      return [...optionBlocks(file, option), ...(procedure ? figureBlocks(procedure, species, numbered) : noFigures)]
+      return [
+        ...optionBlocks(option, species),
+        ...answersFor(file, option).map((answer) => paragraph([text(answer)])),
+        ...(procedure ? figureBlocks(procedure, species, numbered) : noFigures),
+      ]
     })
-    numbered([words.basicsText, words.staysText, ...options.map((option) => leafletOptions[option].told)])
+    const known = [...options, ...both].flatMap((id) => toldOf(id, species).flatMap((told) => told.known))
+    numbered([words.basicsText, words.staysText, ...known])
     return paperOf(input, {
       id: 'owner-leaflet',
       title: fill(words.title, { name }),
@@ -47,6 +58,7 @@ export const ownerLeaflet: PaperDefinition = {
         paragraph(words.choicesIntro),
         paragraph(fill(words.figuresIntro, { name })),
         ...told,
+        ...bothEarsBlocks(both, species),
         heading(1, words.stays),
         list(words.staysText.value.map((line) => fill(line, { name }))),
         heading(1, words.own),
@@ -63,26 +75,38 @@ export const ownerLeaflet: PaperDefinition = {
   },
 }
 
-type OptionId = (typeof optionIds)[number]
-
-function isChoiceFor(option: OptionId, species: Species): boolean {
-  return leafletOptions[option].species.some((one) => one === species)
-}
-
 /** What was drawn in front of the owner, for them to take home. */
 function drawnForOwner(file: CaseFile): Block[] {
   return sides.flatMap((side) => drawingPictures(file, side, ({ drawnFor }) => drawnFor === 'owner'))
 }
 
-/** One choice: the same four answers for each, then what was said about it for these ears. */
-function optionBlocks(file: CaseFile, option: OptionId): Block[] {
-  const { name, told } = leafletOptions[option]
-  const { what, good, bad, home } = told.value
-  const { fields } = words
+/** One choice by the same headings as every other: what it is, then what a year could look like. */
+function optionBlocks(id: ToldId, species: Species): Block[] {
+  const told = toldOf(id, species)
+  const ofYear = (one: Told) => yearHeadings.some((heading) => heading === one.heading)
   return [
-    heading(2, name),
-    facts([fields.what, what], [fields.good, good], [fields.bad, bad], [fields.home, home]),
-    ...answersFor(file, option).map((answer) => paragraph([text(answer)])),
+    heading(2, optionsInEnglish.options[id].name),
+    facts(...told.filter((one) => !ofYear(one)).map(asFact)),
+    heading(3, optionsInEnglish.year),
+    facts(...told.filter(ofYear).map(asFact)),
+  ]
+}
+
+function asFact({ heading, text }: Told): [string, string] {
+  return [optionsInEnglish.headings[heading], text]
+}
+
+function toldOf(id: ToldId, species: Species): Told[] {
+  return toldFor(optionNamed(id, optionFacts), species, optionsInEnglish)
+}
+
+/** When both ears are ill: one session or two, told as the choices are. */
+function bothEarsBlocks(both: readonly ToldId[], species: Species): Block[] {
+  if (both.length === 0) return []
+  return [
+    heading(1, words.bothEars),
+    paragraph(words.bothEarsIntro),
+    ...both.flatMap((id) => optionBlocks(id, species)),
   ]
 }
 
