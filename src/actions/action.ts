@@ -1,5 +1,6 @@
 import type { z } from 'zod'
 import type { Role } from '#core/people/may-write.ts'
+import type { OwnerLinks } from './owner/owner-links.ts'
 import type { Accounts } from './people/accounts.ts'
 import type { Clock, Store } from './store.ts'
 
@@ -59,6 +60,7 @@ export type BackupDone = {
 export type World = {
   readonly store: Store
   readonly accounts: Accounts
+  readonly ownerLinks: OwnerLinks
   readonly clock: Clock
   readonly secrets: Secrets
   readonly door: Door

@@ -3,6 +3,9 @@ import { acceptEntries } from './journal/accept-entries.ts'
 import { readCase } from './journal/read-case.ts'
 import { readLists } from './journal/read-lists.ts'
 import { backupNow } from './machine/backup-now.ts'
+import { listOwnerLinks } from './owner/list-owner-links.ts'
+import { makeOwnerLink } from './owner/make-owner-link.ts'
+import { revokeOwnerLink } from './owner/revoke-owner-link.ts'
 import { listPapers } from './papers/list-papers.ts'
 import { changePassword } from './people/change-password.ts'
 import { endSession } from './people/end-session.ts'
@@ -35,8 +38,10 @@ export const actions: readonly Action[] = [
   endSession,
   findContact,
   listDevices,
+  listOwnerLinks,
   listPapers,
   listPeople,
+  makeOwnerLink,
   openClinic,
   putAccount,
   putPerson,
@@ -50,6 +55,7 @@ export const actions: readonly Action[] = [
   readRegisters,
   readTheatreList,
   readTray,
+  revokeOwnerLink,
   setLeave,
   setPin,
   signIn,

@@ -85,6 +85,7 @@ async function serveStore(store: OpenStore, kind: 'sqlite' | 'postgres', options
       world: {
         store,
         accounts,
+        ownerLinks: store.ownerLinks,
         clock,
         secrets,
         firstCode,

@@ -208,11 +208,44 @@ export function accountsContract(name: string, start: () => Promise<AccountsUnde
       expect(await store.current('clinic-1', 'contact')).toEqual([])
     })
 
+    it('keeps a private link by the hash of its token, with who made it, who opened it last and who ended it first', async () => {
+      const { ownerLinks } = store
+      const link = (id: string, stream = 'case:tansy', clinic = 'clinic-1') => {
+        const times = { madeAt: at(Number(id.slice(-1))), madeBy: 'first', expiresAt: at(500) }
+        return { id, clinic, stream, contact: 'contact-1', use: 'private' as const, ...times }
+      }
+      await ownerLinks.keep(link('link-2'), 'hash-2')
+      await ownerLinks.keep({ ...link('link-1'), use: 'in-room' }, 'hash-1')
+      await ownerLinks.keep(link('link-3', 'case:other'), 'hash-3')
+      await ownerLinks.keep(link('link-4', 'case:tansy', 'clinic-2'), 'hash-4')
+      await expect(ownerLinks.keep(link('link-5'), 'hash-1')).rejects.toThrow()
+      expect(await ownerLinks.byToken('hash-9')).toBeUndefined()
+      expect(await ownerLinks.byToken('hash-1')).toEqual({
+        ...link('link-1'),
+        use: 'in-room',
+        lastOpenedAt: null,
+        revokedAt: null,
+        revokedBy: null,
+      })
+      expect((await ownerLinks.ofCases('clinic-1', ['case:tansy'])).map(({ id }) => id)).toEqual(['link-1', 'link-2'])
+      expect(await ownerLinks.ofCases('clinic-1', [])).toEqual([])
+      await ownerLinks.opened('link-2', at(30))
+      expect(await ownerLinks.revoke('clinic-2', 'link-2', 'stranger', at(39))).toBe(false)
+      expect(await ownerLinks.revoke('clinic-1', 'link-2', 'first', at(40))).toBe(true)
+      expect(await ownerLinks.revoke('clinic-1', 'link-2', 'second', at(50))).toBe(true)
+      const ended = { lastOpenedAt: at(30), revokedAt: at(40), revokedBy: 'first' }
+      expect(await ownerLinks.byToken('hash-2')).toMatchObject(ended)
+      const standing = async (now: string) => (await ownerLinks.standing('clinic-1', now)).map(({ id }) => id)
+      expect(await standing(at(499))).toEqual(['link-1', 'link-3'])
+      expect(await standing(at(500))).toEqual([])
+    })
+
     it('has everything again after a restart', async () => {
       const before = [
         await accounts.all('clinic-1'),
         await accounts.openSessions('clinic-1', at(0)),
         await accounts.leaves('clinic-1'),
+        await store.ownerLinks.ofCases('clinic-1', ['case:tansy']),
       ]
       store = await place.reopen()
       accounts = store.accounts
@@ -220,6 +253,7 @@ export function accountsContract(name: string, start: () => Promise<AccountsUnde
         await accounts.all('clinic-1'),
         await accounts.openSessions('clinic-1', at(0)),
         await accounts.leaves('clinic-1'),
+        await store.ownerLinks.ofCases('clinic-1', ['case:tansy']),
       ]
       expect(after).toEqual(before)
       expect(before.flat().length).toBeGreaterThan(4)

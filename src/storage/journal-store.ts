@@ -1,4 +1,5 @@
 import type { Kysely, Transaction } from 'kysely'
+import type { OwnerLinks } from '#actions/owner/owner-links.ts'
 import type { Accounts } from '#actions/people/accounts.ts'
 import {
   type Acceptance,
@@ -20,6 +21,7 @@ import { eraseAsOrdered, isErased } from './erasing.ts'
 import { entryIn, JournalReader } from './journal-reader.ts'
 import { writeListTextsOf } from './list-texts.ts'
 import { type MigrationDialect, migrate } from './migrate.ts'
+import { OwnerLinksStore } from './owner-links-store.ts'
 import { projectAll, projectNext, projectTouched } from './projecting.ts'
 import { remakingIn, wantRemaking } from './remaking.ts'
 import { registerRowOf, restoreInTurn } from './restoring.ts'
@@ -44,8 +46,8 @@ export type StoreDialect = MigrationDialect & {
   readonly close: () => Promise<void>
 }
 
-/** The journal, and beside it in the same database the accounts. */
-export type OpenStore = Store & { readonly accounts: Accounts }
+/** The journal, and beside it in the same database the accounts and the links for owners. */
+export type OpenStore = Store & { readonly accounts: Accounts; readonly ownerLinks: OwnerLinks }
 
 /** Opens the journal: brings its tables to this program's version and gives the store. On failure nothing stays open. */
 export async function openJournal(dialect: StoreDialect, project: Projector): Promise<OpenStore> {
@@ -64,6 +66,7 @@ export async function openJournal(dialect: StoreDialect, project: Projector): Pr
 /** The one implementation of Store, in the common subset of both databases. */
 class JournalStore extends JournalReader implements OpenStore {
   readonly accounts: Accounts
+  readonly ownerLinks: OwnerLinks
   readonly #dialect: StoreDialect
   readonly #db: Kysely<Tables>
   readonly #project: Projector
@@ -74,6 +77,7 @@ class JournalStore extends JournalReader implements OpenStore {
     this.#db = dialect.db
     this.#project = project
     this.accounts = new AccountsStore(dialect)
+    this.ownerLinks = new OwnerLinksStore(dialect)
   }
 
   accept(

@@ -5,6 +5,7 @@ import { people } from './migrations/0002-people.ts'
 import { lists } from './migrations/0003-lists.ts'
 import { firstCode } from './migrations/0004-first-code.ts'
 import { remaking } from './migrations/0005-remaking.ts'
+import { ownerLinks } from './migrations/0006-owner-links.ts'
 import type { Tables } from './tables.ts'
 
 type Migration = (db: Kysely<unknown>, columns: { readonly bytes: RawBuilder<unknown> }) => Promise<void>
@@ -16,6 +17,7 @@ const migrations: readonly (readonly [name: string, up: Migration])[] = [
   ['0003-lists', lists],
   ['0004-first-code', firstCode],
   ['0005-remaking', remaking],
+  ['0006-owner-links', ownerLinks],
 ]
 
 /** The number of the newest tables this program knows. */

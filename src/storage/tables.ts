@@ -100,6 +100,7 @@ export type Tables = {
     readonly written_by: string
     readonly written_at: string
   }
+  readonly owner_links: OwnerLinkTable
   readonly migrations: { readonly number: number; readonly name: string }
 }
 
@@ -146,4 +147,19 @@ export type SessionTable = {
   readonly expires_at: string
   readonly ended_at: string | null
   readonly active: string | null
+}
+
+export type OwnerLinkTable = {
+  readonly id: string
+  readonly clinic: string
+  readonly token_hash: string
+  readonly stream: string
+  readonly contact: string
+  readonly used_as: string
+  readonly made_at: string
+  readonly made_by: string
+  readonly expires_at: string
+  readonly last_opened_at: string | null
+  readonly revoked_at: string | null
+  readonly revoked_by: string | null
 }

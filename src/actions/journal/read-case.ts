@@ -56,7 +56,7 @@ export const readCase = defineAction({
 })
 
 /** Read until nothing was merged or unmerged meanwhile, so that no joined case comes by half. */
-async function readJoined(store: Store, clinic: string, stream: string) {
+export async function readJoined(store: Store, clinic: string, stream: string) {
   for (let streams = await store.joined(clinic, stream); ; ) {
     const entries = await store.after(clinic, streams, 0)
     const again = await store.joined(clinic, stream)
@@ -69,7 +69,7 @@ async function readJoined(store: Store, clinic: string, stream: string) {
  * The registers as they stand. Of the owners only those whom this case names: a nurse who opens one animal is not
  * handed the addresses of all the others. Vets, laboratories and other contacts are everybody's address book.
  */
-async function rowsFor(store: Store, clinic: string, entries: readonly StoredEntry[]): Promise<RegisterRow[]> {
+export async function rowsFor(store: Store, clinic: string, entries: readonly StoredEntry[]): Promise<RegisterRow[]> {
   const named = new Set(entries.flatMap(({ body }) => textsIn(body)))
   const rows = await Promise.all(registers.map((register) => store.current(clinic, register)))
   return rows

@@ -118,7 +118,7 @@ describe('a backup', () => {
     await expect(restoreBackup(data, [], { backup: folder, project, at })).rejects.toMatchObject({ code: 'not-empty' })
   })
 
-  it('does not bring back what was erased after it, nor a device that was signed out', async () => {
+  it('does not bring back what was erased after it, nor a device that was signed out, nor a link that was ended', async () => {
     const [data, into, other] = [newFolder(), newFolder(), join(newFolder(), 'restored')]
     const store = await openLockedFolder(data, { project })
     const make = entryMaker()
@@ -133,12 +133,15 @@ describe('a backup', () => {
       expiresAt: '2027-02-01T00:00:00.000Z',
     }
     await store.accounts.begin({ ...session, active: 'p1' }, 'hash-of-a-token')
+    const link = { clinic, stream: 'case:0001', contact: 'c2', use: 'private', madeAt: at, madeBy: 'p1' } as const
+    await store.ownerLinks.keep({ ...link, id: 'l1', expiresAt: '2027-02-01T00:00:00.000Z' }, 'hash-of-a-link')
     const contact = (id: string, body: Record<string, string> | null, when: string) =>
       store.putRegister(clinic, { register: 'contact', id, body, by: 'p1', at: when })
     await contact('c1', { name: 'Forgotten Person' }, at)
     await contact('c2', { name: 'Removed once' }, at)
     const older = await backup(data, into)
     await store.accounts.end('s1', later)
+    await store.ownerLinks.revoke(clinic, 'l1', 'p1', later)
     const body = { entry: secret.id, because: 'The owner asked for it.', orderedBy: 'person-manager' }
     await store.accept(clinic, [make({ kind: 'erasure', body })], later)
     await contact('c1', null, later)
@@ -156,6 +159,8 @@ describe('a backup', () => {
     expect((await restored.entry(clinic, secret.id))?.body).toBeNull()
     expect(firstBreak(await journalOf(restored))).toBeUndefined()
     expect((await restored.accounts.byToken('hash-of-a-token'))?.endedAt).toBe(later)
+    const ended = { revokedAt: later, revokedBy: 'restore' }
+    expect(await restored.ownerLinks.byToken('hash-of-a-link')).toMatchObject(ended)
     await restored.close()
     const bytes = readFileSync(join(other, dataFileName), 'latin1')
     expect(bytes).not.toContain('Something private')

@@ -1,6 +1,7 @@
 import { constants, copyFileSync, existsSync, mkdtempSync, renameSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import { endedByRestore } from '#actions/owner/owner-links.ts'
 import { type Projector, StoreError } from '#actions/store.ts'
 import { ChainWalk } from '#core/journal/chain.ts'
 import type { OpenStore } from '../journal-store.ts'
@@ -41,8 +42,8 @@ export async function checkBackup({ backup, project }: Omit<RestoreOptions, 'at'
 
 /**
  * Puts a backup into a new data folder: everything is checked before the folder takes its name, what was erased since
- * is erased again, the lists are made anew, and nobody is signed in any more: a device that was signed out after the
- * backup must not come back with it.
+ * is erased again, the lists are made anew, nobody is signed in any more and no private link opens: a device that was
+ * signed out, or a link that was ended, after the backup must not come back with it.
  */
 export async function restoreBackup(
   data: string,
@@ -66,6 +67,8 @@ export async function restoreBackup(
         erased.push(...(await eraseAgain(store, clinic, erasures, at)))
         await store.rebuild(clinic)
         for (const session of await store.accounts.openSessions(clinic, at)) await store.accounts.end(session.id, at)
+        const links = await store.ownerLinks.standing(clinic, at)
+        for (const { id } of links) await store.ownerLinks.revoke(clinic, id, endedByRestore, at)
       }
     } finally {
       await store.close()

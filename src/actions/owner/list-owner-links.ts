@@ -1,0 +1,47 @@
+import { z } from 'zod'
+import { ownerLinkState, ownerLinkStates, ownersOf } from '#core/people/owner-link-state.ts'
+import { defineAction } from '../action.ts'
+import { callerIn } from '../caller.ts'
+import { linkedCase } from './linked-case.ts'
+import { caseStreamSchema } from './make-owner-link.ts'
+import { ownerLinkUses } from './owner-links.ts'
+
+const answer = z.object({
+  links: z.array(
+    z.object({
+      id: z.string(),
+      contact: z.string(),
+      use: z.enum(ownerLinkUses),
+      state: z.enum(ownerLinkStates),
+      madeAt: z.string(),
+      madeBy: z.string(),
+      expiresAt: z.string(),
+      lastOpenedAt: z.string().nullable(),
+      revokedAt: z.string().nullable(),
+      revokedBy: z.string().nullable(),
+    }),
+  ),
+  /** For whom a link can be made; empty when the animal has died. */
+  owners: z.array(z.object({ contact: z.string(), name: z.string() })),
+})
+export type OwnerLinksAnswer = z.infer<typeof answer>
+
+/** Every private link that was made for a case, whatever became of it, and for whom one can be made. */
+export const listOwnerLinks = defineAction({
+  name: 'list-owner-links',
+  summary: 'The private links of a case: for whom, made and ended by whom, opened when; never the address itself.',
+  input: z.strictObject({ stream: caseStreamSchema }),
+  output: answer,
+  may: 'signed-in',
+  run: async ({ stream }, world) => {
+    const { clinic } = callerIn(world)
+    const { file, streams } = await linkedCase(world, clinic, stream)
+    const now = world.clock.now()
+    const links = await world.ownerLinks.ofCases(clinic, streams)
+    const owners = file && !file.theCase.latest('death') ? ownersOf(file) : []
+    return {
+      links: links.map(({ clinic: _, stream: __, ...link }) => ({ ...link, state: ownerLinkState(link, file, now) })),
+      owners: owners.map((contact) => ({ contact, name: file?.contacts.get(contact)?.name ?? contact })),
+    }
+  },
+})

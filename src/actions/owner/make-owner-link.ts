@@ -1,0 +1,60 @@
+import { z } from 'zod'
+import { ownerLinkRules } from '#content/follow-up/owner-link-rules.ts'
+import { ownersOf } from '#core/people/owner-link-state.ts'
+import { defineAction } from '../action.ts'
+import { callerIn } from '../caller.ts'
+import { hashOf } from '../people/caller.ts'
+import { idSchema, newId } from '../people/signing-in.ts'
+import { Refused } from '../refused.ts'
+import { linkedCase } from './linked-case.ts'
+import { ownerLinkUses } from './owner-links.ts'
+
+const tokenBytes = 32
+
+export const caseStreamSchema = z.string().regex(/^case:.{1,195}$/u, 'must be the stream of a case like case:tansy')
+
+/** Makes the address of the owner's page. It is told once, here: what is kept cannot be turned back into it. */
+export const makeOwnerLink = defineAction({
+  name: 'make-owner-link',
+  summary: 'Makes a private link to the owner’s page of one case for one contact; the address is told this once.',
+  input: z.strictObject({ stream: caseStreamSchema, contact: idSchema, use: z.enum(ownerLinkUses) }),
+  output: z.object({
+    id: z.string(),
+    /** On this server, to be put behind its address. */
+    path: z.string(),
+    expiresAt: z.string(),
+  }),
+  may: ['surgeon', 'nurse', 'anaesthetist', 'desk', 'manager'],
+  run: async ({ stream, contact, use }, world) => {
+    const { caller, clinic } = callerIn(world)
+    const { file } = await linkedCase(world, clinic, stream)
+    if (!file?.theCase.latest('identity')) {
+      throw new Refused(404, 'no-such-case', 'There is no animal on record here: write who it is first.')
+    }
+    if (file.theCase.latest('death')) {
+      throw new Refused(409, 'animal-died', 'The animal has died: its owner is asked and shown nothing any more.')
+    }
+    if (!ownersOf(file).includes(contact)) {
+      const message = 'A link is for an owner among the people of this animal: add that person to them first.'
+      throw new Refused(409, 'not-an-owner-here', message, { path: 'contact' })
+    }
+    const token = base64url(world.secrets.bytes(tokenBytes))
+    const madeAt = world.clock.now()
+    const expiresAt = new Date(Date.parse(madeAt) + lasts[use]).toISOString()
+    const id = newId(world.secrets, 'owner-link')
+    const link = { id, clinic, stream, contact, use, madeAt, madeBy: caller.person, expiresAt }
+    await world.ownerLinks.keep(link, hashOf(token))
+    return { id, path: `/o/${token}`, expiresAt }
+  },
+})
+
+const lasts = {
+  private: ownerLinkRules.privateLasts.value.count * 86_400_000,
+  'in-room': ownerLinkRules.inRoomHours.value * 3_600_000,
+} as const
+
+/** RFC 4648, section 5, without the padding. */
+function base64url(bytes: Uint8Array): string {
+  const text = btoa(String.fromCharCode(...bytes))
+  return text.replaceAll('+', '-').replaceAll('/', '_').replace(/=+$/, '')
+}
