@@ -2,6 +2,9 @@ import betaincinv from '@stdlib/math-base-special-betaincinv'
 import erfcinv from '@stdlib/math-base-special-erfcinv'
 import gammaln from '@stdlib/math-base-special-gammaln'
 
+/** √(2π): what a normal density is divided by. */
+export const rootTwoPi = 2.5066282746310002
+
 /**
  * The point below which a standard normal value falls with the given probability.
  * Through the inverse complementary error function, because the usual ready-made quantile fails below 1e-6.
