@@ -1,7 +1,6 @@
-import { leafletEdition } from '#content/wording/leaflet.ts'
-import { fingerprintOf } from '#core/agreement/fingerprint.ts'
 import type { Subject } from '#core/journal/entry.ts'
 import type { BodyOf } from '#core/journal/fold.ts'
+import { agreedWithOwner } from './agreed.ts'
 import { Chart, moment } from './chart.ts'
 import { demoClinic, staff, zone } from './practice.ts'
 import { preparedMoss } from './prepared.ts'
@@ -274,34 +273,18 @@ function choiceAndAgreement(chart: Chart): string {
       missing: ['Drum of the left ear was not seen'],
     },
   )
-  const plan = {
-    ears: [{ side: 'RIGHT' as const, procedure: 'teca-lbo' as const }],
-    surgeon: holm,
-    ceiling: { amount: '3200.00', currency: 'GBP' },
-    leaflet: leafletEdition,
-    language: 'en',
-  }
   return chart.write(
     'agreement',
     { at: '2025-05-28 16:40', by: holm, subject: animal },
-    {
-      plan,
-      fingerprint: fingerprintOf(plan),
-      estimate: { low: { amount: '2500.00', currency: 'GBP' }, high: { amount: '3200.00', currency: 'GBP' } },
+    agreedWithOwner({
+      ears: [{ side: 'RIGHT', procedure: 'teca-lbo' }],
+      low: '2500.00',
+      high: '3200.00',
       consentBy: 'contact-fennimore',
-      authority: 'owner',
       resuscitate: 'only-drugs',
-      mayExtend: 'phone-first',
       photographs: 'teaching',
-      teachBack: [
-        { item: 'which-ear', answer: 'own-words' },
-        { item: 'two-risks', answer: 'with-help' },
-        { item: 'eye-care', answer: 'own-words' },
-        { item: 'collar', answer: 'own-words' },
-        { item: 'when-to-phone', answer: 'own-words' },
-      ],
-      explainedBy: holm,
-    },
+      withHelp: ['two-risks'],
+    }),
   )
 }
 

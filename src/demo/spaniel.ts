@@ -1,8 +1,7 @@
-import { leafletEdition } from '#content/wording/leaflet.ts'
-import { fingerprintOf } from '#core/agreement/fingerprint.ts'
 import type { Subject } from '#core/journal/entry.ts'
 import type { BodyOf } from '#core/journal/fold.ts'
 import { emptyLook } from '#core/theatre/empty-look.ts'
+import { agreedWithOwner } from './agreed.ts'
 import { Chart, moment } from './chart.ts'
 import { tansysDrawing } from './drawing.ts'
 import { demoClinic, staff, zone } from './practice.ts'
@@ -280,34 +279,18 @@ function choiceAndAgreement(chart: Chart): string {
       missing: [],
     },
   )
-  const plan = {
-    ears: [{ side: 'LEFT' as const, procedure: 'teca-lbo' as const }],
-    surgeon: holm,
-    ceiling: { amount: '3600.00', currency: 'GBP' },
-    leaflet: leafletEdition,
-    language: 'en',
-  }
   return chart.write(
     'agreement',
     { at: '2025-02-25 15:45', by: holm, subject: animal },
-    {
-      plan,
-      fingerprint: fingerprintOf(plan),
-      estimate: { low: { amount: '2900.00', currency: 'GBP' }, high: { amount: '3600.00', currency: 'GBP' } },
+    agreedWithOwner({
+      ears: [{ side: 'LEFT', procedure: 'teca-lbo' }],
+      low: '2900.00',
+      high: '3600.00',
       consentBy: 'contact-okafor',
-      authority: 'owner',
       resuscitate: 'yes',
-      mayExtend: 'phone-first',
       photographs: 'record-only',
-      teachBack: [
-        { item: 'which-ear', answer: 'own-words' },
-        { item: 'two-risks', answer: 'own-words' },
-        { item: 'eye-care', answer: 'with-help' },
-        { item: 'collar', answer: 'own-words' },
-        { item: 'when-to-phone', answer: 'own-words' },
-      ],
-      explainedBy: holm,
-    },
+      withHelp: ['eye-care'],
+    }),
   )
 }
 

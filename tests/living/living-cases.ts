@@ -14,6 +14,7 @@ import { isOpen } from '#core/time/open-days.ts'
 import { closedAround } from '#demo/living/closed-days.ts'
 import { liveCharts } from '#demo/living/index.ts'
 import { practiceChart, zone } from '#demo/practice.ts'
+import { theatreRules } from '#documents/agreement/consent-today.ts'
 
 /** Four hundred days with four clock changes, Easter and Christmas among them. */
 export const everyDay = Array.from({ length: 400 }, (_, index) => addDays('2025-03-01', index))
@@ -114,7 +115,7 @@ export function livingCases(which: string, days: readonly string[]): void {
         const file = fileFor(day, 'case:juniper', juniper?.entries ?? [])
         const { owed } = owedOf(file, procedures, { rules: owedRules })
         const until = addDays(day, 14)
-        const [list] = theatreListOf([{ file, owed }], owedRules.before, { from: addDays(day, 2), until })
+        const [list] = theatreListOf([{ file, owed }], theatreRules, { from: addDays(day, 2), until })
         expect(list && isOpen(list.day, closedAround(day)), day).toBe(true)
         const [line] = list?.lines ?? []
         expect(line).toMatchObject({ side: 'RIGHT', state: 'agreed' })

@@ -7,6 +7,7 @@ import type { Row } from '#core/journal/journal-file.ts'
 import { owedOf } from '#core/owed/owed.ts'
 import { owedCodeOf } from '#core/owed/owed-code-of.ts'
 import { type TheatreCase, theatreListOf } from '#core/theatre/theatre-list.ts'
+import { theatreRules } from '#documents/agreement/consent-today.ts'
 import { defineAction } from '../action.ts'
 import { callerIn } from '../caller.ts'
 import { caseFile } from '../journal/case-file.ts'
@@ -39,7 +40,7 @@ export const readTheatreList = defineAction({
       cases.push({ file, owed: owedOf(file, procedures, { rules: owedRules }).owed })
     }
     const files = new Map<string, CaseFile>(cases.map(({ file }) => [file.stream, file]))
-    const list = theatreListOf(cases, owedRules.before, days)
+    const list = theatreListOf(cases, theatreRules, days)
     return {
       asOf: clock.now(),
       remaking,

@@ -11,6 +11,7 @@ import { booking } from './booking.ts'
 import { call } from './call.ts'
 import { check } from './check.ts'
 import { choice } from './choice.ts'
+import { consentWithdrawn } from './consent-withdrawn.ts'
 import { count } from './count.ts'
 import { cytology } from './cytology.ts'
 import { death } from './death.ts'
@@ -71,6 +72,7 @@ export const forms = [
   call,
   check,
   choice,
+  consentWithdrawn,
   count,
   cytology,
   death,

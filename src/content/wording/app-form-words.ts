@@ -1,3 +1,4 @@
+import { outcomeDefinitions } from '../outcomes/outcome-definitions.ts'
 import { procedures } from '../procedures/index.ts'
 
 /** Words that are the same on every form, in English. */
@@ -78,4 +79,9 @@ export const routeWords = {
 /** The operations by the names that their own files give them. */
 export const procedureWords: Readonly<Record<string, string>> = Object.fromEntries(
   procedures.map(({ id, name }) => [id, name]),
+)
+
+/** What a study counted, as an owner hears it. */
+export const outcomeWords: Readonly<Record<string, string>> = Object.fromEntries(
+  Object.entries(outcomeDefinitions).map(([code, { operated }]) => [code, operated]),
 )

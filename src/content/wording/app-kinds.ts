@@ -13,6 +13,7 @@ export const kindsInEnglish = {
   call: 'Call',
   check: 'Check of wound, face and eye',
   choice: 'Choice',
+  'consent-withdrawn': 'Consent taken back',
   count: 'Count',
   cytology: 'Cytology',
   death: 'Death',

@@ -32,7 +32,9 @@ export const theatreListInEnglish = {
   missing: {
     'side-disagreement': 'The sources of the side disagree',
     consent: 'Consent for this side, procedure and surgeon',
-    'consent-fingerprint': 'The consent does not fit its plan any more: ask again',
+    'consent-fingerprint': 'Ask for consent again: {changes}',
+    'consent-withdrawn': 'Consent for this ear was taken back by {who}, {how}, {when}',
+    'consent-authority': 'Nobody who may has agreed. {because}',
     conflicts: '{count} conflicts to settle: {kinds}',
     baseline: 'Face, eye and balance before any sedative',
     weight: 'Weight on the scale',
@@ -47,6 +49,7 @@ export const theatreListInEnglish = {
     fasting: 'How long this animal goes without food',
     anaesthetist: 'Who gives the anaesthetic',
     'medicine-active': 'What is in “{written}”',
+    'teach-back': 'The owner could not say back yet: {items}',
   } satisfies Record<TheatreMissingCode, string>,
   levels: { block: 'No cut before this', confirm: 'Else a reason and a second person', note: 'Worth knowing' },
   complete: 'Nothing is missing',

@@ -103,6 +103,8 @@ export const owedInEnglish = {
     'weight-not-today': 'No scale weight of the last {hours} hours is on record.',
     'no-agreement': 'The booking names no agreement that counts.',
     'agreement-other-plan': 'The agreement is for another side, procedure or surgeon.',
+    'agreement-changed': 'The plan is not the one that was agreed: consent is asked again.',
+    'consent-withdrawn': 'Consent for this side was taken back.',
     'lines-unchecked': 'Nobody checked: {lines}.',
     'lines-disagree': 'The second person does not agree: {lines}.',
     'lines-voided': 'Checked for another weight, species or dose, so the check no longer counts: {lines}.',

@@ -1,9 +1,9 @@
-import type { BodyOf } from '#core/journal/fold.ts'
+import type { BodyOf, Case, Line } from '#core/journal/fold.ts'
 import { answer, type Outcome, refuse } from '#core/outcome/outcome.ts'
 import { Decimal } from '#core/units/quantity.ts'
+import type { Money } from './money.ts'
 
 export type Estimate = BodyOf<'estimate'>
-type Money = Estimate['ceiling']
 
 export const estimateFaults = [
   'mixed-currencies',
@@ -63,4 +63,9 @@ export function faultsOf(estimate: Estimate): EstimateFault[] {
 
 function over(one: Money, other: Money): boolean {
   return new Decimal(one.amount).greaterThan(other.amount)
+}
+
+/** The newest edition, whether it was answered or not. Example: `newestEstimate(theCase)?.body.edition // 2`. */
+export function newestEstimate(theCase: Case): Line<Estimate> | undefined {
+  return [...theCase.live('estimate')].sort((a, b) => a.body.edition - b.body.edition).at(-1)
 }

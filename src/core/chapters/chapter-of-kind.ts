@@ -17,6 +17,7 @@ export const chapterOfKind = {
   call: 'Home',
   check: 'Year',
   choice: 'Choice',
+  'consent-withdrawn': 'Agreement',
   count: 'Theatre',
   cytology: 'Work-up',
   death: 'Year',

@@ -1,8 +1,11 @@
-import { faultsOf } from '#core/agreement/estimate.ts'
+import { authorityRefusalsOf } from '#core/agreement/authority.ts'
+import { faultsOf, newestEstimate } from '#core/agreement/estimate.ts'
+import { isUnderstood } from '#core/agreement/state.ts'
 import { type Side, sides } from '#core/animal/species.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
 import type { BodyOf, Line } from '#core/journal/fold.ts'
 import { isOfEar, operationsOf } from '#core/owed/operations.ts'
+import { dayOf } from '#core/time/calendar-day.ts'
 import { affectedEars, animalOf, chosenOperation } from './ears.ts'
 import { type Missing, missingIn } from './missing.ts'
 
@@ -69,7 +72,7 @@ export function missingInAgreement(file: CaseFile): Missing[] {
 
 /** An estimate is asked for until the agreement holds one; the newest must be answered and fit together. */
 function estimateGaps({ theCase }: CaseFile, missing: Make): Missing[] {
-  const newest = [...theCase.live('estimate')].sort((a, b) => a.body.edition - b.body.edition).at(-1)
+  const newest = newestEstimate(theCase)
   if (!newest) return theCase.latest('agreement') ? [] : [missing('estimate-missing', 'estimate')]
   const amends = newest.header.id
   const faults = faultsOf(newest.body)
@@ -91,13 +94,14 @@ function undecidedSession(theCase: CaseFile['theCase'], missing: Make): Missing[
 /** The five things said back, from the journal's own list; medicines belong to the way home. */
 const saidBack = ['which-ear', 'two-risks', 'eye-care', 'collar', 'when-to-phone'] as const
 
-function agreementGaps({ header, body }: Line<BodyOf<'agreement'>>, file: CaseFile, missing: Make): Missing[] {
+function agreementGaps({ header, body, at }: Line<BodyOf<'agreement'>>, file: CaseFile, missing: Make): Missing[] {
   const amends = header.id
   const open = saidBack.filter((item) => !isSaidBack(body.teachBack, item))
-  const may = file.theCase.live('household').flatMap((line) => line.body.contacts)
-  const asked = may.find(({ contact }) => contact === body.consentBy)
+  const day = dayOf({ at, zone: file.clinic.zone })
+  const refusals = authorityRefusalsOf({ ...body, ceiling: body.plan.ceiling }, file, day)
+  const nobody = body.authority === 'owner' && !file.theCase.latest('household')
   return [
-    ...(body.authority === 'owner' && asked?.mayConsent !== true
+    ...(refusals.length > 0 || nobody
       ? [missing('consent-not-by-who-may', 'agreement', { amends, about: { contact: body.consentBy } })]
       : []),
     ...(open.length > 0
@@ -107,7 +111,14 @@ function agreementGaps({ header, body }: Line<BodyOf<'agreement'>>, file: CaseFi
   ]
 }
 
-/** Said back in the owner's own words, or with help; "not yet" and silence are open. */
-export function isSaidBack(taught: BodyOf<'agreement'>['teachBack'], item: string): boolean {
-  return taught.some((one) => one.item === item && one.answer !== 'not-yet')
+/** Said back in the owner's own words, or with help, at first or after it was explained again; silence is open. */
+export function isSaidBack(
+  taught: readonly {
+    readonly item: string
+    readonly answer: 'own-words' | 'with-help' | 'not-yet'
+    readonly again?: 'own-words' | 'with-help' | 'not-yet' | null
+  }[],
+  item: string,
+): boolean {
+  return taught.some((one) => one.item === item && isUnderstood({ answer: one.answer, again: one.again ?? null }))
 }

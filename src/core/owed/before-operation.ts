@@ -1,6 +1,7 @@
 import { Temporal } from 'temporal-polyfill'
+import { type Agreement, agreementFor, withdrawnFor } from '#core/agreement/agreed-for.ts'
+import { planChanges } from '#core/agreement/plan-changes.ts'
 import { type CheckState, checkStates } from '#core/dosing/second-check.ts'
-import type { BodyOf, Line } from '#core/journal/fold.ts'
 import { linesAbout } from '#core/journal/lines-about.ts'
 import { fromStored } from '#core/journal/stored.ts'
 import { dayOf, instantAfter, startOfDay } from '#core/time/calendar-day.ts'
@@ -103,12 +104,13 @@ function weightOwed(operation: OperationOnFile, setting: Setting): Draft {
   )
 }
 
-/** Consent is bound to side, procedure and surgeon: another plan asks again. */
+/** Consent is bound to its plan: what the record alone shows as changed or taken back asks again. */
 function consentOwed(operation: OperationOnFile, setting: Setting): Draft {
-  const named = operation.booking?.body.agreement ?? null
-  const agreement = setting.file.theCase.live('agreement').find(({ header }) => header.id === named)
-  const covers = agreement !== undefined && coversPlan(agreement, operation)
-  const why: Why = agreement ? { code: 'agreement-other-plan', about: {} } : { code: 'no-agreement', about: {} }
+  const { file } = setting
+  const agreement = agreementFor(operation, file.theCase)
+  const open = agreement ? whyAgain(agreement, operation, setting) : null
+  const named = file.theCase.live('agreement').some(({ header }) => header.id === operation.booking?.body.agreement)
+  const why: Why['code'] = open ?? (named ? 'agreement-other-plan' : 'no-agreement')
   return draft(
     operation,
     setting,
@@ -118,17 +120,20 @@ function consentOwed(operation: OperationOnFile, setting: Setting): Draft {
       person: operation.surgeon,
       way: 'task',
       dueFrom: bookedAt(operation),
-      why: [why],
+      why: [{ code: why, about: {} }],
       facts: [setting.rules.before.consent],
       withOwner: true,
     },
-    covers ? agreement.header.id : null,
+    agreement && open === null ? agreement.header.id : null,
   )
 }
 
-function coversPlan({ body }: Line<BodyOf<'agreement'>>, { side, procedure, surgeon }: OperationOnFile): boolean {
-  const { plan } = body
-  return plan.surgeon === surgeon && plan.ears.some((ear) => ear.side === side && ear.procedure === procedure)
+function whyAgain(agreement: Agreement, operation: OperationOnFile, { file }: Setting): Why['code'] | null {
+  const done = operation.done !== null
+  if (!done && withdrawnFor(agreement, operation.side, file.theCase)) return 'consent-withdrawn'
+  const changed = planChanges(agreement, [operation], file, null).map(({ code }) => code)
+  if (changed.includes('surgeon') || changed.includes('procedure')) return 'agreement-other-plan'
+  return changed.length > 0 && !done ? 'agreement-changed' : null
 }
 
 function secondCheckOwed(operation: OperationOnFile, setting: Setting): Draft[] {

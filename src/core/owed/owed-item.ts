@@ -94,6 +94,8 @@ export const whyCodes = [
   'weight-not-today',
   'no-agreement',
   'agreement-other-plan',
+  'agreement-changed',
+  'consent-withdrawn',
   'lines-unchecked',
   'lines-disagree',
   'lines-voided',

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { owedRules } from '#content/follow-up/owed-rules.ts'
 import { procedures } from '#content/procedures/index.ts'
 import { owedInEnglish } from '#content/wording/owed.ts'
+import { fingerprintOf } from '#core/agreement/fingerprint.ts'
 import { entryMaker, type MakeEntry, type WantedEntry } from '#core/journal/entries-for-tests.ts'
 import type { Entry } from '#core/journal/entry.ts'
 import type { BodyOf } from '#core/journal/fold.ts'
@@ -572,7 +573,8 @@ describe('consent', () => {
   const example = agreementKind.example
   const named = (side: 'LEFT' | 'RIGHT') => {
     const ears = [{ side, procedure: 'teca-lbo' as const }]
-    const agreement = make({ kind: 'agreement', body: { ...example, plan: { ...example.plan, ears } } })
+    const plan = { ...example.plan, ears }
+    const agreement = make({ kind: 'agreement', body: { ...example, plan, fingerprint: fingerprintOf(plan) } })
     const body = { ...(booking?.body as BodyOf<'booking'>), agreement: agreement.id }
     return [agreement, make({ kind: 'booking', body })]
   }

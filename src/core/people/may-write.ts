@@ -27,6 +27,8 @@ export const mayWrite = {
   call: staff,
   check: atTheAnimal,
   choice: surgeonOnly,
+  /** Whoever picks up the telephone at ten to eight. */
+  'consent-withdrawn': staff,
   count: atTheAnimal,
   cytology: atTheAnimal,
   /** An owner may tell it on the telephone; from then on nobody may ask that owner anything. */

@@ -14,6 +14,7 @@ const gists = {
   call: ['contact', 'about', 'reached', 'text'],
   check: ['=wound', '=blink', '=painful', 'text'],
   choice: ['options', 'session'],
+  'consent-withdrawn': ['by', 'how', 'why'],
   count: ['when', 'items', '=throatPack'],
   cytology: ['site', '=cocci', '=rods', '=yeast', '=oddCells'],
   death: ['how', 'cause'],

@@ -13,6 +13,7 @@ import { theatreStamp } from '#core/journal/kinds/theatre-stamp.ts'
 import { fileOf } from '#core/owed/files-for-tests.ts'
 import { operationsOf } from '#core/owed/operations.ts'
 import { owedOf } from '#core/owed/owed.ts'
+import { theatreRules } from '#documents/agreement/consent-today.ts'
 import { gatesIn, gatesOf, inSpiteOf, sayGates } from './stamp-gates.ts'
 import { theatreLine } from './theatre-list.ts'
 
@@ -63,7 +64,7 @@ function gates(mark: string, entries: readonly Entry[], operation = 'operation-1
   const found = operations.find(({ id }) => id === operation)
   if (!found) throw new Error(`There is no ${operation}.`)
   const { owed } = owedOf(file, procedures, { rules: owedRules })
-  const { missing } = theatreLine(found, { file, owed }, owedRules.before)
+  const { missing } = theatreLine(found, { file, owed }, theatreRules)
   const { disagreements } = sidesOf(file.theCase)
   const setting = { theCase: file.theCase, operations, sides: disagreements, missing, pauses: spokenPauses, now }
   return gatesOf(mark, found, setting)

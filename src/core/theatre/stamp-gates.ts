@@ -7,7 +7,7 @@ import type { OperationOnFile } from '#core/owed/operations.ts'
 import { pauseRunOf } from './pause-run.ts'
 import type { SpokenPause } from './spoken-pause.ts'
 import { doneAt } from './stamps.ts'
-import type { TheatreMissing } from './theatre-missing.ts'
+import { lacksConsent, type TheatreMissing } from './theatre-missing.ts'
 
 /** What must stand before a mark of the clock; without it the mark is kept only together with a reason. */
 export const gateCodes = ['baseline', 'side', 'consent', 'time-out', 'second-ear'] as const
@@ -57,10 +57,6 @@ export function lacksBaseline(
 ): boolean {
   const made = baselineBefore(operation, operations, theCase, now)
   return made === undefined || made.body[operation.side].blink === 'not-assessed'
-}
-
-function lacksConsent(missing: readonly TheatreMissing[]): boolean {
-  return missing.some(({ code }) => code === 'consent' || code === 'consent-fingerprint')
 }
 
 /** A pause is whole when every item was answered, each with one YES. */

@@ -16,6 +16,7 @@ import { fill } from '#core/outcome/finding.ts'
 import { fileOf } from '#core/owed/files-for-tests.ts'
 import { owedOf } from '#core/owed/owed.ts'
 import { tansy } from '#demo/spaniel.ts'
+import { theatreRules } from '#documents/agreement/consent-today.ts'
 import { theatreListOf } from './theatre-list.ts'
 
 const march = { from: '2026-03-01', until: '2026-03-31' }
@@ -27,7 +28,7 @@ function listOf(files: readonly (readonly Entry[])[], days = march) {
     const file = { ...fileOf(entries), stream: `case:000${number}` }
     return { file, owed: owedOf(file, procedures, { rules: owedRules }).owed }
   })
-  return theatreListOf(cases, owedRules.before, days)
+  return theatreListOf(cases, theatreRules, days)
 }
 
 /** Blood, group, class and airway plan on record. */

@@ -1,3 +1,4 @@
+import { type Agreement, agreementFor } from '#core/agreement/agreed-for.ts'
 import type { ProcedureId } from '#core/animal/procedure.ts'
 import type { Side, Species } from '#core/animal/species.ts'
 import { animalOf } from '#core/chapters/ears.ts'
@@ -12,7 +13,7 @@ import type { OwedRules } from '#core/procedures/follow-up.ts'
 import { dayOf } from '#core/time/calendar-day.ts'
 import type { Moment } from '#core/time/moment.ts'
 import { type SignOut, signOutOf } from './sign-out.ts'
-import { missingBeforeOperation, type TheatreMissing } from './theatre-missing.ts'
+import { type ConsentRules, lacksConsent, missingBeforeOperation, type TheatreMissing } from './theatre-missing.ts'
 
 /** One line of the theatre list: who, which ear, what, and what still stands in the way. */
 export type TheatreLine = {
@@ -26,9 +27,9 @@ export type TheatreLine = {
   readonly surgeon: string
   readonly anaesthetist: string | null
   readonly moment: Moment
-  /** `agreed`: the consent named by the booking counts and covers this plan. */
+  /** `agreed`: the consent it stands on counts and covers this plan. */
   readonly state: 'agreed' | 'not-agreed' | 'done'
-  readonly agreement: Line<BodyOf<'agreement'>> | null
+  readonly agreement: Agreement | null
   /** The last weight before the operation, however old. */
   readonly weight: Line<BodyOf<'weight'>> | null
   readonly missing: readonly TheatreMissing[]
@@ -48,15 +49,15 @@ export type TheatreCase = {
   readonly owed: readonly OwedItem[]
 }
 
-/** Hours without food, and what each test weighs. */
-export type TheatreRules = Pick<OwedRules['before'], 'fasting' | 'tests'>
+/** Hours without food, what each test weighs, and what consent is held against. */
+export type TheatreRules = Pick<OwedRules['before'], 'fasting' | 'tests'> & { readonly consent: ConsentRules }
 
 /**
  * The operations of some cases by date, between two days both included, those of one day in the order of their time.
  * Each says LEFT or RIGHT, what is missing, the last meal and the admission at clock times for that animal. Animals that
  * have died are not on it.
  *
- * @example theatreListOf([{ file, owed }], owedRules.before, { from: '2026-03-01', until: '2026-03-31' })
+ * @example theatreListOf([{ file, owed }], theatreRules, { from: '2026-03-01', until: '2026-03-31' })
  * Reference: the job of the day before surgery; hours without food from content/follow-up.
  */
 export function theatreListOf(
@@ -90,8 +91,8 @@ export function theatreLine(operation: OperationOnFile, { file, owed }: TheatreC
   const weight = theCase.live('weight').findLast(({ at }) => at <= operation.moment.at) ?? null
   const open = owed.filter((item) => item.operation === operation.id)
   const sides = operation.done ? [] : sidesOf(theCase).disagreements.filter((one) => one.operation === operation.id)
-  const missing = operation.done ? [] : missingBeforeOperation(operation, file, open, sides, rules.tests)
-  const agreement = agreementOf(operation, file)
+  const missing = operation.done ? [] : missingBeforeOperation(operation, file, open, sides, rules)
+  const agreement = agreementFor(operation, theCase)
   const animal: FastingAnimal = { born: identity?.born ?? null, weight: weight ? fromStored(weight.body.weight) : null }
   return {
     stream: file.stream,
@@ -115,12 +116,6 @@ export function theatreLine(operation: OperationOnFile, { file, owed }: TheatreC
   }
 }
 
-function isAgreed(agreement: Line<BodyOf<'agreement'>> | null, missing: readonly TheatreMissing[]): boolean {
-  return agreement !== null && !missing.some(({ code }) => code === 'consent' || code === 'consent-fingerprint')
-}
-
-/** The agreement the booking names, when it counts. */
-function agreementOf({ booking }: OperationOnFile, { theCase }: CaseFile): Line<BodyOf<'agreement'>> | null {
-  const named = booking?.body.agreement ?? null
-  return theCase.live('agreement').find(({ header }) => header.id === named) ?? null
+function isAgreed(agreement: Agreement | null, missing: readonly TheatreMissing[]): boolean {
+  return agreement !== null && !lacksConsent(missing)
 }

@@ -1,18 +1,24 @@
-import { fingerprintOf } from '#core/agreement/fingerprint.ts'
+import type { ConsentWithdrawn } from '#core/agreement/agreed-for.ts'
+import type { AuthorityRefusal } from '#core/agreement/authority.ts'
+import { type PlanChangeWords, sayPlanChange, type ToldToday } from '#core/agreement/plan-changes.ts'
+import { consentOf } from '#core/agreement/state.ts'
 import type { SideDisagreement } from '#core/chapters/sides.ts'
-import type { CaseFile } from '#core/journal/clinic.ts'
+import { type CaseFile, contactNamed } from '#core/journal/clinic.ts'
 import type { Conflict, KindName } from '#core/journal/fold.ts'
 import { linesAbout } from '#core/journal/lines-about.ts'
 import type { Level } from '#core/outcome/finding.ts'
 import type { OperationOnFile } from '#core/owed/operations.ts'
 import type { OwedCode, OwedItem, Why } from '#core/owed/owed-item.ts'
 import { type TheatreTests, theatreTests } from '#core/procedures/follow-up.ts'
+import { sayMoment } from '#core/time/moment.ts'
 import { testsMissing } from './tests-missing.ts'
 
 export const theatreMissingCodes = [
   'side-disagreement',
   'consent',
   'consent-fingerprint',
+  'consent-withdrawn',
+  'consent-authority',
   'conflicts',
   'baseline',
   'weight',
@@ -22,6 +28,7 @@ export const theatreMissingCodes = [
   'fasting',
   'anaesthetist',
   'medicine-active',
+  'teach-back',
 ] as const
 export type TheatreMissingCode = (typeof theatreMissingCodes)[number]
 
@@ -36,6 +43,28 @@ export type TheatreMissing = {
   /** The reasons of what is owed, where it is owed. */
   readonly why: readonly Why[]
   readonly sources: readonly string[]
+}
+
+/** What the owner is told today, and the words in which a change of what was agreed is said. */
+export type ConsentRules = {
+  readonly told: ToldToday
+  readonly words: PlanChangeWords & {
+    readonly withdrawnHow: Readonly<Record<string, string>>
+    readonly refusals: Readonly<Record<AuthorityRefusal, string>>
+    readonly taughtItems: Readonly<Record<string, string>>
+  }
+}
+
+const consentCodes: readonly TheatreMissingCode[] = [
+  'consent',
+  'consent-fingerprint',
+  'consent-withdrawn',
+  'consent-authority',
+]
+
+/** Whether consent is among what is missing. Example: `lacksConsent(line.missing) // true`. */
+export function lacksConsent(missing: readonly Pick<TheatreMissing, 'code'>[]): boolean {
+  return missing.some(({ code }) => consentCodes.includes(code))
 }
 
 /** What is owed before the cut, as the theatre list names it. */
@@ -67,26 +96,50 @@ export function missingBeforeOperation(
   file: CaseFile,
   owed: readonly OwedItem[],
   sides: readonly SideDisagreement[],
-  tests: TheatreTests,
+  rules: { readonly tests: TheatreTests; readonly consent: ConsentRules },
 ): TheatreMissing[] {
   const { theCase } = file
-  const named = theCase.live('agreement').find(({ header }) => header.id === operation.booking?.body.agreement)
   const planned = linesAbout(theCase, 'planned-line', operation.id).length > 0
   const open = theCase.live('medicine-before').filter(({ body }) => body.substance === null)
   const found = [
     ...sides.map(({ level }) => item('side-disagreement', level, null)),
-    ...owed.flatMap(ofOwed),
-    ...(named && fingerprintOf(named.body.plan) !== named.body.fingerprint
-      ? [item('consent-fingerprint', 'block', 'agreement')]
-      : []),
+    ...consentGaps(operation, file, owed.flatMap(ofOwed), rules.consent),
     ...conflictsOf(theCase.conflicts),
-    ...testsMissing(operation, file, tests).map((test) => ({ ...test, why: [] })),
+    ...testsMissing(operation, file, rules.tests).map((test) => ({ ...test, why: [] })),
     ...(planned ? [] : [item('planned-lines', 'note', 'planned-line')]),
     ...(operation.anaesthetist === null ? [item('anaesthetist', 'note', 'booking')] : []),
     ...open.map(({ body }) => item('medicine-active', 'confirm', 'medicine-before', { written: body.written })),
   ]
   const levels: readonly Level[] = ['block', 'confirm', 'note']
   return found.sort((a, b) => levels.indexOf(a.level) - levels.indexOf(b.level))
+}
+
+/** What is wrong with the consent, in words; without any words to say it is only asked for. */
+function consentGaps(
+  operation: OperationOnFile,
+  file: CaseFile,
+  owed: readonly TheatreMissing[],
+  { told, words }: ConsentRules,
+): TheatreMissing[] {
+  const state = consentOf(operation, file, told)
+  if (state.kind === 'none') return [...owed]
+  const { changes, withdrawn, refusals, notYet } = state
+  const said = changes.map((change) => sayPlanChange(change, file, words))
+  const gaps = [
+    ...(withdrawn === null
+      ? []
+      : [item('consent-withdrawn', 'block', 'agreement', sayWithdrawn(withdrawn, file, words))]),
+    ...(said.length === 0 ? [] : [item('consent-fingerprint', 'block', 'agreement', { changes: said.join('; ') })]),
+    ...refusals.map((code) => item('consent-authority', 'block', 'agreement', { because: words.refusals[code] })),
+  ]
+  const rest = gaps.length > 0 ? owed.filter(({ code }) => code !== 'consent') : owed
+  const items = notYet.map((one) => words.taughtItems[one] ?? one).join(', ')
+  return [...gaps, ...rest, ...(notYet.length === 0 ? [] : [item('teach-back', 'note', 'agreement', { items })])]
+}
+
+function sayWithdrawn({ header, body }: ConsentWithdrawn, file: CaseFile, words: ConsentRules['words']) {
+  const when = sayMoment({ ...header.happenedAt, zone: file.clinic.zone })
+  return { who: contactNamed(file, body.by), how: words.withdrawnHow[body.how] ?? body.how, when }
 }
 
 function ofOwed(owed: OwedItem): TheatreMissing[] {

@@ -1,9 +1,8 @@
-import { leafletEdition } from '#content/wording/leaflet.ts'
-import { fingerprintOf } from '#core/agreement/fingerprint.ts'
 import type { ProcedureId } from '#core/animal/procedure.ts'
 import type { Side } from '#core/animal/species.ts'
 import type { BodyOf } from '#core/journal/fold.ts'
 import { Decimal } from '#core/units/quantity.ts'
+import { agreedWithOwner } from '../agreed.ts'
 import { moment } from '../chart.ts'
 import { staff, zone } from '../practice.ts'
 import { confirmSide, countAll, labelAndSignOut } from '../sign-out.ts'
@@ -19,35 +18,17 @@ type Agreed = {
 /** Estimate, consent and the booked day, in one conversation; the consent is bound to its plan by its fingerprint. */
 export function agreeAndBook(one: Living, at: string, plannedFor: string, agreed: Agreed): void {
   const { side, procedure, estimate } = agreed
-  const pounds = (amount: string) => ({ amount, currency: 'GBP' })
-  const plan = {
-    ears: [{ side, procedure }],
-    surgeon: staff.holm,
-    ceiling: pounds(estimate.high),
-    leaflet: leafletEdition,
-    language: 'en',
-  }
   const agreement = one.chart.write(
     'agreement',
     { at, by: staff.holm, subject: one.animal },
-    {
-      plan,
-      fingerprint: fingerprintOf(plan),
-      estimate: { low: pounds(estimate.low), high: pounds(estimate.high) },
+    agreedWithOwner({
+      ears: [{ side, procedure }],
+      ...estimate,
       consentBy: one.owner,
-      authority: 'owner',
       resuscitate: 'yes',
-      mayExtend: 'phone-first',
       photographs: 'record-only',
-      teachBack: [
-        { item: 'which-ear', answer: 'own-words' },
-        { item: 'two-risks', answer: 'with-help' },
-        { item: 'eye-care', answer: 'own-words' },
-        { item: 'collar', answer: 'own-words' },
-        { item: 'when-to-phone', answer: 'own-words' },
-      ],
-      explainedBy: staff.holm,
-    },
+      withHelp: ['two-risks'],
+    }),
   )
   one.chart.write(
     'booking',

@@ -1,7 +1,8 @@
 import { procedures } from '#content/procedures/index.ts'
 import { papersInEnglish } from '#content/wording/papers.ts'
 import { agreementWords as words } from '#content/wording/papers-agreement.ts'
-import { fingerprintOf } from '#core/agreement/fingerprint.ts'
+import { isBound } from '#core/agreement/fingerprint.ts'
+import { sayMoney } from '#core/agreement/money.ts'
 import { type CaseFile, contactNamed, personNamed } from '#core/journal/clinic.ts'
 import type { BodyOf, Line } from '#core/journal/fold.ts'
 import { fill } from '#core/outcome/finding.ts'
@@ -39,7 +40,7 @@ export const agreementSheet: PaperDefinition = {
         heading(1, words.limits),
         facts(
           [words.resuscitate, words.resuscitateValue[body.resuscitate]],
-          [words.mayExtend, words.mayExtendValue[body.mayExtend]],
+          [words.mayExtend, words.mayExtendValue[body.plan.mayExtend]],
           [words.photographs, words.photographsValue[body.photographs]],
         ),
         heading(1, words.told),
@@ -93,8 +94,9 @@ function planFacts(file: CaseFile, { plan }: Agreement): Block {
 }
 
 /** The first sixteen signs are enough to compare by eye; the whole is in the record. */
-function mark({ plan, fingerprint }: Agreement): Block[] {
-  const holds = fingerprintOf(plan) === fingerprint
+function mark(body: Agreement): Block[] {
+  const { fingerprint } = body
+  const holds = isBound(body)
   const short = (fingerprint.slice(0, 16).match(/.{4}/g) ?? []).join(' ')
   return [
     facts([words.fingerprint, short]),
@@ -106,10 +108,6 @@ function mark({ plan, fingerprint }: Agreement): Block[] {
 function costFacts({ estimate, plan }: Agreement): Block {
   const about = { low: sayMoney(estimate.low), high: sayMoney(estimate.high) }
   return facts([words.estimate, fill(words.estimateValue, about)], [words.ceiling, [strong(sayMoney(plan.ceiling))]])
-}
-
-function sayMoney({ amount, currency }: { readonly amount: string; readonly currency: string }): string {
-  return `${amount} ${currency}`
 }
 
 /** What must be talked over for the operations of this plan, each once. */

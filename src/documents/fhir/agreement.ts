@@ -1,6 +1,7 @@
 import { systems } from '#content/exchange/fhir-codes.ts'
 import { procedures } from '#content/procedures/index.ts'
 import { exchangeInEnglish as say } from '#content/wording/exchange.ts'
+import { withdrawnFor } from '#core/agreement/agreed-for.ts'
 import type { ProcedureId } from '#core/animal/procedure.ts'
 import type { Side } from '#core/animal/species.ts'
 import { personNamed } from '#core/journal/clinic.ts'
@@ -25,12 +26,13 @@ export const agreement: Mapping<'agreement'> = (line, around) => {
   const { body, header } = line
   const form = formBehind(header.id)
   const { plan, estimate } = body
+  const standing = plan.ears.filter(({ side }) => !withdrawnFor(line, side, around.file.theCase))
   return [
     {
       resourceType: 'Consent',
       id: entryUuid(header.id),
       identifier: [{ system: systems.planFingerprint, value: body.fingerprint }],
-      status: 'active',
+      status: standing.length === 0 ? 'inactive' : 'active',
       scope: { coding: [{ system: systems.consentScope, code: 'treatment' }] },
       category: [local('agreement', say.agreement)],
       patient: around.patient(line),
@@ -40,12 +42,17 @@ export const agreement: Mapping<'agreement'> = (line, around) => {
       sourceReference: { reference: urn(form), type: 'QuestionnaireResponse' },
       policyRule: { text: say.policy },
       // The root rule has no type in R4; each rule inside must have one.
-      provision: { provision: plan.ears.map((ear) => ({ type: 'permit' as const, code: [operationOnEar(ear)] })) },
+      provision: {
+        provision: plan.ears.map((ear) => ({
+          type: standing.includes(ear) ? ('permit' as const) : ('deny' as const),
+          code: [operationOnEar(ear)],
+        })),
+      },
     },
     answers(line, around, { id: form, name: 'agreement' }, [
       codedAnswer('authority', say.questions.authority, body.authority),
       codedAnswer('resuscitate', say.questions.resuscitate, body.resuscitate),
-      codedAnswer('may-extend', say.questions['may-extend'], body.mayExtend),
+      codedAnswer('may-extend', say.questions['may-extend'], plan.mayExtend),
       codedAnswer('photographs', say.questions.photographs, body.photographs),
       textAnswer('estimate', say.questions.estimate, range(estimate)),
       textAnswer('ceiling', say.questions.ceiling, fill(say.money, plan.ceiling)),

@@ -33,6 +33,8 @@ export const mappings: { readonly [Name in KindName]?: Mapping<Name> | 'elsewher
   call,
   check,
   choice,
+  /** The consent itself says that it was rejected; who took it back, and why, stays with the clinic. */
+  'consent-withdrawn': 'elsewhere',
   count: 'journal',
   cytology,
   death,

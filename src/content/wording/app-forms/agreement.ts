@@ -1,6 +1,8 @@
 import type { FormWords } from '#core/forms/words.ts'
-import { procedureWords } from '../app-form-words.ts'
+import { outcomeWords, procedureWords } from '../app-form-words.ts'
 import { agreementWords } from '../papers-agreement.ts'
+
+const taughtAnswers = { 'own-words': 'in own words', 'with-help': 'with help', 'not-yet': 'not yet' } as const
 
 export const agreement = {
   kind: 'agreement',
@@ -24,21 +26,61 @@ export const agreement = {
     },
     'plan.leaflet': { label: 'Leaflet that was read', help: 'Name and version.' },
     'plan.language': { label: 'Language of the talk', help: 'As a tag, for example en.' },
+    'plan.mayExtend': { label: agreementWords.mayExtend, options: agreementWords.mayExtendValue },
+    'plan.extension': { label: 'What exactly may be extended', help: 'Empty when nothing was named.' },
+    'plan.numbers': { label: 'Numbers that were shown', add: 'Add a number', item: 'Number {number}' },
+    'plan.numbers.procedure': { label: 'Operation', options: procedureWords },
+    'plan.numbers.outcome': { label: 'What it counts', options: outcomeWords },
+    'plan.numbers.unit': {
+      label: 'Of 100',
+      options: { animal: 'animals', ear: 'ears', procedure: 'operations' },
+    },
+    'plan.numbers.low': { label: 'From' },
+    'plan.numbers.middle': { label: 'About' },
+    'plan.numbers.high': { label: 'To' },
+    'plan.numbers.said': { label: 'As it was said' },
     fingerprint: { label: 'Mark of this plan' },
     estimate: { label: 'Estimate' },
     'estimate.low': { label: 'We expect at least' },
     'estimate.high': { label: 'We expect at most' },
-    resuscitate: { label: agreementWords.resuscitate, options: agreementWords.resuscitateValue },
-    mayExtend: { label: agreementWords.mayExtend, options: agreementWords.mayExtendValue },
-    photographs: { label: agreementWords.photographs, options: agreementWords.photographsValue },
-    teachBack: { label: 'What the owner said back', help: 'Rows left open were not asked yet.' },
-    'teachBack.item': { label: 'Item', options: agreementWords.taughtItems },
-    'teachBack.answer': {
-      label: 'Answer',
-      options: { 'own-words': 'in own words', 'with-help': 'with help', 'not-yet': 'not yet' },
+    'estimate.entry': {
+      label: 'The estimate behind it',
+      help: 'The one that was accepted.',
+      none: 'no estimate on record',
     },
+    resuscitate: { label: agreementWords.resuscitate, options: agreementWords.resuscitateValue },
+    photographs: { label: agreementWords.photographs, options: agreementWords.photographsValue },
+    teachBack: {
+      label: 'What the owner said back',
+      help: 'The first answer stays; after explaining again the next stands beside it.',
+      add: 'Add an item',
+      item: 'Item {number}',
+    },
+    'teachBack.item': { label: 'Item', options: agreementWords.taughtItems },
+    'teachBack.answer': { label: 'First answer', options: taughtAnswers },
+    'teachBack.said': { label: 'What was said' },
+    'teachBack.again': { label: 'After explaining again', none: 'not asked again', options: taughtAnswers },
     explainedBy: { label: 'Talked over by' },
     consentBy: { label: 'Who consents', help: 'Somebody of the household who may consent.' },
-    authority: { label: 'On what authority', options: { owner: 'as the owner', 'for-the-owner': 'for the owner' } },
+    authority: { label: 'On what authority', options: agreementWords.authority },
+    authorised: {
+      label: 'How the owner authorised this person',
+      none: 'not authorised by another',
+      open: 'authorised',
+    },
+    'authorised.by': { label: 'Authorised by' },
+    'authorised.how': {
+      label: 'How',
+      options: { 'in-writing': 'in writing', 'by-phone': 'by telephone, with a witness' },
+    },
+    'authorised.when': { label: 'When' },
+    'authorised.until': { label: 'Until', help: 'Empty when no end was named.' },
+    'authorised.upTo': { label: 'Up to what amount', help: 'Empty when no limit was named.' },
+    'authorised.witness': { label: 'Who heard it', none: 'no witness' },
+    soundMind: { label: 'An adult who can decide?' },
+    given: { label: 'How consent was given', options: agreementWords.givenHow },
+    witness: { label: 'Witness', help: 'Another of the staff than the one who explained.', none: 'no witness' },
+    signature: { label: 'Signature', help: 'Drawn on the page of the agreement.' },
+    copy: { label: 'Copy for the owner', options: agreementWords.copyGiven },
   },
 } as const satisfies FormWords

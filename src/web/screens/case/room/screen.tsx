@@ -1,6 +1,5 @@
 import { useMemo } from 'react'
 import { Link } from 'wouter'
-import { owedRules } from '#content/follow-up/owed-rules.ts'
 import { procedures } from '#content/procedures/index.ts'
 import { spokenPauses } from '#content/protocols/spoken-pauses.ts'
 import { caseInEnglish } from '#content/wording/app-case.ts'
@@ -16,6 +15,7 @@ import { procedureNamed } from '#core/procedures/procedure.ts'
 import { gatesOf } from '#core/theatre/stamp-gates.ts'
 import { toStamp } from '#core/theatre/stamps.ts'
 import { theatreLine } from '#core/theatre/theatre-list.ts'
+import { theatreRules } from '#documents/agreement/consent-today.ts'
 import { Caution } from '../../../design/caution.tsx'
 import { Notice } from '../../../design/notice.tsx'
 import { Page } from '../../../design/page.tsx'
@@ -80,7 +80,7 @@ function Room({ operation }: { readonly operation: OperationOnFile }) {
   const { checkpoints } = procedureNamed(operation.procedure, procedures)
   const items = toStamp(file.theCase, operation.id, checkpoints, anaestheticOf(operation, operations, file.theCase))
   const next = items.find(({ stamps }) => stamps.length === 0)
-  const line = useMemo(() => theatreLine(operation, { file, owed }, owedRules.before), [operation, file, owed])
+  const line = useMemo(() => theatreLine(operation, { file, owed }, theatreRules), [operation, file, owed])
   const now = useServerNow()
   const gates = {
     theCase: file.theCase,

@@ -1,6 +1,5 @@
 import { type RefObject, useMemo } from 'react'
 import { Link } from 'wouter'
-import { owedRules } from '#content/follow-up/owed-rules.ts'
 import { caseInEnglish } from '#content/wording/app-case.ts'
 import { pauseInEnglish } from '#content/wording/app-pause.ts'
 import { theatreListInEnglish } from '#content/wording/app-theatre-list.ts'
@@ -11,6 +10,7 @@ import { sayCount } from '#core/outcome/say-count.ts'
 import type { OperationOnFile } from '#core/owed/operations.ts'
 import { flagsOf } from '#core/reading/flags-of.ts'
 import { type TheatreLine, theatreLine } from '#core/theatre/theatre-list.ts'
+import { theatreRules } from '#documents/agreement/consent-today.ts'
 import { sayWhen } from '../../../../design/say-when.ts'
 import { useMinute } from '../../../../journal/use-minute.ts'
 import { dosePlanHref, entryHref, settleHref } from '../../case-hrefs.ts'
@@ -30,7 +30,7 @@ export function StartPart(props: {
   const { operation, heading } = props
 
   const { file, owed, sides } = useCaseView()
-  const line = useMemo(() => theatreLine(operation, { file, owed }, owedRules.before), [operation, file, owed])
+  const line = useMemo(() => theatreLine(operation, { file, owed }, theatreRules), [operation, file, owed])
   const flags = flagsOf(file.theCase)
   return (
     <section aria-labelledby="pause-start" className="stack">
