@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { owedRules } from '#content/follow-up/owed-rules.ts'
 import { procedures } from '#content/procedures/index.ts'
 import { theatreListInEnglish } from '#content/wording/app-theatre-list.ts'
+import { leafletEdition } from '#content/wording/leaflet.ts'
 import { fingerprintOf } from '#core/agreement/fingerprint.ts'
 import { entryMaker } from '#core/journal/entries-for-tests.ts'
 import type { Entry } from '#core/journal/entry.ts'
@@ -45,7 +46,7 @@ function assessed(make: ReturnType<typeof entryMaker>): Entry[] {
 /** An animal that is ready: weighed, looked at, agreed, planned and checked. */
 function ready(change: { readonly plan?: object; readonly side?: 'RIGHT' } = {}) {
   const make = entryMaker()
-  const plan = { ...agreement.example.plan, surgeon: 'person-surgeon' }
+  const plan = { ...agreement.example.plan, surgeon: 'person-surgeon', leaflet: leafletEdition }
   const agreed = make({
     kind: 'agreement',
     body: { ...agreement.example, plan: { ...plan, ...change.plan }, fingerprint: fingerprintOf(plan) },
