@@ -13,6 +13,8 @@ export const historyItem = {
         'diet-trial': 'diet trial',
         hormones: 'hormone tests',
         'earlier-ear-surgery': 'earlier ear surgery',
+        'ear-injury': 'an injury of the ear',
+        'closed-from-birth': 'a canal closed from birth',
         culture: 'culture',
         anaesthetic: 'earlier anaesthetic',
         hearing: 'hearing',

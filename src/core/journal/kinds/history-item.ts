@@ -5,7 +5,7 @@ import { defineKind } from '../kind.ts'
 /** One dated thing of the past: a course of disease, a test, an earlier operation, an anaesthetic. */
 export const historyItem = defineKind({
   name: 'history-item',
-  version: 1,
+  version: 2,
   subjects: ['animal', 'ear'],
   body: z.strictObject({
     topic: z.enum([
@@ -14,6 +14,8 @@ export const historyItem = defineKind({
       'diet-trial',
       'hormones',
       'earlier-ear-surgery',
+      'ear-injury',
+      'closed-from-birth',
       'culture',
       'anaesthetic',
       'hearing',
@@ -25,6 +27,8 @@ export const historyItem = defineKind({
     until: moment.nullable(),
     source: z.enum(['owner', 'referring-vet', 'records']),
   }),
+  /** Version 1 had no words for an injury or a canal closed from birth; what it said stands. */
+  upcasts: { 1: (older) => older },
   example: {
     topic: 'skin',
     text: 'Itch every summer; diet trial of eight weeks made no difference.',
