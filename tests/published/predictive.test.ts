@@ -3,7 +3,9 @@ import { describe, expect, it } from 'vitest'
 import { logit } from '#core/stats/logistic.ts'
 import { conflictWith, expectedCounts } from '#core/stats/predictive/conflict.ts'
 import { effectiveSize } from '#core/stats/predictive/effective-size.ts'
+import { fitBetaMixture } from '#core/stats/predictive/fit-beta-mixture.ts'
 import { gridBelow } from '#core/stats/predictive/grid-below.ts'
+import { posteriorOf, shrunkStudies } from '#core/stats/predictive/posterior-summary.ts'
 import { type Predictive, predictiveOf } from '#core/stats/predictive/predictive.ts'
 import { summaryOf } from '#core/stats/predictive/summary.ts'
 import { robustly, updatedBy } from '#core/stats/predictive/update.ts'
@@ -54,6 +56,38 @@ describe.each(reference.cases)('$id', (row) => {
 
   it('the probability of the counts themselves', () => {
     near(predictive.logMarginalLikelihood, row.log_marginal_likelihood, limits.logMarginalLikelihood)
+  })
+
+  it('mu, tau and the share of a typical clinic', () => {
+    const { mu, tau, typical } = posteriorOf(predictive)
+    for (const [found, wanted] of [
+      [mu, row.mu],
+      [tau, row.tau],
+      [typical, row.typical_p],
+    ] as const) {
+      near(found.mean, wanted.mean, limits.moments)
+      near(found.sd, wanted.sd, limits.moments)
+      wanted.quantile_probs.forEach((probability, index) => {
+        near(found.quantile(probability), wanted.quantiles[index] ?? Number.NaN, limits.quantiles)
+      })
+    }
+  })
+
+  it('each study added to what the others let expect is one analysis of all of them', () => {
+    if (!('study_shrunk' in row) || !row.study_shrunk) return
+    const { mean, sd } = row.study_shrunk
+    shrunkStudies(predictive).forEach((study, index) => {
+      near(study.mean, mean[index] ?? Number.NaN, limits.moments)
+      near(study.sd, sd[index] ?? Number.NaN, limits.moments)
+    })
+  })
+
+  it('the nearest mixtures of Betas are as near as the reference, and as far off at most', () => {
+    for (const wanted of row.beta_mixtures ?? []) {
+      const fitted = fitBetaMixture(predictive.distribution, wanted.parts as 1 | 2 | 3)
+      expect(fitted.divergence).toBeLessThanOrEqual(wanted.kl + limits.divergence)
+      near(fitted.largestDifference, wanted.max_cdf_error, 3e-4)
+    }
   })
 
   it('the effective number of earlier cases', () => {

@@ -48,7 +48,13 @@ export function columnsOf(
     }
   }
   if (!(total > 0 && Number.isFinite(total))) throw new Error('The posterior of these studies could not be summed.')
-  for (const { weights } of raw) for (let i = 0; i < weights.length; i += 1) weights[i] = (weights[i] ?? 0) / total
+  for (const { first, stride, weights } of raw) {
+    for (let i = 0; i < weights.length; i += 1) weights[i] = (weights[i] ?? 0) / total
+    const cut = first < stride || first + weights.length * stride >= table.size
+    if (cut && Math.max(weights[0] ?? 0, weights[weights.length - 1] ?? 0) > 1e-9) {
+      throw new Error('The posterior of these studies reaches beyond its grid.')
+    }
+  }
   return { columns: raw, logTotal: best + Math.log(total) }
 }
 

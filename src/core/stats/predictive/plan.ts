@@ -34,7 +34,7 @@ export function planOf(counts: readonly Count[], priors: Priors, finer = 1): Pla
   const last = Math.ceil(range.last / tauStep)
   const tauAt = (x: number) => unit * Math.sinh(x)
   const smallest = tauAt(Math.max(range.first, tauStep))
-  const ends = muEnds(rough, range, tauAt)
+  const ends = muEnds(counts, rough, (i) => tauAt(range.first + ((range.last - range.first) * i) / 40), priors)
   const widest = farSpreads * tauAt(last * tauStep)
   const low = Math.min(ends.low, ...rough.studies.map(({ at }) => at)) - widest
   const high = Math.max(ends.high, ...rough.studies.map(({ at }) => at)) + widest
@@ -75,17 +75,25 @@ function tauRange(rough: Rough, unit: number, { tauScale }: Priors) {
   }
 }
 
-function muEnds(rough: Rough, range: { first: number; last: number }, tauAt: (x: number) => number) {
+/** How far mu reaches: where the normal approximation ends, and further where hardly an event (or non-event) holds it. */
+function muEnds(counts: readonly Count[], rough: Rough, tauAt: (i: number) => number, { mu }: Priors) {
   let low = Number.POSITIVE_INFINITY
   let high = Number.NEGATIVE_INFINITY
   let narrowest = Number.POSITIVE_INFINITY
   for (let i = 0; i <= 40; i += 1) {
-    const { mean, sd } = rough.muGiven(tauAt(range.first + ((range.last - range.first) * i) / 40))
+    const { mean, sd } = rough.muGiven(tauAt(i))
     low = Math.min(low, mean - 1.3 * farSpreads * sd)
     high = Math.max(high, mean + 1.3 * farSpreads * sd)
     narrowest = Math.min(narrowest, sd)
   }
-  return { low, high, narrowest }
+  const events = counts.reduce((sum, count) => sum + count.events, 0)
+  const others = counts.reduce((sum, count) => sum + count.total, 0) - events
+  const far = 1.3 * negligible
+  return {
+    low: Math.min(low, Math.max(Math.min(mu.mean, low) - farSpreads * mu.sd, high - far / events)),
+    high: Math.max(high, Math.min(Math.max(mu.mean, high) + farSpreads * mu.sd, low + far / others)),
+    narrowest,
+  }
 }
 
 /** The least width of likelihood times normal spread; the likelihood is sharpest somewhere between its peak and mu. */

@@ -1,8 +1,8 @@
 import { expit, logit } from '../logistic.ts'
 import type { Interval } from '../proportion-interval.ts'
-import { betaQuantile } from '../special-functions.ts'
+import { bracketedQuantile } from './bracketed-quantile.ts'
 import { type GridBelow, gridBelow } from './grid-below.ts'
-import { betaBelowLogOdds, logBetaDensity, type ShareDistribution } from './share-distribution.ts'
+import { betaBelowLogOdds, betaLogOddsQuantile, logBetaDensity, type ShareDistribution } from './share-distribution.ts'
 
 /** A distribution of a share in a few numbers, all on 0–1. */
 export type ShareSummary = {
@@ -62,29 +62,17 @@ function belowLogOdds(at: number, { weak }: ShareDistribution, grid: GridBelow):
   return (1 - weak.weight) * grid.below(at) + weak.weight * betaBelowLogOdds(at, weak)
 }
 
-/** The quantile of a mixture lies between those of its parts; Newton steps that leave the bracket are halved instead. */
+/** The quantile of a mixture lies between those of its parts. */
 function logOddsQuantile(probability: number, distribution: ShareDistribution, grid: GridBelow): number {
   const alone = grid.quantile(probability)
   const { weak } = distribution
   if (!weak || weak.weight === 0) return alone
   const other = betaLogOddsQuantile(probability, weak)
-  let low = Math.min(alone, other)
-  let high = Math.max(alone, other)
-  let at = weak.weight > 0.5 ? other : alone
-  for (let round = 0; round < 200 && high - low > 1e-13 * Math.max(1, Math.abs(at)); round += 1) {
-    const off = belowLogOdds(at, distribution, grid) - probability
-    if (off > 0) high = at
-    else low = at
-    const slope = (1 - weak.weight) * grid.density(at) + weak.weight * Math.exp(logBetaDensity(at, weak))
-    const next = at - off / slope
-    if (Math.abs(next - at) < 1e-13) break
-    at = next > low && next < high ? next : (low + high) / 2
-  }
-  return at
-}
-
-function betaLogOddsQuantile(probability: number, { a, b }: { readonly a: number; readonly b: number }): number {
-  const share = betaQuantile(probability, { a, b })
-  const at = share < 0.5 ? logit(share) : -logit(betaQuantile(probability, { a: b, b: a }, 'upper'))
-  return Math.max(-740, Math.min(740, at))
+  const density = (at: number) =>
+    (1 - weak.weight) * grid.density(at) + weak.weight * Math.exp(logBetaDensity(at, weak))
+  return bracketedQuantile(probability, (at) => belowLogOdds(at, distribution, grid), density, {
+    low: Math.min(alone, other),
+    high: Math.max(alone, other),
+    start: weak.weight > 0.5 ? other : alone,
+  })
 }
