@@ -1,4 +1,5 @@
 import type { Action } from './action.ts'
+import { readOwnFigures } from './evidence/read-own-figures.ts'
 import { acceptEntries } from './journal/accept-entries.ts'
 import { readCase } from './journal/read-case.ts'
 import { readLists } from './journal/read-lists.ts'
@@ -52,6 +53,7 @@ export const actions: readonly Action[] = [
   readFrontDoor,
   readLists,
   readLog,
+  readOwnFigures,
   readRegisters,
   readTheatreList,
   readTray,

@@ -75,7 +75,12 @@ export type ListTexts = {
   readonly cases: string
 }
 
-export type Projection = { readonly owed: readonly OwedRow[]; readonly row: CaseRow | null }
+export type Projection = {
+  readonly owed: readonly OwedRow[]
+  readonly row: CaseRow | null
+  /** What the case adds to the clinic's own figures, in JSON; kept beside its row, so that a case without a row adds nothing. */
+  readonly operated?: string
+}
 
 /** All that one stream's projection is made from. */
 export type Projected = {
@@ -189,6 +194,8 @@ export interface Store {
   fileHashes(clinic: string): Promise<string[]>
   owed(clinic: string): Promise<OwedRow[]>
   cases(clinic: string): Promise<CaseRow[]>
+  /** What every case adds to the clinic's own figures, each in JSON. */
+  operated(clinic: string): Promise<string[]>
   /** Both lists, whole, or only the rows of the streams that changed since a version. */
   lists(clinic: string, since: number | null): Promise<ListTexts>
   /**

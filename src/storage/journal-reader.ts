@@ -39,6 +39,7 @@ type Reads = Pick<
   | 'fileHashes'
   | 'owed'
   | 'cases'
+  | 'operated'
   | 'lists'
   | 'remaking'
   | 'clinics'
@@ -186,6 +187,13 @@ export class JournalReader implements Reads {
   async cases(clinic: string): Promise<CaseRow[]> {
     const rows = await this.#read((db) => db.selectFrom('cases').selectAll().where('clinic', '=', clinic).execute())
     return rows.map(caseOf).sort(by((row) => [row.stream]))
+  }
+
+  async operated(clinic: string): Promise<string[]> {
+    const rows = await this.#read((db) =>
+      db.selectFrom('cases').select('operated').where('clinic', '=', clinic).where('operated', '<>', '[]').execute(),
+    )
+    return rows.map(({ operated }) => operated)
   }
 
   lists(clinic: string, since: number | null): Promise<ListTexts> {

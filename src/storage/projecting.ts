@@ -359,7 +359,11 @@ async function keepOldRows(tx: Tx, clinic: string, failed: OwedRow): Promise<voi
   await insertOwed(tx, clinic, stream, [failed])
 }
 
-async function write({ tx, clinic }: StreamReader, stream: string, { owed, row }: Projection): Promise<void> {
+async function write(
+  { tx, clinic }: StreamReader,
+  stream: string,
+  { owed, row, operated = '[]' }: Projection,
+): Promise<void> {
   await tx.deleteFrom('owed').where('clinic', '=', clinic).where('stream', '=', stream).execute()
   await tx.deleteFrom('cases').where('clinic', '=', clinic).where('stream', '=', stream).execute()
   await insertOwed(tx, clinic, stream, owed)
@@ -367,7 +371,12 @@ async function write({ tx, clinic }: StreamReader, stream: string, { owed, row }
   const { animal, name, species, chip, contact, household, chapter, conflicts } = row
   await tx
     .insertInto('cases')
-    .values({ clinic, stream, conflicts, ...readable({ animal, name, species, chip, contact, household, chapter }) })
+    .values({
+      clinic,
+      stream,
+      conflicts,
+      ...readable({ animal, name, species, chip, contact, household, chapter, operated }),
+    })
     .execute()
 }
 

@@ -62,6 +62,8 @@ export type Tables = {
     readonly household: string | null
     readonly chapter: string
     readonly conflicts: number
+    /** What the case adds to the clinic's own figures, in JSON. */
+    readonly operated: Generated<string>
   }
   /** The lists as they are sent: what a stream adds to each, in JSON, and the version that last changed it. */
   readonly list_texts: {

@@ -7,6 +7,7 @@ import { FindScreen } from './screens/find/screen.tsx'
 import { KeptScreen } from './screens/kept/screen.tsx'
 import { newReferralRoutes } from './screens/new-referral/routes.ts'
 import { OwedScreen } from './screens/owed/screen.tsx'
+import { resultsRoutes } from './screens/results/routes.ts'
 import { settingsRoutes } from './screens/settings/routes.ts'
 import { sourcesRoutes } from './screens/sources/routes.ts'
 import { theatreRoutes } from './screens/theatre/routes.ts'
@@ -19,6 +20,7 @@ const screens: readonly (readonly [path: string, screen: ComponentType])[] = [
   ...caseRoutes,
   ['/find', FindScreen],
   ['/kept', KeptScreen],
+  ...resultsRoutes,
   ...settingsRoutes,
   ...sourcesRoutes,
   ...newReferralRoutes,

@@ -1,7 +1,9 @@
+import { ownCounting } from '#content/evidence/own-counting.ts'
 import { owedRules } from '#content/follow-up/owed-rules.ts'
 import { procedures } from '#content/procedures/index.ts'
 import { owedInEnglish } from '#content/wording/owed.ts'
 import { reachedChapter } from '#core/chapters/chapter-of-kind.ts'
+import { operatedEarsOf } from '#core/evidence/own/operated-ear.ts'
 import { currentRows } from '#core/journal/case-file.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
 import type { StoredEntry } from '#core/journal/entry.ts'
@@ -29,11 +31,13 @@ function projectStream(about: Projected): Projection {
   if (!stream.startsWith('case:') || currentRows(rows).clinic.size === 0) return { owed: [], row: null }
   const entries = [...about.clinicEntries, ...about.entries, ...about.linked]
   const file = caseFile({ clinic, rows, entries }, stream)
-  return { owed: owedRows(file, about), row: caseRow(file) }
+  const operated = JSON.stringify(operatedEarsOf(file, ownCounting))
+  return { owed: owedRows(file, about), row: caseRow(file), operated }
 }
 
 /** Kinds of the clinic's own stream that no list reads: what stands on the shelf, and how this house doses. */
 export const unreadByLists = [
+  'figures-approved',
   'shelf-item',
   'dose-policy',
   'register-line',

@@ -9,6 +9,7 @@ import { dose } from './dose.ts'
 import { emergency } from './emergency.ts'
 import { exportJournal } from './export-journal.ts'
 import { importJournal } from './import-journal.ts'
+import { odds } from './odds.ts'
 import { owed } from './owed.ts'
 import { pack } from './pack.ts'
 import { rebuild } from './rebuild.ts'
@@ -27,6 +28,7 @@ export const commands = [
   emergency,
   exportJournal,
   importJournal,
+  odds,
   owed,
   pack,
   rebuild,

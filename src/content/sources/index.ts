@@ -135,6 +135,7 @@ import { mlkBagTeachingBlog } from './mlk-bag-teaching-blog.ts'
 import { msdCprTableEarlier } from './msd-cpr-table-earlier.ts'
 import { mynavasInfusions } from './mynavas-infusions.ts'
 import { ncbiTaxonomy } from './ncbi-taxonomy.ts'
+import { neuenschwander2010 } from './neuenschwander-2010.ts'
 import { neurologyTexts } from './neurology-texts.ts'
 import { noahAmoxicillinClavulanateSuspension } from './noah-amoxicillin-clavulanate-suspension.ts'
 import { noahAtipamezole } from './noah-atipamezole.ts'
@@ -161,6 +162,7 @@ import { reid2017 } from './reid-2017.ts'
 import { robenacoxibUkSpc } from './robenacoxib-uk-spc.ts'
 import { rosati2007 } from './rosati-2007.ts'
 import { saAnesthesiaDrugDosages2022 } from './sa-anesthesia-drug-dosages-2022.ts'
+import { schmidli2014 } from './schmidli-2014.ts'
 import { shaffran2013 } from './shaffran-2013.ts'
 import { sharp1990 } from './sharp-1990.ts'
 import { shaughnessyHofmeister2014 } from './shaughnessy-hofmeister-2014.ts'
@@ -348,6 +350,7 @@ export const sources = [
   msdCprTableEarlier,
   mynavasInfusions,
   ncbiTaxonomy,
+  neuenschwander2010,
   neurologyTexts,
   noahAmoxicillinClavulanateSuspension,
   noahAtipamezole,
@@ -374,6 +377,7 @@ export const sources = [
   robenacoxibUkSpc,
   rosati2007,
   saAnesthesiaDrugDosages2022,
+  schmidli2014,
   shaffran2013,
   sharp1990,
   shaughnessyHofmeister2014,

@@ -26,6 +26,7 @@ export const kindsInEnglish = {
   erasure: 'Erasure',
   estimate: 'Estimate',
   'history-item': 'History',
+  'figures-approved': 'Our figures approved',
   'house-policy': 'House policy',
   household: 'Household',
   identity: 'Animal',

@@ -1,5 +1,6 @@
 import type { doseDefaults } from '#core/dosing/own-defaults.ts'
 import type { ChosenDraft } from '#core/dosing/read-chosen.ts'
+import type { figurePolicies } from '#core/evidence/own/own-rules.ts'
 import type { owedPolicies } from '#core/owed/policies.ts'
 
 /** Shelf, usual plans and policies, in English. */
@@ -107,6 +108,8 @@ export const policyInEnglish = {
   noFactor: '“{given}” is no such factor. Written for m² and kg it lies near 0.1; 10.1 is the same in other units.',
   syringesHelp: 'What each holds, and its marks, in mL: “1 by 0.01; 3 by 0.1; 5 by 0.2”. Shown with every plan.',
   noSyringes: '“{given}” is no list of syringes. Write it like 1 by 0.01; 3 by 0.1.',
+  wholeNumberHelp: 'A whole number, such as 180.',
+  noWholeNumber: '“{given}” is no whole number from 1 to 9999.',
   ours: 'The tool’s own: {value}',
   noOwn: 'The tool has no value of its own for this.',
   because: 'Why',
@@ -163,5 +166,9 @@ export const policyInEnglish = {
     'dose.surface-factor.cat': 'Body surface of cats: factor',
     'dose.syringes': 'Syringes and their marks',
     'lasting-deficit-days': 'Days until a weak face counts as lasting',
-  } satisfies Record<(typeof owedPolicies)[number] | (typeof doseDefaults)[number] | 'lasting-deficit-days', string>,
+    'own-figures-from': 'Our own rate is shown from so many known ears on',
+  } satisfies Record<
+    (typeof owedPolicies)[number] | (typeof doseDefaults)[number] | (typeof figurePolicies)[number],
+    string
+  >,
 } as const

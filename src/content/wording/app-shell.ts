@@ -11,6 +11,7 @@ export const shellInEnglish = {
     theatreList: 'Theatre list',
     ward: 'Ward',
     tray: 'Holding tray',
+    results: 'Our results',
     sources: 'Sources',
     settings: 'Settings',
   },

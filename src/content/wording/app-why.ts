@@ -27,6 +27,7 @@ export const whyInEnglish = {
     mark: 'Mark',
     sign: 'Sign',
     count: 'Counted in',
+    'own-count': 'Our own count, as approved',
     'set-aside': 'Seen and set aside',
     'due-from': 'From',
     'due-by': 'Until',
@@ -68,7 +69,15 @@ export const whyInEnglish = {
     'ceiling-infusion': 'By infusion into a vein, counted apart: {infusion}',
     'share-of-total': '{study}: {events} ÷ {total} = {share} of 100',
     'exact-interval': '{study}: exact 95 % interval {low} to {high} of 100',
-    'not-merged': '{number} studies, shown side by side and not merged',
+    predictive:
+      'What a clinic should expect that nobody has counted: from {studies} of these studies by the binomial–normal model (typical log odds {mean} ± {sd} before any study, spread between clinics half-normal with scale {tau}), mean {middle}, median {median}, 95 % between {low} and {high} of 100. Worth about {worth} earlier cases (by its moments).',
+    joined:
+      'Joined with our {events} ÷ {total}: {weight} of the weight lies on a weak part about the published mean, so that our own results can contradict the studies ({after} of it afterwards). Mean {middle}, median {median}, 95 % between {low} and {high} of 100.',
+    'joined-untrusted':
+      'Our {events} ÷ {total} lie so far from the studies that the two are not joined ({weight} of the weight before, {after} after; the middle would be {middle}, {low} to {high}, median {median}).',
+    conflict:
+      'Ours beside theirs: the probability of results at most as likely as ours is {p}. A small one says that the two disagree, not who is right.',
+    'cannot-conflict': 'With {total} of our own nothing can contradict anything yet.',
     aside: '{study} was set aside: {because}.',
     text: '{text}',
     window: 'From {from} until {until}',

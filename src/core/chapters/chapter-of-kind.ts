@@ -30,6 +30,7 @@ export const chapterOfKind = {
   erasure: 'clinic',
   estimate: 'Agreement',
   'history-item': 'Work-up',
+  'figures-approved': 'clinic',
   'house-policy': 'clinic',
   household: 'Referral',
   identity: 'Referral',

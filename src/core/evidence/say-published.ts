@@ -123,9 +123,18 @@ function countSentence(found: PublishedCount, start: 'one-study' | 'line', wordi
 }
 
 function happenedWords({ row, count }: PublishedCount, wording: OddsWording): string {
-  const words = wording.outcomes[row.outcome]
-  if (row.unit === 'animal') return words.animals
-  const verb = words.during ? 'met-with' : count.events <= 1 ? 'was-followed-by' : 'were-followed-by'
+  return happenedIn(row, count.events, wording)
+}
+
+/** What happened, after a number of animals, ears or operations: "had a weak face", "were followed by a weak face". */
+export function happenedIn(
+  { unit, outcome }: { readonly unit: CountUnit; readonly outcome: OutcomeCode },
+  events: number,
+  wording: OddsWording,
+): string {
+  const words = wording.outcomes[outcome]
+  if (unit === 'animal') return words.animals
+  const verb = words.during ? 'met-with' : events <= 1 ? 'was-followed-by' : 'were-followed-by'
   return fill(wording.sentences[verb], { what: words.operated })
 }
 
@@ -136,20 +145,20 @@ function groupWords({ row, count }: PublishedCount, wording: OddsWording): strin
   return fill(group, { total: String(count.total), animal: animals.one, animals: animals.many })
 }
 
-function endWords(interval: Interval, wording: OddsWording): { low: string; high: string } {
+export function endWords(interval: Interval, wording: OddsWording): { low: string; high: string } {
   const { low, high } = rounded(interval)
   const underOne = interval.low > 0 && low === 0
   return { low: underOne ? wording.sentences['fewer-than-one'] : String(low), high: String(high) }
 }
 
-function perHundred(share: number, wording: OddsWording): string {
+export function perHundred(share: number, wording: OddsWording): string {
   if (share < 0.01) return wording.sentences['fewer-than-one']
   if (share > 0.99 && share < 1) return wording.sentences['more-than-99']
   return fill(wording.sentences.about, { number: String(wholeOfHundred(share)) })
 }
 
 /** Cut to twelve digits first, so that 57 of 200 is 28.5 and not a hair less. */
-function wholeOfHundred(share: number): number {
+export function wholeOfHundred(share: number): number {
   return Math.round(Number((100 * share).toPrecision(12)))
 }
 
@@ -167,7 +176,7 @@ function bothEarsNote(found: readonly PublishedCount[], wording: OddsWording): s
 }
 
 /** Whole numbers out of 100. The upper end of a bound is never rounded down to "cannot happen". */
-function rounded({ low, high }: Interval): { low: number; high: number } {
+export function rounded({ low, high }: Interval): { low: number; high: number } {
   const up = low === 0 ? Math.ceil(100 * high) : Math.max(1, wholeOfHundred(high))
   return { low: high === 1 ? Math.floor(100 * low) : wholeOfHundred(low), high: up }
 }

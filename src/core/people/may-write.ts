@@ -41,6 +41,7 @@ export const mayWrite = {
   'emergency-declared': atTheAnimal,
   erasure: ['manager'],
   estimate: ['surgeon', 'nurse', 'desk', 'manager'],
+  'figures-approved': ['surgeon', 'manager'],
   'history-item': staff,
   'house-policy': ['surgeon', 'manager'],
   household: staff,

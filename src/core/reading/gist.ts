@@ -27,6 +27,7 @@ const gists = {
   erasure: ['because'],
   estimate: ['=edition', '=ceiling', '=answer'],
   'history-item': ['topic', 'text'],
+  'figures-approved': ['species', 'procedure', 'asOf'],
   'house-policy': ['policy', 'value'],
   household: ['contacts', '=language'],
   identity: ['name', 'species', 'breed'],

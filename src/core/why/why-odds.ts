@@ -1,32 +1,67 @@
 import type { Published, PublishedCount } from '#core/evidence/published.ts'
-import { type OddsWording, sayPublished } from '#core/evidence/say-published.ts'
-import { input, said, type Why, type WhyInput, why } from './why.ts'
+import { type AllOddsWording, sayTold } from '#core/evidence/say-told.ts'
+import type { EvidenceRules, Middle, Told } from '#core/evidence/told.ts'
+import { input, said, type Why, type WhyInput, type WhySaid, why } from './why.ts'
 
 /**
- * Why an owner hears these odds: every study's own count with its exact interval, what was found and set aside, and the
- * sentence itself. Counts are never merged here.
+ * Why an owner hears these odds: every study's own count with its exact interval, what a clinic should expect that nobody
+ * has counted, our own approved count and what both say together, what was set aside, and the sentence itself.
  *
- * @example whyOdds(publishedFor(question, studies), oddsInEnglish).inputs[0].value // '81 ÷ 309'
- * Reference: one study is one study; exact interval after Clopper and Pearson 1934.
+ * @example whyOdds(told, wording, evidenceRules).inputs[0].value // '81 ÷ 309'
+ * Reference: exact interval after Clopper and Pearson 1934; one study is one study.
  */
-export function whyOdds(published: Published, wording: OddsWording): Why {
+export function whyOdds(told: Told, wording: AllOddsWording, rules: EvidenceRules): Why {
+  const { published, own, expected } = told
   const found = foundIn(published)
-  const spoken = sayPublished(published, wording)
+  const spoken = sayTold(told, wording)
   return why({
-    title: said('title-odds', { what: wording.outcomes[published.question.outcome].operated }),
-    inputs: [...found.map(counted), ...published.aside.flatMap(asideCount)],
-    formula: [
-      ...found.map(share),
-      ...found.map(interval),
-      ...(found.length > 1 ? [said('not-merged', { number: String(found.length) })] : []),
+    title: said('title-odds', { what: wording.odds.outcomes[published.question.outcome].operated }),
+    inputs: [
+      ...found.map(counted),
+      ...(own ? [input('own-count', `${own.events} ÷ ${own.total}`)] : []),
+      ...published.aside.flatMap(asideCount),
     ],
+    formula: [...found.map(share), ...found.map(interval), ...joining(told, rules)],
     result: said('text', { text: spoken.sentence }),
     notes: [
-      ...[...spoken.lines, ...spoken.notes].map((text) => said('text', { text })),
+      ...[...spoken.lines, ...spoken.own, ...spoken.notes].map((text) => said('text', { text })),
       ...published.aside.map(({ row, because }) => said('aside', { study: row.study, because })),
     ],
-    facts: found.map(({ row }) => row),
+    facts: [...found.map(({ row }) => row), ...(expected ? [rules.priors] : []), ...(own ? [rules.weakWeight] : [])],
   })
+}
+
+/** From the studies to what a new clinic should expect, and from there to what our own count makes of it. */
+function joining({ expected, own, updated, conflict }: Told, { priors, weakWeight }: EvidenceRules): WhySaid[] {
+  if (!expected) return []
+  const { mu, tauScale } = priors.value
+  return [
+    said('predictive', {
+      studies: String(expected.studies),
+      mean: String(mu.mean),
+      sd: String(mu.sd),
+      tau: String(tauScale),
+      ...middleText(expected),
+      worth: expected.worth.moment.toFixed(1),
+    }),
+    ...(own && updated
+      ? [
+          said(updated.trusted ? 'joined' : 'joined-untrusted', {
+            weight: String(weakWeight.value),
+            events: String(own.events),
+            total: String(own.total),
+            after: updated.weakWeight.toFixed(2),
+            ...middleText(updated),
+          }),
+        ]
+      : []),
+    ...(conflict?.kind === 'compared' ? [said('conflict', { p: conflict.box.toFixed(3) })] : []),
+    ...(conflict?.kind === 'cannot-conflict' ? [said('cannot-conflict', { total: String(conflict.total) })] : []),
+  ]
+}
+
+function middleText({ mean, median, interval: { low, high } }: Middle) {
+  return { middle: ofHundred(mean), median: ofHundred(median), low: ofHundred(low), high: ofHundred(high) }
 }
 
 function foundIn(published: Published): readonly PublishedCount[] {

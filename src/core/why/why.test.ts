@@ -1,5 +1,6 @@
 import { Temporal } from 'temporal-polyfill'
 import { describe, expect, it } from 'vitest'
+import { evidenceRules } from '#content/evidence/prior.ts'
 import { owedRules } from '#content/follow-up/owed-rules.ts'
 import { triageRules } from '#content/follow-up/triage-rules.ts'
 import { formulary } from '#content/formulary/index.ts'
@@ -10,15 +11,15 @@ import { bloodPerKg } from '#content/protocols/blood-per-kg.ts'
 import { calcFormulas } from '#content/protocols/calc-formulas.ts'
 import { dosingRules } from '#content/protocols/dosing-rules.ts'
 import { otis3CutOffs } from '#content/scores/otis-3.ts'
-import { studies } from '#content/studies/index.ts'
 import { whyInEnglish } from '#content/wording/app-why.ts'
 import { oddsInEnglish } from '#content/wording/odds.ts'
 import { owedInEnglish } from '#content/wording/owed.ts'
+import { toldInEnglish } from '#content/wording/told.ts'
 import { operations } from '#core/dosing/calc/registry.ts'
 import { doseLines } from '#core/dosing/dose-lines.ts'
 import { dosedAnimalOf, givenOf, linesOfOperation, plansOf, policiesOf } from '#core/dosing/from-journal.ts'
 import type { PlannedLine } from '#core/dosing/request.ts'
-import { publishedFor } from '#core/evidence/published.ts'
+import { toldOf } from '#core/evidence/told.ts'
 import { entryMaker } from '#core/journal/entries-for-tests.ts'
 import { type BodyOf, fold } from '#core/journal/fold.ts'
 import { bloodLoss as bloodLossKind } from '#core/journal/kinds/blood-loss.ts'
@@ -31,6 +32,7 @@ import { bloodLoss } from '#core/theatre/blood-loss.ts'
 import { Decimal, quantity } from '#core/units/quantity.ts'
 import { practiceChart } from '#demo/practice.ts'
 import { tansy } from '#demo/spaniel.ts'
+import { publishedEvidence } from '#documents/case/evidence-of.ts'
 import { sayWhy, type Why } from './why.ts'
 import { whyBloodVolume, whyLoss, whyLossMarks } from './why-blood.ts'
 import { whyCalculated } from './why-calc.ts'
@@ -41,6 +43,7 @@ import { whyOwed } from './why-owed.ts'
 import { whyUrgency } from './why-urgency.ts'
 
 const say = (one: Why) => sayWhy(one, whyInEnglish)
+const odds = { odds: oddsInEnglish, told: toldInEnglish }
 
 /** Tansy's plan worked out again, as at the table. */
 function tansysDoses(): { lines: readonly PlannedLine[]; result: ReturnType<typeof doseLines> } {
@@ -132,18 +135,32 @@ describe('why these odds', () => {
       unit: 'animal',
       outcome: 'facial_nerve_deficit_any',
     } as const
-    const published = publishedFor(question, studies)
-    const one = say(whyOdds(published, oddsInEnglish))
+    const told = toldOf(question, publishedEvidence)
+    const one = say(whyOdds(told, odds, evidenceRules))
     expect(one.formula.join('\n')).toContain('fox-2008: 81 ÷ 309 = 26.2 of 100')
     expect(one.formula.join('\n')).toMatch(/fox-2008: exact 95 % interval 21\.4 to 31\.5 of 100/)
-    expect(whyOdds(published, oddsInEnglish).known).toBe('read')
+    expect(whyOdds(told, odds, evidenceRules)).toMatchObject({ known: 'read' })
   })
 
   it('says that nothing is known, with what was set aside', () => {
-    const published = publishedFor({ species: 'cat', procedure: 'traction', unit: 'ear', outcome: 'horner_any' }, [])
-    const one = whyOdds(published, oddsInEnglish)
+    const question = { species: 'cat', procedure: 'traction', unit: 'ear', outcome: 'horner_any' } as const
+    const one = whyOdds(toldOf(question, { ...publishedEvidence, studies: [] }), odds, evidenceRules)
     expect(say(one).result).toMatch(/Not known/)
     expect(one).toMatchObject({ facts: [], known: null, formula: [] })
+  })
+
+  it('shows our own count, what both say together, and whether they disagree', () => {
+    const question = {
+      species: 'dog',
+      procedure: 'teca-lbo',
+      unit: 'ear',
+      outcome: 'facial_nerve_deficit_any',
+    } as const
+    const own = { events: 0, total: 12, lost: 1, from: null, until: null, asOf: '2026-06-30' }
+    const one = say(whyOdds(toldOf(question, { ...publishedEvidence, ownOf: () => own }), odds, evidenceRules))
+    expect(one.inputs.map(({ name, value }) => `${name} ${value}`)).toContain('Our own count, as approved 0 ÷ 12')
+    expect(one.formula.at(-2)).toMatch(/^Joined with our 0 ÷ 12: 0\.2 of the weight lies on a weak part/)
+    expect(one.formula.at(-1)).toMatch(/at most as likely as ours is 0\.\d{3}/)
   })
 })
 

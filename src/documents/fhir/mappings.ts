@@ -47,6 +47,7 @@ export const mappings: { readonly [Name in KindName]?: Mapping<Name> | 'elsewher
   erasure: 'journal',
   estimate,
   'history-item': historyItem,
+  'figures-approved': 'journal',
   'house-policy': 'journal',
   household: 'elsewhere',
   identity: 'elsewhere',

@@ -20,6 +20,7 @@ const pages = [
   ['/theatre', words.pages.theatreList],
   ['/ward', words.pages.ward],
   ['/tray', words.pages.tray],
+  ['/results', words.pages.results],
   ['/sources', words.pages.sources],
   ['/settings', words.pages.settings],
 ] as const

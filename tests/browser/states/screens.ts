@@ -52,6 +52,7 @@ export const screens = [
   ['contact-add', '/case/tansy/contacts/household'],
   ['contact-vet', '/case/tansy/contacts/vet'],
   ['join', '/case/teasel/join'],
+  ['results', '/results'],
   ['sources', '/sources'],
   ['formulary', '/sources/formulary/bupivacaine'],
   ['formulary-list', '/sources/formulary'],

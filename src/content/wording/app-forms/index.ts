@@ -23,6 +23,7 @@ import { earFindings } from './ear-findings.ts'
 import { emergencyDeclared } from './emergency-declared.ts'
 import { erasure } from './erasure.ts'
 import { estimate } from './estimate.ts'
+import { figuresApproved } from './figures-approved.ts'
 import { historyItem } from './history-item.ts'
 import { housePolicy } from './house-policy.ts'
 import { household } from './household.ts'
@@ -84,6 +85,7 @@ export const formWords = [
   emergencyDeclared,
   erasure,
   estimate,
+  figuresApproved,
   historyItem,
   housePolicy,
   household,

@@ -1,15 +1,19 @@
+import { useMemo } from 'react'
+import { evidenceRules } from '#content/evidence/prior.ts'
 import { procedures } from '#content/procedures/index.ts'
-import { studies } from '#content/studies/index.ts'
 import { caseInEnglish, namesInEnglish } from '#content/wording/app-case.ts'
 import { oddsInEnglish } from '#content/wording/odds.ts'
+import { toldInEnglish } from '#content/wording/told.ts'
 import { type ProcedureId, procedureIds } from '#core/animal/procedure.ts'
 import type { Species } from '#core/animal/species.ts'
-import { type Published, publishedPerUnit } from '#core/evidence/published.ts'
-import { sayPublished } from '#core/evidence/say-published.ts'
+import { sayTold } from '#core/evidence/say-told.ts'
+import { type Told, toldPerUnit } from '#core/evidence/told.ts'
 import type { Case } from '#core/journal/fold.ts'
+import { capital } from '#core/outcome/capital.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { procedureNamed } from '#core/procedures/procedure.ts'
 import { whyOdds } from '#core/why/why-odds.ts'
+import { evidenceOf } from '#documents/case/evidence-of.ts'
 import { Caution } from '../../design/caution.tsx'
 import { Why } from '../../design/why.tsx'
 import { useCaseView } from './case-view.ts'
@@ -46,15 +50,24 @@ function proceduresIn(theCase: Case): ProcedureId[] {
 }
 
 function OddsList({ procedure, species }: { readonly procedure: ProcedureId; readonly species: Species }) {
-  const { risks } = procedureNamed(procedure, procedures)
+  const { file } = useCaseView()
+  const evidence = useMemo(() => evidenceOf(file.house), [file.house])
+  const told = useMemo(
+    () =>
+      procedureNamed(procedure, procedures).risks.map(({ outcome }) => ({
+        outcome,
+        inUnits: toldPerUnit({ species, procedure, outcome }, evidence),
+      })),
+    [procedure, species, evidence],
+  )
   return (
     <div className="stack">
       <p className="soft">{words.lead}</p>
       <ul className={styles.odds}>
-        {risks.map(({ outcome }) => (
+        {told.map(({ outcome, inUnits }) => (
           <li key={outcome}>
-            {publishedPerUnit({ species, procedure, outcome }, studies).map((published) => (
-              <Said key={published.question.unit} published={published} />
+            {inUnits.map((one) => (
+              <Said key={one.published.question.unit} told={one} />
             ))}
           </li>
         ))}
@@ -64,16 +77,17 @@ function OddsList({ procedure, species }: { readonly procedure: ProcedureId; rea
   )
 }
 
-function Said({ published }: { readonly published: Published }) {
-  const { sentence, notes } = sayPublished(published, oddsInEnglish)
-  const what = oddsInEnglish.outcomes[published.question.outcome].operated
+const english = { odds: oddsInEnglish, told: toldInEnglish }
+
+function Said({ told }: { readonly told: Told }) {
+  const { sentence, own, notes } = sayTold(told, english)
+  const what = oddsInEnglish.outcomes[told.published.question.outcome].operated
   return (
     <div>
       <p>
-        <strong>{what.charAt(0).toUpperCase() + what.slice(1)}.</strong> {sentence}{' '}
-        <span className="soft">{notes.join(' ')}</span>
+        <strong>{capital(what)}.</strong> {[sentence, ...own].join(' ')} <span className="soft">{notes.join(' ')}</span>
       </p>
-      <Why about={what} make={() => whyOdds(published, oddsInEnglish)} />
+      <Why about={what} make={() => whyOdds(told, english, evidenceRules)} />
     </div>
   )
 }

@@ -1,3 +1,4 @@
+import { ownCounting } from '#content/evidence/own-counting.ts'
 import { owedRules } from '#content/follow-up/owed-rules.ts'
 import { faceAndEyeLooks, wholeYear } from '#content/follow-up/visits.ts'
 import { bodySurface } from '#content/protocols/body-surface.ts'
@@ -18,6 +19,8 @@ export function ownValue(policy: string): Sourced<unknown> | undefined {
     'owed.referral.today': owedRules.referral.today,
     'owed.referral.this-week': owedRules.referral['this-week'],
     'owed.referral.routine': owedRules.referral.routine,
+    'lasting-deficit-days': ownCounting.lastingFromDay,
+    'own-figures-from': ownCounting.shownFrom,
     'dose.surface-factor.dog': bodySurface.dog,
     'dose.surface-factor.cat': bodySurface.cat,
     'dose.syringes': { ...syringes, value: saySyringes(syringes.value) },

@@ -4,6 +4,7 @@ import { dosingRules } from '#content/protocols/dosing-rules.ts'
 import { settingsInEnglish } from '#content/wording/app-settings.ts'
 import { policyInEnglish as words } from '#content/wording/app-settings-doses.ts'
 import { ownDefaultsOf } from '#core/dosing/own-defaults.ts'
+import { isUnreadableFigurePolicy } from '#core/evidence/own/own-rules.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { policiesOf } from '#core/owed/policies.ts'
@@ -81,6 +82,7 @@ function List(props: {
   const unreadable = new Set([
     ...policiesOf(file).unreadable.map(({ body }) => body.policy),
     ...ownDefaultsOf(file.house, dosingRules).unreadable.map(({ policy }) => policy),
+    ...lines.flatMap(({ body }) => (isUnreadableFigurePolicy(body) ? [body.policy] : [])),
   ])
   if (lines.length === 0) return <p>{words.none}</p>
   return (

@@ -4,6 +4,7 @@ import { formRefusals } from '#content/wording/app-form-refusals.ts'
 import { settingsInEnglish } from '#content/wording/app-settings.ts'
 import { policyInEnglish as words } from '#content/wording/app-settings-doses.ts'
 import { doseDefaults, readSurfaceFactor, readSyringes } from '#core/dosing/own-defaults.ts'
+import { figurePolicies, readFigurePolicy } from '#core/evidence/own/own-rules.ts'
 import { readText } from '#core/forms/read-leaf.ts'
 import type { BodyOf, Case, Line } from '#core/journal/fold.ts'
 import { fill } from '#core/outcome/finding.ts'
@@ -26,12 +27,14 @@ type Draft = { readonly which: string; readonly name: string; readonly value: st
 /** Defaults by their name, each read by what it sets; a policy of another name is kept as words. */
 const owed: readonly string[] = owedPolicies
 const doses: readonly string[] = doseDefaults
-const known: readonly string[] = [...owedPolicies, ...doseDefaults]
+const figures: readonly string[] = figurePolicies
+const known: readonly string[] = [...owedPolicies, ...doseDefaults, ...figurePolicies]
 
 /** Why a value cannot be what this policy sets; null where it can. */
 function unfit(policy: string, given: string): string | null {
   if (owed.includes(policy)) return readSpan(given) ? null : fill(words.notASpan, { given })
   if (policy === 'dose.syringes') return readSyringes(given) ? null : fill(words.noSyringes, { given })
+  if (figures.includes(policy)) return readFigurePolicy(given) ? null : fill(words.noWholeNumber, { given })
   if (doses.includes(policy)) return readSurfaceFactor(given, dosingRules) ? null : fill(words.noFactor, { given })
   return null
 }
@@ -39,6 +42,7 @@ function unfit(policy: string, given: string): string | null {
 function helpFor(policy: string): string | undefined {
   if (owed.includes(policy)) return words.spanHelp
   if (policy === 'dose.syringes') return words.syringesHelp
+  if (figures.includes(policy)) return words.wholeNumberHelp
   return doses.includes(policy) ? words.factorHelp : undefined
 }
 
@@ -105,7 +109,7 @@ export function PolicyForm(props: {
               onChange={(event) => change({ ...draft, which: event.target.value })}
             >
               <option value="">{words.choose}</option>
-              {[...owedPolicies, ...doseDefaults].map((one) => (
+              {[...owedPolicies, ...doseDefaults, ...figurePolicies].map((one) => (
                 <option key={one} value={one}>
                   {words.names[one]}
                 </option>

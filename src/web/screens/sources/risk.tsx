@@ -2,14 +2,17 @@ import { Link } from 'wouter'
 import { speciesInEnglish } from '#content/wording/app-formulary.ts'
 import { procedurePage as words } from '#content/wording/app-sources.ts'
 import { oddsInEnglish } from '#content/wording/odds.ts'
+import { toldInEnglish } from '#content/wording/told.ts'
 import type { ProcedureId } from '#core/animal/procedure.ts'
 import type { Species } from '#core/animal/species.ts'
 import type { OutcomeCode } from '#core/evidence/outcome-code.ts'
-import { type Published, type PublishedCount, publishedPerUnit } from '#core/evidence/published.ts'
-import { sayPublished } from '#core/evidence/say-published.ts'
+import type { Published, PublishedCount } from '#core/evidence/published.ts'
+import { sayTold } from '#core/evidence/say-told.ts'
+import { type Told, toldPerUnit } from '#core/evidence/told.ts'
+import { publishedEvidence } from '#documents/case/evidence-of.ts'
 import { sayCount } from '#documents/sources/say-study.ts'
 import { IntervalLine } from './interval-line.tsx'
-import { allStudies, hrefOf } from './library.ts'
+import { hrefOf } from './library.ts'
 import styles from './procedure.module.css'
 import { shortName } from './studies.tsx'
 
@@ -25,9 +28,9 @@ export function Risk(props: {
       {species.map((one) => (
         <div key={one}>
           <dt>{speciesInEnglish[one]}</dt>
-          {publishedPerUnit({ species: one, procedure, outcome }, allStudies).map((published) => (
-            <dd key={published.question.unit}>
-              <Said published={published} />
+          {toldPerUnit({ species: one, procedure, outcome }, publishedEvidence).map((told) => (
+            <dd key={told.published.question.unit}>
+              <Said told={told} />
             </dd>
           ))}
         </div>
@@ -36,8 +39,9 @@ export function Risk(props: {
   )
 }
 
-function Said({ published }: { readonly published: Published }) {
-  const said = sayPublished(published, oddsInEnglish)
+function Said({ told }: { readonly told: Told }) {
+  const { published } = told
+  const said = sayTold(told, { odds: oddsInEnglish, told: toldInEnglish })
   const found: readonly PublishedCount[] =
     published.kind === 'unknown' ? [] : published.kind === 'one-study' ? [published.found] : published.found
   return (

@@ -1,0 +1,68 @@
+import { evidenceRules } from '#content/evidence/prior.ts'
+import { sources } from '#content/sources/index.ts'
+import { oddsInEnglish } from '#content/wording/odds.ts'
+import { oddsCommandInEnglish as words } from '#content/wording/odds-command.ts'
+import { cite } from '#core/evidence/cite.ts'
+import { endWords, perHundred, rounded, wholeOfHundred } from '#core/evidence/say-published.ts'
+import { fill } from '#core/outcome/finding.ts'
+import { conflictWith } from '#core/stats/predictive/conflict.ts'
+import { predictiveOf } from '#core/stats/predictive/predictive.ts'
+import { robustly, updatedBy } from '#core/stats/predictive/update.ts'
+import type { Interval } from '#core/stats/proportion-interval.ts'
+import { readInput } from '../input.ts'
+import { type Ends, middleOf, type OddsAnswer, ownPart, publishedPart } from './odds-answer.ts'
+import { publishedAnswers } from './odds-published.ts'
+import { publishedOdds, type RawOdds, rawOdds } from './odds-request.ts'
+
+/**
+ * What to expect of one outcome from counts, or of every outcome of an operation from the published studies, joined with
+ * own counts.
+ *
+ * @example odds({ studies: [{ events: 23, total: 107 }], own: { events: 0, total: 12 } }).updated?.mean
+ */
+export function odds(input: unknown): OddsAnswer | { readonly outcomes: readonly OddsAnswer[] } {
+  const isRaw = typeof input === 'object' && input !== null && 'studies' in input
+  if (isRaw) return rawAnswer(readInput(rawOdds, input))
+  return { outcomes: publishedAnswers(readInput(publishedOdds, input)) }
+}
+
+function rawAnswer(request: RawOdds): OddsAnswer {
+  const { priors, weakWeight } = evidenceRules
+  const predictive = predictiveOf(request.studies, {
+    mu: request.muPrior ?? priors.value.mu,
+    tauScale: request.tauPrior?.scale ?? priors.value.tauScale,
+  })
+  const { distribution } = predictive
+  const own = request.own ?? { events: 0, total: 0 }
+  const prior = robustly(distribution, {
+    weight: request.robust ?? weakWeight.value,
+    shape: request.weak ?? 'about-the-mean',
+  })
+  const joined = own.total > 0 ? updatedBy(prior, own) : null
+  const updated = joined && { ...middleOf(joined.distribution), weakWeight: joined.weakWeight }
+  const conflict = own.total > 0 ? conflictWith(distribution, own) : null
+  const nothing = predictive.studies.length === 0 && !updated
+  const expected = middleOf(distribution)
+  return {
+    outcome: null,
+    published: { ...publishedPart(distribution), studies: predictive.studies.length },
+    own: request.own ? ownPart(request.own) : null,
+    updated,
+    conflict: conflict && { p: conflict.kind === 'compared' ? conflict.box : null },
+    say: nothing
+      ? { per: 100, middle: null, low: null, high: null, sentence: words.raw.nothing }
+      : rawSay(updated ?? expected, updated ? own.total : null),
+    sources: cite([priors, weakWeight], sources),
+  }
+}
+
+function rawSay({ mean, interval: [low, high] }: { mean: number; interval: Ends }, own: number | null) {
+  const ends: Interval = { low, high }
+  const sentence = fill(own === null ? words.raw.expected : words.raw.updated, {
+    middle: perHundred(mean, oddsInEnglish),
+    rest: perHundred(1 - mean, oddsInEnglish),
+    total: String(own),
+    ...endWords(ends, oddsInEnglish),
+  })
+  return { per: 100, middle: wholeOfHundred(mean), ...rounded(ends), sentence } as const
+}

@@ -1,0 +1,159 @@
+import { compareText } from '#core/journal/compare-text.ts'
+import type { Line } from '#core/journal/fold.ts'
+import { daySince, type OwnCase } from './own-case.ts'
+import type { OwnCountingRules, OwnOutcome } from './own-outcome.ts'
+
+/** What one look says of one sign: new or worse than before the operation, not so, or nothing. */
+type Look = { readonly at: string; readonly worse: boolean }
+/** Whether an outcome happened to this ear; null is not known, and is never "no". */
+export type KnownOutcome = boolean | null
+
+/**
+ * What our own record knows of one operated ear. A sign counts when it is new or worse than on the baseline; one that
+ * was seen without a baseline is not known. Nothing is taken from silence: "no" needs a look that could have seen it.
+ *
+ * @example knownOutcomesOf(ownCase, rules).facial_nerve_deficit_any // true
+ */
+export function knownOutcomesOf(own: OwnCase, rules: OwnCountingRules): Readonly<Record<OwnOutcome, KnownOutcome>> {
+  const face = faceLooks(own, rules)
+  const horner = hornerLooks(own)
+  const balance = balanceLooks(own)
+  return {
+    facial_nerve_deficit_any: anyOf(face, own, rules),
+    facial_nerve_deficit_permanent: lastingOf(face, own, rules),
+    horner_any: anyOf(horner, own, rules),
+    horner_permanent: lastingOf(horner, own, rules),
+    vestibular_any: anyOf(balance, own, rules),
+    vestibular_permanent: lastingOf(balance, own, rules),
+    corneal_ulcer: anyOf(ulcerLooks(own), own, rules),
+    wound_infection_or_dehiscence: woundOf(own, rules),
+    haemorrhage_intraop_any: own.summary?.complications.includes('bleeding') ?? null,
+    perioperative_death: deathOf(own, rules),
+    deep_recurrence: deepOf(own, rules),
+    revision_surgery: revisionOf(own, rules),
+    resolution_or_improved: resolvedOf(own),
+  }
+}
+
+const grades = { normal: 0, weak: 1, absent: 2 } as const
+
+/** Blink and droop of the operated side against the baseline of the same side. A possible block effect is no look. */
+function faceLooks(own: OwnCase, { nerveFromHours }: OwnCountingRules): Look[] {
+  const { side, moment } = own.operation
+  const before = own.baseline?.[side]
+  const blinkLook = (at: string, now: keyof typeof grades | 'not-assessed'): Look[] => {
+    if (now === 'not-assessed') return []
+    if (grades[now] === 0) return [{ at, worse: false }]
+    if (!before || before.blink === 'not-assessed') return []
+    return [{ at, worse: grades[now] > grades[before.blink] }]
+  }
+  const soonest = Date.parse(moment.at) + nerveFromHours.value * 3_600_000
+  const late = ({ at }: Pick<Line, 'at'>) => Date.parse(at) >= soonest
+  const checked = own.checks.filter(late).flatMap(({ at, body }) => {
+    if (body.possibleBlockEffect) return []
+    return together(at, [
+      ...blinkLook(at, body.blink),
+      ...signLook(at, body.lipOrEarDroop, before?.lipOrEarDroop ?? 'not-assessed'),
+    ])
+  })
+  const rounds = own.rounds.filter(late).flatMap(({ at, body }) => blinkLook(at, body[side].blink))
+  const after = own.statuses.flatMap(({ at, body }) => (body.face === 'unknown' ? [] : blinkLook(at, body.face)))
+  return inOrder([...checked, ...rounds, ...after])
+}
+
+function hornerLooks(own: OwnCase): Look[] {
+  const before = own.baseline?.[own.operation.side]
+  const had = before && (before.pupil === 'small' || before.thirdEyelidUp === 'yes')
+  const free = before && before.pupil !== 'not-assessed' && before.thirdEyelidUp !== 'not-assessed' && !had
+  return own.checks.flatMap(({ at, body }) => signLook(at, body.horner, had ? 'yes' : free ? 'no' : 'not-assessed'))
+}
+
+function balanceLooks(own: OwnCase): Look[] {
+  const before = own.baseline
+  const signs = before && [before.headTilt === 'none' ? 'no' : before.headTilt, before.nystagmus, before.unsteady]
+  const had = signs?.some((sign) => sign !== 'no' && sign !== 'not-assessed')
+  const free = signs?.every((sign) => sign === 'no')
+  return own.checks.flatMap(({ at, body }) => signLook(at, body.headTilt, had ? 'yes' : free ? 'no' : 'not-assessed'))
+}
+
+function ulcerLooks(own: OwnCase): Look[] {
+  const before = own.baseline?.[own.operation.side].fluorescein ?? 'not-assessed'
+  const said = { positive: 'yes', negative: 'no', 'not-assessed': 'not-assessed' } as const
+  return own.checks.flatMap(({ at, body }) => signLook(at, said[body.fluorescein], said[before]))
+}
+
+type Sign = 'yes' | 'no' | 'not-assessed'
+
+/** A sign that is there now is worse only where it is known not to have been there before. */
+function signLook(at: string, now: Sign, before: Sign): Look[] {
+  if (now === 'not-assessed') return []
+  if (now === 'no') return [{ at, worse: false }]
+  return before === 'not-assessed' ? [] : [{ at, worse: before === 'no' }]
+}
+
+/** Two signs of one look: worse when one is worse, free of it only when both were looked at. */
+function together(at: string, looks: readonly Look[]): Look[] {
+  if (looks.some(({ worse }) => worse)) return [{ at, worse: true }]
+  return looks.length === 2 ? [{ at, worse: false }] : []
+}
+
+function inOrder(looks: readonly Look[]): Look[] {
+  return [...looks].sort((a, b) => compareText(a.at, b.at))
+}
+
+function anyOf(looks: readonly Look[], own: OwnCase, { earlyUntilDay }: OwnCountingRules): KnownOutcome {
+  const early = looks.filter(({ at }) => daySince(own, at) <= earlyUntilDay.value)
+  if (early.some(({ worse }) => worse)) return true
+  return early.some(({ at }) => daySince(own, at) >= 1) ? false : null
+}
+
+/** The last look decides: still there on the day from which it counts as lasting, or gone. */
+function lastingOf(looks: readonly Look[], own: OwnCase, rules: OwnCountingRules): KnownOutcome {
+  const last = looks.at(-1)
+  if (!last) return null
+  const day = daySince(own, last.at)
+  if (last.worse) return day >= rules.lastingFromDay.value ? true : null
+  return day >= rules.recoveredFromDay.value ? false : null
+}
+
+function woundOf(own: OwnCase, { earlyUntilDay, woundFromDay }: OwnCountingRules): KnownOutcome {
+  const early = own.checks.filter(({ at }) => daySince(own, at) <= earlyUntilDay.value)
+  if (early.some(({ body }) => body.wound === 'gap' || body.wound === 'infected')) return true
+  const closed = own.checks.some(({ at, body }) => body.wound === 'closed' && daySince(own, at) >= woundFromDay.value)
+  return closed ? false : null
+}
+
+function deathOf(own: OwnCase, { deathUntilDay }: OwnCountingRules): KnownOutcome {
+  const days = own.death ? daySince(own, own.death.at) : null
+  const around = days !== null && days >= 0 && days <= deathUntilDay.value
+  if (around) {
+    const related = own.death?.body.relatedToEar
+    return related === 'unknown' ? null : related !== 'no'
+  }
+  if (days !== null && days > deathUntilDay.value) return false
+  const alive = [...own.checks, ...own.statuses].some(({ at }) => daySince(own, at) > deathUntilDay.value)
+  return alive ? false : null
+}
+
+const deepKinds: readonly string[] = ['swelling', 'abscess', 'draining-tract']
+
+function deepOf(own: OwnCase, rules: OwnCountingRules): KnownOutcome {
+  if (own.late.some(({ body }) => deepKinds.includes(body.what))) return true
+  return askedAfterAYear(own, rules) ? false : null
+}
+
+function revisionOf(own: OwnCase, rules: OwnCountingRules): KnownOutcome {
+  if (own.again !== null || own.late.some(({ body }) => body.needed === 'operation')) return true
+  return askedAfterAYear(own, rules) ? false : null
+}
+
+/** Somebody saw or spoke of the ear after a year; "nobody reached" is not an answer. */
+function askedAfterAYear({ statuses, checks, ...own }: OwnCase, { yearFromDay }: OwnCountingRules): boolean {
+  const told = statuses.some(({ body }) => body.source !== 'nobody-reached' && body.status !== 'unknown')
+  return told || checks.some(({ at, body }) => body.seenBy !== 'owner-words' && daySince(own, at) >= yearFromDay.value)
+}
+
+function resolvedOf({ statuses }: OwnCase): KnownOutcome {
+  const status = statuses.findLast(({ body }) => body.status !== 'unknown')?.body.status
+  return status === undefined ? null : status !== 'failed'
+}

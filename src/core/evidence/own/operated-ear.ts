@@ -1,0 +1,54 @@
+import type { ProcedureId } from '#core/animal/procedure.ts'
+import type { Side, Species } from '#core/animal/species.ts'
+import type { CaseFile } from '#core/journal/clinic.ts'
+import { oneAnaesthetic } from '#core/owed/one-anaesthetic.ts'
+import { operationsOf } from '#core/owed/operations.ts'
+import { dayOf } from '#core/time/calendar-day.ts'
+import { type KnownOutcome, knownOutcomesOf } from './known-outcomes.ts'
+import { ownCasesOf } from './own-case.ts'
+import type { OwnCountingRules, OwnOutcome } from './own-outcome.ts'
+import { ownRulesOf } from './own-rules.ts'
+
+/** What the clinic's own figures keep of one operated ear: no name, no owner; which day, which operation, what is known. */
+export type OperatedEar = {
+  readonly animal: string
+  readonly operation: string
+  /** Both ears under one anaesthetic are one operation: the id of the first of them. */
+  readonly session: string
+  readonly species: Species
+  readonly procedure: ProcedureId
+  readonly side: Side
+  /** Day of the cut. */
+  readonly on: string
+  /** Day of death, when that is on record. */
+  readonly died: string | null
+  readonly known: Readonly<Record<OwnOutcome, KnownOutcome>>
+}
+
+/**
+ * Every operated ear of a case with what is known of it, oldest first. A case without an identity has none: dogs and
+ * cats are never counted together.
+ *
+ * @example operatedEarsOf(file, ownCounting)[0]?.known.deep_recurrence // null: nobody asked yet
+ */
+export function operatedEarsOf(file: CaseFile, common: OwnCountingRules): OperatedEar[] {
+  const rules = ownRulesOf(file.house, common)
+  const identity = file.theCase.latest('identity')
+  if (!identity) return []
+  const operations = operationsOf(file)
+  const { subject } = identity.header
+  return ownCasesOf(file).map((own) => {
+    const { id, procedure, side } = own.operation
+    return {
+      animal: 'animal' in subject ? subject.animal : file.stream,
+      operation: id,
+      session: oneAnaesthetic(own.operation, operations, file.theCase)?.first.id ?? id,
+      species: identity.body.species,
+      procedure,
+      side,
+      on: own.day,
+      died: own.death ? dayOf({ at: own.death.at, zone: file.clinic.zone }) : null,
+      known: knownOutcomesOf(own, rules),
+    }
+  })
+}

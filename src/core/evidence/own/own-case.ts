@@ -1,0 +1,57 @@
+import type { CaseFile } from '#core/journal/clinic.ts'
+import type { BodyOf, Line } from '#core/journal/fold.ts'
+import { isOfEar, type OperationOnFile, operationsOf } from '#core/owed/operations.ts'
+import { dayOf, daysBetween } from '#core/time/calendar-day.ts'
+
+/** One operated ear with everything that was seen of it until the same ear was operated again. */
+export type OwnCase = {
+  readonly file: CaseFile
+  readonly operation: OperationOnFile
+  /** The day of the cut, where the clinic is. */
+  readonly day: string
+  readonly checks: readonly Line<BodyOf<'check'>>[]
+  readonly rounds: readonly Line<BodyOf<'ward-score'>>[]
+  readonly statuses: readonly Line<BodyOf<'twelve-months'>>[]
+  readonly late: readonly Line<BodyOf<'late-event'>>[]
+  readonly baseline: BodyOf<'baseline'> | null
+  readonly summary: BodyOf<'operation-summary'> | null
+  readonly death: Line<BodyOf<'death'>> | null
+  /** The day on which the same ear was operated again; null when it was not. */
+  readonly again: string | null
+}
+
+/** Every operated ear of a case, oldest first. What is only booked is none. */
+export function ownCasesOf(file: CaseFile): OwnCase[] {
+  const { theCase, clinic } = file
+  const done = operationsOf(file).filter((operation) => operation.done !== null)
+  const dayIn = (at: string) => dayOf({ at, zone: clinic.zone })
+  return done.map((operation): OwnCase => {
+    const from = operation.moment.at
+    const next = done.find(({ side, moment }) => side === operation.side && moment.at > from)
+    const within = ({ at }: Pick<Line, 'at'>) => at > from && (!next || at <= next.moment.at)
+    const ofThisEar = (line: Line) => isOfEar(line, operation.side) && within(line)
+    return {
+      file,
+      operation,
+      day: dayIn(from),
+      checks: theCase.live('check').filter(ofThisEar),
+      rounds: theCase.live('ward-score').filter(within),
+      statuses: theCase.live('twelve-months').filter(ofThisEar),
+      // A late event names its operation, whenever and wherever it was seen.
+      late: theCase.live('late-event').filter(({ body }) => body.operation === operation.id),
+      baseline: theCase.live('baseline').findLast(({ at }) => at <= from)?.body ?? null,
+      summary: theCase.live('operation-summary').findLast((line) => isAboutOperation(line, operation.id))?.body ?? null,
+      death: theCase.latest('death') ?? null,
+      again: next ? dayIn(next.moment.at) : null,
+    }
+  })
+}
+
+function isAboutOperation({ header: { subject } }: Line, operation: string): boolean {
+  return subject.kind === 'operation' && subject.operation === operation
+}
+
+/** Days since the operation on the clinic's calendar: 0 on the day itself. */
+export function daySince({ file, day }: Pick<OwnCase, 'file' | 'day'>, at: string): number {
+  return daysBetween(day, dayOf({ at, zone: file.clinic.zone }))
+}

@@ -1,0 +1,75 @@
+import { namesInEnglish } from '#content/wording/app-case.ts'
+import { resultsInEnglish as words } from '#content/wording/app-results.ts'
+import type { ProcedureId } from '#core/animal/procedure.ts'
+import type { Species } from '#core/animal/species.ts'
+import { approvedFor } from '#core/evidence/own/approved.ts'
+import type { OwnCountingRules } from '#core/evidence/own/own-outcome.ts'
+import { countUnits } from '#core/evidence/study.ts'
+import { authorNamed, type CaseFile } from '#core/journal/clinic.ts'
+import { fill } from '#core/outcome/finding.ts'
+import { dayOf, sayCalendarDay } from '#core/time/calendar-day.ts'
+import { Approve } from './approve.tsx'
+import { CountTable } from './count-table.tsx'
+import type { OwnCounts } from './own-counts.ts'
+
+/** One operation in one species: ears first, then the same by animals and by operations, never added. */
+export function OperationResults(props: {
+  readonly species: Species
+  readonly procedure: ProcedureId
+  readonly counts: OwnCounts
+  readonly today: string
+  readonly rules: OwnCountingRules
+  readonly file: CaseFile
+  readonly again: () => void
+}) {
+  const { species, procedure, counts, today, rules, file, again } = props
+  const of = fill(words.of, { animals: words.animals[species], procedure: namesInEnglish.procedures[procedure] })
+  const approved = approvedFor(file.house, species, procedure)
+  const standing = file.house
+    .live('figures-approved')
+    .filter(({ body }) => body.species === species && body.procedure === procedure)
+  const id = `results-${species}-${procedure}`
+  const inUnit = (unit: (typeof countUnits)[number]) => counts.filter(({ question }) => question.unit === unit)
+  const table = (unit: (typeof countUnits)[number]) => (
+    <CountTable
+      caption={fill(words.table, { of, unit: words.unit[unit].toLowerCase() })}
+      counts={inUnit(unit)}
+      approved={approved}
+      shownFrom={rules.shownFrom.value}
+    />
+  )
+  return (
+    <section aria-labelledby={id} className="stack">
+      <h2 id={id}>{of}</h2>
+      {approved && (
+        <p className="soft">
+          {fill(words.approvedBy, {
+            person: authorNamed(file, approved.header.author),
+            day: sayCalendarDay(dayOf(approved.header.happenedAt)),
+          })}
+        </p>
+      )}
+      {standing.length > 1 && <p role="alert">{words.conflicting}</p>}
+      <p className="soft">{words.unitLead.ear}</p>
+      {table('ear')}
+      {countUnits
+        .filter((unit) => unit !== 'ear')
+        .map((unit) => (
+          <details key={unit}>
+            <summary>{words.unit[unit]}</summary>
+            <p className="soft">{words.unitLead[unit]}</p>
+            {table(unit)}
+          </details>
+        ))}
+      <Approve
+        species={species}
+        procedure={procedure}
+        counts={counts}
+        today={today}
+        standing={standing}
+        shownFrom={rules.shownFrom.value}
+        again={again}
+      />
+    </section>
+  )
+}
