@@ -5,6 +5,7 @@ import type { OutcomeCode } from '#core/evidence/outcome-code.ts'
 import { type OwnRate, ownRateOf } from '#core/evidence/own/own-rate.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { effectiveSize } from '#core/stats/predictive/effective-size.ts'
+import { fitBetaMixture } from '#core/stats/predictive/fit-beta-mixture.ts'
 import type { ShareDistribution } from '#core/stats/predictive/share-distribution.ts'
 import { summaryOf } from '#core/stats/predictive/summary.ts'
 import { exactInterval, type Interval } from '#core/stats/proportion-interval.ts'
@@ -19,7 +20,13 @@ export type OddsAnswer = {
     readonly median: number
     readonly interval: Ends
     readonly studies: number
-    readonly prior: { readonly ess: number; readonly essLocal: number | null }
+    readonly prior: {
+      /** For storing and explaining; everything else is computed on the grid. */
+      readonly mixture: readonly { readonly w: number; readonly a: number; readonly b: number }[]
+      /** By the moments: the cautious one. */
+      readonly ess: number
+      readonly essLocal: number | null
+    }
   } | null
   readonly own: {
     readonly events: number
@@ -55,7 +62,8 @@ export type ModifierAnswer = {
 export function publishedPart(distribution: ShareDistribution) {
   const { mean, median, interval } = summaryOf(distribution)
   const { moment, local } = effectiveSize(distribution)
-  return { mean, median, interval: endsOf(interval), prior: { ess: moment, essLocal: local } }
+  const mixture = fitBetaMixture(distribution, 3).mixture.map(({ weight, a, b }) => ({ w: weight, a, b }))
+  return { mean, median, interval: endsOf(interval), prior: { mixture, ess: moment, essLocal: local } }
 }
 
 export function middleOf(distribution: ShareDistribution): { mean: number; interval: Ends } {

@@ -32,6 +32,9 @@ describe('odds from raw counts', () => {
     expect(published?.interval[0]).toBeCloseTo(0.110851, 5)
     expect(published?.interval[1]).toBeCloseTo(0.471436, 5)
     expect(published?.prior.ess).toBeCloseTo(24.07, 2)
+    const { mixture = [] } = published?.prior ?? {}
+    expect(mixture).toHaveLength(3)
+    expect(mixture.reduce((sum, { w, a, b }) => sum + (w * a) / (a + b), 0)).toBeCloseTo(0.2583, 2)
   })
 
   it('updates by own counts with the weak part that was asked for (six invented series, half-normal 0.5)', () => {

@@ -1,11 +1,10 @@
 import { type Conflict, conflictWith } from '../stats/predictive/conflict.ts'
-import { type EffectiveSize, effectiveSize } from '../stats/predictive/effective-size.ts'
 import { type Predictive, predictiveOf } from '../stats/predictive/predictive.ts'
 import type { Priors } from '../stats/predictive/priors.ts'
 import type { ShareDistribution } from '../stats/predictive/share-distribution.ts'
 import { summaryOf } from '../stats/predictive/summary.ts'
 import { robustly, updatedBy } from '../stats/predictive/update.ts'
-import type { Interval } from '../stats/proportion-interval.ts'
+import type { Count, Interval } from '../stats/proportion-interval.ts'
 import { type OwnRate, ownRateOf } from './own/own-rate.ts'
 import { type Published, type PublishedCount, type PublishedQuestion, publishedFor } from './published.ts'
 import type { Sourced } from './sourced.ts'
@@ -35,7 +34,6 @@ export type Expected = Middle & {
   readonly predictive: Predictive
   readonly studies: number
   readonly total: number
-  readonly worth: EffectiveSize
 }
 
 /** What is known after our own approved count. */
@@ -113,13 +111,22 @@ export function answeringCounts(published: Published): readonly PublishedCount[]
 function expectedBy(published: Published, { priors }: EvidenceRules): Expected | null {
   const found = answeringCounts(published)
   if (found.length === 0) return null
-  const predictive = predictiveOf(
-    found.map(({ count }) => count),
-    priors.value,
-  )
-  const total = found.reduce((sum, { count }) => sum + count.total, 0)
-  const worth = effectiveSize(predictive.distribution)
-  return { ...middleOf(predictive.distribution), predictive, studies: found.length, total, worth }
+  const counts = found.map(({ count }) => count)
+  const total = counts.reduce((sum, count) => sum + count.total, 0)
+  return { ...expectedOf(counts, priors.value), studies: found.length, total }
+}
+
+/** Published counts do not change while the program runs, and every screen and paper asks for the same ones again. */
+const expectedBefore = new Map<string, Pick<Expected, keyof Middle | 'predictive'>>()
+
+function expectedOf(counts: readonly Count[], priors: Priors): Pick<Expected, keyof Middle | 'predictive'> {
+  const key = JSON.stringify([counts, priors])
+  const before = expectedBefore.get(key)
+  if (before) return before
+  const predictive = predictiveOf(counts, priors)
+  const made = { ...middleOf(predictive.distribution), predictive }
+  expectedBefore.set(key, made)
+  return made
 }
 
 function joined(

@@ -1,6 +1,7 @@
 import type { Published, PublishedCount } from '#core/evidence/published.ts'
 import { type AllOddsWording, sayTold } from '#core/evidence/say-told.ts'
 import type { EvidenceRules, Middle, Told } from '#core/evidence/told.ts'
+import { effectiveSize } from '#core/stats/predictive/effective-size.ts'
 import { input, said, type Why, type WhyInput, type WhySaid, why } from './why.ts'
 
 /**
@@ -42,7 +43,7 @@ function joining({ expected, own, updated, conflict }: Told, { priors, weakWeigh
       sd: String(mu.sd),
       tau: String(tauScale),
       ...middleText(expected),
-      worth: expected.worth.moment.toFixed(1),
+      worth: effectiveSize(expected.predictive.distribution).moment.toFixed(1),
     }),
     ...(own && updated
       ? [
