@@ -9,7 +9,7 @@ import { authorNamed, type CaseFile } from '#core/journal/clinic.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { dayOf, sayCalendarDay } from '#core/time/calendar-day.ts'
 import { Approve } from './approve.tsx'
-import { CountTable } from './count-table.tsx'
+import { CountList } from './count-list.tsx'
 import type { OwnCounts } from './own-counts.ts'
 
 /** One operation in one species: ears first, then the same by animals and by operations, never added. */
@@ -30,9 +30,9 @@ export function OperationResults(props: {
     .filter(({ body }) => body.species === species && body.procedure === procedure)
   const id = `results-${species}-${procedure}`
   const inUnit = (unit: (typeof countUnits)[number]) => counts.filter(({ question }) => question.unit === unit)
-  const table = (unit: (typeof countUnits)[number]) => (
-    <CountTable
-      caption={fill(words.table, { of, unit: words.unit[unit].toLowerCase() })}
+  const list = (unit: (typeof countUnits)[number]) => (
+    <CountList
+      label={fill(words.list, { of, unit: words.unit[unit].toLowerCase() })}
       counts={inUnit(unit)}
       approved={approved}
       shownFrom={rules.shownFrom.value}
@@ -51,14 +51,14 @@ export function OperationResults(props: {
       )}
       {standing.length > 1 && <p role="alert">{words.conflicting}</p>}
       <p className="soft">{words.unitLead.ear}</p>
-      {table('ear')}
+      {list('ear')}
       {countUnits
         .filter((unit) => unit !== 'ear')
         .map((unit) => (
           <details key={unit}>
             <summary>{words.unit[unit]}</summary>
             <p className="soft">{words.unitLead[unit]}</p>
-            {table(unit)}
+            {list(unit)}
           </details>
         ))}
       <Approve

@@ -12,6 +12,7 @@ import { Provenance } from '../../design/provenance.tsx'
 import { ReadingView } from '../../design/reading-view.tsx'
 import { useAction, useHouse } from '../../journal/cases.ts'
 import { OperationResults } from './operation-results.tsx'
+import styles from './results.module.css'
 
 /** Our own counted results: how much is known, what was counted, and what owners hear of it. */
 export function ResultsScreen() {
@@ -61,7 +62,7 @@ function Results({ answer, file, again }: About) {
       ))}
       <details>
         <summary>{words.how}</summary>
-        <ul>
+        <ul className={styles.rules}>
           {(Object.keys(words.rules) as (keyof typeof words.rules)[]).map((rule) => (
             <li key={rule}>
               {fill(words.rules[rule], { value: String(rules[rule].value) })} <Provenance fact={rules[rule]} />
