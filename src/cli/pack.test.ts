@@ -92,5 +92,8 @@ describe('the pack of a case', () => {
     expect(problem(ask('--case', 'moss', '--lang', 'fr')).code).toBe('unknown-language')
     expect(problem(ask('--case', 'moss', '--on', '31/2/2026')).code).toBe('wrong-date')
     expect(ask('--case', 'moss').status).toBe(0)
+    const inSpanish = ask('--case', 'moss', '--lang', 'es')
+    const titles = (JSON.parse(inSpanish.out) as { paper: string; title: string }[]).map(({ title }) => title)
+    expect(titles).toContain('Lo que acordamos para Moss')
   })
 })

@@ -9,6 +9,7 @@ import { operationsOf } from '#core/owed/operations.ts'
 import { owedOf } from '#core/owed/owed.ts'
 import { sayOwed } from '#core/owed/owed-wording.ts'
 import { type DemoName, demoFile } from '#demo/index.ts'
+import { calendarOf } from '#documents/calendar/calendar.ts'
 import { isPaper } from '#documents/case/paper-input.ts'
 import { papers } from '#documents/index.ts'
 import type { Paper } from '#documents/render/model.ts'
@@ -18,8 +19,8 @@ export const approvedCases = ['spaniel', 'spaniel-before', 'spaniel-going-home',
 export type ApprovedCase = (typeof approvedCases)[number]
 
 /** Every paper that the case has reached, and the reasons for those it has not. */
-export function papersOf(name: ApprovedCase): { readonly made: readonly Paper[]; readonly notYet: readonly string[] } {
-  const file = fileOf(name)
+export function papersOf(name: ApprovedCase, language = 'en'): { readonly made: readonly Paper[]; readonly notYet: readonly string[] } {
+  const file = fileOf(name, language)
   const last = file.theCase.lines.at(-1)
   if (!last) throw new Error('An invented case has entries.')
   const owed = owedOf(file, procedures, { rules: owedRules }).owed.map((item) => {
@@ -38,15 +39,27 @@ export function papersOf(name: ApprovedCase): { readonly made: readonly Paper[];
   return { made, notYet }
 }
 
-function fileOf(name: ApprovedCase) {
+/** The calendar of the household, stamped with the last entry. */
+export function calendarFor(name: ApprovedCase, language: string): string {
+  const file = fileOf(name, language)
+  const at = file.theCase.lines.at(-1)?.header.happenedAt.at ?? ''
+  return calendarOf(file, owedOf(file, procedures, { rules: owedRules }), at)
+}
+
+/** The household speaks English in all invented cases; in another language it is the same household otherwise. */
+function fileOf(name: ApprovedCase, language: string) {
   const demo: DemoName = name.startsWith('cat') ? 'cat' : 'spaniel'
-  const journal = readJournal(demoFile([demo]))
+  const read = readJournal(demoFile([demo]))
+  const entries = read.entries.map((entry) =>
+    entry.header.kind === 'household' ? ({ ...entry, body: { ...(entry.body as object), language } } as typeof entry) : entry,
+  )
+  const journal = { ...read, entries }
   const [stream] = caseStreams(journal.entries)
   if (stream === undefined) throw new Error('An invented case has a stream.')
   const until = name.endsWith('-before') ? 'second-check' : name.endsWith('-going-home') ? 'discharge' : null
   if (until === null) return caseFile(journal, stream)
   const last = journal.entries.find((entry) => entry.header.kind === until)
   if (!last) throw new Error('Both animals are planned for, checked and go home.')
-  const entries = journal.entries.filter(({ envelope }) => envelope.position <= last.envelope.position)
-  return caseFile({ ...journal, entries }, stream)
+  const reached = journal.entries.filter(({ envelope }) => envelope.position <= last.envelope.position)
+  return caseFile({ ...journal, entries: reached }, stream)
 }

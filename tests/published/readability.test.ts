@@ -1,5 +1,13 @@
 import { expect, test } from 'vitest'
-import { countText, fleschKincaidGrade, readingEase, smogGrade, smogQuick } from '#core/agreement/readability.ts'
+import {
+  countText,
+  fernandezHuerta,
+  fleschKincaidGrade,
+  readingEase,
+  smogGrade,
+  smogQuick,
+  szigrisztPazos,
+} from '#core/agreement/readability.ts'
 
 const platypus = { words: 13, sentences: 1, polysyllables: 0 }
 
@@ -46,4 +54,14 @@ test('A full stop inside a number ends no sentence, a line break does', () => {
   const counts = countText('It was 2.5 of 100. It is known\nNext steps')
   expect(counts.sentences).toBe(3)
   expect(counts.words).toBe(10)
+})
+
+test('The Spanish formulas give what their coefficients give by hand, at the edge of the INFLESZ bands too', () => {
+  // Fernández Huerta 1959: 206.84 − 60·2 − 1.02·10; Szigriszt Pazos 1993: 206.835 − 62.3·2 − 10. Coefficients remembered.
+  const counts = { words: 100, sentences: 10, syllables: 200, polysyllables: 0 }
+  expect(fernandezHuerta(counts).toFixed(2)).toBe('76.64')
+  expect(szigrisztPazos(counts).toFixed(3)).toBe('72.235')
+  // One syllable more in each sentence of ten words takes six points, as 60 and 62.3 in a hundred words say.
+  expect(fernandezHuerta({ ...counts, syllables: 210 }).toFixed(2)).toBe('70.64')
+  expect(szigrisztPazos({ ...counts, syllables: 210 }).toFixed(3)).toBe('66.005')
 })

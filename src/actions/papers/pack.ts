@@ -1,4 +1,5 @@
 import { owedRules } from '#content/follow-up/owed-rules.ts'
+import type { OwnerLanguage } from '#content/languages/index.ts'
 import { procedures } from '#content/procedures/index.ts'
 import { sources } from '#content/sources/index.ts'
 import { owedInEnglish } from '#content/wording/owed.ts'
@@ -31,14 +32,20 @@ export type Pack = {
   readonly notYet: readonly { readonly paper: string; readonly because: string }[]
 }
 
+type PackForm = {
+  readonly text?: boolean
+  /** Of the papers of the owner, in place of the language of the household. */
+  readonly language?: OwnerLanguage
+}
+
 /**
  * Every document that the case has reached: the papers as tagged PDF (and as plain text when asked), the calendar, the case as a
  * FHIR bundle, what is owed, and all entries as a spreadsheet. `on` is the date the papers carry; nothing else is looked up.
  */
-export function packOf(file: CaseFile, on: Moment, press: PdfPress, form: { readonly text?: boolean } = {}): Pack {
+export function packOf(file: CaseFile, on: Moment, press: PdfPress, form: PackForm = {}): Pack {
   const documents: Packed[] = []
   const notYet: { paper: string; because: string }[] = []
-  for (const { name, definition, make } of papersOf(file, on)) {
+  for (const { name, definition, make } of papersOf(file, on, form)) {
     const made = make()
     if (!isPaper(made)) {
       notYet.push({ paper: definition.id, because: made.because })
@@ -48,7 +55,7 @@ export function packOf(file: CaseFile, on: Moment, press: PdfPress, form: { read
     documents.push({ file: `${name}.pdf`, ...about, mediaType: 'application/pdf', content: press(made) })
     if (form.text) documents.push({ file: `${name}.txt`, ...about, mediaType: 'text/plain', content: renderText(made) })
   }
-  const data = dataOf(file, on).map(({ make, ...about }): Packed => ({ ...about, content: make() }))
+  const data = dataOf(file, on, form).map(({ make, ...about }): Packed => ({ ...about, content: make() }))
   return { documents: [...documents, ...data], notYet }
 }
 
@@ -61,7 +68,7 @@ type PaperOfCase = {
 }
 
 /** Every paper of the case, those it has not reached too. Nothing is made or printed here. */
-export function papersOf(file: CaseFile, on: Moment): PaperOfCase[] {
+export function papersOf(file: CaseFile, on: Moment, { language }: PackForm = {}): PaperOfCase[] {
   const operations = operationsOf(file)
   let said: PaperInput['owed'] | undefined
   const owed = () => {
@@ -76,7 +83,7 @@ export function papersOf(file: CaseFile, on: Moment): PaperOfCase[] {
       operation,
       make: () => {
         const doses = operation === null ? null : judgeForPaper(file, operation, on.at)
-        return definition.of({ file, on, operation, owed: owed(), doses })
+        return definition.of({ file, on, operation, owed: owed(), doses, ...(language && { language }) })
       },
     }))
   })
@@ -100,7 +107,7 @@ function operationsOf({ theCase }: CaseFile): string[] {
 type DataFile = Omit<Packed, 'content'> & { readonly make: () => string }
 
 /** Calendar, FHIR bundle, what is owed and every entry. */
-export function dataOf(file: CaseFile, on: Moment): DataFile[] {
+export function dataOf(file: CaseFile, on: Moment, { language }: PackForm = {}): DataFile[] {
   const owed = owedOf(file, procedures, { rules: owedRules })
   const document = (name: string, title: string, mediaType: string, make: () => string): DataFile => ({
     file: name,
@@ -110,7 +117,9 @@ export function dataOf(file: CaseFile, on: Moment): DataFile[] {
     make,
   })
   return [
-    document('calendar.ics', 'Calendar for the owner', 'text/calendar', () => calendarOf(file, owed, on.at)),
+    document('calendar.ics', 'Calendar for the owner', 'text/calendar', () =>
+      calendarOf(file, owed, on.at, language && { language }),
+    ),
     document('fhir.json', 'The case as a FHIR R4 (4.0.1) bundle', 'application/fhir+json', () =>
       fhirBundle(file, owed, on.at),
     ),

@@ -3,9 +3,11 @@ import { InputError } from '#actions/input.ts'
 import { caseFile } from '#actions/journal/case-file.ts'
 import { type ReadJournal, readJournal } from '#actions/journal/read-journal.ts'
 import { packOf } from '#actions/papers/pack.ts'
+import { languages, type OwnerLanguage } from '#content/languages/index.ts'
 import { caseStreams } from '#core/journal/case-file.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
 import { type Moment, readMoment } from '#core/time/moment.ts'
+import { ownerLanguageOf } from '#documents/case/owner-words.ts'
 import { pdfPress } from '#documents/render/pdf.ts'
 import { loadFonts } from '#server/fonts.ts'
 import type { CommandFile } from '../command.ts'
@@ -14,7 +16,7 @@ import { makeOutputFolder, writeOutput } from '../write-output.ts'
 
 type Options = {
   readonly out: string
-  readonly lang: string
+  readonly lang?: string
   readonly case?: string
   readonly on?: string
   readonly text?: boolean
@@ -31,15 +33,16 @@ export const pack: CommandFile = {
       .option('--case <stream>', 'which case, when the file holds several')
       .option('--on <day>', 'the date on the papers; the time of the last entry when none is named')
       .option('--text', 'every paper as plain text too')
-      .option('--lang <tag>', 'language of the papers', 'en')
+      .option('--lang <tag>', 'language of what the owner reads: en or es; that of the household when none is named')
       .action(async (path: string, options: Options) => {
-        if (options.lang !== 'en') {
-          throw new InputError('unknown-language', 'lang', `Papers are written in en so far, not in ${options.lang}.`)
-        }
+        const language = languageOf(options.lang)
         const text = await readText(path)
         const journal = readJournal(text)
         const file = caseFile(journal, streamOf(journal, options.case))
-        const { documents, notYet } = packOf(file, dateOf(file, options.on), pdfPress(loadFonts()), options)
+        const { documents, notYet } = packOf(file, dateOf(file, options.on), pdfPress(loadFonts()), {
+          text: options.text === true,
+          ...(language && { language }),
+        })
         makeOutputFolder(options.out)
         for (const { file: name, content } of documents) writeOutput(join(options.out, name), content)
         writeOutput(join(options.out, 'journal.jsonl'), text)
@@ -54,6 +57,18 @@ export const pack: CommandFile = {
         for (const { paper, because } of notYet) world.err(`not yet: ${paper}: ${because}\n`)
       })
   },
+}
+
+function languageOf(tag: string | undefined): OwnerLanguage | undefined {
+  if (tag === undefined) return undefined
+  const language = ownerLanguageOf(tag)
+  if (language !== null) return language
+  const known = Object.keys(languages).join(', ')
+  throw new InputError(
+    'unknown-language',
+    'lang',
+    `Owners can read ${known}, not yet ${tag}; docs/how-to/add-a-language.md says how to add one.`,
+  )
 }
 
 function streamOf({ entries }: ReadJournal, wanted: string | undefined): string {

@@ -23,8 +23,6 @@ export const homeInEnglish = {
     'There is no ear canal any more, so a discharge can no longer warn you. From now on pain or swelling is the warning sign.',
   newSignWord: 'The warning sign has changed',
   newSignKept: 'Pain or swelling near the ear is a warning sign, with or without discharge.',
-  notYetWord: 'Stop',
-  notYet: 'For the clinic: do not hand this page out yet. A check of the medicines asks for a person.',
   tonight: 'Tonight',
   tonightItems: {
     value: [
@@ -102,4 +100,10 @@ export const homeInEnglish = {
     'fungal-culture': 'test for yeasts and moulds',
     histology: 'tissue test',
   },
+} as const
+
+/** On the page until it may be handed out; said to the clinic, whatever language the household speaks. */
+export const homeForClinicInEnglish = {
+  notYetWord: 'Stop',
+  notYet: 'For the clinic: do not hand this page out yet. A check of the medicines asks for a person.',
 } as const

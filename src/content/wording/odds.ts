@@ -63,6 +63,7 @@ export const oddsInEnglish = {
     'traction-lateral': 'pulling out a polyp through a small opening at the side',
   },
   outcomes: outcomeDefinitions,
+  followed: {},
 } as const satisfies OddsWording
 
 /** Why a row is shown beside the figure but not counted, for the surgeon. */

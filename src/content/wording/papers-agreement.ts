@@ -5,6 +5,8 @@ export const agreementWords = {
   title: 'What we agreed for {name}',
   plan: 'The plan',
   ear: '{side} ear',
+  /** On the paper that both sign; in another language each stands beside the word of the record. */
+  sides: { LEFT: 'LEFT', RIGHT: 'RIGHT' },
   surgeon: 'Who operates',
   language: 'Language',
   leaflet: 'Leaflet that was read',

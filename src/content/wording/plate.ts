@@ -1,5 +1,6 @@
 import type { DrawingWords } from '#core/plate/drawings-of.ts'
 import type { PlateWords } from '#core/plate/words.ts'
+import { datesInEnglish } from '#core/time/date-words.ts'
 
 /** The words on the plate and in its description. No word says "normal" of something nobody assessed. */
 export const plateInEnglish = {
@@ -161,6 +162,8 @@ export const keptDrawingInEnglish = {
   caption: '{title}. Drawn on the {side} ear by {person}, {date}, for {drawnFor}.',
   untitled: 'Drawing',
   watched: 'Watched by {people}.',
+  sides: { LEFT: 'LEFT', RIGHT: 'RIGHT' },
+  dates: datesInEnglish,
   for: { owner: 'the owner', team: 'the team', record: 'the record' },
   doubts: {
     'other-side': 'Drawn on the {drawn} ear and filed to the {filed} ear: a person has to settle which is right.',

@@ -50,17 +50,42 @@ export function smogQuick({ sentences, polysyllables }: Pick<TextCounts, 'senten
 }
 
 /**
- * Counts an English text. A line break ends a sentence, so that headings and list items do not run into each other;
+ * Ease of a Spanish text, about 0 (hard) to 100 (easy): 206.84 − 60·Y/W − 1.02·W/S (Fernández Huerta, Consigna 1959, which
+ * prints 0.60 for syllables in a hundred words). The last term is printed there as "sentences"; that it must be the words of
+ * one sentence is the reading of Law (2011) and of every program since. Both remembered, not read again.
+ *
+ * @example fernandezHuerta({ words: 10, sentences: 1, syllables: 20, polysyllables: 0 }) // 76.64
+ */
+export function fernandezHuerta({ words, sentences, syllables }: TextCounts): Decimal {
+  return new Decimal('206.84')
+    .minus(new Decimal(60).times(syllables).div(words))
+    .minus(new Decimal('1.02').times(words).div(sentences))
+}
+
+/**
+ * Ease of a Spanish text: 206.835 − 62.3·Y/W − W/S (Szigriszt Pazos 1993). On the INFLESZ scale (Barrio-Cantalejo 2008)
+ * below 40 is very hard, 40 to 55 rather hard, 55 to 65 normal, 65 to 80 fairly easy, above 80 very easy. Remembered.
+ *
+ * @example szigrisztPazos({ words: 10, sentences: 1, syllables: 20, polysyllables: 0 }) // 72.235
+ */
+export function szigrisztPazos({ words, sentences, syllables }: TextCounts): Decimal {
+  return new Decimal('206.835')
+    .minus(new Decimal('62.3').times(syllables).div(words))
+    .minus(new Decimal(words).div(sentences))
+}
+
+/**
+ * Counts an English text, or another with the counter of its syllables. A line break ends a sentence, so that headings and list items do not run into each other;
  * a full stop inside a number does not.
  *
  * @example countText('The cat sat on the mat.') // words 6, sentences 1, syllables 6, polysyllables 0
  */
-export function countText(text: string): TextCounts {
+export function countText(text: string, syllablesOf: (word: string) => number = syllablesIn): TextCounts {
   const sentences = text
     .split(/\n+|(?<=[.!?…])["”’)]*\s+/)
     .map(wordsIn)
     .filter((words) => words.length > 0)
-  const syllables = sentences.flat().map(syllablesIn)
+  const syllables = sentences.flat().map(syllablesOf)
   return {
     words: syllables.length,
     sentences: sentences.length,

@@ -58,3 +58,6 @@ export type OutcomeWords = {
   /** Happens during or around the operation, so that "followed by" would be wrong. */
   readonly during?: true
 }
+
+/** What the owner hears of it; the meaning for the trade stands once. */
+export type OwnerOutcomeWords = Omit<OutcomeWords, 'meaning'>

@@ -2,7 +2,7 @@ import type { Species } from '../animal/species.ts'
 import { fill } from '../outcome/finding.ts'
 import { never } from '../outcome/outcome.ts'
 import type { Interval } from '../stats/proportion-interval.ts'
-import type { OutcomeCode, OutcomeWords } from './outcome-code.ts'
+import type { OutcomeCode, OwnerOutcomeWords } from './outcome-code.ts'
 import type { Published, PublishedCount } from './published.ts'
 import type { CountUnit, StudyProcedure } from './study.ts'
 
@@ -35,7 +35,9 @@ export type OddsWording = {
   readonly units: Record<CountUnit, string>
   readonly animals: Record<Species, { readonly one: string; readonly many: string }>
   readonly procedures: Record<StudyProcedure, string>
-  readonly outcomes: Record<OutcomeCode, OutcomeWords>
+  readonly outcomes: Record<OutcomeCode, OwnerOutcomeWords>
+  /** How long a study looked, by the English words that stand in the study; what is not named here is said as it stands there. */
+  readonly followed: Readonly<Record<string, string>>
 }
 
 /** What the owner hears. Everything is out of 100; a number that the evidence does not support is null. */
@@ -164,7 +166,7 @@ export function wholeOfHundred(share: number): number {
 
 function followUpNote({ row }: PublishedCount, wording: OddsWording): string {
   return row.followed.kind === 'stated'
-    ? fill(wording.sentences.followed, { followed: row.followed.text })
+    ? fill(wording.sentences.followed, { followed: wording.followed[row.followed.text] ?? row.followed.text })
     : wording.sentences['follow-up-not-stated']
 }
 

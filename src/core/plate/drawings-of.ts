@@ -2,6 +2,7 @@ import type { Side } from '../animal/species.ts'
 import type { BodyOf, Case, Line } from '../journal/fold.ts'
 import { fill } from '../outcome/finding.ts'
 import { never } from '../outcome/outcome.ts'
+import type { DateWords } from '../time/date-words.ts'
 import { sayMoment } from '../time/moment.ts'
 import { plateVersion } from './parameters.ts'
 
@@ -41,6 +42,8 @@ export type DrawingWords = {
   readonly untitled: string
   /** Holds {people}. */
   readonly watched: string
+  readonly sides: Readonly<Record<Side, string>>
+  readonly dates: DateWords
   readonly for: Readonly<Record<BodyOf<'plate-drawing'>['drawnFor'], string>>
   /** Hold {drawn} with {filed} or {shown}. */
   readonly doubts: Readonly<Record<KeptDrawing['doubts'][number], string>>
@@ -61,9 +64,9 @@ export function sayDrawing(
   const filed = subject.kind === 'ear' ? subject.side : body.parameters.side
   const caption = fill(words.caption, {
     title: body.title ?? words.untitled,
-    side: body.parameters.side,
+    side: words.sides[body.parameters.side],
     person: nameOf('person' in author ? author.person : 'contact' in author ? author.contact : author.from),
-    date: sayMoment(header.happenedAt),
+    date: sayMoment(header.happenedAt, words.dates),
     drawnFor: words.for[body.drawnFor],
   })
   const people = body.watchedBy.map(nameOf).join(', ')
@@ -72,7 +75,7 @@ export function sayDrawing(
     doubts: doubts.map((doubt) => {
       switch (doubt) {
         case 'other-side':
-          return fill(words.doubts[doubt], { drawn: body.parameters.side, filed })
+          return fill(words.doubts[doubt], { drawn: words.sides[body.parameters.side], filed: words.sides[filed] })
         case 'other-plate':
           return fill(words.doubts[doubt], { drawn: String(body.plate), shown: String(plateVersion) })
         default:

@@ -1,4 +1,6 @@
 import { Temporal } from 'temporal-polyfill'
+import { fill } from '../outcome/finding.ts'
+import { type DateWords, datesInEnglish } from './date-words.ts'
 import { instantText, sayMoment, wallClock } from './moment.ts'
 
 /** A length of time as the trade says it. Minutes and hours are real time; days, weeks and months are counted on the calendar. */
@@ -59,8 +61,14 @@ export function instantAfter(moment: { readonly at: string; readonly zone: strin
  *
  * @example sayCalendarDay('2026-02-12') // '12 February 2026'
  */
-export function sayCalendarDay(day: string): string {
-  return sayMoment({ at: `${day}T00:00:00.000Z`, zone: 'UTC', precision: 'day', by: 'person' })
+export function sayCalendarDay(day: string, words: DateWords = datesInEnglish): string {
+  return sayMoment({ at: `${day}T00:00:00.000Z`, zone: 'UTC', precision: 'day', by: 'person' }, words)
+}
+
+/** The same without its year, for a course of a few weeks: `12 February`. */
+export function sayDayOfYear(day: string, words: DateWords = datesInEnglish): string {
+  const { month, day: number } = Temporal.PlainDate.from(day)
+  return fill(words.dayOfYear, { day: String(number), month: words.months[month - 1] ?? '' })
 }
 
 /** The same for a day as somebody once stored it: one that does not exist stands as it was written. */

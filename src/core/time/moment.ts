@@ -1,4 +1,6 @@
 import { Temporal } from 'temporal-polyfill'
+import { fill } from '../outcome/finding.ts'
+import { type DateWords, datesInEnglish } from './date-words.ts'
 
 /** How finely a moment is known. "2019" is a legal answer and stays one. */
 export type Precision = 'year' | 'month' | 'day' | 'minute' | 'second'
@@ -28,20 +30,7 @@ export type MomentRefusal =
       readonly readings: readonly string[]
     }
 
-const months = [
-  'January',
-  'February',
-  'March',
-  'April',
-  'May',
-  'June',
-  'July',
-  'August',
-  'September',
-  'October',
-  'November',
-  'December',
-] as const
+const { months } = datesInEnglish
 
 /** UTC text with milliseconds, the only form of an instant in the journal: `2026-03-01T08:00:00.000Z`. */
 export function instantText(instant: Temporal.Instant): string {
@@ -137,20 +126,29 @@ function localMoment(
   return { because: 'no-such-local-time', given, zone }
 }
 
-/** "2019", "March 2024", "5 March 2024", "5 March 2024, 14:20"; month as a word, so that day and month cannot swap. */
-export function sayMoment(moment: Moment): string {
+/**
+ * "2019", "March 2024", "5 March 2024", "5 March 2024, 14:20"; month as a word, so that day and month cannot swap.
+ *
+ * @example sayMoment(moment, datesInSpanish) // '5 de marzo de 2024, 14:20'
+ */
+export function sayMoment(moment: Moment, words: DateWords = datesInEnglish): string {
   const local = wallClock(moment)
-  const month = months[local.month - 1]
+  const about = {
+    year: String(local.year),
+    month: words.months[local.month - 1] ?? '',
+    day: String(local.day),
+    time: local.toPlainTime().toString({ smallestUnit: 'minute' }),
+  }
   switch (moment.precision) {
     case 'year':
-      return String(local.year)
+      return about.year
     case 'month':
-      return `${month} ${local.year}`
+      return fill(words.month, about)
     case 'day':
-      return `${local.day} ${month} ${local.year}`
+      return fill(words.day, about)
     case 'minute':
     case 'second':
-      return `${local.day} ${month} ${local.year}, ${local.toPlainTime().toString({ smallestUnit: 'minute' })}`
+      return fill(words.minute, about)
   }
 }
 

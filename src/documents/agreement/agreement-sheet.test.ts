@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest'
 import { agreementWords } from '#content/wording/papers-agreement.ts'
+import { agreementInSpanish } from '#content/wording/spanish/papers-agreement.ts'
 import { fingerprintOf } from '#core/agreement/fingerprint.ts'
-import { countText, fleschKincaidGrade } from '#core/agreement/readability.ts'
+import { readingLevel } from '#core/agreement/reading-level.ts'
 import type { Entry } from '#core/journal/entry.ts'
 import type { BodyOf } from '#core/journal/fold.ts'
 import { isPaper } from '../case/paper-input.ts'
@@ -56,8 +57,20 @@ test('Without an agreement there is no sheet', () => {
   expect(made).toEqual({ kind: 'not-yet', because: 'nothing has been agreed yet' })
 })
 
-test('Our own sentences on the sheet read at grade 8 or below', () => {
-  const { fingerprintWhy, changed, toldWhy, mayNot, toldItems } = agreementWords
-  const text = [fingerprintWhy, changed, toldWhy, mayNot, ...Object.values(toldItems)].join('\n')
-  expect(fleschKincaidGrade(countText(text)).toNumber()).toBeLessThanOrEqual(8)
+test.each([
+  ['en', agreementWords],
+  ['es', agreementInSpanish],
+] as const)(
+  'Our own sentences on the sheet are easy to read by the formula of their language: %s',
+  (language, words) => {
+    const { fingerprintWhy, changed, toldWhy, mayNot, toldItems } = words
+    const text = [fingerprintWhy, changed, toldWhy, mayNot, ...Object.values(toldItems)].join('\n')
+    expect(readingLevel(text, language)).toMatchObject({ meetsAim: true })
+  },
+)
+
+test('In Spanish the side stands in the word of the record too, because the surgeon signs it', () => {
+  const made = agreementSheet.of({ ...inputFor(marked), language: 'es' })
+  if (!isPaper(made)) throw new Error(made.because)
+  expect(renderText(made)).toContain('Oído IZQUIERDO (LEFT): Ablación total del canal del oído')
 })

@@ -1,6 +1,5 @@
+import type { OwnerWords } from '#content/languages/owner-words.ts'
 import { procedures } from '#content/procedures/index.ts'
-import { papersInEnglish } from '#content/wording/papers.ts'
-import { agreementWords as words } from '#content/wording/papers-agreement.ts'
 import { isBound } from '#core/agreement/fingerprint.ts'
 import { sayMoney } from '#core/agreement/money.ts'
 import { type CaseFile, contactNamed, personNamed } from '#core/journal/clinic.ts'
@@ -8,11 +7,13 @@ import type { BodyOf, Line } from '#core/journal/fold.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { type ConsentItem, procedureNamed } from '#core/procedures/procedure.ts'
 import { animalOf, paperOf, whenOf } from '../case/case-words.ts'
+import { otherLanguageNote, spokenWith, translationNote } from '../case/owner-words.ts'
 import { notYet, type PaperDefinition } from '../case/paper-input.ts'
 import { drawingPictures } from '../plate/plate-picture.ts'
 import { type Block, facts, heading, paragraph, small, strong } from '../render/model.ts'
 
 type Agreement = BodyOf<'agreement'>
+type Said = OwnerWords['agreement']
 
 /** The agreement as it was given, with the mark that binds it to its plan. */
 export const agreementSheet: PaperDefinition = {
@@ -26,17 +27,21 @@ export const agreementSheet: PaperDefinition = {
     if (!animal) return notYet('no-identity')
     if (!agreement) return notYet('not-agreed')
     const { body } = agreement
+    const spoken = spokenWith(input)
+    const { agreement: words, dates, papers } = spoken.words
     const owner = contactNamed(file, body.consentBy)
     const person = personNamed(file, body.explainedBy)
     return paperOf(input, {
       id: 'agreement-sheet',
       title: fill(words.title, { name: animal.name }),
+      words: spoken.words,
       blocks: [
+        ...otherLanguageNote(file, spoken),
         heading(1, words.plan),
-        planFacts(file, body),
-        ...mark(body),
+        planFacts(file, body, spoken.words),
+        ...mark(body, words),
         heading(1, words.costs),
-        costFacts(body),
+        costFacts(body, words),
         heading(1, words.limits),
         facts(
           [words.resuscitate, words.resuscitateValue[body.resuscitate]],
@@ -45,10 +50,14 @@ export const agreementSheet: PaperDefinition = {
         ),
         heading(1, words.told),
         paragraph([small(words.toldWhy)]),
-        paragraph(consentItemsOf(body).map(boxed).join('\n')),
-        ...drawnBefore(file, agreement),
+        paragraph(
+          consentItemsOf(body)
+            .map((item) => boxed(item, words))
+            .join('\n'),
+        ),
+        ...drawnBefore(file, agreement, spoken.words),
         heading(1, words.taught),
-        taughtBack(body),
+        taughtBack(body, spoken.words),
         facts(
           [words.explainedBy, person],
           [
@@ -56,36 +65,34 @@ export const agreementSheet: PaperDefinition = {
             fill(words.consentValue, {
               name: owner,
               authority: words.authority[body.authority],
-              date: whenOf(agreement),
+              date: whenOf(agreement, dates),
             }),
           ],
         ),
-        ...mayAgree(file, body),
+        ...mayAgree(file, body, words),
         {
           kind: 'signatures',
+          date: papers.signedOn,
           lines: [fill(words.signatures.owner, { name: owner }), fill(words.signatures.vet, { person })],
         },
+        ...translationNote(spoken),
       ],
     })
   },
 }
 
 /** What was drawn for the owner on the ears of this plan, up to the moment it was agreed. */
-function drawnBefore(file: CaseFile, { at, body }: Pick<Line<Agreement>, 'at' | 'body'>): Block[] {
+function drawnBefore(file: CaseFile, { at, body }: Pick<Line<Agreement>, 'at' | 'body'>, words: OwnerWords): Block[] {
   const pictures = body.plan.ears.flatMap(({ side }) =>
-    drawingPictures(file, side, ({ drawnFor }, drawnAt) => drawnFor === 'owner' && drawnAt <= at),
+    drawingPictures(file, side, ({ drawnFor }, drawnAt) => drawnFor === 'owner' && drawnAt <= at, words),
   )
-  return pictures.length === 0 ? [] : [heading(1, words.drawn), ...pictures]
+  return pictures.length === 0 ? [] : [heading(1, words.agreement.drawn), ...pictures]
 }
 
-function planFacts(file: CaseFile, { plan }: Agreement): Block {
+function planFacts(file: CaseFile, { plan }: Agreement, { agreement: words, procedures: named }: OwnerWords): Block {
   return facts(
     ...plan.ears.map(
-      ({ side, procedure }) =>
-        [
-          fill(words.ear, { side: papersInEnglish.sides[side] }),
-          [strong(procedureNamed(procedure, procedures).name)],
-        ] as const,
+      ({ side, procedure }) => [fill(words.ear, { side: words.sides[side] }), [strong(named[procedure])]] as const,
     ),
     [words.surgeon, personNamed(file, plan.surgeon)],
     [words.leaflet, plan.leaflet],
@@ -94,7 +101,7 @@ function planFacts(file: CaseFile, { plan }: Agreement): Block {
 }
 
 /** The first sixteen signs are enough to compare by eye; the whole is in the record. */
-function mark(body: Agreement): Block[] {
+function mark(body: Agreement, words: Said): Block[] {
   const { fingerprint } = body
   const holds = isBound(body)
   const short = (fingerprint.slice(0, 16).match(/.{4}/g) ?? []).join(' ')
@@ -105,7 +112,7 @@ function mark(body: Agreement): Block[] {
   ]
 }
 
-function costFacts({ estimate, plan }: Agreement): Block {
+function costFacts({ estimate, plan }: Agreement, words: Said): Block {
   const about = { low: sayMoney(estimate.low), high: sayMoney(estimate.high) }
   return facts([words.estimate, fill(words.estimateValue, about)], [words.ceiling, [strong(sayMoney(plan.ceiling))]])
 }
@@ -115,17 +122,17 @@ function consentItemsOf({ plan }: Agreement) {
   return [...new Set(plan.ears.flatMap(({ procedure }) => procedureNamed(procedure, procedures).consentItems))]
 }
 
-function taughtBack({ teachBack }: Agreement): Block {
-  if (teachBack.length === 0) return paragraph(papersInEnglish.notRecorded)
+function taughtBack({ teachBack }: Agreement, { agreement: words, papers }: OwnerWords): Block {
+  if (teachBack.length === 0) return paragraph(papers.notRecorded)
   return facts(...teachBack.map(({ item, answer }) => [words.taughtItems[item], words.taughtAnswers[answer]] as const))
 }
 
-function boxed(item: ConsentItem): string {
+function boxed(item: ConsentItem, words: Said): string {
   return fill(words.box, { item: words.toldItems[item] })
 }
 
 /** Somebody the household does not name as able to consent is pointed out, never refused after the fact. */
-function mayAgree(file: CaseFile, { consentBy }: Agreement): Block[] {
+function mayAgree(file: CaseFile, { consentBy }: Agreement, words: Said): Block[] {
   const contacts = file.theCase.latest('household')?.body.contacts ?? []
   if (contacts.some(({ contact, mayConsent }) => contact === consentBy && mayConsent)) return []
   return [{ kind: 'callout', tone: 'attention', word: words.mayNotWord, lines: [words.mayNot] }]

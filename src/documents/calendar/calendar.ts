@@ -1,5 +1,6 @@
+import type { OwnerLanguage } from '#content/languages/index.ts'
+import type { OwnerWords } from '#content/languages/owner-words.ts'
 import { owedInEnglish } from '#content/wording/owed.ts'
-import { calendarInEnglish } from '#content/wording/owed-calendar.ts'
 import type { HomeMedicine } from '#core/home/medicine-times.ts'
 import { hashText } from '#core/journal/canonical.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
@@ -8,6 +9,7 @@ import { fill } from '#core/outcome/finding.ts'
 import type { ClosedItem, Owed, OwedItem } from '#core/owed/owed-item.ts'
 import { sayOwed } from '#core/owed/owed-wording.ts'
 import { dayOf } from '#core/time/calendar-day.ts'
+import { spokenWith } from '../case/owner-words.ts'
 import { type CalendarEvent, eventLines } from './calendar-event.ts'
 import { dateValue, dayAfterLast, utcValue, zoneLines } from './calendar-time.ts'
 import { contentLine, escapeText, writeLines } from './content-lines.ts'
@@ -16,6 +18,8 @@ import { type MedicineEvent, type MedicineWords, medicineEvents } from './medici
 /** `private`: the animal's name and "visit" or "medicine", fit for a calendar the family shares. `full`: in words. */
 export type CalendarOptions = {
   readonly words?: 'private' | 'full'
+  /** In place of the language of the household. The full words are those of the clinic, in English. */
+  readonly language?: OwnerLanguage
   /** Medicines that stand in no discharge entry: a plan that is only asked about. */
   readonly alsoMedicines?: readonly HomeMedicine[]
 }
@@ -28,12 +32,16 @@ export type CalendarOptions = {
  * @example calendarOf(file, owedOf(file, procedures, { rules: owedRules }), '2026-03-05T16:00:00.000Z')
  */
 export function calendarOf(file: CaseFile, owed: Owed, now: string, options: CalendarOptions = {}): string {
-  const name = file.theCase.latest('identity')?.body.name ?? calendarInEnglish.unnamed
+  const spoken = spokenWith({ file, ...options })
+  const said = spoken.words.calendar
+  const name = file.theCase.latest('identity')?.body.name ?? said.unnamed
   const uid = (key: string) => uidOf(file, key)
-  const visits = ownersItems(file, owed).map(({ item, ended }) => visitEvent(item, ended, { name, uid, file, options }))
+  const visits = ownersItems(file, owed).map(({ item, ended }) =>
+    visitEvent(item, ended, { name, uid, file, options, said }),
+  )
   const medicines = medicineEvents(
     file,
-    (medicine) => medicineWords(medicine, name, options),
+    (medicine) => medicineWords(medicine, { name, options, said }),
     uid,
     options.alsoMedicines,
   )
@@ -42,7 +50,7 @@ export function calendarOf(file: CaseFile, owed: Owed, now: string, options: Cal
   return writeLines([
     'BEGIN:VCALENDAR',
     'VERSION:2.0',
-    'PRODID:-//Quiet Ear//Owed//EN',
+    `PRODID:-//Quiet Ear//Owed//${spoken.language.toUpperCase()}`,
     'CALSCALE:GREGORIAN',
     'METHOD:PUBLISH',
     contentLine('X-WR-CALNAME', escapeText(name)),
@@ -81,12 +89,13 @@ type Around = {
   readonly uid: (key: string) => string
   readonly file: CaseFile
   readonly options: CalendarOptions
+  readonly said: OwnerWords['calendar']
 }
 
 function visitEvent(item: OwedItem, ended: ClosedItem['because'] | null, around: Around): CalendarEvent {
-  const { name, uid, file, options } = around
+  const { name, uid, file, options, said } = around
   const kind = calls.has(item.what) ? 'call' : item.what === 'last-meal' ? 'meal' : 'visit'
-  const said = sayOwed(item, owedInEnglish)
+  const owed = sayOwed(item, owedInEnglish)
   const { phone } = file.clinic
   const full = options.words === 'full'
   const cancelled = ended === 'death' || ended === 'overtaken' || ended === 'too-late'
@@ -94,10 +103,10 @@ function visitEvent(item: OwedItem, ended: ClosedItem['because'] | null, around:
     uid: uid(item.id),
     sequence: item.revision,
     status: cancelled ? 'CANCELLED' : 'CONFIRMED',
-    summary: full ? `${name}: ${said.what}` : fill(calendarInEnglish.private[kind], { name }),
-    description: full ? `${said.why}\n${phone}` : fill(calendarInEnglish.phone, { practice: file.clinic.name, phone }),
+    summary: full ? `${name}: ${owed.what}` : fill(said.private[kind], { name }),
+    description: full ? `${owed.why}\n${phone}` : fill(said.phone, { practice: file.clinic.name, phone }),
     time: timeOf(item),
-    alarm: ended === null ? calendarInEnglish.alarms[kind] : null,
+    alarm: ended === null ? said.alarms[kind] : null,
   }
 }
 
@@ -110,9 +119,11 @@ function timeOf(item: OwedItem): CalendarEvent['time'] {
   return { kind: 'days', from, afterLast: dayAfterLast(dayOf({ at: dueBy, zone })) }
 }
 
-function medicineWords(medicine: HomeMedicine, name: string, options: CalendarOptions): MedicineWords {
-  if (options.words !== 'full')
-    return { summary: fill(calendarInEnglish.private.medicine, { name }), description: null }
+function medicineWords(
+  medicine: HomeMedicine,
+  { name, options, said }: Pick<Around, 'name' | 'options' | 'said'>,
+): MedicineWords {
+  if (options.words !== 'full') return { summary: fill(said.private.medicine, { name }), description: null }
   return { summary: `${name}: ${medicine.label}`, description: medicine.purpose }
 }
 

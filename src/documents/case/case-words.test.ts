@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest'
 import { entryMaker } from '#core/journal/entries-for-tests.ts'
-import { sayCalendarDay } from '#core/time/calendar-day.ts'
-import { animalLine, operationsOf, paperOf, sayDayOfYear } from './case-words.ts'
+import { sayCalendarDay, sayDayOfYear } from '#core/time/calendar-day.ts'
+import { animalLine, operationsOf, paperOf } from './case-words.ts'
 import { exampleEntries, fileAround, inputFor } from './sample-case-for-tests.ts'
 
 const make = entryMaker({}, 3)

@@ -1,22 +1,27 @@
+import type { OwnerWords } from '#content/languages/owner-words.ts'
 import { caution } from '#content/wording/caution.ts'
-import { papersInEnglish as words } from '#content/wording/papers.ts'
+import { papersInEnglish } from '#content/wording/papers.ts'
 import type { Side } from '#core/animal/species.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
 import type { BodyOf, Line } from '#core/journal/fold.ts'
 import { isAbout } from '#core/journal/lines-about.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { type OperationOnFile, operationsOf as operationsOnFile } from '#core/owed/operations.ts'
-import { sayCalendarDay } from '#core/time/calendar-day.ts'
+import { type DateWords, datesInEnglish } from '#core/time/date-words.ts'
 import { type Moment, sayMoment } from '#core/time/moment.ts'
 import { type Block, checked, type Paper } from '../render/model.ts'
 import type { PaperInput } from './paper-input.ts'
+
+/** What every paper needs of a language. */
+type PaperWords = Pick<OwnerWords, 'papers' | 'caution' | 'dates'>
+const english: PaperWords = { papers: papersInEnglish, caution, dates: datesInEnglish }
 
 export function animalOf(file: CaseFile): BodyOf<'identity'> | undefined {
   return file.theCase.latest('identity')?.body
 }
 
 /** "Bramble, dog, English Springer Spaniel, female, neutered, born May 2018, chip …": enough to know the right animal. */
-export function animalLine(file: CaseFile): string {
+export function animalLine(file: CaseFile, { papers: words, dates }: PaperWords = english): string {
   const animal = animalOf(file)
   if (!animal) return words.notRecorded
   return [
@@ -25,7 +30,7 @@ export function animalLine(file: CaseFile): string {
     animal.breed,
     words.sexes[animal.sex],
     words.neutered[animal.neutered],
-    animal.born && fill(words.born, { date: sayMoment(animal.born) }),
+    animal.born && fill(words.born, { date: sayMoment(animal.born, dates) }),
     animal.chip && fill(words.chip, { chip: animal.chip }),
   ]
     .filter((part) => part !== null)
@@ -55,8 +60,8 @@ export function earOf(line: Pick<Line<unknown>, 'header'>): Side | null {
 }
 
 /** When an entry happened, as words on the wall clock it was lived on. */
-export function whenOf(line: Pick<Line<unknown>, 'header'>): string {
-  return sayMoment(line.header.happenedAt)
+export function whenOf(line: Pick<Line<unknown>, 'header'>, dates: DateWords = datesInEnglish): string {
+  return sayMoment(line.header.happenedAt, dates)
 }
 
 /** The time of day of an entry; the whole moment when it is known no finer than a day. */
@@ -74,29 +79,32 @@ export function paperOf(
     readonly blocks: readonly Block[]
     readonly print?: Paper['print']
     readonly caution?: null
+    /** In the language of the household, for the papers of the owner. */
+    readonly words?: PaperWords
   },
 ): Paper {
   const { file, on } = input
+  const words = own.words ?? english
   return checked({
     id: own.id,
     title: own.title,
-    language: words.language,
-    about: animalLine(file),
-    date: fill(words.dated, { date: sayDay(on) }),
+    language: words.papers.language,
+    about: animalLine(file, words),
+    date: fill(words.papers.dated, { date: sayDay(on, words.dates) }),
     at: on.at,
     from: `${file.clinic.name} · ${file.clinic.phone}`,
     blocks: own.blocks,
-    caution: own.caution === null ? null : caution,
-    provenance: provenanceOf(file),
+    caution: own.caution === null ? null : words.caution,
+    provenance: provenanceOf(file, words),
     print: own.print ?? 'ordinary',
   })
 }
 
 /** What the paper was made from; entries that contradict each other or wait for others are said on every page. */
-function provenanceOf({ stream, theCase }: CaseFile): string {
+function provenanceOf({ stream, theCase }: CaseFile, { papers: words, dates }: PaperWords): string {
   const { lines, conflicts, pending } = theCase
   const last = lines.at(-1)
-  const about = { stream, count: String(lines.length), last: last ? whenOf(last) : words.notKnown }
+  const about = { stream, count: String(lines.length), last: last ? whenOf(last, dates) : words.notKnown }
   return [
     fill(words.provenance, about),
     ...(conflicts.length === 0 ? [] : [fill(words.conflicts, { count: String(conflicts.length) })]),
@@ -105,14 +113,7 @@ function provenanceOf({ stream, theCase }: CaseFile): string {
 }
 
 /** The day of a moment, without its minutes. */
-export function sayDay(moment: Moment): string {
-  return sayMoment({
-    ...moment,
-    precision: moment.precision === 'year' ? 'year' : moment.precision === 'month' ? 'month' : 'day',
-  })
-}
-
-/** The same without its year, for a course of a few weeks: `12 February`. */
-export function sayDayOfYear(day: string): string {
-  return sayCalendarDay(day).replace(/ \d{4}$/, '')
+export function sayDay(moment: Moment, dates: DateWords = datesInEnglish): string {
+  const precision = moment.precision === 'year' ? 'year' : moment.precision === 'month' ? 'month' : 'day'
+  return sayMoment({ ...moment, precision }, dates)
 }

@@ -1,4 +1,5 @@
-import { type NotYetReason, papersInEnglish } from '#content/wording/papers.ts'
+import type { OwnerLanguage } from '#content/languages/index.ts'
+import { type NotYetReason, notYetInEnglish } from '#content/wording/papers.ts'
 import type { DoseResult } from '#core/dosing/dose-lines.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
 import type { Moment } from '#core/time/moment.ts'
@@ -23,6 +24,8 @@ export type PaperInput = {
   readonly owed: readonly OwedLine[]
   /** The planned lines of that operation judged again; null when nobody judged them. */
   readonly doses: DoseResult | null
+  /** Asked for in place of the language of the household, for the papers of the owner; the others are in English. */
+  readonly language?: OwnerLanguage
 }
 
 /** The case has not come so far; the reason in words. */
@@ -37,7 +40,7 @@ export type PaperDefinition = {
 }
 
 export function notYet(reason: NotYetReason): NotYet {
-  return { kind: 'not-yet', because: papersInEnglish.notYet[reason] }
+  return { kind: 'not-yet', because: notYetInEnglish[reason] }
 }
 
 export function isPaper(made: Paper | NotYet): made is Paper {

@@ -1,12 +1,13 @@
+import type { OwnerWords } from '#content/languages/owner-words.ts'
 import { sources } from '#content/sources/index.ts'
-import { papersInEnglish as words } from '#content/wording/papers.ts'
+import { papersInEnglish } from '#content/wording/papers.ts'
 import { cite } from '#core/evidence/cite.ts'
 import type { Provenance } from '#core/evidence/sourced.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { spellUnits } from '#core/units/unit-words.ts'
 
 /** Each publication once and how well we know it, with every place in it that was used. */
-export function sourceLines(facts: readonly Provenance[]): string[] {
+export function sourceLines(facts: readonly Provenance[], words: OwnerWords['papers'] = papersInEnglish): string[] {
   const places = new Map<string, { citation: string; known: string; where: Set<string> }>()
   for (const { id, citation, where, known } of cite(facts, sources)) {
     const key = `${id} ${known}`

@@ -1,7 +1,7 @@
 import { formulary } from '#content/formulary/index.ts'
+import type { OwnerWords } from '#content/languages/owner-words.ts'
 import { dosingRules } from '#content/protocols/dosing-rules.ts'
-import { homeInEnglish as words } from '#content/wording/home.ts'
-import { papersInEnglish } from '#content/wording/papers.ts'
+import { homeForClinicInEnglish } from '#content/wording/home.ts'
 import type { Side } from '#core/animal/species.ts'
 import { flagsOfHome } from '#core/dosing/flag-home.ts'
 import { type CaseFile, personNamed } from '#core/journal/clinic.ts'
@@ -9,6 +9,7 @@ import type { BodyOf } from '#core/journal/fold.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { sayCalendarDay } from '#core/time/calendar-day.ts'
 import { animalOf, earOf, type Operation, operationsOf, paperOf, sayDay } from '../case/case-words.ts'
+import { otherLanguageNote, spokenWith, translationNote } from '../case/owner-words.ts'
 import { notYet, type PaperDefinition } from '../case/paper-input.ts'
 import { findingLines } from '../dose-sheet/plan-tables.ts'
 import { type Block, facts, heading, list, paragraph, small } from '../render/model.ts'
@@ -27,31 +28,38 @@ export const homePage: PaperDefinition = {
     if (!discharge) return notYet('not-discharged')
     if (file.theCase.latest('death')) return notYet('dead')
     const { body } = discharge
+    const spoken = spokenWith(input)
+    const said = spoken.words
+    const { home: words, dates } = said
     const operations = operationsOf(file).filter(({ done }) => done !== null)
     return paperOf(input, {
       id: 'home-page',
       title: fill(words.title, { name: animal.name }),
       print: 'large',
+      words: said,
       blocks: [
         ...notToBeHandedOut(file),
-        ...otherLanguage(file),
-        ...operations.map(operatedEar),
-        phoneNow(file),
+        ...otherLanguageNote(file, spoken),
+        ...operations.map((operation) => operatedEar(operation, said)),
+        phoneNow(file, said),
         heading(1, words.tonight),
         list(words.tonightItems.value),
         heading(1, words.medicines),
-        ...medicineBlocks(body.medicines, file.clinic.zone),
-        ...eyeBlocks(file, operations, body),
+        ...medicineBlocks(body.medicines, file.clinic.zone, said),
+        ...eyeBlocks(file, operations, body, said),
         heading(1, words.collar),
-        paragraph(`${fill(words.collarUntil, { date: sayCalendarDay(body.collarUntil) })} ${words.collarWhy}`),
+        paragraph(`${fill(words.collarUntil, { date: sayCalendarDay(body.collarUntil, dates) })} ${words.collarWhy}`),
         facts([words.wound, words.sutures[body.sutures]], [words.eating, body.food], [words.rest, body.rest]),
-        warningSign(operations),
+        warningSign(operations, said),
         heading(1, words.next),
         paragraph(
-          body.nextVisit === null ? words.nextNone : fill(words.nextOn, { date: sayCalendarDay(body.nextVisit) }),
+          body.nextVisit === null
+            ? words.nextNone
+            : fill(words.nextOn, { date: sayCalendarDay(body.nextVisit, dates) }),
         ),
-        ...waitingFor(file),
-        ...taught(file, body),
+        ...waitingFor(file, said),
+        ...taught(file, body, said),
+        ...translationNote(spoken),
       ],
     })
   },
@@ -63,68 +71,71 @@ const knowledge = { drugs: formulary, rules: dosingRules, plans: [], policies: [
 function notToBeHandedOut({ theCase, clinic }: CaseFile): Block[] {
   const flags = flagsOfHome(theCase, clinic.zone, knowledge)
   if (flags.length === 0) return []
-  const lines = [words.notYet, ...findingLines(flags)]
-  return [{ kind: 'callout', tone: 'stop', word: words.notYetWord, lines }]
+  const lines = [homeForClinicInEnglish.notYet, ...findingLines(flags)]
+  return [{ kind: 'callout', tone: 'stop', word: homeForClinicInEnglish.notYetWord, lines }]
 }
 
-function otherLanguage(file: CaseFile): Block[] {
-  const language = file.theCase.latest('household')?.body.language ?? 'en'
-  if (language.split('-')[0] === 'en') return []
-  const line = fill(papersInEnglish.otherLanguage, { language })
-  return [{ kind: 'callout', tone: 'attention', word: papersInEnglish.pleaseNote, lines: [line] }]
-}
-
-function operatedEar({ side, moment }: Operation): Block {
-  const about = { side: papersInEnglish.sides[side], date: sayDay(moment) }
+function operatedEar({ side, moment }: Operation, { home: words, papers, dates }: OwnerWords): Block {
+  const about = { side: papers.sides[side], date: sayDay(moment, dates) }
   return facts([words.operated, fill(words.operatedValue, about)])
 }
 
-function phoneNow(file: CaseFile): Block {
+function phoneNow(file: CaseFile, { home: words, papers }: OwnerWords): Block {
   const { phone, outOfHoursPhone } = file.clinic
-  const night = outOfHoursPhone ?? papersInEnglish.notRecorded
+  const night = outOfHoursPhone ?? papers.notRecorded
   const numbers = fill(words.phones, { phone, night })
   const items = words.phoneNowItems.value.map((item) => `– ${item}`).join('\n')
   return { kind: 'callout', tone: 'stop', word: words.phoneNow, lines: [items, [{ kind: 'strong', text: numbers }]] }
 }
 
 /** The sign changes only where the canal is gone. */
-function warningSign(operations: readonly Operation[]): Block {
+function warningSign(operations: readonly Operation[], { home: words, papers }: OwnerWords): Block {
   const gone = operations.some(({ procedure }) => procedure === 'teca-lbo')
   return {
     kind: 'callout',
     tone: 'attention',
-    word: gone ? words.newSignWord : papersInEnglish.pleaseNote,
+    word: gone ? words.newSignWord : papers.pleaseNote,
     lines: [gone ? words.newSign : words.newSignKept],
   }
 }
 
-function eyeBlocks(file: CaseFile, operations: readonly Operation[], discharge: BodyOf<'discharge'>): Block[] {
+function eyeBlocks(
+  file: CaseFile,
+  operations: readonly Operation[],
+  discharge: BodyOf<'discharge'>,
+  said: OwnerWords,
+): Block[] {
+  const words = said.home
   const sides = [...new Set(operations.map(({ side }) => side))]
-  const looks = sides.map((side) => lastBlink(file, side))
+  const looks = sides.map((side) => lastBlink(file, side, said))
   const calm = looks.length > 0 && looks.every(({ normal }) => normal)
   const care = discharge.eyeCare ?? (calm ? null : words.eyeCareMissing)
   return [
     heading(1, words.eye),
-    ...looks.map(({ said }) => paragraph(said)),
+    ...looks.map((look) => paragraph(look.said)),
     ...(care === null ? [] : [paragraph(care)]),
     ...(calm ? [] : [paragraph(words.eyeUntil)]),
   ]
 }
 
-function lastBlink(file: CaseFile, side: Side): { readonly said: string; readonly normal: boolean } {
+function lastBlink(
+  file: CaseFile,
+  side: Side,
+  { home: words, papers, dates }: OwnerWords,
+): { readonly said: string; readonly normal: boolean } {
   const check = file.theCase
     .live('check')
     .findLast((line) => earOf(line) === side && line.body.blink !== 'not-assessed')
-  const sideWord = papersInEnglish.sides[side]
+  const sideWord = papers.sides[side]
   if (!check) return { said: fill(words.eyeNow['not-recorded'], { side: sideWord }), normal: false }
   const { blink, possibleBlockEffect } = check.body
-  const date = sayDay(check.header.happenedAt)
+  const date = sayDay(check.header.happenedAt, dates)
   const said = fill(words.eyeNow[blink], { side: sideWord, date })
   return { said: possibleBlockEffect ? `${said} ${words.eyeBlock}` : said, normal: blink === 'normal' }
 }
 
 /** Specimens whose owner has not been told a result yet. */
-function waitingFor(file: CaseFile): Block[] {
+function waitingFor(file: CaseFile, { home: words, dates }: OwnerWords): Block[] {
   const told = new Set(file.theCase.live('told').map(({ body }) => body.about))
   const closed = new Set(
     file.theCase
@@ -137,7 +148,7 @@ function waitingFor(file: CaseFile): Block[] {
   const said = open.map((line) =>
     fill(words.waitingItem, {
       tests: line.body.tests.map((test) => words.tests[test]).join(', '),
-      date: sayDay(line.header.happenedAt),
+      date: sayDay(line.header.happenedAt, dates),
     }),
   )
   return [
@@ -145,8 +156,12 @@ function waitingFor(file: CaseFile): Block[] {
   ]
 }
 
-function taught(file: CaseFile, { taught: items, taughtBy }: BodyOf<'discharge'>): Block[] {
+function taught(
+  file: CaseFile,
+  { taught: items, taughtBy }: BodyOf<'discharge'>,
+  { home: words, papers }: OwnerWords,
+): Block[] {
   const said = items.map(({ item, answer }) => `${words.taughtItems[item]} (${words.taughtAnswers[answer]})`)
-  const about = { person: personNamed(file, taughtBy), items: said.join(', ') || papersInEnglish.notRecorded }
+  const about = { person: personNamed(file, taughtBy), items: said.join(', ') || papers.notRecorded }
   return [paragraph([small(fill(words.taughtBy, about))])]
 }

@@ -1,11 +1,9 @@
-import { homeInEnglish as words } from '#content/wording/home.ts'
-import { papersInEnglish } from '#content/wording/papers.ts'
+import type { OwnerWords } from '#content/languages/owner-words.ts'
 import { clockChanges, type HomeMedicine, medicineTimes, tabletsNeeded } from '#core/home/medicine-times.ts'
 import { fill } from '#core/outcome/finding.ts'
-import { sayCalendarDay } from '#core/time/calendar-day.ts'
+import { sayCalendarDay, sayDayOfYear } from '#core/time/calendar-day.ts'
 import type { WallTime } from '#core/time/wall-times.ts'
 import { Decimal, plain } from '#core/units/quantity.ts'
-import { sayDayOfYear } from '../case/case-words.ts'
 import { type Block, paragraph, type Run, small, type Table, text } from '../render/model.ts'
 
 /** One medicine with every dose of its course on the wall clock, and how much that is in all. */
@@ -26,35 +24,37 @@ export function courseOf(medicine: HomeMedicine, zone: string): Course {
 }
 
 /** "1½ tablets": quarters and halves as an owner reads them. */
-export function sayAmount(count: Decimal, form: HomeMedicine['form']): string {
+export function sayAmount(count: Decimal, form: HomeMedicine['form'], words: OwnerWords['home']): string {
   const whole = count.floor()
   const part = { '0.25': '¼', '0.5': '½', '0.75': '¾' }[plain(count.minus(whole))]
   const said = form !== 'tablet' || part === undefined ? plain(count) : `${whole.isZero() ? '' : plain(whole)}${part}`
   return fill(words.units[form][count.lte(1) ? 'one' : 'many'], { count: said })
 }
 
-export function medicineBlocks(medicines: readonly HomeMedicine[], zone: string): Block[] {
+export function medicineBlocks(medicines: readonly HomeMedicine[], zone: string, said: OwnerWords): Block[] {
+  const words = said.home
   if (medicines.length === 0) return [paragraph(words.noMedicines)]
   const courses = medicines.map((medicine) => courseOf(medicine, zone))
   const times = [...new Set(courses.flatMap(({ doses }) => doses.map(({ time }) => time)))].sort()
-  const changes = courses.flatMap(({ doses }) => clockChanges(doses)).map(saidChange)
+  const changes = courses.flatMap(({ doses }) => clockChanges(doses)).map((change) => saidChange(change, said))
   return [
-    times.length > widestDay ? longTable(courses) : dayTable(courses, times),
+    times.length > widestDay ? longTable(courses, said) : dayTable(courses, times, said),
     ...[...new Set(changes)].map((sentence) => paragraph(sentence)),
     paragraph(`${words.forgotten} ${words.noHumanMedicine}`),
   ]
 }
 
 /** What to do with a dose at a time that the clocks skip or show twice. */
-function saidChange({ day, time, shown, clock }: WallTime): string {
-  return fill(clock === 'twice' ? words.clockTwice : words.clockSkips, { day: sayCalendarDay(day), time, shown })
+function saidChange({ day, time, shown, clock }: WallTime, { home: words, dates }: OwnerWords): string {
+  return fill(clock === 'twice' ? words.clockTwice : words.clockSkips, { day: sayCalendarDay(day, dates), time, shown })
 }
 
 /** More clock times than this would not fit side by side. */
 const widestDay = 5
 
 /** One row for each medicine, one column for each clock time: what a person holds against the kitchen clock. */
-function dayTable(courses: readonly Course[], times: readonly string[]): Table {
+function dayTable(courses: readonly Course[], times: readonly string[], said: OwnerWords): Table {
+  const words = said.home
   const { medicine, last, total } = words.columns
   const columns = [
     { head: medicine, align: 'left', share: 3.7 },
@@ -68,16 +68,17 @@ function dayTable(courses: readonly Course[], times: readonly string[]): Table {
     rowHeader: true,
     columns,
     rows: courses.map((course) => [
-      named(course),
-      ...times.map((time) => (course.doses.some((dose) => dose.time === time) ? eachTime(course) : '')),
-      saidDose(course.doses.at(-1)),
-      sayAmount(course.total, course.medicine.form),
+      named(course, said),
+      ...times.map((time) => (course.doses.some((dose) => dose.time === time) ? eachTime(course, words) : '')),
+      saidDose(course.doses.at(-1), said),
+      sayAmount(course.total, course.medicine.form, words),
     ]),
   }
 }
 
 /** The same with the clock times in one column, for a day with many of them. */
-function longTable(courses: readonly Course[]): Table {
+function longTable(courses: readonly Course[], said: OwnerWords): Table {
+  const words = said.home
   const { medicine, give, time, last, total } = words.columns
   return {
     kind: 'table',
@@ -91,31 +92,31 @@ function longTable(courses: readonly Course[]): Table {
       { head: total, align: 'right', share: 1.2, weight: 'strong' },
     ],
     rows: courses.map((course) => [
-      named(course),
-      eachTime(course),
+      named(course, said),
+      eachTime(course, words),
       [...new Set(course.doses.map((dose) => dose.time))].sort().join(', '),
-      saidDose(course.doses.at(-1)),
-      sayAmount(course.total, course.medicine.form),
+      saidDose(course.doses.at(-1), said),
+      sayAmount(course.total, course.medicine.form, words),
     ]),
   }
 }
 
-function named({ medicine, doses }: Course): Run[] {
-  const first = fill(words.firstDose, { first: saidDose(doses[0]) })
-  return [text(medicine.label), small(`\n${remarks(medicine)}; ${first}`)]
+function named({ medicine, doses }: Course, said: OwnerWords): Run[] {
+  const first = fill(said.home.firstDose, { first: saidDose(doses[0], said) })
+  return [text(medicine.label), small(`\n${remarks(medicine, said)}; ${first}`)]
 }
 
-function eachTime({ medicine }: Course): string {
-  return sayAmount(new Decimal(medicine.each), medicine.form)
+function eachTime({ medicine }: Course, words: OwnerWords['home']): string {
+  return sayAmount(new Decimal(medicine.each), medicine.form, words)
 }
 
-function remarks(medicine: HomeMedicine): string {
+function remarks(medicine: HomeMedicine, { home: words, papers }: OwnerWords): string {
   const parts: string[] = [fill(words.forPurpose, { purpose: medicine.purpose })]
   if (medicine.form === 'tablet' || medicine.form === 'liquid') parts.push(words.food[medicine.withFood])
-  if (medicine.side !== null) parts.push(fill(words.side, { side: papersInEnglish.sides[medicine.side] }))
+  if (medicine.side !== null) parts.push(fill(words.side, { side: papers.sides[medicine.side] }))
   return parts.join(', ')
 }
 
-function saidDose(dose: WallTime | undefined): string {
-  return dose ? `${sayDayOfYear(dose.day)}, ${dose.time}` : papersInEnglish.notRecorded
+function saidDose(dose: WallTime | undefined, { papers, dates }: OwnerWords): string {
+  return dose ? `${sayDayOfYear(dose.day, dates)}, ${dose.time}` : papers.notRecorded
 }

@@ -1,9 +1,6 @@
+import type { OwnerWords } from '#content/languages/owner-words.ts'
 import { procedures } from '#content/procedures/index.ts'
 import { studies } from '#content/studies/index.ts'
-import { leafletInEnglish as words } from '#content/wording/leaflet.ts'
-import { oddsInEnglish } from '#content/wording/odds.ts'
-import { optionsInEnglish } from '#content/wording/options.ts'
-import { papersInEnglish } from '#content/wording/papers.ts'
 import type { ProcedureId } from '#core/animal/procedure.ts'
 import type { Species } from '#core/animal/species.ts'
 import type { OutcomeCode } from '#core/evidence/outcome-code.ts'
@@ -21,14 +18,15 @@ type Known = Exclude<Published, { kind: 'unknown' }>
  * What the studies counted for one operation: one row for each outcome and each way of counting (animals, ears,
  * operations never share a row), then what nobody counted.
  */
-export function figureBlocks(procedure: ProcedureId, species: Species, numbered: Numbered): Block[] {
+export function figureBlocks(procedure: ProcedureId, species: Species, numbered: Numbered, said: OwnerWords): Block[] {
+  const words = said.leaflet
   const risks = procedureNamed(procedure, procedures).risks.map(({ outcome }) => outcome)
   const answers = risks.map((outcome) => ({ outcome, known: knownFor(procedure, species, outcome) }))
-  const rows = answers.flatMap(({ outcome, known }) => known.map((one) => rowOf(outcome, one, numbered)))
-  const missing = answers.filter(({ known }) => known.length === 0).map(({ outcome }) => plainName(outcome))
+  const rows = answers.flatMap(({ outcome, known }) => known.map((one) => rowOf(outcome, one, numbered, said)))
+  const missing = answers.filter(({ known }) => known.length === 0).map(({ outcome }) => plainName(outcome, said))
   const { what, of, how } = words.figuresColumns
   return [
-    heading(3, fill(words.figures, { option: optionsInEnglish.options[procedure].name })),
+    heading(3, fill(words.figures, { option: said.options.options[procedure].name })),
     ...(rows.length === 0
       ? [paragraph(words.noFigures)]
       : [
@@ -48,7 +46,7 @@ export function figureBlocks(procedure: ProcedureId, species: Species, numbered:
       ? []
       : [
           paragraph([
-            strong(`${fill(words.unknown, { species: papersInEnglish.species[species] })}: `),
+            strong(`${fill(words.unknown, { species: said.papers.species[species] })}: `),
             text(`${missing.join('; ')}. ${words.unknownIntro}`),
           ]),
         ]),
@@ -61,20 +59,20 @@ function knownFor(procedure: ProcedureId, species: Species, outcome: OutcomeCode
     .filter((published): published is Known => published.kind !== 'unknown')
 }
 
-function rowOf(outcome: OutcomeCode, published: Known, numbered: Numbered): Words[] {
-  const said = sayPublished(published, oddsInEnglish)
+function rowOf(outcome: OutcomeCode, published: Known, numbered: Numbered, words: OwnerWords): Words[] {
+  const said = sayPublished(published, words.odds)
   const found = published.kind === 'one-study' ? [published.found] : published.found
-  const mark = fill(words.source, { numbers: numbered(found.map(({ row }) => row)) })
+  const mark = fill(words.leaflet.source, { numbers: numbered(found.map(({ row }) => row)) })
   const rest = [...said.lines.map((line) => `– ${line}`), ...said.notes].join('\n')
   return [
-    plainName(outcome),
-    ofHundred(published, said),
+    plainName(outcome, words),
+    ofHundred(published, said, words.leaflet),
     [text(`${said.sentence} ${mark}`), ...(rest === '' ? [] : [small(`\n${rest}`)])],
   ]
 }
 
 /** The number to look at: a middle with its range, a range alone, or how high it could still be. */
-function ofHundred(published: Known, { middle, low, high }: SaidOdds): Words {
+function ofHundred(published: Known, { middle, low, high }: SaidOdds, words: OwnerWords['leaflet']): Words {
   const about = { middle: String(middle), low: String(low), high: String(high) }
   if (published.kind !== 'one-study') return fill(words.ofSpan, about)
   if (published.found.count.events === 0) return fill(words.ofNone, about)
@@ -82,6 +80,6 @@ function ofHundred(published: Known, { middle, low, high }: SaidOdds): Words {
   return [strong(middleWords), small(`\n${fill(low === 0 ? words.ofAtMost : words.ofRange, about)}`)]
 }
 
-function plainName(outcome: OutcomeCode): string {
-  return oddsInEnglish.outcomes[outcome].operated
+function plainName(outcome: OutcomeCode, { odds }: OwnerWords): string {
+  return odds.outcomes[outcome].operated
 }

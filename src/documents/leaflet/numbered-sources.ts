@@ -1,4 +1,4 @@
-import { leafletInEnglish as words } from '#content/wording/leaflet.ts'
+import type { OwnerWords } from '#content/languages/owner-words.ts'
 import type { Provenance } from '#core/evidence/sourced.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { sourceLines } from '../case/sources-list.ts'
@@ -7,7 +7,10 @@ import { sourceLines } from '../case/sources-list.ts'
 export type Numbered = (facts: readonly Provenance[]) => string
 
 /** Numbers sources as the leaflet names them, and lists them in the end. */
-export function numberSources(): { readonly numbered: Numbered; readonly listed: () => string[] } {
+export function numberSources({ leaflet, papers }: OwnerWords): {
+  readonly numbered: Numbered
+  readonly listed: () => string[]
+} {
   const named: { readonly id: string; readonly facts: Provenance[] }[] = []
   const numberOf = (id: string, fact: Provenance): number => {
     const at = named.findIndex((one) => one.id === id)
@@ -23,7 +26,7 @@ export function numberSources(): { readonly numbered: Numbered; readonly listed:
     },
     listed: () =>
       named.map(({ facts }, at) =>
-        fill(words.sourceLine, { number: String(at + 1), text: sourceLines(facts).join('; ') }),
+        fill(leaflet.sourceLine, { number: String(at + 1), text: sourceLines(facts, papers).join('; ') }),
       ),
   }
 }

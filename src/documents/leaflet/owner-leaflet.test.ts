@@ -2,7 +2,9 @@ import { expect, test } from 'vitest'
 import { options } from '#content/options/index.ts'
 import { leafletInEnglish } from '#content/wording/leaflet.ts'
 import { optionsInEnglish } from '#content/wording/options.ts'
-import { countText, fleschKincaidGrade, smogGrade } from '#core/agreement/readability.ts'
+import { leafletInSpanish } from '#content/wording/spanish/leaflet.ts'
+import { countText, fernandezHuerta, fleschKincaidGrade, smogGrade } from '#core/agreement/readability.ts'
+import { readingLevel } from '#core/agreement/reading-level.ts'
 import type { Species } from '#core/animal/species.ts'
 import { speciesList } from '#core/animal/species.ts'
 import { optionNamed } from '#core/choice/told.ts'
@@ -10,8 +12,9 @@ import type { Entry } from '#core/journal/entry.ts'
 import { optionIds } from '#core/journal/kinds/choice.ts'
 import { isPaper } from '../case/paper-input.ts'
 import { exampleEntries, inputFor } from '../case/sample-case-for-tests.ts'
-import { type Block, type Paper, runsOf, type Words } from '../render/model.ts'
+import type { Paper } from '../render/model.ts'
 import { renderText } from '../render/text.ts'
+import { textOfBlocks } from '../render/text-of-blocks.ts'
 import { ownerLeaflet } from './owner-leaflet.ts'
 
 function entriesFor(species: Species): Entry[] {
@@ -26,35 +29,19 @@ function leafletFor(species: Species, entries = entriesFor(species)): Paper {
   return made
 }
 
-function plain(words: Words): string {
-  return runsOf(words)
-    .map(({ text }) => text)
-    .join('')
+function spokenWith(language: string, entries: readonly Entry[]): Entry[] {
+  return entries.map((entry) =>
+    entry.kind === 'household'
+      ? { ...entry, body: { ...(entry.body as object), language } as typeof entry.body }
+      : entry,
+  )
 }
 
 /** Every sentence an owner reads, save the list of publications. */
-function read({ blocks }: Paper): string {
-  const end = blocks.findIndex((block) => block.kind === 'heading' && block.text === leafletInEnglish.sources)
-  return blocks.slice(0, end).flatMap(linesOf).join('\n')
-}
-
-function linesOf(block: Block): string[] {
-  switch (block.kind) {
-    case 'heading':
-      return [block.text]
-    case 'paragraph':
-      return [plain(block.words)]
-    case 'list':
-      return block.items.map(plain)
-    case 'facts':
-      return block.facts.map(({ value }) => plain(value))
-    case 'table':
-      return block.rows.flatMap((row) => row.map(plain))
-    case 'callout':
-      return block.lines.map(plain)
-    default:
-      return []
-  }
+function read({ blocks, language }: Paper): string {
+  const { sources } = language === 'es' ? leafletInSpanish : leafletInEnglish
+  const end = blocks.findIndex((block) => block.kind === 'heading' && block.text === sources)
+  return textOfBlocks(blocks.slice(0, end))
 }
 
 test.each(speciesList)('The whole leaflet for a %s reads at grade 8 or below', (species) => {
@@ -63,6 +50,22 @@ test.each(speciesList)('The whole leaflet for a %s reads at grade 8 or below', (
   expect(counts.sentences).toBeGreaterThan(100)
   expect(fleschKincaidGrade(counts).toNumber()).toBeLessThanOrEqual(8)
   expect(smogGrade(counts).toNumber()).toBeLessThanOrEqual(10)
+})
+
+test.each(speciesList)('The whole leaflet for a %s in Spanish is fairly easy to read or easier', (species) => {
+  // Szigriszt Pazos 1993 on the INFLESZ scale, 65 and more; Fernández Huerta 1959, 70 and more is "fairly easy" there.
+  const text = read(leafletFor(species, spokenWith('es', entriesFor(species))))
+  const { counts, meetsAim } = readingLevel(text, 'es')
+  expect(counts.sentences).toBeGreaterThan(100)
+  expect(meetsAim).toBe(true)
+  expect(fernandezHuerta(counts).toNumber()).toBeGreaterThanOrEqual(70)
+})
+
+test('The small print shows how many words and sentences were counted, and the reading level', () => {
+  const paper = leafletFor('dog')
+  const { words, sentences } = countText(read(paper))
+  const grade = fleschKincaidGrade(countText(read(paper))).toFixed(1)
+  expect(renderText(paper)).toContain(`${words} words in ${sentences} sentences. Reading level: grade ${grade}`)
 })
 
 test.each(speciesList)(
@@ -123,15 +126,21 @@ test('An ear that nobody looked at is said to be so', () => {
 })
 
 test('A household of another language is told that the paper exists in English only', () => {
-  const entries = entriesFor('dog').map((entry) =>
-    entry.kind === 'household'
-      ? { ...entry, body: { ...(entry.body as object), language: 'pt-BR' } as typeof entry.body }
-      : entry,
-  )
+  const entries = spokenWith('pt-BR', entriesFor('dog'))
   expect(read(leafletFor('dog', entries))).toContain('This paper exists in English only')
 })
 
 test('Before an ear was looked at or a choice talked over there is no leaflet', () => {
   const made = ownerLeaflet.of(inputFor(exampleEntries().filter(({ kind }) => kind === 'identity')))
   expect(made).toMatchObject({ kind: 'not-yet' })
+})
+
+test('A household is written to in its language; what was asked for goes before it, and then the paper says so', () => {
+  const spanish = inputFor(spokenWith('es-MX', entriesFor('dog')))
+  const made = [ownerLeaflet.of(spanish), ownerLeaflet.of({ ...spanish, language: 'en' })].map((paper) => {
+    if (!isPaper(paper)) throw new Error(paper.because)
+    return paper
+  })
+  expect(made.map(({ language }) => language)).toEqual(['es', 'en-GB'])
+  expect(made.map((paper) => renderText(paper).includes('Somebody asked for this one.'))).toEqual([false, true])
 })

@@ -1,3 +1,4 @@
+import { papersInEnglish } from '#content/wording/papers.ts'
 import { never } from '#core/outcome/outcome.ts'
 import { printStyle } from './html-style.ts'
 import { type Block, type Label, type Paper, printable, runsOf, type Table, type Words } from './model.ts'
@@ -50,7 +51,10 @@ function blockHtml(block: Block): string {
         .join('')}</dl>`
     case 'signatures':
       return `<div class="signatures">${block.lines
-        .map((line) => `<p><span>${escaped(line)}</span><span>Date</span></p>`)
+        .map(
+          (line) =>
+            `<p><span>${escaped(line)}</span><span>${escaped(block.date ?? papersInEnglish.signedOn)}</span></p>`,
+        )
         .join('')}</div>`
     case 'big':
       return `<p class="big">${escaped(block.text)}${block.note === null ? '' : `<small>${escaped(block.note)}</small>`}</p>`

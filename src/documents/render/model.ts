@@ -66,7 +66,8 @@ export type Block =
   /** `word` says the tone ("Stop", "Please note"), because colour alone says nothing. */
   | { readonly kind: 'callout'; readonly tone: Tone; readonly word: string; readonly lines: readonly Words[] }
   | { readonly kind: 'facts'; readonly facts: readonly { readonly term: string; readonly value: Words }[] }
-  | { readonly kind: 'signatures'; readonly lines: readonly string[] }
+  /** `date` is the word beside the line for the day; in English when not given. */
+  | { readonly kind: 'signatures'; readonly lines: readonly string[]; readonly date?: string }
   | { readonly kind: 'big'; readonly text: string; readonly note: string | null }
   /** A drawing our own code made (`svg`, complete in itself) and the same in words, for whoever cannot see it. */
   | { readonly kind: 'picture'; readonly svg: string; readonly alt: string; readonly caption: string }

@@ -1,4 +1,5 @@
 import { NodeCompiler } from '@myriaddreamin/typst-ts-node-compiler'
+import { papersInEnglish } from '#content/wording/papers.ts'
 import { type Block, type Label, type Paper, printable, runsOf, type Words } from './model.ts'
 import { template } from './template.ts'
 
@@ -56,7 +57,6 @@ function asData(paper: Paper) {
     caution: paper.caution,
     provenance: printable(paper.provenance),
     print: paper.print,
-    words: { date: 'Date' },
     blocks: paper.blocks.map(blockData),
   }
 }
@@ -88,7 +88,7 @@ function blockData(block: Block): unknown {
     case 'big':
       return { ...block, text: printable(block.text), note: block.note === null ? null : printable(block.note) }
     case 'signatures':
-      return { ...block, lines: block.lines.map(printable) }
+      return { ...block, date: printable(block.date ?? papersInEnglish.signedOn), lines: block.lines.map(printable) }
     case 'picture':
       return { ...block, alt: printable(block.alt), caption: printable(block.caption) }
     case 'labels':

@@ -115,7 +115,7 @@ export const template = String.raw`
       ..pair.map(label => grid(
         columns: (2fr, 1fr), column-gutter: 1em, row-gutter: 0.5em,
         line(length: 100%, stroke: 0.6pt + ink), line(length: 100%, stroke: 0.6pt + ink),
-        text(size: 0.86em, fill: quiet, label), text(size: 0.86em, fill: quiet, paper.words.date),
+        text(size: 0.86em, fill: quiet, label), text(size: 0.86em, fill: quiet, block.date),
       )),
     )
   }

@@ -1,3 +1,4 @@
+import { papersInEnglish } from '#content/wording/papers.ts'
 import { never } from '#core/outcome/outcome.ts'
 import { type Block, type Label, type Paper, printable, runsOf, type Table, type Words } from './model.ts'
 
@@ -28,7 +29,12 @@ function blockText(block: Block): string {
     case 'facts':
       return block.facts.map(({ term, value }) => hanging(`${printable(term)}: `, plain(value))).join('\n')
     case 'signatures':
-      return block.lines.map((line) => `${printable(line)}: ______________________  Date: ____________`).join('\n')
+      return block.lines
+        .map(
+          (line) =>
+            `${printable(line)}: ______________________  ${printable(block.date ?? papersInEnglish.signedOn)}: ____________`,
+        )
+        .join('\n')
     case 'big':
       return `>> ${printable(block.text)}${block.note === null ? '' : `\n   ${printable(block.note)}`}`
     case 'picture':

@@ -1,0 +1,43 @@
+import { datesInEnglish } from '#core/time/date-words.ts'
+import { lateralWallResection } from '../procedures/lateral-wall-resection.ts'
+import { subtotalAblation } from '../procedures/subtotal-ablation.ts'
+import { tecaLbo } from '../procedures/teca-lbo.ts'
+import { traction } from '../procedures/traction.ts'
+import { ventralBullaOsteotomy } from '../procedures/ventral-bulla-osteotomy.ts'
+import { verticalCanalAblation } from '../procedures/vertical-canal-ablation.ts'
+import { caution } from '../wording/caution.ts'
+import { homeInEnglish } from '../wording/home.ts'
+import { leafletInEnglish } from '../wording/leaflet.ts'
+import { oddsInEnglish } from '../wording/odds.ts'
+import { optionsInEnglish } from '../wording/options.ts'
+import { calendarInEnglish } from '../wording/owed-calendar.ts'
+import { papersInEnglish } from '../wording/papers.ts'
+import { agreementWords } from '../wording/papers-agreement.ts'
+import { keptDrawingInEnglish, plateInEnglish } from '../wording/plate.ts'
+import { readingInEnglish } from '../wording/reading.ts'
+import type { OwnerWords } from './owner-words.ts'
+
+/** The language in which the words are written first. */
+export const english = {
+  aboutTranslation: null,
+  caution,
+  dates: datesInEnglish,
+  papers: papersInEnglish,
+  leaflet: leafletInEnglish,
+  options: optionsInEnglish,
+  odds: oddsInEnglish,
+  agreement: agreementWords,
+  procedures: {
+    'lateral-wall-resection': lateralWallResection.name,
+    'subtotal-ablation': subtotalAblation.name,
+    'teca-lbo': tecaLbo.name,
+    traction: traction.name,
+    'ventral-bulla-osteotomy': ventralBullaOsteotomy.name,
+    'vertical-canal-ablation': verticalCanalAblation.name,
+  },
+  home: homeInEnglish,
+  calendar: calendarInEnglish,
+  plate: plateInEnglish,
+  drawing: keptDrawingInEnglish,
+  reading: readingInEnglish,
+} as const satisfies OwnerWords

@@ -1,0 +1,32 @@
+import { cautionInSpanish } from '../wording/spanish/caution.ts'
+import { datesInSpanish } from '../wording/spanish/dates.ts'
+import { homeInSpanish } from '../wording/spanish/home.ts'
+import { leafletInSpanish } from '../wording/spanish/leaflet.ts'
+import { oddsInSpanish } from '../wording/spanish/odds.ts'
+import { optionsInSpanish } from '../wording/spanish/options.ts'
+import { calendarInSpanish } from '../wording/spanish/owed-calendar.ts'
+import { papersInSpanish } from '../wording/spanish/papers.ts'
+import { agreementInSpanish } from '../wording/spanish/papers-agreement.ts'
+import { keptDrawingInSpanish, plateInSpanish } from '../wording/spanish/plate.ts'
+import { procedureNamesInSpanish } from '../wording/spanish/procedures.ts'
+import { readingInSpanish } from '../wording/spanish/reading.ts'
+import { aboutTheSpanish } from '../wording/spanish/translation.ts'
+import type { OwnerWords } from './owner-words.ts'
+
+/** Translated by us; no vet whose first language is Spanish has read it yet, and each paper says so. */
+export const spanish = {
+  aboutTranslation: aboutTheSpanish,
+  caution: cautionInSpanish,
+  dates: datesInSpanish,
+  papers: papersInSpanish,
+  leaflet: leafletInSpanish,
+  options: optionsInSpanish,
+  odds: oddsInSpanish,
+  agreement: agreementInSpanish,
+  procedures: procedureNamesInSpanish,
+  home: homeInSpanish,
+  calendar: calendarInSpanish,
+  plate: plateInSpanish,
+  drawing: keptDrawingInSpanish,
+  reading: readingInSpanish,
+} as const satisfies OwnerWords

@@ -1,0 +1,25 @@
+/** How long a study looked at its animals, by the words that stand in the study; a test asks for each of them. */
+export const followedInSpanish: Readonly<Record<string, string>> = {
+  '1 month to 4 years, 3.4 years on average, for those with a draining tract':
+    'de 1 mes a 4 años, 3.4 años de media, en los que tuvieron un trayecto que drena',
+  '19 months on average': '19 meses de media',
+  '6 months': '6 meses',
+  'about 2 months': 'cerca de 2 meses',
+  'about 28 months on average': 'cerca de 28 meses de media',
+  'about 5 months (161 days) on average': 'cerca de 5 meses (161 días) de media',
+  'around surgery': 'los días de la cirugía',
+  'around surgery; how long is not stated': 'los días de la cirugía; no se dice cuánto tiempo',
+  'at least 2 weeks': 'al menos 2 semanas',
+  'at least 4 months, by examination or telephone': 'al menos 4 meses, en consulta o por teléfono',
+  'at least 6 months': 'al menos 6 meses',
+  'called long-term; the months are not stated': 'dicen «a largo plazo»; no dicen los meses',
+  'day 1': 'el día 1',
+  'during surgery': 'durante la cirugía',
+  'long-term, by telephone; the months are not stated': 'a largo plazo, por teléfono; no se dicen los meses',
+  'long-term; the months are not stated': 'a largo plazo; no se dicen los meses',
+  'more than 5 months': 'más de 5 meses',
+  'more than 6 months': 'más de 6 meses',
+  'the time directly after surgery': 'el tiempo justo después de la cirugía',
+  'up to 6 weeks': 'hasta 6 semanas',
+  'up to about 2 months': 'hasta unos 2 meses',
+}

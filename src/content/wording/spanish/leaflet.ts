@@ -1,0 +1,83 @@
+import { commonPractice } from '../../follow-up/provenance.ts'
+
+/** The owner's leaflet in Spanish: usted, short sentences, and nothing that would need the sex of the animal. */
+export const leafletInSpanish = {
+  title: '{name}: un oído enfermo y lo que se puede hacer',
+  edition: 'Esta hoja',
+  editionValue:
+    '{edition}. La revisamos una vez al año y cuando sale un estudio nuevo. Ningún fabricante de medicinas ni de aparatos la ha pagado.',
+  ears: 'Lo que sabemos de los oídos',
+  earNotExamined: 'El oído {side} todavía no se ha mirado.',
+  ear: 'El oído {side}: {findings}.',
+  earFindings: {
+    closed: 'el canal está cerrado',
+    severe: 'el canal está muy estrecho',
+    moderate: 'el canal está estrecho',
+    mild: 'el canal está un poco estrecho',
+    none: 'el canal está abierto',
+    unseen: 'no pudimos ver dentro del canal',
+    boneHard: 'al tocarlo está duro como un hueso',
+    pain: 'duele cuando se aprieta',
+    noPain: 'no duele cuando se aprieta',
+    mass: 'hay un bulto',
+    filled: 'en la imagen el oído medio está lleno',
+    air: 'en la imagen el oído medio tiene aire, como debe ser',
+  },
+  basics: 'Qué hay dentro',
+  basicsText: {
+    value: [
+      'Detrás de la entrada del oído hay un canal. Baja y luego va hacia dentro, hasta el tímpano. Detrás del tímpano hay una pequeña burbuja de hueso: el oído medio.',
+      'Tras años de hinchazón, el canal se puede cerrar. Hasta se puede volver hueso. Entonces las gotas ya no llegan al sitio enfermo, y el oído medio se llena.',
+      'Junto al canal pasa el nervio que mueve la cara y deja parpadear al ojo. Más adentro están las partes del equilibrio y de la audición.',
+    ],
+    ...commonPractice,
+  },
+  choices: 'Las opciones',
+  choicesIntro:
+    'Cada opción tiene un lado bueno y un lado malo. Aquí tienen todas el mismo peso. No tratar también es una opción.',
+  bothEars: 'Los dos oídos: ¿juntos, o uno después del otro?',
+  bothEarsIntro: 'Los dos oídos están enfermos. Si los dos necesitan una operación, esta es una opción aparte.',
+  chosen: 'Usted eligió esto para el oído {side}: {because}',
+  declined: 'Se habló de esto para el oído {side} y no se eligió: {because}',
+  open: 'Se habló de esto para el oído {side}; aún no está decidido: {because}',
+  figures: 'Lo que contaron los estudios: {option}',
+  figuresIntro:
+    'Todos los números dicen cuántos de cada 100. Vienen de animales de los estudios. Nadie puede decir cuál de esos 100 será {name}.',
+  figuresCaption: 'Cuántos de cada 100, y con qué seguridad',
+  figuresColumns: { what: 'Qué pasó', of: 'De cada 100', how: 'De dónde viene el número' },
+  ofMiddle: 'cerca de {middle}',
+  ofSpan: 'de {low} a {high}',
+  ofRange: '(entre {low} y {high})',
+  ofFewer: 'menos de 1',
+  ofAtMost: '(como mucho {high})',
+  ofNone: 'no se vio ninguno (como mucho {high})',
+  source: '[{numbers}]',
+  unknown: 'No se sabe en un {species}',
+  unknownIntro: 'No encontramos ningún estudio que lo contara. Que no se sepa no quiere decir que no pase nunca.',
+  noFigures:
+    'No encontramos ningún estudio que contara qué pasa con esta opción. Solo podemos decirle lo que sabemos por nuestro trabajo.',
+  own: 'Nuestros propios resultados',
+  ownText: 'Aquí aún no ponemos nuestros resultados. Pregúntenos cuántas de estas operaciones hacemos y cómo salieron.',
+  stays: 'Lo que una operación no hace',
+  staysText: {
+    value: [
+      'No cura una alergia. Si hoy pica la piel, picará después de la operación. Y el otro oído necesita los mismos cuidados que antes.',
+      'No devuelve la audición. Es difícil medir cuánto oye {name} ahora de ese lado.',
+      'No se puede deshacer.',
+    ],
+    ...commonPractice,
+  },
+  questions: 'Preguntas para usted',
+  questionsText: [
+    '¿Qué le importa más: que no haya dolor, que no haya riesgo, pocos días de cuidados, o el precio?',
+    '¿Quién puede dar gotas y pastillas en casa, y a qué horas?',
+    '¿Cuánto puede gastar? ¿Y si cuesta más?',
+    '¿Con qué le sería difícil vivir: una cara débil por unas semanas, o un oído que nunca está en paz?',
+    '¿Qué quiere preguntarnos?',
+  ],
+  undecided: 'No tiene que decidir hoy. «Aún no lo sé» es una respuesta.',
+  undecidedWord: 'Tómese su tiempo',
+  sources: 'De dónde vienen los números',
+  sourcesIntro: 'Lo que leímos en persona lleva la palabra «leído». Casi siempre fue un resumen, no el texto entero.',
+  sourceLine: '[{number}] {text}',
+} as const

@@ -1,0 +1,14 @@
+import { calendarInEnglish } from '../owed-calendar.ts'
+
+/** The calendar of a family in Spanish: no diagnosis, no drug, only the name and what kind of thing it is. */
+export const calendarInSpanish = {
+  unnamed: 'Su animal',
+  private: {
+    visit: '{name}: visita',
+    call: '{name}: llama la clínica',
+    meal: '{name}: última comida',
+    medicine: '{name}: medicina',
+  },
+  phone: '{practice}, {phone}',
+  alarms: calendarInEnglish.alarms,
+} as const
