@@ -86,7 +86,9 @@ async function pages(load) {
 
   const others = await exportsOf(
     load,
-    ['protocols', 'follow-up', 'scores', 'dosing', 'choice', 'options'].filter((one) => existsSync(join(root, 'src/content', one))),
+    ['protocols', 'follow-up', 'scores', 'dosing', 'choice', 'options'].filter((one) =>
+      existsSync(join(root, 'src/content', one)),
+    ),
   )
   const emergency = others
     .filter(({ value }) => value?.call !== undefined && Array.isArray(value.rows))
