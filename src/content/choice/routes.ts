@@ -215,6 +215,7 @@ export const routes = [
       {
         id: 'short-face',
         settled: null,
+        when: { fact: 'flat-face', is: 'yes' },
         text: { value: 'Short-faced dogs more often had such signs before the operation.', ...banks },
       },
       {
@@ -247,6 +248,7 @@ export const routes = [
       {
         id: 'cats',
         settled: null,
+        when: { fact: 'cat', is: 'yes' },
         text: { value: 'Cats: one side at a time when bullae are opened from below.', ...wainberg },
       },
     ],

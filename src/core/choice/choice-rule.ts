@@ -17,7 +17,13 @@ export type ChoiceRule = {
 }
 
 /** One step of a route: on record once its fact is there; a step without a fact is for a person to see to. */
-export type RouteStep = { readonly id: string; readonly settled: EarFactId | null; readonly text: Sourced<string> }
+export type RouteStep = {
+  readonly id: string
+  readonly settled: EarFactId | null
+  /** Left out where it is known not to hold: what concerns cats is not told of a dog. */
+  readonly when?: Condition
+  readonly text: Sourced<string>
+}
 
 /** What takes its own way before any option is weighed: a mass, an abscess, an ear that was operated before. */
 export type ChoiceRoute = {

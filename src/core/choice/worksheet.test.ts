@@ -298,7 +298,8 @@ describe('the worksheet of a choice', () => {
     expect(optionOf(pug, 'both-in-one-session').against).toContain('one-session-flat')
     expect(optionOf(pug, 'staged').for).toEqual(['staged-flat'])
     expect(optionOf(both({ flatFace: 'no' }), 'both-in-one-session').lacking).toContain('mass')
-    expect(routesOf(cat)['both-ears']).toMatchObject({ session: 'missing' })
+    expect(routesOf(cat)['both-ears']).toMatchObject({ session: 'missing', cats: 'for-a-person' })
+    expect(routesOf(pug)['both-ears']).not.toHaveProperty('cats')
   })
 
   it('does not ask of one session or two once the other ear was found well', () => {

@@ -73,7 +73,9 @@ function openRoute({ id, anyOf, because, steps }: ChoiceRoute, facts: EarFacts):
       because,
       from: [...new Set(opening.flatMap(({ fact }) => facts[fact].from))],
       words: [...new Set(opening.flatMap(({ fact }) => facts[fact].words ?? []))],
-      steps: steps.map(({ settled, ...step }) => ({ ...step, fact: settled, ...stepState(settled, facts) })),
+      steps: steps
+        .filter(({ when }) => !when || stateOf(when, facts) !== 'fails')
+        .map(({ id: step, text, settled }) => ({ id: step, text, fact: settled, ...stepState(settled, facts) })),
     },
   ]
 }

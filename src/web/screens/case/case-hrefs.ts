@@ -95,6 +95,11 @@ export function wardPageHref(place: string): string {
   return `${casePageHref(place)}/ward`
 }
 
+/** The worksheet of the choice, at one ear when it is named. */
+export function choiceHref(place: string, side?: string): string {
+  return `${casePageHref(place)}/choice${side === undefined ? '' : `?ear=${side}`}`
+}
+
 /** The screen beside the operating table. */
 export function roomHref(place: string, operation: string): string {
   return `${casePageHref(place)}/room/${encodeURIComponent(operation)}`

@@ -49,7 +49,8 @@ function proceduresIn(theCase: Case): ProcedureId[] {
   return procedureIds.filter((id) => named.has(id))
 }
 
-function OddsList({ procedure, species }: { readonly procedure: ProcedureId; readonly species: Species }) {
+/** Every named risk of one operation, as it is said: published, with our own where they count. */
+export function OddsList({ procedure, species }: { readonly procedure: ProcedureId; readonly species: Species }) {
   const { file } = useCaseView()
   const evidence = useMemo(() => evidenceOf(file.house), [file.house])
   const told = useMemo(

@@ -14,6 +14,7 @@ import { Blood } from './blood.tsx'
 import { chapterHref } from './case-hrefs.ts'
 import { useCaseView } from './case-view.ts'
 import { ChapterPart } from './chapter.tsx'
+import { ChoiceLink } from './choice-link.tsx'
 import { Conflicts } from './conflicts.tsx'
 import { Doses } from './doses.tsx'
 import { FindingsPair } from './findings-pair.tsx'
@@ -76,7 +77,12 @@ function Panels({ chapter, state }: { readonly chapter: Chapter; readonly state:
         </>
       )
     case 'Choice':
-      return <Odds />
+      return (
+        <>
+          <ChoiceLink />
+          <Odds />
+        </>
+      )
     case 'Theatre':
       return operations.map((operation) => (
         <Fragment key={operation.id}>
