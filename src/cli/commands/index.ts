@@ -12,6 +12,7 @@ import { importJournal } from './import-journal.ts'
 import { odds } from './odds.ts'
 import { owed } from './owed.ts'
 import { pack } from './pack.ts'
+import { pool } from './pool.ts'
 import { rebuild } from './rebuild.ts'
 import { restore } from './restore.ts'
 import { schedule } from './schedule.ts'
@@ -31,6 +32,7 @@ export const commands = [
   odds,
   owed,
   pack,
+  pool,
   rebuild,
   restore,
   schedule,

@@ -1,8 +1,8 @@
 import { logBeta } from '../incomplete-beta.ts'
+import { logWays } from '../log-ways.ts'
 import { expit, logit } from '../logistic.ts'
 import { type Count, checkCount } from '../proportion-interval.ts'
 import { bracketedQuantile } from './bracketed-quantile.ts'
-import { logWays } from './likelihood-table.ts'
 import { betaBelowLogOdds, betaLogOddsQuantile, logBetaDensity } from './share-distribution.ts'
 import type { ShareSummary } from './summary.ts'
 

@@ -1,6 +1,6 @@
+import { logWays } from '../log-ways.ts'
 import { log1pExp, logit } from '../logistic.ts'
 import { type Count, checkCount } from '../proportion-interval.ts'
-import { logGamma } from '../special-functions.ts'
 
 /** Equally spaced log odds: the node t stands at from + t·step. */
 export type Nodes = { readonly from: number; readonly step: number; readonly size: number }
@@ -49,11 +49,6 @@ export function tableOf(counts: readonly Count[], { from, step, size }: Nodes): 
     return { total, log, likelihood }
   })
   return { from, step, size, spread, studies, logScale }
-}
-
-/** ln of the number of ways in which so many events can fall among so many cases. */
-export function logWays({ events, total }: Count): number {
-  return logGamma(total + 1) - logGamma(events + 1) - logGamma(total - events + 1)
 }
 
 /** ln of the likelihood at the observed share, without the number of ways. */

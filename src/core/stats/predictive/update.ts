@@ -1,8 +1,8 @@
 import { logBeta } from '../incomplete-beta.ts'
+import { logWays } from '../log-ways.ts'
 import { expit, log1pExp } from '../logistic.ts'
 import { type Count, checkCount } from '../proportion-interval.ts'
 import { between, type GridDistribution, normalised } from './grid-distribution.ts'
-import { logWays } from './likelihood-table.ts'
 import type { ShareDistribution } from './share-distribution.ts'
 import { momentsOf } from './summary.ts'
 

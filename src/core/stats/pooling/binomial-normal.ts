@@ -1,0 +1,116 @@
+import { logWays } from '../log-ways.ts'
+import { expit, log1pExp, logit } from '../logistic.ts'
+import type { Count } from '../proportion-interval.ts'
+import { addStudy, type Evidence } from './study-integral.ts'
+
+/** The most likely mu and tau of the binomial-normal model. */
+export type BinomialNormal = {
+  readonly mu: number
+  /** From the observed information of mu and tau together. */
+  readonly se: number
+  readonly tau: number
+  /** No spread between studies can be seen; the fit is that of one common proportion. */
+  readonly boundary: boolean
+  readonly logLikelihood: number
+}
+
+/**
+ * Random effects without a correction for empty cells: events ~ Bin(total, expit θ), θ ~ N(mu, tau²), both by maximum
+ * likelihood (Hamza et al., J Clin Epidemiol 2008;61:41–51; Stijnen et al., Stat Med 2010;29:3046–3067).
+ *
+ * @returns nothing when no study or every case had the event: the most likely mu is then infinite.
+ * @example binomialNormal([{ events: 7, total: 52 }, { events: 3, total: 33 }])
+ */
+export function binomialNormal(counts: readonly Count[]): BinomialNormal | undefined {
+  const events = counts.reduce((sum, count) => sum + count.events, 0)
+  const total = counts.reduce((sum, count) => sum + count.total, 0)
+  if (events === 0 || events === total) return undefined
+  const common = commonShare(counts, events / total)
+  if (counts.length < 2 || counts.every((count) => count.total === 1)) return common
+  const ways = counts.reduce((sum, count) => sum + logWays(count), 0)
+  const evidence = evidenceFor(counts)
+  let best = { mu: common.mu, tau: 0, log: common.logLikelihood - ways }
+  for (const tau of startsFor(counts, common.mu)) {
+    const found = muFor(evidence, tau, best.mu)
+    if (found.log > best.log + 1e-12) best = { mu: found.mu, tau, log: found.log }
+  }
+  if (best.tau === 0) return common
+  const { mu, tau, sums } = climb(evidence, best.mu, best.tau)
+  if (sums.log + ways <= common.logLikelihood) return common
+  const determinant = sums.muMu * sums.tauTau - sums.muTau * sums.muTau
+  return { mu, se: Math.sqrt(-sums.tauTau / determinant), tau, boundary: false, logLikelihood: sums.log + ways }
+}
+
+/** One proportion for all: what is left at tau = 0. */
+function commonShare(counts: readonly Count[], share: number): BinomialNormal {
+  const mu = logit(share)
+  const total = counts.reduce((sum, count) => sum + count.total, 0)
+  const log = counts.reduce((sum, count) => sum + logWays(count) + count.events * mu - count.total * log1pExp(mu), 0)
+  return { mu, se: 1 / Math.sqrt(total * share * (1 - share)), tau: 0, boundary: true, logLikelihood: log }
+}
+
+/** Small starts only where the likelihood rises from tau = 0: it is even in tau, so its slope in tau is always 0 there. */
+function startsFor(counts: readonly Count[], mu: number): readonly number[] {
+  const share = expit(mu)
+  const rise = counts.reduce(
+    (sum, { events, total }) => sum + (events - total * share) ** 2 - total * share * (1 - share),
+    0,
+  )
+  return [...(rise > 0 ? [0.004, 0.015] : []), 0.05, 0.15, 0.3, 0.6, 1, 1.6, 2.5, 4, 7]
+}
+
+type EvidenceAt = (mu: number, tau: number) => Evidence
+
+function evidenceFor(counts: readonly Count[]): EvidenceAt {
+  const peaks = new Float64Array(counts.length)
+  return (mu, tau) => {
+    const sums: Evidence = { log: 0, mu: 0, tau: 0, muMu: 0, muTau: 0, tauTau: 0 }
+    counts.forEach((count, index) => {
+      peaks[index] = addStudy(count, mu, tau, peaks[index] ?? 0, sums)
+    })
+    return sums
+  }
+}
+
+/** The most likely mu for one tau, near enough to choose a start. */
+function muFor(evidence: EvidenceAt, tau: number, start: number): { readonly mu: number; readonly log: number } {
+  let mu = start
+  let sums = evidence(mu, tau)
+  for (let round = 0; round < 8; round += 1) {
+    const step = Math.max(-2, Math.min(2, -sums.mu / sums.muMu))
+    mu += step
+    sums = evidence(mu, tau)
+    if (Math.abs(step) < 1e-3) break
+  }
+  return { mu, log: sums.log }
+}
+
+/** Newton steps in mu and tau together, shortened until they climb. */
+function climb(evidence: EvidenceAt, startMu: number, startTau: number) {
+  let mu = startMu
+  let tau = startTau
+  let sums = evidence(mu, tau)
+  for (let round = 0; round < 100; round += 1) {
+    const [stepMu, stepTau] = newtonStep(sums)
+    let part = Math.min(1, 0.5 / Math.max(1e-300, Math.abs(stepMu)), (0.6 * tau) / Math.max(1e-300, Math.abs(stepTau)))
+    let next = evidence(mu + part * stepMu, tau + part * stepTau)
+    while (next.log < sums.log - 1e-12 * Math.abs(sums.log) && part > 1e-6) {
+      part /= 2
+      next = evidence(mu + part * stepMu, tau + part * stepTau)
+    }
+    mu += part * stepMu
+    tau += part * stepTau
+    sums = next
+    if (Math.abs(part * stepMu) < 1e-11 && Math.abs(part * stepTau) < 1e-11) break
+  }
+  return { mu, tau, sums }
+}
+
+/** Where the likelihood is not bent downwards in every direction, each parameter goes uphill by itself. */
+function newtonStep({ mu, tau, muMu, muTau, tauTau }: Evidence): readonly [number, number] {
+  const determinant = muMu * tauTau - muTau * muTau
+  if (muMu < 0 && determinant > 0) {
+    return [(-tauTau * mu + muTau * tau) / determinant, (muTau * mu - muMu * tau) / determinant]
+  }
+  return [mu / Math.max(1e-12, Math.abs(muMu)), tau / Math.max(1e-12, Math.abs(tauTau))]
+}
