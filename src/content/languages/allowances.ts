@@ -11,6 +11,7 @@ export const allowances: WordsAllowances = {
       { path: 'leaflet.sourceLine', because: 'a number in brackets and a citation' },
       { path: 'odds.units.animal', because: 'the same word' },
       { path: 'plate.described.layers.bulla', because: 'the same word' },
+      { path: 'told.groups.animal', because: 'only places to fill' },
       { path: 'odds.groups.animal.one', because: 'only places to fill' },
       { path: 'odds.groups.animal.many', because: 'only places to fill' },
       { path: 'home.units.liquid.*', because: 'mL' },

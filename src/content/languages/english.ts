@@ -15,6 +15,7 @@ import { papersInEnglish } from '../wording/papers.ts'
 import { agreementWords } from '../wording/papers-agreement.ts'
 import { keptDrawingInEnglish, plateInEnglish } from '../wording/plate.ts'
 import { readingInEnglish } from '../wording/reading.ts'
+import { toldInEnglish } from '../wording/told.ts'
 import type { OwnerWords } from './owner-words.ts'
 
 /** The language in which the words are written first. */
@@ -26,6 +27,7 @@ export const english = {
   leaflet: leafletInEnglish,
   options: optionsInEnglish,
   odds: oddsInEnglish,
+  told: toldInEnglish,
   agreement: agreementWords,
   procedures: {
     'lateral-wall-resection': lateralWallResection.name,

@@ -1,6 +1,7 @@
 import type { ProcedureId } from '#core/animal/procedure.ts'
 import type { OptionsInWords } from '#core/choice/option.ts'
 import type { OddsWording } from '#core/evidence/say-published.ts'
+import type { ToldWording } from '#core/evidence/say-told.ts'
 import type { Provenance } from '#core/evidence/sourced.ts'
 import type { DrawingWords } from '#core/plate/drawings-of.ts'
 import type { PlateWords } from '#core/plate/words.ts'
@@ -32,6 +33,7 @@ export type OwnerWords = {
   readonly leaflet: SameShape<typeof leafletInEnglish>
   readonly options: OptionsInWords
   readonly odds: OddsWording
+  readonly told: ToldWording
   readonly agreement: SameShape<typeof agreementWords>
   readonly procedures: Readonly<Record<ProcedureId, string>>
   readonly home: SameShape<typeof homeInEnglish>

@@ -10,6 +10,7 @@ import { agreementInSpanish } from '../wording/spanish/papers-agreement.ts'
 import { keptDrawingInSpanish, plateInSpanish } from '../wording/spanish/plate.ts'
 import { procedureNamesInSpanish } from '../wording/spanish/procedures.ts'
 import { readingInSpanish } from '../wording/spanish/reading.ts'
+import { toldInSpanish } from '../wording/spanish/told.ts'
 import { aboutTheSpanish } from '../wording/spanish/translation.ts'
 import type { OwnerWords } from './owner-words.ts'
 
@@ -22,6 +23,7 @@ export const spanish = {
   leaflet: leafletInSpanish,
   options: optionsInSpanish,
   odds: oddsInSpanish,
+  told: toldInSpanish,
   agreement: agreementInSpanish,
   procedures: procedureNamesInSpanish,
   home: homeInSpanish,
