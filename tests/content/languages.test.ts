@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { allowances } from '#content/languages/allowances.ts'
 import { english } from '#content/languages/english.ts'
 import { languages } from '#content/languages/index.ts'
+import { sources } from '#content/sources/index.ts'
 import { studies } from '#content/studies/index.ts'
 import { compareWords, sentenceTrouble } from '#core/agreement/compare-words.ts'
 
@@ -26,6 +27,13 @@ describe.each(others)('The words of %s', (language, words) => {
     expect(followed.length).toBeGreaterThan(10)
     expect(troubles).toEqual([])
     expect(Object.keys(words.odds.followed).filter((text) => !followed.includes(text))).toEqual([])
+  })
+
+  it('name the sources that are no publication, each with a line of its own', () => {
+    const ours = sources.filter(({ id }) => Object.hasOwn(words.unpublished, id))
+    expect(ours.map(({ id }) => id).sort()).toEqual(Object.keys(words.unpublished).sort())
+    expect(ours.length).toBeGreaterThan(0)
+    for (const { id, citation } of ours) expect(sentenceTrouble(citation, words.unpublished[id] ?? '')).toEqual([])
   })
 
   it('say who translated them and that it is open to be read by another', () => {

@@ -3,7 +3,7 @@ import type { WordsAllowances } from '#core/agreement/compare-words.ts'
 /** What a translation may have in common with the English, or may leave out, each with its reason. `*` stands for one place. */
 export const allowances: WordsAllowances = {
   facts: ['calendar.alarms', 'odds.outcomes.*.during'],
-  own: ['aboutTranslation', 'papers.language', 'plate.language', 'odds.followed'],
+  own: ['aboutTranslation', 'papers.language', 'plate.language', 'odds.followed', 'unpublished'],
   forTheClinic: [{ path: 'odds.outcomes.*.meaning', because: 'said to the surgeon only, on the sources page' }],
   same: {
     es: [

@@ -24,6 +24,7 @@ export const english = {
   caution,
   dates: datesInEnglish,
   papers: papersInEnglish,
+  unpublished: {},
   leaflet: leafletInEnglish,
   options: optionsInEnglish,
   odds: oddsInEnglish,

@@ -30,6 +30,8 @@ export type OwnerWords = {
   readonly caution: string
   readonly dates: DateWords
   readonly papers: SameShape<typeof papersInEnglish>
+  /** By id, where a source is no publication and its English line would stand among the words of another language. */
+  readonly unpublished: Readonly<Record<string, string>>
   readonly leaflet: SameShape<typeof leafletInEnglish>
   readonly options: OptionsInWords
   readonly odds: OddsWording

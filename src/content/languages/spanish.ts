@@ -12,6 +12,7 @@ import { procedureNamesInSpanish } from '../wording/spanish/procedures.ts'
 import { readingInSpanish } from '../wording/spanish/reading.ts'
 import { toldInSpanish } from '../wording/spanish/told.ts'
 import { aboutTheSpanish } from '../wording/spanish/translation.ts'
+import { unpublishedInSpanish } from '../wording/spanish/unpublished.ts'
 import type { OwnerWords } from './owner-words.ts'
 
 /** Translated by us; no vet whose first language is Spanish has read it yet, and each paper says so. */
@@ -20,6 +21,7 @@ export const spanish = {
   caution: cautionInSpanish,
   dates: datesInSpanish,
   papers: papersInSpanish,
+  unpublished: unpublishedInSpanish,
   leaflet: leafletInSpanish,
   options: optionsInSpanish,
   odds: oddsInSpanish,

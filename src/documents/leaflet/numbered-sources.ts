@@ -7,7 +7,7 @@ import { sourceLines } from '../case/sources-list.ts'
 export type Numbered = (facts: readonly Provenance[]) => string
 
 /** Numbers sources as the leaflet names them, and lists them in the end. */
-export function numberSources({ leaflet, papers }: OwnerWords): {
+export function numberSources(words: Pick<OwnerWords, 'leaflet' | 'papers' | 'unpublished'>): {
   readonly numbered: Numbered
   readonly listed: () => string[]
 } {
@@ -26,7 +26,7 @@ export function numberSources({ leaflet, papers }: OwnerWords): {
     },
     listed: () =>
       named.map(({ facts }, at) =>
-        fill(leaflet.sourceLine, { number: String(at + 1), text: sourceLines(facts, papers).join('; ') }),
+        fill(words.leaflet.sourceLine, { number: String(at + 1), text: sourceLines(facts, words).join('; ') }),
       ),
   }
 }
