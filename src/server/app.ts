@@ -6,6 +6,7 @@ import type { Live } from './live.ts'
 import { offerActions } from './offer-actions.ts'
 import { fileHeaders, offerFiles } from './offer-files.ts'
 import { offerLive } from './offer-live.ts'
+import { offerOwnerPage } from './offer-owner-page.ts'
 import { offerPapers } from './offer-papers.ts'
 import { offerWeb } from './offer-web.ts'
 import { openApi } from './openapi.ts'
@@ -53,6 +54,7 @@ export function app({ world, about, log, names, live, press, web, connecting }: 
   offerPapers(app, worldOf, press)
   offerLive(app, worldOf, live)
   offerConnect(app, { ...connecting, modeOf: connectionOf, files: web })
+  offerOwnerPage(app, worldOf)
   offerWeb(app, web)
 
   app.notFound((c) => c.json(problem('not-found', '', `There is nothing at ${c.req.method} ${c.req.path}.`), 404))
@@ -89,17 +91,21 @@ const headers: NonNullable<Parameters<typeof secureHeaders>[0]> = {
   strictTransportSecurity: false,
 }
 
-/** One line per request to the API: what was asked and how it ended, never who, about whom or from where. */
+/**
+ * One line per request to the API and to the owner's page: what was asked and how it ended, never who, about whom, from
+ * where or with which link.
+ */
 function writtenDown(log: (line: string) => void) {
   return async (c: Context, next: () => Promise<void>) => {
     const began = performance.now()
     await next()
-    if (!c.req.path.startsWith('/api/')) return
+    if (!c.req.path.startsWith('/api/') && !c.req.path.startsWith('/o/')) return
     log(`${c.req.method} ${routeOf(c)} ${c.res.status} ${Math.round(performance.now() - began)} ms`)
   }
 }
 
 /** The route as it is written in the program: a path itself may hold the id of a case. */
 function routeOf(c: Context): string {
+  if (c.req.path.startsWith('/o/')) return '/o/…'
   return matchedRoutes(c).findLast(({ path }) => path.startsWith('/api/') && path !== '/api/*')?.path ?? '/api/…'
 }

@@ -8,11 +8,25 @@ export const readLog = defineAction({
   summary: 'Who opened a case, when, and on which device.',
   input: z.strictObject({ stream: z.string().min(1).max(200) }),
   output: z.object({
-    lines: z.array(z.object({ stream: z.string(), person: z.string(), device: z.string(), at: z.string() })),
+    lines: z.array(
+      z.object({
+        stream: z.string(),
+        person: z.string(),
+        device: z.string(),
+        at: z.string(),
+        /** The name of an owner who opened the owner's page; null for whoever works here. */
+        owner: z.string().nullable(),
+      }),
+    ),
   }),
   may: ['surgeon', 'manager'],
   run: async ({ stream }, world) => {
     const { clinic } = callerIn(world)
-    return { lines: await world.accounts.readLog(clinic, stream.normalize('NFC')) }
+    const lines = await world.accounts.readLog(clinic, stream.normalize('NFC'))
+    const links = new Set((await world.ownerLinks.ofCases(clinic, [stream])).map(({ id }) => id))
+    const names = new Map((await world.store.current(clinic, 'contact')).map(({ id, body }) => [id, body?.name]))
+    const ownerOf = ({ person, device }: (typeof lines)[number]) =>
+      links.has(device) ? String(names.get(person) ?? person) : null
+    return { lines: lines.map((line) => ({ ...line, owner: ownerOf(line) })) }
   },
 })

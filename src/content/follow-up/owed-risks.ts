@@ -62,6 +62,7 @@ export const owedRisks = {
   'late-event-look': { value: 'harm', ...house },
   'late-event-decision': { value: 'harm', ...house },
   'outcome-again': followUp,
+  'owner-wishes-to-read': followUp,
   'conflict-to-settle': { value: 'before-the-cut', ...house },
   'pending-entry': record,
   'unknown-entry': record,

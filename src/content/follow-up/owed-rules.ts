@@ -143,5 +143,6 @@ export const owedRules = {
   },
   settleWithin: { value: days(1), ...houseJudgementOnly },
   lateEventWithin: { value: days(2), ...houseJudgementOnly },
+  wishesReadWithin: { value: days(1), ...houseJudgementOnly },
   politeTries: { value: { tries: 3, channels: 2 }, ...commonPractice },
 } as const satisfies OwedRules

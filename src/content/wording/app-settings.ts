@@ -135,6 +135,7 @@ export const readLogInEnglish = {
   who: 'Who',
   when: 'When',
   device: 'Device',
+  ownerLink: 'private link of the owner',
 } as const
 
 export const devicesInEnglish = {

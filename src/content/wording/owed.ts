@@ -48,6 +48,7 @@ export const owedInEnglish = {
     'late-event-look': 'See the {side} ear again: {event}',
     'late-event-decision': 'Decide on the {side} ear: {event}',
     'outcome-again': 'Outcome of the {side} ear again, after {event}',
+    'owner-wishes-to-read': 'Read what the owner wrote, and answer',
     'conflict-to-settle': 'Settle {count} entries that stand side by side ({kind})',
     'pending-entry': 'An entry waits for another that has not arrived',
     'unknown-entry': 'An entry of a newer kind: {kind}, version {version}',
@@ -143,6 +144,8 @@ export const owedInEnglish = {
     'plan-at-recheck': 'Settled at the recheck of weeks 4 to 6: surgery removes the canal, not the allergy.',
     'late-event-seen': '{what}, seen by: {seenBy}. It belongs to the index operation.',
     'late-event-after-status': '{what} came after the status was written down.',
+    'owner-wrote':
+      'Sent through the private link. A call, a note, a choice or an agreement written after it settles this.',
     'side-by-side': 'Two live entries say different things ({kind}); the last one written does not win.',
     'waits-for-entry': 'Missing: {missing}.',
     'from-newer-version': 'Written by a newer program ({kind}, version {version}); kept and not read here.',

@@ -44,6 +44,7 @@ export const chapterOfKind = {
   'operation-summary': 'Theatre',
   'other-ear-plan': 'Year',
   'owner-answer': 'Year',
+  'owner-wishes': 'Choice',
   paper: 'Work-up',
   'pause-item': 'Theatre',
   photograph: 'Work-up',

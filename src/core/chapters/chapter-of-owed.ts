@@ -67,6 +67,8 @@ export function chapterOfOwed(item: OwedItem, file: CaseFile): Chapter | 'clinic
     case 'late-event-decision':
     case 'outcome-again':
       return 'Year'
+    case 'owner-wishes-to-read':
+      return 'Choice'
     case 'conflict-to-settle':
       return ofLine(item.id.slice(item.what.length + 1).split('+')[0] ?? '', file) ?? ofKind(item.about.kind)
     case 'pending-entry':

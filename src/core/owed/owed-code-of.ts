@@ -106,6 +106,7 @@ export const settledBy = {
   'late-event-look': 'check',
   'late-event-decision': 'late-event',
   'outcome-again': 'twelve-months',
+  'owner-wishes-to-read': 'call',
   'conflict-to-settle': null,
   'pending-entry': null,
   'unknown-entry': null,

@@ -11,6 +11,7 @@ import { type DoneOperation, owedFollowUp } from './follow-up.ts'
 import { owedAfterLateEvents } from './late-events.ts'
 import type { OperationOnFile } from './operations.ts'
 import type { ClosedItem, Draft, Owed, OwedItem } from './owed-item.ts'
+import { owedAfterWishes } from './owner-wishes.ts'
 import { owedPlanReviews } from './plan-reviews.ts'
 import { owedAfterReferrals } from './referrals.ts'
 import { owedResults } from './results.ts'
@@ -35,6 +36,7 @@ export function owedOf(file: CaseFile, procedures: readonly Procedure[], options
     ...owedPlanReviews(setting),
     ...owedInWard(setting),
     ...owedAfterEmergencies(setting),
+    ...owedAfterWishes(setting),
     ...owedAtTheDesk(setting),
   ].map((draft) => afterDeath(draft, file))
   const owed = drafts.flatMap(({ item, ended }) => (ended ? [] : [item]))

@@ -57,6 +57,7 @@ export const mayWrite = {
   'operation-summary': surgeonOnly,
   'other-ear-plan': surgeonOnly,
   'owner-answer': staff,
+  'owner-wishes': staff,
   paper: staff,
   'pause-item': atTheAnimal,
   photograph: staff,

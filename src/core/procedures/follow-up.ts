@@ -120,6 +120,8 @@ export type OwedRules = {
   readonly emergencyTold: Sourced<string>
   readonly settleWithin: Sourced<Period>
   readonly lateEventWithin: Sourced<Period>
+  /** What an owner sent through the private link is read and answered. */
+  readonly wishesReadWithin: Sourced<Period>
   /** After so many tries over so many channels, "unknown" may be written down. */
   readonly politeTries: Sourced<{ readonly tries: number; readonly channels: number }>
 }

@@ -41,6 +41,7 @@ const gists = {
   'operation-summary': ['procedure', 'findings'],
   'other-ear-plan': ['plan', 'because', '=reviewOn'],
   'owner-answer': ['answers'],
+  'owner-wishes': ['=leaning', 'matters', 'questions'],
   paper: ['what', 'title', 'dated'],
   'pause-item': ['pause', 'item', 'answer', 'because'],
   photograph: ['shows', '=sideInPicture'],

@@ -10,7 +10,7 @@ import { imaging } from './imaging.ts'
 import { discharge, drugGiven, medicineBefore } from './medicines.ts'
 import { bloodLoss, booking, operationSummary } from './operation.ts'
 import { otherEarPlan, skinPlan } from './plans.ts'
-import { choice, ownerAnswer } from './questionnaire.ts'
+import { choice, ownerAnswer, ownerWishes } from './questionnaire.ts'
 import { historyItem, referral } from './referral.ts'
 import { resultRead, specimen, specimenResult } from './specimens.ts'
 import { measurements, weight } from './vital-signs.ts'
@@ -60,6 +60,7 @@ export const mappings: { readonly [Name in KindName]?: Mapping<Name> | 'elsewher
   'operation-summary': operationSummary,
   'other-ear-plan': otherEarPlan,
   'owner-answer': ownerAnswer,
+  'owner-wishes': ownerWishes,
   paper: 'journal',
   'pause-item': 'journal',
   photograph: 'journal',

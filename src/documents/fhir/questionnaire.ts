@@ -52,6 +52,17 @@ export const ownerAnswer: Mapping<'owner-answer'> = (line, around) => {
   return [answers(line, around, { name: questionnaire, edition }, items)]
 }
 
+/** What matters to the owner, in the codes of the owner's page. */
+export const ownerWishes: Mapping<'owner-wishes'> = (line, around) => {
+  const { edition, leaning, matters, questions } = line.body
+  const items = [
+    ...(leaning === null ? [] : [codedAnswer('leaning', 'leaning', leaning)]),
+    ...matters.map(({ matter, weight }) => codedAnswer(matter, matter.replaceAll('-', ' '), weight)),
+    ...(questions === null ? [] : [textAnswer('questions', 'questions', questions)]),
+  ]
+  return [answers(line, around, { name: 'owner-wishes', edition }, items)]
+}
+
 /** What was offered for this ear, chosen or declined, and why. */
 export const choice: Mapping<'choice'> = (line, around) => {
   const { body } = line

@@ -12,7 +12,7 @@ import { procedureNamed } from '#core/procedures/procedure.ts'
 import { type Block, heading, paragraph, small, strong, text, type Words } from '../render/model.ts'
 import type { Numbered } from './numbered-sources.ts'
 
-type Known = Exclude<Published, { kind: 'unknown' }>
+export type Known = Exclude<Published, { kind: 'unknown' }>
 
 /**
  * What the studies counted for one operation: one row for each outcome and each way of counting (animals, ears,
@@ -53,7 +53,8 @@ export function figureBlocks(procedure: ProcedureId, species: Species, numbered:
   ]
 }
 
-function knownFor(procedure: ProcedureId, species: Species, outcome: OutcomeCode): Known[] {
+/** What is published of one outcome, once for each unit it was counted in; none when nobody counted it. */
+export function knownFor(procedure: ProcedureId, species: Species, outcome: OutcomeCode): Known[] {
   return countUnits
     .map((unit) => publishedFor({ species, procedure, unit, outcome }, studies))
     .filter((published): published is Known => published.kind !== 'unknown')

@@ -1,6 +1,6 @@
 import { connectInEnglish as words } from '#content/wording/app-connect.ts'
 import { fill } from '#core/outcome/finding.ts'
-import { type Html, html } from './html.ts'
+import { type Html, html } from '#documents/render/markup.ts'
 
 export type Mode = keyof typeof words.modes
 

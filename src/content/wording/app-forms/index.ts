@@ -38,6 +38,7 @@ import { observation } from './observation.ts'
 import { operationSummary } from './operation-summary.ts'
 import { otherEarPlan } from './other-ear-plan.ts'
 import { ownerAnswer } from './owner-answer.ts'
+import { ownerWishes } from './owner-wishes.ts'
 import { paper } from './paper.ts'
 import { pauseItem } from './pause-item.ts'
 import { photograph } from './photograph.ts'
@@ -100,6 +101,7 @@ export const formWords = [
   operationSummary,
   otherEarPlan,
   ownerAnswer,
+  ownerWishes,
   paper,
   pauseItem,
   photograph,

@@ -1,6 +1,7 @@
 import { Fragment, useEffect } from 'react'
 import { caseInEnglish as words } from '#content/wording/app-case.ts'
 import { chaptersInEnglish } from '#content/wording/app-chapters.ts'
+import { ownerLinksInEnglish } from '#content/wording/app-owner-links.ts'
 import { papersScreen } from '#content/wording/app-papers.ts'
 import type { Chapter } from '#core/chapters/chapter.ts'
 import type { ChapterState } from '#core/chapters/chapters-of.ts'
@@ -21,6 +22,7 @@ import { FindingsPair } from './findings-pair.tsx'
 import { CaseHead, sayAnimal } from './head.tsx'
 import { Lanes } from './lanes.tsx'
 import { Odds } from './odds.tsx'
+import { OwnerLinks, ownerLinksHref } from './owner-links.tsx'
 import { Papers, papersHref } from './papers.tsx'
 import { PlanLink } from './plan-link.tsx'
 import { Plates } from './plates.tsx'
@@ -55,6 +57,7 @@ export function CasePage() {
             <Panels chapter={view.chapter} state={view.state} />
           </ChapterPart>
         ))}
+        <OwnerLinks />
         <Papers />
       </Page>
       <Arrive />
@@ -114,6 +117,9 @@ function Contents() {
             <span>{sayState(state, next, now)}</span>
           </li>
         ))}
+        <li>
+          <a href={ownerLinksHref}>{ownerLinksInEnglish.title}</a>
+        </li>
         <li>
           <a href={papersHref}>{papersScreen.title}</a>
         </li>

@@ -78,11 +78,11 @@ function LogOf({ stream }: { readonly stream: string }) {
               <tbody>
                 {[...lines]
                   .sort((a, b) => (a.at < b.at ? 1 : -1))
-                  .map(({ person, device, at }) => (
+                  .map(({ person, device, at, owner }) => (
                     <tr key={`${at} ${person} ${device}`}>
                       <td>{sayWhen(at, pen.zone)}</td>
-                      <td>{nameOf(person)}</td>
-                      <td>{named.get(device) || device}</td>
+                      <td>{owner ?? nameOf(person)}</td>
+                      <td>{owner === null ? named.get(device) || device : words.ownerLink}</td>
                     </tr>
                   ))}
               </tbody>

@@ -1,4 +1,4 @@
-/** A piece of a page that is markup already. */
+/** A piece of a page that is markup already. Pages that the server gives to a browser are made of these; papers have their own model. */
 export class Html {
   readonly text: string
 

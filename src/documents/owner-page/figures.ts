@@ -1,0 +1,104 @@
+import { procedures } from '#content/procedures/index.ts'
+import type { ProcedureId } from '#core/animal/procedure.ts'
+import type { Species } from '#core/animal/species.ts'
+import type { OutcomeCode } from '#core/evidence/outcome-code.ts'
+import { sayPublished } from '#core/evidence/say-published.ts'
+import type { StudyOutcome } from '#core/evidence/study.ts'
+import { fill } from '#core/outcome/finding.ts'
+import { procedureNamed } from '#core/procedures/procedure.ts'
+import { type Known, knownFor } from '../leaflet/figures.ts'
+import type { Dots } from './dots.ts'
+import type { OwnerPageWords } from './words.ts'
+
+/** One outcome of one operation, counted in one unit: animals, ears and operations never share a square. */
+export type Figure = {
+  readonly outcome: OutcomeCode
+  /** "A weak face on that side". */
+  readonly name: string
+  /** "Of 100 dogs". */
+  readonly group: string
+  readonly dots: Dots
+  /** Both framings: how many had it, how many had not. */
+  readonly framing: string
+  readonly range: string | null
+  /** "One study, 309 dogs." */
+  readonly studies: string
+  /** Every sentence of the counts, for whoever opens it. */
+  readonly details: readonly string[]
+  readonly rows: readonly StudyOutcome[]
+  /** For a table: "about 26". */
+  readonly short: string
+}
+
+export type Figures = { readonly counted: readonly Figure[]; readonly uncounted: readonly string[] }
+
+/** What studies counted after one operation in one species, as squares of 100; and what nobody counted. */
+export function figuresFor(procedure: ProcedureId, species: Species, words: OwnerPageWords): Figures {
+  const outcomes = procedureNamed(procedure, procedures).risks.map(({ outcome }) => outcome)
+  const known = outcomes.map((outcome) => ({ outcome, found: knownFor(procedure, species, outcome) }))
+  return {
+    counted: known.flatMap(({ outcome, found }) => found.map((one) => figureOf(outcome, one, words))),
+    uncounted: known
+      .filter(({ found }) => found.length === 0)
+      .map(({ outcome }) => words.odds.outcomes[outcome].operated),
+  }
+}
+
+function figureOf(outcome: OutcomeCode, published: Known, words: OwnerPageWords): Figure {
+  const { page, odds } = words
+  const said = sayPublished(published, odds)
+  const { species, unit } = published.question
+  const animals = { animals: page.animals[species] }
+  const found = published.kind === 'one-study' ? [published.found] : published.found
+  const [first] = found
+  const total = { ...animals, total: String(first?.count.total ?? 0) }
+  const studies = {
+    'one-study': fill(page.study, { group: fill(page.groups[unit], total) }),
+    'several-studies': fill(page.studies, { number: String(found.length) }),
+    'two-readings': page.readings,
+  }[published.kind]
+  return {
+    outcome,
+    name: odds.outcomes[outcome].operated,
+    group: fill(page.figuresPer[unit], animals),
+    ...numbersOf(published, said, words),
+    studies,
+    details: [said.sentence, ...said.lines, ...said.notes],
+    rows: found.map(({ row }) => row),
+  }
+}
+
+type Said = ReturnType<typeof sayPublished>
+
+/** The one place where a count becomes the numbers that an owner reads, in every language. */
+function numbersOf(
+  published: Known,
+  said: Said,
+  { page }: OwnerPageWords,
+): Pick<Figure, 'dots' | 'framing' | 'range' | 'short'> {
+  const [low, high] = [said.low ?? 0, said.high ?? 100]
+  const text = (one: number) => String(one)
+  if (published.kind !== 'one-study') {
+    const about = { low: text(low), high: text(high), rest: text(100 - high), most: text(100 - low) }
+    return {
+      dots: { full: low, between: high - low },
+      framing: fill(page.span, about),
+      range: null,
+      short: `${low}–${high}`,
+    }
+  }
+  const { events, total } = published.found.count
+  if (events === 0) {
+    const framing = fill(page.none, { high: text(high), rest: text(100 - high) })
+    return { dots: { full: 0, between: high }, framing, range: null, short: `0–${high}` }
+  }
+  if (events === total) {
+    const framing = fill(page.all, { low: text(low) })
+    return { dots: { full: low, between: 100 - low }, framing, range: null, short: `${low}–100` }
+  }
+  const middle = said.middle ?? 0
+  const framing =
+    middle === 0 ? page.middleFewer : fill(page.middle, { had: text(middle), without: text(100 - middle) })
+  const range = fill(low === 0 ? page.rangeFrom : page.range, { low: text(low), high: text(high) })
+  return { dots: { full: middle, between: 0 }, framing, range, short: middle === 0 ? `0–${high}` : text(middle) }
+}

@@ -1,0 +1,96 @@
+/**
+ * The style of the owner's page. Everything can be read without it; it needs nothing that a phone of ten years ago lacks:
+ * no grid, no variables, no script. One column, one accent, large enough to be read at arm's length.
+ */
+export const ownerPageStyle = `
+html { font-size: 106.25%; -webkit-text-size-adjust: 100%; text-size-adjust: 100%; }
+body { margin: 0 auto; max-width: 43rem; padding: 0 1rem 3rem; color: #1c2326; background: #fff;
+  font: 1rem/1.55 "Noto Sans", -apple-system, "Segoe UI", Roboto, sans-serif; overflow-wrap: break-word; word-wrap: break-word; }
+h1, h2, h3, h4, h5 { line-height: 1.25; margin: 0; }
+h1 { font-size: 1.75rem; margin: 0.25rem 0 0.75rem; }
+h2 { font-size: 1.35rem; margin: 0 0 0.75rem; color: #1f5a66; }
+h3 { font-size: 1.15rem; margin: 2rem 0 0.5rem; }
+h4 { font-size: 1rem; margin: 1.5rem 0 0.25rem; color: #1f5a66; }
+h5 { font-size: 1rem; margin: 0 0 0.25rem; }
+p, ul, ol, dl { margin: 0 0 0.75rem; }
+ul, ol { padding-left: 1.3rem; }
+li { margin: 0.2rem 0; }
+a { color: #1f5a66; text-underline-offset: 0.15em; }
+a:focus, button:focus, summary:focus, input:focus, select:focus, textarea:focus { outline: 3px solid #1f5a66; outline-offset: 2px; }
+header { padding-top: 1.5rem; }
+.clinic { color: #5a666b; margin: 0; }
+.hello { font-size: 1.15rem; }
+nav { border: 1px solid #c9d2d4; border-radius: 6px; padding: 1rem 1.25rem 0.5rem; margin: 1.5rem 0; }
+nav h2 { font-size: 1rem; margin: 0 0 0.25rem; }
+nav a, section > ul.screen a { display: block; padding: 0.25rem 0; min-height: 24px; }
+section, footer { border-top: 2px solid #1f5a66; margin-top: 3rem; padding-top: 1.25rem; }
+article { border-top: 1px solid #c9d2d4; margin-top: 2.5rem; }
+article h3 { margin-top: 1.25rem; font-size: 1.25rem; }
+dt { font-weight: 600; }
+dd { margin: 0 0 0.6rem; }
+small, .clinic, .quiet { font-size: 0.88rem; color: #5a666b; }
+.quiet { font-size: 1rem; }
+.sources { font-size: 0.88rem; list-style: none; padding: 0; }
+.written { white-space: pre-line; }
+.told { border-left: 6px solid #1f5a66; padding: 0.75rem 1rem; background: #f1f6f7; font-weight: 600; }
+.unknown { border-left: 4px solid #c9d2d4; padding-left: 1rem; margin-top: 1.25rem; }
+figure { margin: 1rem 0; }
+figure svg { display: block; max-width: 100%; height: auto; forced-color-adjust: none; }
+figcaption { font-size: 0.88rem; color: #5a666b; }
+.wide { display: none; }
+details { margin: 0.25rem 0 0.75rem; }
+summary { color: #1f5a66; padding: 0.25rem 0; min-height: 24px; cursor: pointer; }
+.turn a { display: inline-block; margin: 0 1.25rem 0.5rem 0; padding: 0.35rem 0; }
+.figure { margin: 1.25rem 0 1.75rem; }
+.figure p { margin: 0 0 0.25rem; }
+.group { color: #5a666b; }
+.framing { font-weight: 600; }
+.square { margin: 0.25rem 0 0.5rem; }
+.dots { display: block; width: 8.5rem; height: 8.5rem; color: #1c2326; }
+.key { list-style: none; padding: 0; }
+.sample { display: inline-block; width: 1.1rem; height: 1.1rem; overflow: hidden; vertical-align: -0.2rem; margin-right: 0.5rem; }
+.sample .dots { width: 11rem; height: 11rem; }
+table { border-collapse: collapse; width: 100%; margin: 0.5rem 0 1rem; }
+table, thead, tbody, tr, th, td { display: block; }
+thead { position: absolute; left: -999em; }
+th, td { text-align: left; vertical-align: top; padding: 0.2rem 0; font-weight: 400; }
+tbody tr { border-top: 1px solid #c9d2d4; padding: 0.6rem 0; }
+tbody th { font-weight: 600; }
+.of { display: block; font-size: 0.88rem; font-weight: 400; color: #5a666b; }
+th[scope="colgroup"] { color: #1f5a66; padding-top: 0.75rem; }
+.pick { border: 1px solid #c9d2d4; border-radius: 6px; padding: 0.25rem 1.25rem 1.25rem; margin: 1.5rem 0; }
+.pick h3 { margin-top: 1rem; }
+select, textarea { width: 100%; max-width: 100%; box-sizing: border-box; font: inherit; color: inherit; background: #fff; border: 1px solid #5a666b; border-radius: 4px; padding: 0.5rem; }
+button { font: inherit; font-weight: 600; color: #fff; background: #1f5a66; border: 2px solid #1f5a66; border-radius: 6px; padding: 0.6rem 1.25rem; min-height: 44px; }
+fieldset { border: 0; margin: 0; padding: 0; min-width: 0; }
+legend { padding: 0; }
+.wishes h3 { margin-top: 1.75rem; }
+.weighed { padding: 0.9rem 0 0; }
+.weighed legend { font-weight: 600; }
+.wishes label { display: inline-block; padding: 0.3rem 0; margin-right: 1.25rem; min-height: 24px; }
+.wishes h3 label { padding: 0; }
+input[type="radio"] { accent-color: #1f5a66; width: 1.15rem; height: 1.15rem; vertical-align: -0.2rem; margin: 0 0.35rem 0 0; }
+@media (min-width: 44rem) {
+  body { padding: 0 2rem 4rem; }
+  .narrow { display: none; }
+  .wide { display: block; }
+  .figure { padding-left: 10.5rem; position: relative; min-height: 9rem; }
+  .square { position: absolute; left: 0; top: 0.2rem; }
+  dl div { padding-left: 10.5rem; position: relative; }
+  dt { position: absolute; left: 0; width: 9.5rem; }
+  table { display: table; } thead { display: table-header-group; position: static; } tbody { display: table-row-group; }
+  tr { display: table-row; } th, td { display: table-cell; padding: 0.6rem 1.25rem 0.6rem 0; border-top: 1px solid #c9d2d4; }
+  thead th { font-weight: 600; border-top: 0; } .of { display: none; }
+  table.two th, table.two td { width: 33%; } table.two th[scope="row"], table.two thead th:first-child { width: 21%; }
+}
+@media print {
+  html { font-size: 80%; }
+  body { max-width: none; padding: 0; }
+  .screen, details, select { display: none; }
+  .narrow { display: none; } .wide { display: block; }
+  section { margin-top: 1.5rem; } article, .figure, figure, tr, .weighed { break-inside: avoid; page-break-inside: avoid; }
+  h2, h3, h4, h5 { break-after: avoid; page-break-after: avoid; }
+  a { color: inherit; }
+  textarea { height: 10rem; }
+}
+`
