@@ -6,7 +6,11 @@ export const ownerWishes = {
   purpose: 'What matters to the owner, which way they lean, and what they want to ask.',
   sections: { wishes: 'What matters', asked: 'How it was asked' },
   fields: {
-    leaning: { label: 'Leans to', options: { 'not-decided': 'not decided yet', ...findingWords.options } },
+    leaning: {
+      label: 'Leans to',
+      none: 'not said',
+      options: { 'not-decided': 'not decided yet', ...findingWords.options },
+    },
     matters: { label: 'What matters', add: 'Add something that matters', item: 'What matters, {number}' },
     'matters.matter': {
       label: 'This matters',
@@ -28,6 +32,10 @@ export const ownerWishes = {
     },
     questions: { label: 'Questions of the owner' },
     edition: { label: 'Edition of what was read' },
-    language: { label: 'Language', help: 'As a tag, for example en.' },
+    language: {
+      label: 'Language',
+      help: 'As a tag, for example en.',
+      wrong: 'Write the language as a tag, for example en or pt-BR.',
+    },
   },
 } as const satisfies FormWords
