@@ -61,7 +61,7 @@ async function behindLink(c: Context, worldOf: MakeWorld, then: Then): Promise<R
 
 function wordsFor({ file }: OpenedLink, { language }: Asked): OwnerPageWords {
   const tag = languageFor(language, file.theCase.latest('household')?.body.language)
-  return ownerPageInLanguages[tag] ?? closedWords
+  return ownerPageInLanguages[tag] ?? ownerPageInLanguages.en
 }
 
 function pageOf(opened: OpenedLink, asked: Asked, { secrets }: World): string {
@@ -79,10 +79,8 @@ function pageOf(opened: OpenedLink, asked: Asked, { secrets }: World): string {
   })
 }
 
-const closedWords = ownerPageInLanguages.en as OwnerPageWords
-
 /** With the phone of the clinic where there is only one: a wrong token says nothing of which it was meant for. */
 async function closedFor({ store, clinic }: World, tooMany: boolean): Promise<string> {
   const row = clinic === null ? undefined : (await store.current(clinic, 'clinic'))[0]
-  return closedPage(closedWords, row ? clinicRow.parse(row.body) : null, tooMany)
+  return closedPage(ownerPageInLanguages.en, row ? clinicRow.parse(row.body) : null, tooMany)
 }

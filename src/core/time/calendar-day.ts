@@ -72,8 +72,8 @@ export function sayDayOfYear(day: string, words: DateWords = datesInEnglish): st
 }
 
 /** The same for a day as somebody once stored it: one that does not exist stands as it was written. */
-export function sayStoredDay(day: string): string {
+export function sayStoredDay(day: string, words: DateWords = datesInEnglish): string {
   const at = `${day}T00:00:00.000Z`
   const there = !Number.isNaN(Date.parse(at)) && new Date(at).toISOString().startsWith(day)
-  return there ? sayCalendarDay(day) : day
+  return there ? sayCalendarDay(day, words) : day
 }

@@ -1,5 +1,4 @@
 import { afterKnown, afterTopics } from '#content/owner-page/known.ts'
-import { leafletInEnglish } from '#content/wording/leaflet.ts'
 import { ownerPageEdition } from '#content/wording/owner-page.ts'
 import { totalsOf } from '#core/agreement/estimate.ts'
 import type { Provenance } from '#core/evidence/sourced.ts'
@@ -48,7 +47,7 @@ export function decisionPart(input: OwnerPageInput): Part {
 
 /** Hearing, looks and the course of time after the operation, and what to phone for. */
 export function afterPart(input: OwnerPageInput, numbered: Numbered): Part {
-  const { page, phoneNow, stays } = input.words
+  const { page, home, leaflet } = input.words
   const about = { name: nameOf(input) }
   return {
     id: 'after',
@@ -60,22 +59,22 @@ ${lines(page.afterText[topic].map((text) => fill(text, about)))}<p><small>[${num
 `,
       ),
       html`<h3>${page.watch}</h3>\n`,
-      listOf(phoneNow),
+      listOf(home.phoneNowItems.value),
       ...lines([fill(page.watchNow, about)]),
       html`<h3>${page.stays}</h3>\n`,
-      listOf(stays.map((text) => fill(text, about))),
+      listOf(leaflet.staysText.value.map((text) => fill(text, about))),
     ],
   }
 }
 
 /** The newest estimate in full, with who answered it; or that there is none yet. */
-export function estimatePart({ file, words: { page } }: OwnerPageInput): Part {
+export function estimatePart({ file, words: { page, dates } }: OwnerPageInput): Part {
   const about = { id: 'estimate', title: page.estimate }
   const estimate = file.theCase.latest('estimate')?.body
   if (!estimate) return { ...about, body: lines([page.estimateNone]) }
   const totals = totalsOf(estimate)
   const { what, low, high } = page.estimateColumns
-  const until = sayStoredDay(estimate.validUntil)
+  const until = sayStoredDay(estimate.validUntil, dates)
   const sum =
     totals.kind === 'refusal'
       ? page.estimateMixed
@@ -113,15 +112,15 @@ export function decidePart(input: OwnerPageInput): Part {
 
 /** Every source by its number, and everything a reader may ask about the page itself. */
 export function sourcesPart(
-  { file, on, words: { page } }: OwnerPageInput,
+  { file, on, words: { page, dates, leaflet } }: OwnerPageInput,
   { numbered, listed }: { readonly numbered: Numbered; readonly listed: () => string[] },
 ): Part {
   const stepsKnown: readonly Provenance[] = plateSteps.flatMap(({ known }) => known)
-  numbered([...stepsKnown, leafletInEnglish.staysText])
+  numbered([...stepsKnown, leaflet.staysText])
   const { about } = page
   const facts = [
     [about.edition, ownerPageEdition],
-    [about.made, sayMoment(on)],
+    [about.made, sayMoment(on, dates)],
     [about.by, fill(about.byText, { clinic: file.clinic.name })],
     [about.paid, about.paidText],
     [about.update, about.updateText],

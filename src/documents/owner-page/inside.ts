@@ -1,5 +1,4 @@
 import { plateFacts } from '#content/plate/plate-facts.ts'
-import { keptDrawingInEnglish } from '#content/wording/plate.ts'
 import { sides } from '#core/animal/species.ts'
 import { affectedEars } from '#core/chapters/ears.ts'
 import { fill } from '#core/outcome/finding.ts'
@@ -24,7 +23,7 @@ export function foundPart(input: OwnerPageInput): Part {
   const pictures = drawn.map((drawing) => {
     const { parameters, strokes, marks } = drawing.line.body
     const hand = { strokes, marks }
-    const { caption, doubts } = sayDrawing(drawing, keptDrawingInEnglish, nameOf)
+    const { caption, doubts } = sayDrawing(drawing, words.drawing, nameOf)
     const picture = pictureOf(drawPlate(parameters, plateFacts, words.plate), words, hand)
     return html`${pictureHtml(picture, caption, page.pictureInWords)}${lines(doubts)}`
   })
@@ -32,7 +31,7 @@ export function foundPart(input: OwnerPageInput): Part {
     id: 'found',
     title: page.found,
     body: [
-      ...lines(looked ? earSentences(file) : [page.notReached.findings]),
+      ...lines(looked ? earSentences(file, words) : [page.notReached.findings]),
       ...(drawn.length > 0 ? [html`<h3>${page.drawings}</h3>\n`, ...pictures] : []),
     ],
   }

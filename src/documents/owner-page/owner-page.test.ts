@@ -11,9 +11,9 @@ import type { OwnerPageInput } from './input.ts'
 import { closedPage, ownerPage } from './owner-page.ts'
 import { ownerPageStyle } from './style.ts'
 import { wishesOf } from './wishes.ts'
-import { languageFor, type OwnerPageWords, ownerPageInLanguages } from './words.ts'
+import { languageFor, ownerPageInLanguages } from './words.ts'
 
-const words = ownerPageInLanguages.en as OwnerPageWords
+const words = ownerPageInLanguages.en
 const moment = (at: string) => ({ at, zone: 'Europe/London', precision: 'day', by: 'clock' }) as const
 
 function entriesFor(species: Species): Entry[] {

@@ -14,7 +14,7 @@ import { type OwnerPageWords, ownerPageInLanguages } from './words.ts'
 /** The parts of the page in their order; two choices stand side by side only when they were asked for. */
 function partsOf(input: OwnerPageInput): Part[] {
   const species = input.file.theCase.latest('identity')?.body.species
-  const sources = numberSources()
+  const sources = numberSources(input.words)
   const { numbered } = sources
   const two = species && twoPart(input, species)
   return [
@@ -54,7 +54,7 @@ ${parts.map(partHtml)}</main>
 <h2>${fill(page.phone, { clinic: file.clinic.name })}</h2>
 ${phonesHtml(input)}
 <p>${page.caution}</p>
-<p>${fill(page.linkUntil, { date: sayMoment(until) })}</p>
+<p>${fill(page.linkUntil, { date: sayMoment(until, words.dates) })}</p>
 <p class="screen">${page.print}</p>
 </footer>`,
   ])

@@ -52,7 +52,7 @@ export function wishesPart(input: OwnerPageInput): Part {
       ...lines([page.wishesIntro, fill(page.wishesTwo, about)]),
       ...(before
         ? [
-            html`<p>${fill(page.sentBefore, { date: sayMoment(before.header.happenedAt) })}</p>\n${saidHtml(before.body, input)}`,
+            html`<p>${fill(page.sentBefore, { date: sayMoment(before.header.happenedAt, words.dates) })}</p>\n${saidHtml(before.body, input)}`,
           ]
         : []),
       html`<form method="post" class="wishes">

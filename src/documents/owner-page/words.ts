@@ -1,47 +1,38 @@
-import { homeInEnglish } from '#content/wording/home.ts'
-import { leafletInEnglish } from '#content/wording/leaflet.ts'
-import { oddsInEnglish } from '#content/wording/odds.ts'
-import { optionsInEnglish } from '#content/wording/options.ts'
+import { languages, type OwnerLanguage } from '#content/languages/index.ts'
+import type { OwnerWords } from '#content/languages/owner-words.ts'
 import { ownerPageInEnglish } from '#content/wording/owner-page.ts'
 import { ownerPlateInEnglish } from '#content/wording/owner-page-plate.ts'
-import { plateInEnglish } from '#content/wording/plate.ts'
-import type { OptionsInWords } from '#core/choice/option.ts'
-import type { OddsWording } from '#core/evidence/say-published.ts'
-import type { PlateWords } from '#core/plate/words.ts'
 
 /** The shape of an object of sentences, whichever language they are in. */
-export type Sentences<Words> = Words extends string
+type Sentences<Words> = Words extends string
   ? string
   : Words extends readonly (infer One)[]
     ? readonly Sentences<One>[]
     : { readonly [Name in keyof Words]: Sentences<Words[Name]> }
 
 /** Every word of the owner's page in one language. The numbers between them come from one place for all languages. */
-export type OwnerPageWords = {
+export type OwnerPageWords = OwnerWords & {
   readonly page: Sentences<typeof ownerPageInEnglish>
-  readonly plate: PlateWords
+  /** Beside each still picture. On the plate itself stand names that an owner knows. */
   readonly steps: Sentences<(typeof ownerPlateInEnglish)['steps']>
-  readonly options: OptionsInWords
-  readonly odds: OddsWording
-  /** What an operation does not do, and when to phone: the sentences of the leaflet and of the page that goes home. */
-  readonly stays: readonly string[]
-  readonly phoneNow: readonly string[]
 }
 
-export const ownerPageInLanguages: Readonly<Record<string, OwnerPageWords>> = {
-  en: {
-    page: ownerPageInEnglish,
-    plate: { ...plateInEnglish, structures: ownerPlateInEnglish.structures },
-    steps: ownerPlateInEnglish.steps,
-    options: optionsInEnglish,
-    odds: oddsInEnglish,
-    stays: leafletInEnglish.staysText.value,
-    phoneNow: homeInEnglish.phoneNowItems.value,
-  },
+/** The languages in which the page is whole. Another one is its two files and a line here. */
+export const ownerPageInLanguages: { readonly en: OwnerPageWords } & Partial<Record<OwnerLanguage, OwnerPageWords>> = {
+  en: withPage(languages.en, ownerPageInEnglish, ownerPlateInEnglish),
+}
+
+function withPage(
+  words: OwnerWords,
+  page: OwnerPageWords['page'],
+  { structures, steps }: Sentences<typeof ownerPlateInEnglish>,
+): OwnerPageWords {
+  return { ...words, page, plate: { ...words.plate, structures }, steps }
 }
 
 /** The language of the household when the page exists in it, otherwise English. `wanted` is what the reader asked for. */
-export function languageFor(wanted: string | null, household: string | undefined): string {
-  const known = [wanted, household].map((tag) => tag?.split('-')[0] ?? '')
-  return known.find((tag) => Object.hasOwn(ownerPageInLanguages, tag)) ?? 'en'
+export function languageFor(wanted: string | null, household: string | undefined): OwnerLanguage {
+  const tags = [wanted, household].map((tag) => tag?.split('-')[0])
+  const there = Object.keys(ownerPageInLanguages) as OwnerLanguage[]
+  return tags.flatMap((tag) => there.filter((language) => language === tag))[0] ?? 'en'
 }
