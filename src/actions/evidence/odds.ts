@@ -42,27 +42,29 @@ function rawAnswer(request: RawOdds): OddsAnswer {
   const updated = joined && { ...middleOf(joined.distribution), weakWeight: joined.weakWeight }
   const conflict = own.total > 0 ? conflictWith(distribution, own) : null
   const nothing = predictive.studies.length === 0 && !updated
-  const expected = middleOf(distribution)
+  const published = { ...publishedPart(distribution), studies: predictive.studies.length }
   return {
     outcome: null,
-    published: { ...publishedPart(distribution), studies: predictive.studies.length },
+    published,
     own: request.own ? ownPart(request.own) : null,
     updated,
     conflict: conflict && { p: conflict.kind === 'compared' ? conflict.box : null },
     say: nothing
       ? { per: 100, middle: null, low: null, high: null, sentence: words.raw.nothing }
-      : rawSay(updated ?? expected, updated ? own.total : null),
+      : updated
+        ? rawSay({ middle: updated.mean, interval: updated.interval }, own.total)
+        : rawSay({ middle: published.median, interval: published.interval }, null),
     sources: cite([priors, weakWeight], sources),
   }
 }
 
-function rawSay({ mean, interval: [low, high] }: { mean: number; interval: Ends }, own: number | null) {
+function rawSay({ middle, interval: [low, high] }: { middle: number; interval: Ends }, own: number | null) {
   const ends: Interval = { low, high }
   const sentence = fill(own === null ? words.raw.expected : words.raw.updated, {
-    middle: perHundred(mean, oddsInEnglish),
-    rest: perHundred(1 - mean, oddsInEnglish),
+    middle: perHundred(middle, oddsInEnglish),
+    rest: perHundred(1 - middle, oddsInEnglish),
     total: String(own),
     ...endWords(ends, oddsInEnglish),
   })
-  return { per: 100, middle: wholeOfHundred(mean), ...rounded(ends), sentence } as const
+  return { per: 100, middle: wholeOfHundred(middle), ...rounded(ends), sentence } as const
 }

@@ -53,6 +53,7 @@ export const leafletInEnglish = {
   ofRange: '(between {low} and {high})',
   ofFewer: 'fewer than 1',
   ofAtMost: '(at most {high})',
+  ofNothing: 'no figure',
   ofNone: 'none seen (at most {high})',
   source: '[{numbers}]',
   unknown: 'Not known for a {species}',
@@ -60,6 +61,7 @@ export const leafletInEnglish = {
   noFigures:
     'We found no study that counted what happens with this choice. We can only tell you what we know from our work.',
   own: 'Our own results',
+  ownCounted: 'Our own results are counted. They stand beside the numbers above, with how many there are.',
   ownText: 'We do not print our own results here yet. Ask us how many of these operations we do, and how they went.',
   stays: 'What an operation does not do',
   staysText: {

@@ -3,9 +3,9 @@ export const oddsCommandInEnglish = {
   columns: { outcome: 'outcome', studies: 'studies', middle: 'of 100', range: 'between', own: 'own' },
   raw: {
     expected:
-      'Of 100, {middle} had it and {rest} did not; at a place that nobody has counted between {low} and {high}.',
+      'Of 100, {middle} had it, and {rest} did not; at a place that nobody has counted between {low} and {high}.',
     updated:
-      'Of 100, {middle} had it and {rest} did not; here probably between {low} and {high}, with {total} of our own.',
+      'Of 100, {middle} had it, and {rest} did not; here probably between {low} and {high}, with {total} of our own.',
     nothing: 'No study and no case of our own: nothing can be said.',
   },
   own: {

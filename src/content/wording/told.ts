@@ -5,9 +5,9 @@ export const toldInEnglish = {
   sentences: {
     framing: 'The other way round: {rest} of 100 {not}.',
     expected:
-      'Of 100 {group}, {middle} {happened} and {rest} {not}. {number} studies with {total} {group} found between {lowest} and {highest} of 100. Where nobody has counted yet, it may lie anywhere between {low} and {high}.',
+      'Of 100 {group}, {middle} {happened}, and {rest} {not}. {number} studies with {total} {group} found between {lowest} and {highest} of 100. Where nobody has counted yet, it may lie anywhere between {low} and {high}.',
     updated:
-      'Of 100 {group}, {middle} {happened} and {rest} {not}. Here the true figure probably lies between {low} and {high}. This joins {studies} with {total} {group} and {own} of our own.',
+      'Of 100 {group}, {middle} {happened}, and {rest} {not}. Here the true figure probably lies between {low} and {high}. This joins {studies} with {total} {group} and {own} of our own.',
     'one-study': '1 study',
     studies: '{number} studies',
     'own-shown':

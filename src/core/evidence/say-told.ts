@@ -12,7 +12,7 @@ import {
   wholeOfHundred,
 } from './say-published.ts'
 import type { CountUnit } from './study.ts'
-import { answeringCounts, type Told } from './told.ts'
+import { answeringCounts, type Expected, type Told } from './told.ts'
 
 export type ToldSentence =
   | 'framing'
@@ -57,13 +57,13 @@ export function sayTold(told: Told, wording: AllOddsWording): SaidTold {
   const base = sayPublished(published, wording.odds)
   const own = ownSentences(told, wording)
   if (updated?.trusted && expected) {
-    const sentence = togetherSentence(told, 'updated', updated, wording)
-    return { ...base, ...said(updated), sentence, lines: linesOf(told, wording), own }
+    const figure = { middle: updated.mean, interval: updated.interval }
+    const sentence = togetherSentence(told, 'updated', figure, wording)
+    return { ...base, ...said(figure), sentence, lines: linesOf(told, wording), own }
   }
   switch (published.kind) {
     case 'several-studies':
-      if (!expected) return { ...base, own }
-      return { ...base, ...said(expected), sentence: togetherSentence(told, 'expected', expected, wording), own }
+      return expected ? { ...base, ...expectation(told, expected, wording), own } : { ...base, own }
     case 'one-study':
       return {
         ...base,
@@ -75,8 +75,19 @@ export function sayTold(told: Told, wording: AllOddsWording): SaidTold {
   }
 }
 
-function said({ mean, interval }: { readonly mean: number; readonly interval: Interval }) {
-  return { middle: wholeOfHundred(mean), ...rounded(interval) }
+type Figure = { readonly middle: number; readonly interval: Interval }
+
+/**
+ * Before anybody counted here the middle is the median: with few studies the mean lies beyond all of them, drawn there by
+ * how far a clinic may be from them.
+ */
+function expectation(told: Told, { median, interval }: Expected, wording: AllOddsWording) {
+  const figure = { middle: median, interval }
+  return { ...said(figure), sentence: togetherSentence(told, 'expected', figure, wording) }
+}
+
+function said({ middle, interval }: Figure) {
+  return { middle: wholeOfHundred(middle), ...rounded(interval) }
 }
 
 /** Every study by itself, so that what was joined can be seen apart. */
@@ -88,7 +99,7 @@ function linesOf({ published }: Told, wording: AllOddsWording): readonly string[
 function togetherSentence(
   { published, own, expected }: Told,
   which: 'expected' | 'updated',
-  { mean, interval }: { readonly mean: number; readonly interval: Interval },
+  { middle, interval }: Figure,
   wording: AllOddsWording,
 ): string {
   const { odds, told } = wording
@@ -97,8 +108,8 @@ function togetherSentence(
   const studies = expected?.studies ?? 0
   return fill(told.sentences[which], {
     group: groupOf(question, wording),
-    middle: perHundred(mean, odds),
-    rest: perHundred(1 - mean, odds),
+    middle: perHundred(middle, odds),
+    rest: perHundred(1 - middle, odds),
     happened: happenedIn(question, 2, odds),
     not: notWords(question, wording),
     number: String(studies),

@@ -1,27 +1,31 @@
 import type { OwnerWords } from '#content/languages/owner-words.ts'
 import { procedures } from '#content/procedures/index.ts'
-import { studies } from '#content/studies/index.ts'
 import type { ProcedureId } from '#core/animal/procedure.ts'
 import type { Species } from '#core/animal/species.ts'
 import type { OutcomeCode } from '#core/evidence/outcome-code.ts'
-import { type Published, publishedFor } from '#core/evidence/published.ts'
-import { type SaidOdds, sayPublished } from '#core/evidence/say-published.ts'
-import { countUnits } from '#core/evidence/study.ts'
+import type { SaidOdds } from '#core/evidence/say-published.ts'
+import { sayTold } from '#core/evidence/say-told.ts'
+import { type Told, toldPerUnit } from '#core/evidence/told.ts'
+import type { Case } from '#core/journal/fold.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { procedureNamed } from '#core/procedures/procedure.ts'
+import { evidenceOf } from '../case/evidence-of.ts'
 import { type Block, heading, paragraph, small, strong, text, type Words } from '../render/model.ts'
 import type { Numbered } from './numbered-sources.ts'
 
-export type Known = Exclude<Published, { kind: 'unknown' }>
-
 /**
- * What the studies counted for one operation: one row for each outcome and each way of counting (animals, ears,
- * operations never share a row), then what nobody counted.
+ * What is told of one operation: one row for each outcome and each way of counting (animals, ears, operations never
+ * share a row), studies and our own approved counts together, then what nobody counted.
  */
-export function figureBlocks(procedure: ProcedureId, species: Species, numbered: Numbered, said: OwnerWords): Block[] {
+export function figureBlocks(
+  procedure: ProcedureId,
+  { species, house }: { readonly species: Species; readonly house: Case },
+  numbered: Numbered,
+  said: OwnerWords,
+): Block[] {
   const words = said.leaflet
   const risks = procedureNamed(procedure, procedures).risks.map(({ outcome }) => outcome)
-  const answers = risks.map((outcome) => ({ outcome, known: knownFor(procedure, species, outcome) }))
+  const answers = risks.map((outcome) => ({ outcome, known: knownFor(procedure, { species, house }, outcome) }))
   const rows = answers.flatMap(({ outcome, known }) => known.map((one) => rowOf(outcome, one, numbered, said)))
   const missing = answers.filter(({ known }) => known.length === 0).map(({ outcome }) => plainName(outcome, said))
   const { what, of, how } = words.figuresColumns
@@ -53,30 +57,37 @@ export function figureBlocks(procedure: ProcedureId, species: Species, numbered:
   ]
 }
 
-/** What is published of one outcome, once for each unit it was counted in; none when nobody counted it. */
-export function knownFor(procedure: ProcedureId, species: Species, outcome: OutcomeCode): Known[] {
-  return countUnits
-    .map((unit) => publishedFor({ species, procedure, unit, outcome }, studies))
-    .filter((published): published is Known => published.kind !== 'unknown')
+/** What is told of one outcome, once for each unit that studies or we counted it in; none when nobody counted it. */
+export function knownFor(
+  procedure: ProcedureId,
+  { species, house }: { readonly species: Species; readonly house: Case },
+  outcome: OutcomeCode,
+): readonly Told[] {
+  const inUnits = toldPerUnit({ species, procedure, outcome }, evidenceOf(house))
+  return inUnits.filter(({ published, own }) => published.kind !== 'unknown' || own !== null)
 }
 
-function rowOf(outcome: OutcomeCode, published: Known, numbered: Numbered, words: OwnerWords): Words[] {
-  const said = sayPublished(published, words.odds)
-  const found = published.kind === 'one-study' ? [published.found] : published.found
-  const mark = fill(words.leaflet.source, { numbers: numbered(found.map(({ row }) => row)) })
+function rowOf(outcome: OutcomeCode, told: Told, numbered: Numbered, words: OwnerWords): Words[] {
+  const { published } = told
+  const said = sayTold(told, words)
+  const found = published.kind === 'unknown' ? [] : published.kind === 'one-study' ? [published.found] : published.found
+  const mark = found.length === 0 ? '' : fill(words.leaflet.source, { numbers: numbered(found.map(({ row }) => row)) })
   const rest = [...said.lines.map((line) => `– ${line}`), ...said.notes].join('\n')
+  const main = [...(published.kind === 'unknown' ? [] : [said.sentence]), ...said.own].join(' ')
   return [
     plainName(outcome, words),
-    ofHundred(published, said, words.leaflet),
-    [text(`${said.sentence} ${mark}`), ...(rest === '' ? [] : [small(`\n${rest}`)])],
+    ofHundred(told, said, words.leaflet),
+    [text(`${main} ${mark}`.trim()), ...(rest === '' ? [] : [small(`\n${rest}`)])],
   ]
 }
 
-/** The number to look at: a middle with its range, a range alone, or how high it could still be. */
-function ofHundred(published: Known, { middle, low, high }: SaidOdds, words: OwnerWords['leaflet']): Words {
+/** The number to look at: a middle with its range, a range alone, how high it could still be, or none. */
+function ofHundred({ published, updated }: Told, { middle, low, high }: SaidOdds, words: OwnerWords['leaflet']): Words {
+  if (low === null || high === null) return words.ofNothing
   const about = { middle: String(middle), low: String(low), high: String(high) }
-  if (published.kind !== 'one-study') return fill(words.ofSpan, about)
-  if (published.found.count.events === 0) return fill(words.ofNone, about)
+  const noneSeen = published.kind === 'one-study' && published.found.count.events === 0
+  if (noneSeen && !updated) return fill(words.ofNone, about)
+  if (middle === null) return fill(words.ofSpan, about)
   const middleWords = middle === 0 ? words.ofFewer : fill(words.ofMiddle, about)
   return [strong(middleWords), small(`\n${fill(low === 0 ? words.ofAtMost : words.ofRange, about)}`)]
 }

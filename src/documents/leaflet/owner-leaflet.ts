@@ -43,7 +43,7 @@ export const ownerLeaflet: PaperDefinition = {
       return [
         ...optionBlocks(option, species, said),
         ...answersFor(file, option, said).map((answer) => paragraph([text(answer)])),
-        ...(procedure ? figureBlocks(procedure, species, numbered, said) : noFigures(said)),
+        ...(procedure ? figureBlocks(procedure, { species, house: file.house }, numbered, said) : noFigures(said)),
       ]
     })
     const known = [...options, ...both].flatMap((id) => toldOf(id, species, said).flatMap((told) => told.known))
@@ -63,7 +63,7 @@ export const ownerLeaflet: PaperDefinition = {
       heading(1, words.stays),
       list(words.staysText.value.map((line) => fill(line, { name }))),
       heading(1, words.own),
-      paragraph(words.ownText),
+      paragraph(file.house.live('figures-approved').length > 0 ? words.ownCounted : words.ownText),
       heading(1, words.questions),
       list(words.questionsText),
       { kind: 'callout', tone: 'calm', word: words.undecidedWord, lines: [words.undecided] },

@@ -79,9 +79,9 @@ function toldOf(id: OptionId, species: Species, { words }: OwnerPageInput): Told
   return toldFor(optionNamed(id, optionFacts), species, words.options)
 }
 
-function figuresOf(id: OptionId, species: Species, { words }: OwnerPageInput): Figures | null {
+function figuresOf(id: OptionId, species: Species, { words, file }: OwnerPageInput): Figures | null {
   const procedure = procedureIds.find((one) => one === id)
-  return procedure ? figuresFor(procedure, species, words) : null
+  return procedure ? figuresFor(procedure, { species, house: file.house }, words) : null
 }
 
 function figuresHtml({ counted, uncounted }: Figures, id: OptionId, species: Species, around: Around): Html {

@@ -2,11 +2,15 @@ import { procedures } from '#content/procedures/index.ts'
 import type { ProcedureId } from '#core/animal/procedure.ts'
 import type { Species } from '#core/animal/species.ts'
 import type { OutcomeCode } from '#core/evidence/outcome-code.ts'
-import { sayPublished } from '#core/evidence/say-published.ts'
+import { rounded, wholeOfHundred } from '#core/evidence/say-published.ts'
+import { type SaidTold, sayTold } from '#core/evidence/say-told.ts'
 import type { StudyOutcome } from '#core/evidence/study.ts'
+import type { Told } from '#core/evidence/told.ts'
+import type { Case } from '#core/journal/fold.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { procedureNamed } from '#core/procedures/procedure.ts'
-import { type Known, knownFor } from '../leaflet/figures.ts'
+import type { Interval } from '#core/stats/proportion-interval.ts'
+import { knownFor } from '../leaflet/figures.ts'
 import type { Dots } from './dots.ts'
 import type { OwnerPageWords } from './words.ts'
 
@@ -32,10 +36,14 @@ export type Figure = {
 
 export type Figures = { readonly counted: readonly Figure[]; readonly uncounted: readonly string[] }
 
-/** What studies counted after one operation in one species, as squares of 100; and what nobody counted. */
-export function figuresFor(procedure: ProcedureId, species: Species, words: OwnerPageWords): Figures {
+/** What is told after one operation in one species, as squares of 100; and what nobody counted. */
+export function figuresFor(
+  procedure: ProcedureId,
+  of: { readonly species: Species; readonly house: Case },
+  words: OwnerPageWords,
+): Figures {
   const outcomes = procedureNamed(procedure, procedures).risks.map(({ outcome }) => outcome)
-  const known = outcomes.map((outcome) => ({ outcome, found: knownFor(procedure, species, outcome) }))
+  const known = outcomes.map((outcome) => ({ outcome, found: knownFor(procedure, of, outcome).filter(saysNumber) }))
   return {
     counted: known.flatMap(({ outcome, found }) => found.map((one) => figureOf(outcome, one, words))),
     uncounted: known
@@ -44,61 +52,73 @@ export function figuresFor(procedure: ProcedureId, species: Species, words: Owne
   }
 }
 
-function figureOf(outcome: OutcomeCode, published: Known, words: OwnerPageWords): Figure {
+/** Our own count alone says a number only where it is not withheld. */
+function saysNumber({ published, ownRate }: Told): boolean {
+  return published.kind !== 'unknown' || ownRate.kind === 'shown' || ownRate.kind === 'none-yet'
+}
+
+function figureOf(outcome: OutcomeCode, told: Told, words: OwnerPageWords): Figure {
   const { page, odds } = words
-  const said = sayPublished(published, odds)
+  const { published } = told
+  const said = sayTold(told, words)
   const { species, unit } = published.question
   const animals = { animals: page.animals[species] }
-  const found = published.kind === 'one-study' ? [published.found] : published.found
+  const found = published.kind === 'unknown' ? [] : published.kind === 'one-study' ? [published.found] : published.found
   const [first] = found
   const total = { ...animals, total: String(first?.count.total ?? 0) }
   const studies = {
     'one-study': fill(page.study, { group: fill(page.groups[unit], total) }),
     'several-studies': fill(page.studies, { number: String(found.length) }),
     'two-readings': page.readings,
+    unknown: '',
   }[published.kind]
   return {
     outcome,
     name: odds.outcomes[outcome].operated,
     group: fill(page.figuresPer[unit], animals),
-    ...numbersOf(published, said, words),
-    studies,
+    ...numbersOf(told, said, words),
+    studies: [studies, ...said.own].filter((part) => part !== '').join(' '),
     details: [said.sentence, ...said.lines, ...said.notes],
     rows: found.map(({ row }) => row),
   }
 }
 
-type Said = ReturnType<typeof sayPublished>
+type Numbers = Pick<Figure, 'dots' | 'framing' | 'range' | 'short'>
 
 /** The one place where a count becomes the numbers that an owner reads, in every language. */
-function numbersOf(
-  published: Known,
-  said: Said,
-  { page }: OwnerPageWords,
-): Pick<Figure, 'dots' | 'framing' | 'range' | 'short'> {
+function numbersOf({ published, updated, ownRate }: Told, said: SaidTold, words: OwnerPageWords): Numbers {
+  const { page } = words
   const [low, high] = [said.low ?? 0, said.high ?? 100]
   const text = (one: number) => String(one)
-  if (published.kind !== 'one-study') {
+  if (published.kind === 'unknown') {
+    if (ownRate.kind === 'none-yet') return noneNumbers(Math.ceil(100 * ownRate.upTo), words)
+    if (ownRate.kind !== 'shown') throw new Error('What is withheld has no number.')
+    return middleNumbers(wholeOfHundred(ownRate.share), rounded(ownRate.interval), words)
+  }
+  if (published.kind === 'two-readings') {
     const about = { low: text(low), high: text(high), rest: text(100 - high), most: text(100 - low) }
-    return {
-      dots: { full: low, between: high - low },
-      framing: fill(page.span, about),
-      range: null,
-      short: `${low}–${high}`,
+    const dots = { full: low, between: high - low }
+    return { dots, framing: fill(page.span, about), range: null, short: `${low}–${high}` }
+  }
+  if (published.kind === 'one-study' && !updated) {
+    const { events, total } = published.found.count
+    if (events === 0) return noneNumbers(high, words)
+    if (events === total) {
+      const framing = fill(page.all, { low: text(low) })
+      return { dots: { full: low, between: 100 - low }, framing, range: null, short: `${low}–100` }
     }
   }
-  const { events, total } = published.found.count
-  if (events === 0) {
-    const framing = fill(page.none, { high: text(high), rest: text(100 - high) })
-    return { dots: { full: 0, between: high }, framing, range: null, short: `0–${high}` }
-  }
-  if (events === total) {
-    const framing = fill(page.all, { low: text(low) })
-    return { dots: { full: low, between: 100 - low }, framing, range: null, short: `${low}–100` }
-  }
-  const middle = said.middle ?? 0
-  const framing =
-    middle === 0 ? page.middleFewer : fill(page.middle, { had: text(middle), without: text(100 - middle) })
-  const range = fill(low === 0 ? page.rangeFrom : page.range, { low: text(low), high: text(high) })
-  return { dots: { full: middle, between: 0 }, framing, range, short: middle === 0 ? `0–${high}` : text(middle) }
+  return middleNumbers(said.middle ?? 0, { low, high }, words)
+}
+
+function noneNumbers(high: number, { page }: OwnerPageWords): Numbers {
+  const framing = fill(page.none, { high: String(high), rest: String(100 - high) })
+  return { dots: { full: 0, between: high }, framing, range: null, short: `0–${high}` }
+}
+
+function middleNumbers(middle: number, { low, high }: Interval, { page }: OwnerPageWords): Numbers {
+  const had = { had: String(middle), without: String(100 - middle) }
+  const framing = middle === 0 ? page.middleFewer : fill(page.middle, had)
+  const range = fill(low === 0 ? page.rangeFrom : page.range, { low: String(low), high: String(high) })
+  return { dots: { full: middle, between: 0 }, framing, range, short: middle === 0 ? `0–${high}` : String(middle) }
 }

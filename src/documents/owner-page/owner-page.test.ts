@@ -14,6 +14,7 @@ import { wishesOf } from './wishes.ts'
 import { languageFor, ownerPageInLanguages } from './words.ts'
 
 const words = ownerPageInLanguages.en
+const { house } = fileAround([])
 const moment = (at: string) => ({ at, zone: 'Europe/London', precision: 'day', by: 'clock' }) as const
 
 function entriesFor(species: Species): Entry[] {
@@ -70,7 +71,7 @@ describe('the owner’s page', () => {
 
   test('says of one study what it counted, in both framings, with its range, its size and its square of dots', () => {
     // Fox et al., BSAVA Congress 2008: facial deficit in 81 of 309 dogs; exact interval 21 to 31 of 100.
-    const figure = figuresFor('teca-lbo', 'dog', words).counted.find(
+    const figure = figuresFor('teca-lbo', { species: 'dog', house }, words).counted.find(
       ({ outcome, group }) => outcome === 'facial_nerve_deficit_any' && group === 'Of 100 dogs',
     )
     expect(figure).toMatchObject({
@@ -91,7 +92,7 @@ describe('the owner’s page', () => {
         const procedure = (['teca-lbo', 'ventral-bulla-osteotomy', 'traction', 'lateral-wall-resection'] as const).find(
           (one) => one === id,
         )
-        return procedure ? figuresFor(procedure, species, words).counted : []
+        return procedure ? figuresFor(procedure, { species, house }, words).counted : []
       })
       expect(all.length).toBeGreaterThan(8)
       for (const { framing, dots } of all) {

@@ -50,6 +50,7 @@ export const leafletInSpanish = {
   ofRange: '(entre {low} y {high})',
   ofFewer: 'menos de 1',
   ofAtMost: '(como mucho {high})',
+  ofNothing: 'sin cifra',
   ofNone: 'no se vio ninguno (como mucho {high})',
   source: '[{numbers}]',
   unknown: 'No se sabe en un {species}',
@@ -57,6 +58,7 @@ export const leafletInSpanish = {
   noFigures:
     'No encontramos ningún estudio que contara qué pasa con esta opción. Solo podemos decirle lo que sabemos por nuestro trabajo.',
   own: 'Nuestros propios resultados',
+  ownCounted: 'Contamos nuestros propios resultados. Están junto a los números de arriba, con cuántos son.',
   ownText: 'Aquí aún no ponemos nuestros resultados. Pregúntenos cuántas de estas operaciones hacemos y cómo salieron.',
   stays: 'Lo que una operación no hace',
   staysText: {
