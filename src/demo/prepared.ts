@@ -96,6 +96,7 @@ export function preparedTansy(chart: Chart, { animal, operation, LEFT, RIGHT }: 
         { part: 'rechecks', what: 'Checks to twelve months', low: pounds('300.00'), high: pounds('330.00') },
       ],
       deposit: pounds('800.00'),
+      paid: null,
       ceiling: pounds('3600.00'),
       validUntil: '2025-04-25',
       givenBy: moretti,

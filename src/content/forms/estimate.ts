@@ -10,7 +10,7 @@ export const estimate = {
   sections: [
     { id: 'estimate', fields: ['edition', 'validUntil', 'givenBy'] },
     { id: 'lines', fields: ['lines'] },
-    { id: 'limits', fields: ['deposit', 'ceiling'], running: 'estimate' },
+    { id: 'limits', fields: ['deposit', 'paid', 'ceiling'], running: 'estimate' },
     { id: 'answer', fields: ['answer'] },
   ],
   fields: {
@@ -19,6 +19,8 @@ export const estimate = {
     'answer.by': { register: 'contact' },
     'answer.on': { now: true },
     deposit: { blank: 'none' },
+    paid: { blank: 'none' },
+    'paid.on': { now: true },
     'lines.part': { control: 'select' },
   },
 } as const satisfies FormArrangement

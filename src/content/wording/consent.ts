@@ -6,21 +6,13 @@ import { agreementWords } from './papers-agreement.ts'
 
 /** Why consent is asked again, who cannot give it, and what would make it possible. */
 export const consentInEnglish = {
-  changes: {
-    mark: 'the mark on file is not that of this plan',
-    procedure: 'the operation was {from}, now {to}',
-    surgeon: 'the surgeon was {from}, now {to}',
-    ceiling: 'the ceiling was {from}, now {to}',
-    leaflet: 'the leaflet was {from}, now {to}',
-    language: 'the language was {from}, now {to}',
-    number: 'the number for “{what}” was {from}, now {to}',
-  } satisfies Record<PlanChangeCode, string>,
+  changes: agreementWords.changes satisfies Record<PlanChangeCode, string>,
   procedures: namesInEnglish.procedures,
   outcomes: oddsInEnglish.outcomes,
-  range: '{low} to {high} of 100',
-  middle: '{middle} of 100 ({low} to {high})',
-  noNumber: 'no number',
-  withdrawnHow: { 'in-person': 'in person', 'by-phone': 'by telephone', 'in-writing': 'in writing' },
+  range: agreementWords.range,
+  middle: agreementWords.middle,
+  noNumber: agreementWords.noNumber,
+  withdrawnHow: agreementWords.takenBackHow,
   taughtItems: agreementWords.taughtItems,
   refusals: {
     sitter:

@@ -151,6 +151,7 @@ export const exchangeInEnglish = {
     estimate: 'Estimate',
     ceiling: 'Not more than',
     deposit: 'Deposit',
+    'deposit-paid': 'Deposit paid',
     'valid-until': 'Valid until',
     answer: 'Answer to the estimate',
     'answered-on': 'Answered on',

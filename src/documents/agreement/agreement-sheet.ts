@@ -11,6 +11,7 @@ import { otherLanguageNote, spokenWith, translationNote } from '../case/owner-wo
 import { notYet, type PaperDefinition } from '../case/paper-input.ts'
 import { drawingPictures } from '../plate/plate-picture.ts'
 import { type Block, facts, heading, paragraph, small, strong } from '../render/model.ts'
+import { howGiven, isSignedHere, mayAgree, notAsAgreed, numbersTold, signed } from './consent-blocks.ts'
 
 type Agreement = BodyOf<'agreement'>
 type Said = OwnerWords['agreement']
@@ -40,12 +41,14 @@ export const agreementSheet: PaperDefinition = {
         heading(1, words.plan),
         planFacts(file, body, spoken.words),
         ...mark(body, words),
+        ...notAsAgreed(file, agreement, spoken.words),
         heading(1, words.costs),
         costFacts(body, words),
         heading(1, words.limits),
         facts(
           [words.resuscitate, words.resuscitateValue[body.resuscitate]],
           [words.mayExtend, words.mayExtendValue[body.plan.mayExtend]],
+          ...(body.plan.extension === null ? [] : [[words.extension, body.plan.extension] as const]),
           [words.photographs, words.photographsValue[body.photographs]],
         ),
         heading(1, words.told),
@@ -56,6 +59,7 @@ export const agreementSheet: PaperDefinition = {
             .join('\n'),
         ),
         ...drawnBefore(file, agreement, spoken.words),
+        ...numbersTold(body, words),
         heading(1, words.taught),
         taughtBack(body, spoken.words),
         facts(
@@ -68,12 +72,17 @@ export const agreementSheet: PaperDefinition = {
               date: whenOf(agreement, dates),
             }),
           ],
+          ...howGiven(file, body, spoken.words),
         ),
-        ...mayAgree(file, body, words),
+        ...mayAgree(file, agreement, words),
+        ...signed(file, agreement, spoken.words),
         {
           kind: 'signatures',
           date: papers.signedOn,
-          lines: [fill(words.signatures.owner, { name: owner }), fill(words.signatures.vet, { person })],
+          lines: [
+            ...(isSignedHere(body) ? [] : [fill(words.signatures.owner, { name: owner })]),
+            fill(words.signatures.vet, { person }),
+          ],
         },
         ...translationNote(spoken),
       ],
@@ -122,18 +131,21 @@ function consentItemsOf({ plan }: Agreement) {
   return [...new Set(plan.ears.flatMap(({ procedure }) => procedureNamed(procedure, procedures).consentItems))]
 }
 
+/** The first answer, what was said, and how it went after it was explained again. */
 function taughtBack({ teachBack }: Agreement, { agreement: words, papers }: OwnerWords): Block {
   if (teachBack.length === 0) return paragraph(papers.notRecorded)
-  return facts(...teachBack.map(({ item, answer }) => [words.taughtItems[item], words.taughtAnswers[answer]] as const))
+  return facts(
+    ...teachBack.map(({ item, answer, said, again }) => {
+      const parts = [
+        words.taughtAnswers[answer],
+        ...(said === null ? [] : [fill(words.taughtSaid, { said })]),
+        ...(again === null ? [] : [fill(words.taughtAgain, { answer: words.taughtAnswers[again] })]),
+      ]
+      return [words.taughtItems[item], parts.join('; ')] as const
+    }),
+  )
 }
 
 function boxed(item: ConsentItem, words: Said): string {
   return fill(words.box, { item: words.toldItems[item] })
-}
-
-/** Somebody the household does not name as able to consent is pointed out, never refused after the fact. */
-function mayAgree(file: CaseFile, { consentBy }: Agreement, words: Said): Block[] {
-  const contacts = file.theCase.latest('household')?.body.contacts ?? []
-  if (contacts.some(({ contact, mayConsent }) => contact === consentBy && mayConsent)) return []
-  return [{ kind: 'callout', tone: 'attention', word: words.mayNotWord, lines: [words.mayNot] }]
 }

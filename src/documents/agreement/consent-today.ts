@@ -1,9 +1,8 @@
 import { owedRules } from '#content/follow-up/owed-rules.ts'
+import { languages, type OwnerLanguage } from '#content/languages/index.ts'
 import { procedures } from '#content/procedures/index.ts'
 import { consentInEnglish } from '#content/wording/consent.ts'
 import { leafletEdition } from '#content/wording/leaflet.ts'
-import { oddsInEnglish } from '#content/wording/odds.ts'
-import { toldInEnglish } from '#content/wording/told.ts'
 import { numbersShown, type ShownNumber } from '#core/agreement/numbers-shown.ts'
 import type { ToldToday } from '#core/agreement/plan-changes.ts'
 import type { ProcedureId } from '#core/animal/procedure.ts'
@@ -15,21 +14,28 @@ import type { Case } from '#core/journal/fold.ts'
 import { procedureNamed } from '#core/procedures/procedure.ts'
 import type { TheatreRules } from '#core/theatre/theatre-list.ts'
 import { evidenceOf } from '../case/evidence-of.ts'
+import { spokenWith } from '../case/owner-words.ts'
 
 /** Worked out once for each approval of our own figures: a theatre list asks for the same ones again and again. */
 const known = new Map<string, readonly ShownNumber[]>()
 
-function numbersToday(house: Case, species: Species, procedure: ProcedureId): readonly ShownNumber[] {
+function numbersToday(
+  house: Case,
+  species: Species,
+  procedure: ProcedureId,
+  language: OwnerLanguage,
+): readonly ShownNumber[] {
   const evidence = evidenceOf(house)
   const approved = approvedFor(house, species, procedure)?.header.id ?? ''
-  const key = `${species} ${procedure} ${approved} ${evidence.shownFrom}`
+  const key = `${species} ${procedure} ${approved} ${evidence.shownFrom} ${language}`
   const before = known.get(key)
   if (before) return before
+  const { odds, told } = languages[language]
   const said = procedureNamed(procedure, procedures).risks.flatMap(({ outcome }) =>
     toldPerUnit({ species, procedure, outcome }, evidence).map((one) => ({
       outcome,
       unit: one.published.question.unit,
-      said: sayTold(one, { odds: oddsInEnglish, told: toldInEnglish }),
+      said: sayTold(one, { odds, told }),
     })),
   )
   const made = numbersShown(procedure, said)
@@ -40,9 +46,9 @@ function numbersToday(house: Case, species: Species, procedure: ProcedureId): re
 /** What an owner is told today: the leaflet in force and the numbers of an operation, as the leaflet says them. */
 export const toldToday: ToldToday = {
   leafletOf: () => leafletEdition,
-  numbersOf: ({ theCase, house }, procedure) => {
-    const species = theCase.latest('identity')?.body.species
-    return species === undefined ? [] : numbersToday(house, species, procedure)
+  numbersOf: (file, procedure) => {
+    const species = file.theCase.latest('identity')?.body.species
+    return species === undefined ? [] : numbersToday(file.house, species, procedure, spokenWith({ file }).language)
   },
 }
 

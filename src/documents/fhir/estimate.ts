@@ -20,6 +20,9 @@ export const estimate: Mapping<'estimate'> = (line, around) => {
         ? [textAnswer('estimate', ask.estimate, range(totals.answer.low, totals.answer.high))]
         : []),
       ...(body.deposit === null ? [] : [textAnswer('deposit', ask.deposit, fill(say.money, body.deposit))]),
+      ...(body.paid === null
+        ? []
+        : [textAnswer('deposit-paid', ask['deposit-paid'], fill(say.money, body.paid.amount))]),
       textAnswer('ceiling', ask.ceiling, fill(say.money, body.ceiling)),
       textAnswer('valid-until', ask['valid-until'], body.validUntil),
       codedAnswer('answer', ask.answer, body.answer?.said ?? 'not-answered'),

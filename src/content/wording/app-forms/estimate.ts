@@ -26,7 +26,10 @@ export const estimate = {
     'lines.what': { label: 'What', help: 'Histology and culture are forgotten most.' },
     'lines.low': { label: 'At least' },
     'lines.high': { label: 'At most' },
-    deposit: { label: 'Deposit', none: 'no deposit' },
+    deposit: { label: 'Deposit asked', none: 'no deposit' },
+    paid: { label: 'Has it been paid?', none: 'nothing paid yet', open: 'paid' },
+    'paid.amount': { label: 'How much' },
+    'paid.on': { label: 'When' },
     ceiling: {
       label: 'Never more than this without the owner’s word',
       help: 'It should not lie under the sum of what is expected at least.',

@@ -71,6 +71,11 @@ export function addContactHref(place: string, part: string): string {
   return `${contactsHref(place)}/${part}`
 }
 
+/** The talk about costs and consent, up to the signature. */
+export function agreementHref(place: string): string {
+  return `${casePageHref(place)}/agreement`
+}
+
 /** Where one of the usual plans becomes the planned lines of an operation. */
 export function planHref(place: string, operation: string): string {
   return `${casePageHref(place)}/plan/${encodeURIComponent(operation)}`
@@ -132,6 +137,7 @@ const ofPlan: ReadonlySet<string> = new Set(['planned-line', 'second-check'])
 export function settleHref(place: string, operation: string, kind: string | null): string {
   if (kind === null) return casePageHref(place)
   if (ofPlan.has(kind)) return dosePlanHref(place, operation)
+  if (kind === 'agreement') return agreementHref(place)
   // A booking is about the operation rather than the animal.
   return writeHref(place, kind, kind === 'booking' ? { subject: { kind: 'operation', animal: '', operation } } : {})
 }

@@ -4,6 +4,7 @@ import { lazyPart } from '../../ahead.tsx'
 /** The pages of one case; they bring the formulary and the procedures and are loaded when a case is opened. */
 export const caseRoutes: readonly (readonly [path: string, screen: ComponentType])[] = [
   ['/case/:id', lazyPart(() => import('./screen.tsx'))],
+  ['/case/:id/agreement', lazyPart(() => import('./agreement/screen.tsx'))],
   ['/case/:id/choice', lazyPart(() => import('./choice/screen.tsx'))],
   ['/case/:id/conflict/:entry', lazyPart(() => import('./conflict/screen.tsx'))],
   ['/case/:id/contact/:contact', lazyPart(() => import('./contacts/change.tsx'))],

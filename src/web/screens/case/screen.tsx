@@ -11,6 +11,7 @@ import { sayCount } from '#core/outcome/say-count.ts'
 import { isLate, type OwedItem } from '#core/owed/owed-item.ts'
 import { Page } from '../../design/page.tsx'
 import { useMinute } from '../../journal/use-minute.ts'
+import { AgreementLink } from './agreement/agreement-link.tsx'
 import { Blood } from './blood.tsx'
 import { chapterHref } from './case-hrefs.ts'
 import { useCaseView } from './case-view.ts'
@@ -86,6 +87,8 @@ function Panels({ chapter, state }: { readonly chapter: Chapter; readonly state:
           <Odds />
         </>
       )
+    case 'Agreement':
+      return <AgreementLink />
     case 'Theatre':
       return operations.map((operation) => (
         <Fragment key={operation.id}>

@@ -1,0 +1,82 @@
+import { useState } from 'react'
+import { Link } from 'wouter'
+import { agreementPage as words } from '#content/wording/app-agreement.ts'
+import { caseInEnglish } from '#content/wording/app-case.ts'
+import { writersOf } from '#core/people/may-write.ts'
+import { Caution } from '../../../design/caution.tsx'
+import { DraftAwaited } from '../../../design/draft-awaited.tsx'
+import { Notice } from '../../../design/notice.tsx'
+import { Page } from '../../../design/page.tsx'
+import { useWho } from '../../../session/use-who.ts'
+import { casePageHref, writeHref } from '../case-hrefs.ts'
+import { CaseLine } from '../case-line.tsx'
+import { useCaseView } from '../case-view.ts'
+import { MayNotWrite } from '../may-correct.tsx'
+import { WithCase } from '../with-case.tsx'
+import { EstimatePart } from './estimate-part.tsx'
+import { LimitsPart } from './limits-part.tsx'
+import { PlanPart } from './plan-part.tsx'
+import { ReviewPart } from './review-part.tsx'
+import { SignaturePart } from './signature-part.tsx'
+import { StateLines } from './state-lines.tsx'
+import { TakeBackPart } from './take-back-part.tsx'
+import { TaughtPart } from './taught-part.tsx'
+import { useTalk } from './use-talk.ts'
+import { WhoPart } from './who-part.tsx'
+
+/** The agreement of one case on one page, in the order of the talk: costs, plan, who, wishes, said back, signature. */
+export default function AgreementScreen() {
+  return (
+    <WithCase>
+      <AgreementPage />
+    </WithCase>
+  )
+}
+
+function AgreementPage() {
+  const { id } = useCaseView()
+  const { me } = useWho()
+  return (
+    <Page title={words.title} lead={<p>{words.lead}</p>} whose={<CaseLine />}>
+      <StateLines />
+      {writersOf('agreement').includes(me.role) ? <TalkParts /> : <MayNotWrite kind="agreement" />}
+      <TakeBackPart />
+      <Caution />
+      <p className="row" data-screen-only>
+        <Link href={writeHref(id, 'agreement')}>{words.form}</Link>
+        <Link href={casePageHref(id)}>{caseInEnglish.history.back}</Link>
+      </p>
+    </Page>
+  )
+}
+
+function TalkParts() {
+  const { id } = useCaseView()
+  const talk = useTalk()
+  const [kept, setKept] = useState(0)
+  if (!talk.ready) return <DraftAwaited />
+  if (Object.keys(talk.setting.planned).length === 0) {
+    return (
+      <p>
+        {words.nothingPlanned} <Link href={writeHref(id, 'choice')}>{words.toChoice}</Link>
+      </p>
+    )
+  }
+  return (
+    <>
+      {kept > 0 && <Notice title={words.kept} live />}
+      {talk.reviewing && talk.body ? (
+        <ReviewPart talk={talk} body={talk.body} onKept={() => setKept(kept + 1)} />
+      ) : (
+        <>
+          <EstimatePart talk={talk} />
+          <PlanPart talk={talk} />
+          <WhoPart talk={talk} />
+          <LimitsPart talk={talk} />
+          <TaughtPart talk={talk} />
+          <SignaturePart talk={talk} />
+        </>
+      )}
+    </>
+  )
+}
