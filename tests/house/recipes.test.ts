@@ -24,6 +24,8 @@ const kindTables = {
   'src/content/wording/app-kinds.ts': "'example-look': 'An invented look',",
 }
 const oddsPage = 'src/content/wording/odds.ts'
+/** The invented operation in the words of every language. */
+const oddsPages = { [oddsPage]: 'an invented operation', 'src/content/wording/spanish/odds.ts': 'una prueba inventada' }
 
 describe('the recipes', () => {
   let tree: PlantedTree
@@ -81,9 +83,12 @@ describe('the recipes', () => {
     }
     expect(places).not.toContain('src/content/procedures/example-osteotomy.ts')
     expect(said).toContain("'example-osteotomy'")
-    const words = readFileSync(join(tree.root, oddsPage), 'utf8')
-    const added = "    'example-osteotomy': 'an invented operation',\n    traction: '"
-    writeFileSync(join(tree.root, oddsPage), words.replace("    traction: '", added))
+    for (const [page, operation] of Object.entries(oddsPages)) {
+      expect(places).toContain(page)
+      const words = readFileSync(join(tree.root, page), 'utf8')
+      const added = `    'example-osteotomy': '${operation}',\n    traction: '`
+      writeFileSync(join(tree.root, page), words.replace("    traction: '", added))
+    }
   })
 
   it('satisfy the rules that every fact and every kind must satisfy', () => {
@@ -106,7 +111,7 @@ describe('the recipes', () => {
   })
 
   it('compile, each without the unanswered operation', () => {
-    for (const path of [listOfOperations, oddsPage]) cpSync(join(house, path), join(tree.root, path))
+    for (const path of [listOfOperations, ...Object.keys(oddsPages)]) cpSync(join(house, path), join(tree.root, path))
     rmSync(join(tree.root, 'src/content/procedures/example-osteotomy.ts'))
     expect(runScript('write-indexes.mjs', [], tree.root).status).toBe(0)
     expect(run('node_modules/ts7/bin/tsc', '-p', 'tsconfig.json')).toEqual({ status: 0, said: '' })
