@@ -1,6 +1,8 @@
 import { logWays } from '../log-ways.ts'
 import { expit, log1pExp, logit } from '../logistic.ts'
 import type { Count } from '../proportion-interval.ts'
+import { logitEffect } from './effects.ts'
+import { inverseVariance } from './inverse-variance.ts'
 import { addStudy, type Evidence } from './study-integral.ts'
 
 /** The most likely mu and tau of the binomial-normal model. */
@@ -29,16 +31,33 @@ export function binomialNormal(counts: readonly Count[]): BinomialNormal | undef
   if (counts.length < 2 || counts.every((count) => count.total === 1)) return common
   const ways = counts.reduce((sum, count) => sum + logWays(count), 0)
   const evidence = evidenceFor(counts)
+  const fit = fewStarts(counts, evidence, common.mu) ?? manyStarts(counts, evidence, common)
+  if (!fit || fit.sums.log + ways <= common.logLikelihood) return common
+  const { mu, tau, sums } = fit
+  const determinant = sums.muMu * sums.tauTau - sums.muTau * sums.muTau
+  return { mu, se: Math.sqrt(-sums.tauTau / determinant), tau, boundary: false, logLikelihood: sums.log + ways }
+}
+
+/** From so many studies on, with a likelihood that rises from tau = 0, one start by moments is enough. */
+const manyStudies = 30
+
+function fewStarts(counts: readonly Count[], evidence: EvidenceAt, mu: number): Fit | undefined {
+  if (counts.length < manyStudies || !(riseAtZero(counts, mu) > 0)) return undefined
+  const { mean, tau2 } = inverseVariance(counts.map(logitEffect), 'DL')
+  const fit = climb(evidence, mean, Math.max(0.1, Math.sqrt(tau2)))
+  const { muMu, tauTau, muTau } = fit.sums
+  return fit.tau > 1e-3 && muMu < 0 && muMu * tauTau > muTau * muTau ? fit : undefined
+}
+
+/** The best of a row of spreads, then uphill from there; nothing when none is better than no spread at all. */
+function manyStarts(counts: readonly Count[], evidence: EvidenceAt, common: BinomialNormal): Fit | undefined {
+  const ways = counts.reduce((sum, count) => sum + logWays(count), 0)
   let best = { mu: common.mu, tau: 0, log: common.logLikelihood - ways }
   for (const tau of startsFor(counts, common.mu)) {
     const found = muFor(evidence, tau, best.mu)
     if (found.log > best.log + 1e-12) best = { mu: found.mu, tau, log: found.log }
   }
-  if (best.tau === 0) return common
-  const { mu, tau, sums } = climb(evidence, best.mu, best.tau)
-  if (sums.log + ways <= common.logLikelihood) return common
-  const determinant = sums.muMu * sums.tauTau - sums.muTau * sums.muTau
-  return { mu, se: Math.sqrt(-sums.tauTau / determinant), tau, boundary: false, logLikelihood: sums.log + ways }
+  return best.tau === 0 ? undefined : climb(evidence, best.mu, best.tau)
 }
 
 /** One proportion for all: what is left at tau = 0. */
@@ -49,16 +68,18 @@ function commonShare(counts: readonly Count[], share: number): BinomialNormal {
   return { mu, se: 1 / Math.sqrt(total * share * (1 - share)), tau: 0, boundary: true, logLikelihood: log }
 }
 
-/** Small starts only where the likelihood rises from tau = 0: it is even in tau, so its slope in tau is always 0 there. */
-function startsFor(counts: readonly Count[], mu: number): readonly number[] {
+/** Twice the slope of the likelihood in tau² at tau = 0. In tau itself it is even, so its slope is always 0 there. */
+function riseAtZero(counts: readonly Count[], mu: number): number {
   const share = expit(mu)
-  const rise = counts.reduce(
-    (sum, { events, total }) => sum + (events - total * share) ** 2 - total * share * (1 - share),
-    0,
-  )
-  return [...(rise > 0 ? [0.004, 0.015] : []), 0.05, 0.15, 0.3, 0.6, 1, 1.6, 2.5, 4, 7]
+  return counts.reduce((sum, { events, total }) => sum + (events - total * share) ** 2 - total * share * (1 - share), 0)
 }
 
+/** Small starts only where the likelihood rises from tau = 0. */
+function startsFor(counts: readonly Count[], mu: number): readonly number[] {
+  return [...(riseAtZero(counts, mu) > 0 ? [0.004, 0.015] : []), 0.05, 0.15, 0.3, 0.6, 1, 1.6, 2.5, 4, 7]
+}
+
+type Fit = { readonly mu: number; readonly tau: number; readonly sums: Evidence }
 type EvidenceAt = (mu: number, tau: number) => Evidence
 
 function evidenceFor(counts: readonly Count[]): EvidenceAt {
@@ -85,8 +106,8 @@ function muFor(evidence: EvidenceAt, tau: number, start: number): { readonly mu:
   return { mu, log: sums.log }
 }
 
-/** Newton steps in mu and tau together, shortened until they climb. */
-function climb(evidence: EvidenceAt, startMu: number, startTau: number) {
+/** Newton steps in mu and tau together, shortened until they climb. A step of 1e-7 leaves an error of about its square. */
+function climb(evidence: EvidenceAt, startMu: number, startTau: number): Fit {
   let mu = startMu
   let tau = startTau
   let sums = evidence(mu, tau)
@@ -101,7 +122,7 @@ function climb(evidence: EvidenceAt, startMu: number, startTau: number) {
     mu += part * stepMu
     tau += part * stepTau
     sums = next
-    if (Math.abs(part * stepMu) < 1e-11 && Math.abs(part * stepTau) < 1e-11) break
+    if (Math.abs(part * stepMu) < 1e-7 && Math.abs(part * stepTau) < 1e-7) break
   }
   return { mu, tau, sums }
 }

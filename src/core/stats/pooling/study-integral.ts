@@ -30,14 +30,16 @@ export function addStudy({ events, total }: Count, mu: number, tau: number, star
   let second = 0
   let secondZ = 0
   let secondZz = 0
+  const ratio = Math.exp(tau * step)
   for (let way = 1; way >= -1; way -= 2) {
-    for (let z = way === 1 ? peak : peak - step; ; z += way * step) {
-      const at = mu + tau * z
-      const small = Math.exp(-Math.abs(at))
-      const p = at >= 0 ? 1 / (1 + small) : small / (1 + small)
-      const log = events * at - total * (Math.max(at, 0) + Math.log1p(small)) - 0.5 * z * z
-      const weight = Math.exp(log - top)
-      if (weight < 1e-17) break
+    let z = way === 1 ? peak : peak - step
+    // The odds go from node to node by one factor.
+    let odds = Math.exp(mu + tau * z)
+    const factor = way === 1 ? ratio : 1 / ratio
+    for (;;) {
+      const weight = Math.exp(events * (mu + tau * z) - total * Math.log1p(odds) - 0.5 * z * z - top)
+      if (!(weight > 1e-16)) break
+      const p = odds / (1 + odds)
       const rest = events - total * p
       const bend = weight * (rest * rest - total * p * (1 - p))
       all += weight
@@ -46,6 +48,8 @@ export function addStudy({ events, total }: Count, mu: number, tau: number, star
       second += bend
       secondZ += bend * z
       secondZz += bend * z * z
+      z += way * step
+      odds *= factor
     }
   }
   const slope = first / all

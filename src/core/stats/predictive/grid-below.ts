@@ -1,4 +1,4 @@
-import { between, type GridDistribution } from './grid-distribution.ts'
+import { type GridDistribution, logBetween } from './grid-distribution.ts'
 
 /** Probabilities and quantiles of a grid, on the log odds scale. */
 export type GridBelow = {
@@ -23,14 +23,13 @@ const points = [
  */
 export function gridBelow({ from, step, density }: GridDistribution): GridBelow {
   const size = density.length
-  const logs = density.map(Math.log)
   const sums = new Float64Array(size)
   for (let t = 1; t < size; t += 1) {
     let more = 0
     for (let i = 0; i < 8; i += 1) more += (overOneStep[i] ?? 0) * (density[t - 4 + i] ?? 0)
     sums[t] = (sums[t - 1] ?? 0) + more * step
   }
-  const height = (position: number) => Math.exp(between(logs, position))
+  const height = (position: number) => Math.exp(logBetween(density, position))
   const below = (at: number) => {
     const position = (at - from) / step
     if (position <= 0) return 0

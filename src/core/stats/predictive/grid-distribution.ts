@@ -52,3 +52,9 @@ export function between(values: ArrayLike<number>, position: number): number {
   }
   return above / below
 }
+
+/** The same for the logarithm of positive values, taken only of the eight that are needed. */
+export function logBetween(values: Float64Array, position: number): number {
+  const start = Math.max(0, Math.min(values.length - 8, Math.floor(position) - 3))
+  return between(values.subarray(start, start + 8).map(Math.log), position - start)
+}
