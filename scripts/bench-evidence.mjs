@@ -1,6 +1,6 @@
 /**
  * Pooling and prior beside R on the same invented studies, in one run. Used by scripts/bench.mjs; alone:
- * `node scripts/bench-evidence.mjs`. Without R only our own times are printed.
+ * `node scripts/bench-evidence.mjs`. Processor time on both sides. Without R only our own times are printed.
  */
 import { spawnSync } from 'node:child_process'
 import { fileURLToPath, pathToFileURL } from 'node:url'
@@ -14,7 +14,10 @@ export async function benchEvidence(sizes = [10, 100, 1000]) {
   const { benchEvidence: ours, benchOddsOfACase } = await import(
     pathToFileURL(await buildEntry('tests/bench/evidence.ts', 'bench-evidence')).href
   )
-  const lines = [`all odds of a case (12 outcomes, prior, own results added, said): ${ms(benchOddsOfACase())}`]
+  const lines = [
+    'evidence, processor time, one core',
+    `all odds of a case (12 outcomes, prior, own results added, said): ${ms(benchOddsOfACase())}`,
+  ]
   const hasR = spawnSync('Rscript', ['--version']).status === 0
   if (!hasR) lines.push('R is not on this machine: only our own times')
   for (const size of sizes) {

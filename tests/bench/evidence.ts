@@ -21,24 +21,26 @@ export function inventedStudies(size: number): { events: number; total: number }
   })
 }
 
-/** Median milliseconds of a few rounds after a warm-up, with the last answer. */
+/** Median milliseconds of processor time over a few batches after a warm-up, with the last answer: the machine is shared. */
 function timed<Answer>(work: () => Answer, rounds: number): { readonly ms: number; readonly answer: Answer } {
+  const batches = 9
   let answer = work()
-  for (let round = 0; round < Math.min(20, rounds); round += 1) answer = work()
-  const times = Array.from({ length: rounds }, () => {
-    const began = performance.now()
-    answer = work()
-    return performance.now() - began
+  for (let round = 0; round < rounds; round += 1) answer = work()
+  const times = Array.from({ length: batches }, () => {
+    const began = process.cpuUsage()
+    for (let round = 0; round < rounds; round += 1) answer = work()
+    const { user, system } = process.cpuUsage(began)
+    return (user + system) / 1000 / rounds
   }).sort((a, b) => a - b)
-  return { ms: times[Math.floor(rounds / 2)] ?? 0, answer }
+  return { ms: times[Math.floor(batches / 2)] ?? 0, answer }
 }
 
 const priors = { mu: { mean: 0, sd: 2 }, tauScale: 1 }
 
-/** Pooling and prior of the same studies: median milliseconds, and the answers for comparison. */
+/** Pooling and prior of the same studies: median milliseconds of processor time, and the answers for comparison. */
 export function benchEvidence(size: number) {
   const studies = inventedStudies(size)
-  const rounds = size > 500 ? 11 : 101
+  const rounds = size > 500 ? 1 : size > 50 ? 5 : 20
   const { nodes, tau } = planOf(studies, priors)
   const pooling = timed(() => binomialNormal(studies), rounds)
   const prior = timed(() => {
@@ -65,5 +67,5 @@ export function benchOddsOfACase(outcomes = 12): number {
       const after = updatedBy(robust, { events: index % 3, total: 12 }).distribution
       for (const one of [distribution, after]) summaryOf(one)
     }
-  }, 31).ms
+  }, 3).ms
 }

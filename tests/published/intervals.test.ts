@@ -1,6 +1,12 @@
 /** Reference values computed with R (versions and calls in data/intervals.json, `meta`). */
 import { describe, expect, it } from 'vitest'
-import { exactInterval, jeffreysInterval, upperBound, wilsonInterval } from '#core/stats/proportion-interval.ts'
+import {
+  eventFreeCases,
+  exactInterval,
+  jeffreysInterval,
+  upperBound,
+  wilsonInterval,
+} from '#core/stats/proportion-interval.ts'
 import { betaQuantile, logGamma, normalQuantile } from '#core/stats/special-functions.ts'
 import reference from './data/intervals.json' with { type: 'json' }
 
@@ -43,6 +49,11 @@ describe('no event in n: the exact bounds behind the rule of three (Hanley & Lip
     expectClose(bound.answer, row.upperOneSided, row.tolerance.value)
     expectEnds(exactInterval({ events: 0, total: row.total }), [0, row.upperTwoSided], row.tolerance.value)
   })
+})
+
+it.each(reference.eventFree)('$cases cases without an event exclude a rate of $rate', ({ rate, cases, casesAt99 }) => {
+  expect(eventFreeCases(rate)).toBe(cases)
+  expect(eventFreeCases(rate, 0.99)).toBe(casesAt99)
 })
 
 describe('special functions agree with R and 160-bit arithmetic to 1e-12', () => {

@@ -67,6 +67,17 @@ export function upperBound(count: Count, confidence = 0.95): Outcome<number, NoC
   return answer(betaQuantile(1 - confidence, { a: events + 1, b: total - events }, 'upper'))
 }
 
+/**
+ * How many cases without a single event it takes to exclude a rate so high, one-sided; the same number shows at least one
+ * event with that confidence when the rate is true (Hanley & Lippman-Hand, J Am Med Assoc 1983;249:1743–1745).
+ *
+ * @example eventFreeCases(0.05) // 59
+ */
+export function eventFreeCases(rate: number, confidence = 0.95): number {
+  if (!(rate > 0 && rate < 1)) throw new Error(`A rate lies between 0 and 1, not ${rate}.`)
+  return Math.ceil(Math.log1p(-confidence) / Math.log1p(-rate))
+}
+
 /** Ends are exactly 0 without an event and exactly 1 when all had it; rounding must not say otherwise. */
 function whenCounted(
   count: Count,

@@ -22,7 +22,7 @@ export function addStudy({ events, total }: Count, mu: number, tau: number, star
   const peak = highest(events, total, mu, tau, start)
   const share = 1 / (1 + Math.exp(-(mu + tau * peak)))
   const width = 1 / Math.sqrt(1 + tau * tau * total * share * (1 - share))
-  const step = Math.min(width * 0.6, 0.3 / tau)
+  const step = Math.min(width * 0.65, 0.3 / tau)
   const top = logHeight(events, total, mu, tau, peak)
   let all = 0
   let first = 0
@@ -38,7 +38,7 @@ export function addStudy({ events, total }: Count, mu: number, tau: number, star
     const factor = way === 1 ? ratio : 1 / ratio
     for (;;) {
       const weight = Math.exp(events * (mu + tau * z) - total * Math.log1p(odds) - 0.5 * z * z - top)
-      if (!(weight > 1e-16)) break
+      if (!(weight > 1e-15)) break
       const p = odds / (1 + odds)
       const rest = events - total * p
       const bend = weight * (rest * rest - total * p * (1 - p))
@@ -76,7 +76,7 @@ function highest(events: number, total: number, mu: number, tau: number, start: 
     const p = 1 / (1 + Math.exp(-(mu + tau * z)))
     const step = (tau * (events - total * p) - z) / (1 + tau * tau * total * p * (1 - p))
     z += Math.max(-longest, Math.min(longest, step))
-    if (Math.abs(step) < 1e-5) break
+    if (Math.abs(step) < 1e-2) break
   }
   return z
 }

@@ -12,10 +12,10 @@ export type Plan = {
   readonly tau: { readonly unit: number; readonly step: number; readonly likeliest: number; readonly last: number }
 }
 
-/** What is more than this below the highest logarithm is left out: 4e-18 of the whole. */
-export const negligible = 40
+/** What is more than this below the highest logarithm is left out: 2e-15 of the whole. */
+export const negligible = 34
 /** Normal spreads that reach as far as `negligible`. */
-export const farSpreads = 9
+export const farSpreads = 8.3
 /** Own results of up to 1,500 cases are read off a grid of 0.04 without refining it. */
 const usualStep = 0.04
 const mostNodes = 1_500_000
