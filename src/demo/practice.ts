@@ -6,6 +6,7 @@ import type { ClinicRow, ContactRow, PersonRow } from '#core/journal/registers.t
 import type { ClosedDays } from '#core/time/open-days.ts'
 import { quantity } from '#core/units/quantity.ts'
 import { Chart } from './chart.ts'
+import { prices } from './prices.ts'
 
 /**
  * An invented practice: no person, animal, phone number or price in this folder is real, and none of its numbers is
@@ -103,6 +104,7 @@ export function registerRows(): Row[] {
     ...closedDays.map((closed) => row('closed-day', closed.day, closed)),
     ...Object.entries(contacts).map(([id, contact]) => row('contact', id, contact)),
     ...Object.entries(people).map(([id, person]) => row('person', id, person)),
+    ...Object.entries(prices).map(([id, price]) => row('price', id, price)),
   ])
 }
 

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { choiceContent } from '#content/choice/index.ts'
 import { formulary } from '#content/formulary/index.ts'
 import type { ChoiceContent } from '#core/choice/choice-rule.ts'
-import { toldIds } from '#core/choice/option.ts'
+import { toldIds } from '#core/choice/told-ids.ts'
 
 const { rules, routes, steroids }: ChoiceContent = choiceContent
 

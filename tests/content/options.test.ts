@@ -3,8 +3,9 @@ import { options } from '#content/options/index.ts'
 import { optionsInEnglish } from '#content/wording/options.ts'
 import { countText, fleschKincaidGrade } from '#core/agreement/readability.ts'
 import { type Species, speciesList } from '#core/animal/species.ts'
-import { type ChoiceOption, optionHeadings, toldIds } from '#core/choice/option.ts'
+import { type ChoiceOption, optionHeadings } from '#core/choice/option.ts'
 import { type Told, toldFor } from '#core/choice/told.ts'
+import { toldIds } from '#core/choice/told-ids.ts'
 
 const all: readonly ChoiceOption[] = options
 const told = all.flatMap((option) =>

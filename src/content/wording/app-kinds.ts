@@ -13,6 +13,7 @@ export const kindsInEnglish = {
   call: 'Call',
   check: 'Check of wound, face and eye',
   choice: 'Choice',
+  'cost-assumption': 'What a year could cost',
   'consent-withdrawn': 'Consent taken back',
   count: 'Count',
   cytology: 'Cytology',

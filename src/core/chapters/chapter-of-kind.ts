@@ -18,6 +18,7 @@ export const chapterOfKind = {
   check: 'Year',
   choice: 'Choice',
   'consent-withdrawn': 'Agreement',
+  'cost-assumption': 'Choice',
   count: 'Theatre',
   cytology: 'Work-up',
   death: 'Year',

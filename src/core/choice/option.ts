@@ -1,10 +1,7 @@
 import type { Species } from '#core/animal/species.ts'
 import type { Provenance } from '#core/evidence/sourced.ts'
-import { optionIds } from '#core/journal/kinds/choice.ts'
-
-/** Both ears at once or one after the other: told beside the options, in the same way, when both ears are ill. */
-export const sessionIds = ['both-in-one-session', 'staged'] as const
-export const toldIds = [...optionIds, ...sessionIds] as const
+import type { optionIds } from '#core/journal/kinds/choice.ts'
+import type { toldIds } from './told-ids.ts'
 
 export type OptionId = (typeof optionIds)[number]
 export type ToldId = (typeof toldIds)[number]

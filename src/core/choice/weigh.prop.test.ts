@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import { choiceContent } from '#content/choice/index.ts'
 import { type EarFact, type EarFacts, earFactIds } from './ear-fact.ts'
-import { toldIds } from './option.ts'
+import { toldIds } from './told-ids.ts'
 import { weigh } from './weigh.ts'
 
 const value = fc.constantFrom('yes', 'no', 'unknown')

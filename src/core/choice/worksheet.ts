@@ -7,8 +7,9 @@ import { optionIds } from '#core/journal/kinds/choice.ts'
 import type { ChoiceContent, ChoiceRoute } from './choice-rule.ts'
 import type { EarFactId, EarFacts } from './ear-fact.ts'
 import { earFactsOf } from './ear-facts-of.ts'
-import { type ChoiceOption, sessionIds, type ToldId } from './option.ts'
+import type { ChoiceOption, ToldId } from './option.ts'
 import { optionNamed } from './told.ts'
+import { sessionIds } from './told-ids.ts'
 import { stateOf, type Weighed, weigh } from './weigh.ts'
 
 /** A way that is open for this ear, with each step: on record, missing, or for a person to see to. */

@@ -29,6 +29,7 @@ export const mayWrite = {
   choice: surgeonOnly,
   /** Whoever picks up the telephone at ten to eight. */
   'consent-withdrawn': staff,
+  'cost-assumption': staff,
   count: atTheAnimal,
   cytology: atTheAnimal,
   /** An owner may tell it on the telephone; from then on nobody may ask that owner anything. */

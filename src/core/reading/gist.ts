@@ -15,6 +15,7 @@ const gists = {
   check: ['=wound', '=blink', '=painful', 'text'],
   choice: ['options', 'session'],
   'consent-withdrawn': ['by', 'how', 'why'],
+  'cost-assumption': ['option', 'lines'],
   count: ['when', 'items', '=throatPack'],
   cytology: ['site', '=cocci', '=rods', '=yeast', '=oddCells'],
   death: ['how', 'cause'],

@@ -1,6 +1,7 @@
 import { addDays } from '#core/time/calendar-day.ts'
 import type { Chart } from '../chart.ts'
 import { moment } from '../chart.ts'
+import { atOurPrices } from '../cost-of-a-year.ts'
 import { staff, zone } from '../practice.ts'
 import { giver, mg, mL, stamp, writeCheck } from '../writers.ts'
 import { find, firstCall, type Living, living, normalBaseline, weigh } from './animal.ts'
@@ -65,20 +66,56 @@ function workUp(one: Living, day: string): void {
   })
   find(one, 'RIGHT', `${day} 10:19`, { discharge: 'waxy', otis3: { erythema: 1, swelling: 0, erosion: 0, exudate: 1 } })
   normalBaseline(one, `${day} 10:30`, { LEFT: '17', RIGHT: '18' })
-  one.chart.write(
-    'choice',
-    { at: `${day} 14:40`, by: staff.holm, subject: one.ear('LEFT') },
-    {
-      options: [
-        { option: 'teca-lbo', answer: 'chosen', because: 'The canal is closed and mineral.' },
-        { option: 'medical-control', answer: 'declined', because: 'Two years of it failed.' },
-      ],
-      session: 'one-ear',
-      for: ['Narrowing that cannot be reversed'],
-      against: ['His skin disease goes on'],
-      missing: [],
-    },
-  )
+  choose(one, day)
+}
+
+/** Nobody scanned the bulla: the worksheet of this ear goes on saying so. */
+function choose(one: Living, day: string): void {
+  const left = (at: string) => ({ at: `${day} ${at}`, by: staff.holm, subject: one.ear('LEFT') })
+  one.chart.write('history-item', left('10:40'), {
+    topic: 'ear-disease',
+    text: 'Wet and sore for two years; better for some weeks each time, then worse than before.',
+    from: null,
+    until: null,
+    source: 'owner',
+  })
+  one.chart.write('medicine-before', left('10:45'), {
+    written: 'Prednisolone 5 mg tablets',
+    substance: 'prednisolone',
+    route: 'oral',
+    dose: 'two tablets a day for three weeks',
+    from: null,
+    until: moment(addDays(day, -60).slice(0, 7), zone),
+    ongoing: false,
+    effect: 'none',
+  })
+  const yearOf = (option: 'medical-control' | 'teca-lbo', often: Parameters<typeof atOurPrices>[0]) =>
+    one.chart.write('cost-assumption', left('14:20'), { option, lines: atOurPrices(often) })
+  yearOf('medical-control', {
+    'price-check': [6, 10, 'year'],
+    'price-drops': [1, 2, 'month'],
+    'price-smear-and-culture': [2, 3, 'year'],
+  })
+  yearOf('teca-lbo', {
+    'price-teca': [1, 1, 'year'],
+    'price-ward-day': [1, 3, 'year'],
+    'price-laboratory': [1, 1, 'year'],
+    'price-recheck': [4, 6, 'year'],
+  })
+  one.chart.write('choice', left('14:40'), {
+    options: [
+      { option: 'teca-lbo', answer: 'chosen', because: 'The canal is closed and mineral, and it hurts.' },
+      { option: 'medical-control', answer: 'declined', because: 'Two years of it failed.' },
+      { option: 'deep-flush', answer: 'declined', because: 'Nothing passes the closed canal.' },
+      { option: 'lateral-wall-resection', answer: 'declined', because: 'The deeper canal is closed; he is a Cocker.' },
+      { option: 'no-treatment', answer: 'declined', because: 'He hurts every day.' },
+      { option: 'euthanasia', answer: 'declined', because: 'Named once, without pressure; they wish to treat.' },
+    ],
+    session: 'one-ear',
+    for: ['Narrowing that cannot be reversed', 'A steroid did not open it'],
+    against: ['His skin disease goes on'],
+    missing: ['What the bulla holds was not scanned; the owners did not wish it'],
+  })
 }
 
 function theatre(one: Living, day: string): void {

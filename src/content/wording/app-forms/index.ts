@@ -12,6 +12,7 @@ import { call } from './call.ts'
 import { check } from './check.ts'
 import { choice } from './choice.ts'
 import { consentWithdrawn } from './consent-withdrawn.ts'
+import { costAssumption } from './cost-assumption.ts'
 import { count } from './count.ts'
 import { cytology } from './cytology.ts'
 import { death } from './death.ts'
@@ -75,6 +76,7 @@ export const formWords = [
   check,
   choice,
   consentWithdrawn,
+  costAssumption,
   count,
   cytology,
   death,

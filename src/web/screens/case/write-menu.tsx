@@ -10,7 +10,7 @@ import { writersOf } from '#core/people/may-write.ts'
 import { saySubject } from '#core/reading/names-of.ts'
 import { entryKindsOf } from '../../forms/forms.ts'
 import { useWho } from '../../session/use-who.ts'
-import { plateHref, writeHref } from './case-hrefs.ts'
+import { choiceHref, plateHref, writeHref } from './case-hrefs.ts'
 import { library, useCaseView } from './case-view.ts'
 import styles from './write-menu.module.css'
 
@@ -65,7 +65,12 @@ function Choices({ kind, subjects }: { readonly kind: KindName; readonly subject
         {subjects.map((subject) => {
           const about = saySubject(subject, file, library)
           const side = subject.kind === 'ear' ? subject.side : about
-          const href = kind === 'plate-drawing' ? plateHref(id, side) : writeHref(id, kind, { subject })
+          const href =
+            kind === 'plate-drawing'
+              ? plateHref(id, side)
+              : kind === 'cost-assumption'
+                ? choiceHref(id, side)
+                : writeHref(id, kind, { subject })
           return (
             <Link key={about} href={href} aria-label={sayWay(kind, side.split(', ')[0] ?? side, subject)}>
               {side.split(', ')[0]}

@@ -11,6 +11,7 @@ import { fill } from '#core/outcome/finding.ts'
 import { useCaseView } from '../case-view.ts'
 import { OddsList } from '../odds.tsx'
 import styles from './choice.module.css'
+import { CostPart } from './cost-part.tsx'
 import { optionName } from './option-name.ts'
 import { SaidLines } from './said-lines.tsx'
 import { useFocusWhen } from './use-opened.ts'
@@ -64,6 +65,7 @@ export function OpenedOption(props: {
           </p>
         </div>
       ))}
+      <CostPart option={weighed.option} sheet={sheet} />
       <Figures option={weighed.option} species={species} />
     </article>
   )

@@ -1,6 +1,6 @@
 import { choiceInEnglish } from '#content/wording/app-choice.ts'
 import { optionsInEnglish } from '#content/wording/options.ts'
-import { sessionIds } from '#core/choice/option.ts'
+import { sessionIds } from '#core/choice/told-ids.ts'
 import type { Weighed } from '#core/choice/weigh.ts'
 import type { EarSheet } from '#core/choice/worksheet.ts'
 import { capital } from '#core/outcome/capital.ts'

@@ -1,6 +1,7 @@
 import { useEffect, useRef, useState } from 'react'
 import { useSearchParams } from 'wouter'
-import { type ToldId, toldIds } from '#core/choice/option.ts'
+import type { ToldId } from '#core/choice/option.ts'
+import { toldIds } from '#core/choice/told-ids.ts'
 
 /** How many options can be read facing each other. */
 const facing = 2
