@@ -74,7 +74,7 @@ export const ownerPageInEnglish = {
   range: 'The true number may lie between {low} and {high}.',
   rangeFrom: 'The true number may lie between fewer than 1 and {high}.',
   study: 'One study, {group}.',
-  studies: '{number} studies. We do not mix them into one number.',
+  studies: '{number} studies. The number is what they let us expect together.',
   readings: 'One study. Its sentence can be read in two ways, so we show both ends.',
   groups: {
     animal: '{total} {animals}',
@@ -172,7 +172,7 @@ export const ownerPageInEnglish = {
   },
   ownResults: 'Our own results',
   ownResultsText:
-    'We do not print our own results here yet. Ask us how many of these operations we do, and how they went.',
+    'Where we have counted our own results, and a person here has approved the count, they are part of the numbers above, and it is said there. Ask us how many of these operations we do, and how they went.',
   caution: 'This page helps you talk with your vet. It does not take the place of that talk.',
   phone: 'Phone {clinic}',
   phoneDay: 'By day: {phone}',

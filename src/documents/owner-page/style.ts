@@ -70,7 +70,7 @@ legend { padding: 0; }
 .wishes label { display: inline-block; padding: 0.3rem 0; margin-right: 1.25rem; min-height: 24px; }
 .wishes h3 label { padding: 0; }
 input[type="radio"] { accent-color: #1f5a66; width: 1.15rem; height: 1.15rem; vertical-align: -0.2rem; margin: 0 0.35rem 0 0; }
-@media (min-width: 44rem) {
+@media (min-width: 44rem), print {
   body { padding: 0 2rem 4rem; }
   .narrow { display: none; }
   .wide { display: block; }
@@ -86,9 +86,8 @@ input[type="radio"] { accent-color: #1f5a66; width: 1.15rem; height: 1.15rem; ve
 @media print {
   html { font-size: 80%; }
   body { max-width: none; padding: 0; }
-  .screen, details, select { display: none; }
-  .narrow { display: none; } .wide { display: block; }
-  section { margin-top: 1.5rem; } article, .figure, figure, tr, .weighed { break-inside: avoid; page-break-inside: avoid; }
+  .screen, .wishes .unasked, details, select { display: none; }
+  section { margin-top: 1.5rem; } .figure, figure, tr, .weighed { break-inside: avoid; page-break-inside: avoid; }
   h2, h3, h4, h5 { break-after: avoid; page-break-after: avoid; }
   a { color: inherit; }
   textarea { height: 10rem; }

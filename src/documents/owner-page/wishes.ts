@@ -89,7 +89,7 @@ function weighed(matter: Matter, before: Wishes | undefined, input: OwnerPageInp
   const { page } = input.words
   const was = before?.matters.find((one) => one.matter === matter)?.weight ?? ''
   const radio = (value: string, text: string) =>
-    html`<label><input type="radio" name="matter-${matter}" value="${value}"${checkedIf(was === value)}> ${text}</label> `
+    html`<label${value === '' ? html` class="unasked"` : html``}><input type="radio" name="matter-${matter}" value="${value}"${checkedIf(was === value)}> ${text}</label> `
   return html`<fieldset class="weighed"><legend>${fill(page.matters[matter], { name: nameOf(input) })}</legend>
 ${matterWeights.map((weight) => radio(weight, page.weights[weight]))}${radio('', page.weightNone)}</fieldset>
 `
