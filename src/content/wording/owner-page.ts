@@ -65,7 +65,7 @@ export const ownerPageInEnglish = {
     procedure: 'Of 100 operations on {animals}',
   },
   animals: { dog: 'dogs', cat: 'cats' },
-  dotsKey: { had: 'had it', between: 'had it in some studies', without: 'did not have it' },
+  dotsKey: { had: 'had it', between: 'not sure: it may be so many', without: 'did not have it' },
   middle: 'About {had} of 100 had this. About {without} of 100 did not.',
   middleFewer: 'Fewer than 1 of 100 had this. More than 99 of 100 did not.',
   span: 'Between {low} and {high} of 100 had this. Between {rest} and {most} of 100 did not.',
