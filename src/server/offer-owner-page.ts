@@ -41,7 +41,7 @@ export function offerOwnerPage(app: Hono, worldOf: MakeWorld): void {
       return c.redirect(`${query === '?' ? '?' : `${query}&`}sent=${kept ? what : 'nothing'}#wishes`, 303)
     }),
   )
-  app.all('/o/*', async (c) => c.html(await closedFor(await worldOf(c, { may: 'anyone' }), false), 404))
+  app.all('/o/*', async (c) => c.html(await closedFor(c, await worldOf(c, { may: 'anyone' }), false), 404))
 }
 
 type Then = (opened: OpenedLink, asked: Asked, world: World) => Response | Promise<Response>
@@ -51,17 +51,17 @@ async function behindLink(c: Context, worldOf: MakeWorld, then: Then): Promise<R
   try {
     const opened = await openOwnerLink(c.req.param('token') ?? '', world)
     if (opened) return await then(opened, askedOf(new URL(c.req.url).searchParams), world)
-    return c.html(await closedFor(world, false), 404)
+    return c.html(await closedFor(c, world, false), 404)
   } catch (error) {
     if (!(error instanceof Refused) || error.again === null) throw error
     c.header('retry-after', new Date(Date.parse(error.again) + 999).toUTCString())
-    return c.html(await closedFor(world, true), 429)
+    return c.html(await closedFor(c, world, true), 429)
   }
 }
 
 function wordsFor({ file }: OpenedLink, { language }: Asked): OwnerPageWords {
   const tag = languageFor(language, file.theCase.latest('household')?.body.language)
-  return ownerPageInLanguages[tag] ?? ownerPageInLanguages.en
+  return ownerPageInLanguages[tag]
 }
 
 function pageOf(opened: OpenedLink, asked: Asked, { secrets }: World): string {
@@ -79,8 +79,12 @@ function pageOf(opened: OpenedLink, asked: Asked, { secrets }: World): string {
   })
 }
 
-/** With the phone of the clinic where there is only one: a wrong token says nothing of which it was meant for. */
-async function closedFor({ store, clinic }: World, tooMany: boolean): Promise<string> {
+/**
+ * With the phone of the clinic where there is only one: a wrong token says nothing of which it was meant for. It is in the
+ * language of the browser, because nobody knows whose link it was.
+ */
+async function closedFor(c: Context, { store, clinic }: World, tooMany: boolean): Promise<string> {
+  const language = languageFor(null, c.req.header('accept-language')?.split(/[,;]/)[0])
   const row = clinic === null ? undefined : (await store.current(clinic, 'clinic'))[0]
-  return closedPage(ownerPageInLanguages.en, row ? clinicRow.parse(row.body) : null, tooMany)
+  return closedPage(ownerPageInLanguages[language], row ? clinicRow.parse(row.body) : null, tooMany)
 }

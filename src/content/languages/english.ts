@@ -11,6 +11,8 @@ import { leafletInEnglish } from '../wording/leaflet.ts'
 import { oddsInEnglish } from '../wording/odds.ts'
 import { optionsInEnglish } from '../wording/options.ts'
 import { calendarInEnglish } from '../wording/owed-calendar.ts'
+import { ownerPageInEnglish } from '../wording/owner-page.ts'
+import { ownerPlateInEnglish } from '../wording/owner-page-plate.ts'
 import { papersInEnglish } from '../wording/papers.ts'
 import { agreementWords } from '../wording/papers-agreement.ts'
 import { keptDrawingInEnglish, plateInEnglish } from '../wording/plate.ts'
@@ -40,6 +42,8 @@ export const english = {
   },
   home: homeInEnglish,
   calendar: calendarInEnglish,
+  page: ownerPageInEnglish,
+  ownerPlate: ownerPlateInEnglish,
   plate: plateInEnglish,
   drawing: keptDrawingInEnglish,
   reading: readingInEnglish,

@@ -9,6 +9,8 @@ import type { DateWords } from '#core/time/date-words.ts'
 import type { homeInEnglish } from '../wording/home.ts'
 import type { leafletInEnglish } from '../wording/leaflet.ts'
 import type { calendarInEnglish } from '../wording/owed-calendar.ts'
+import type { ownerPageInEnglish } from '../wording/owner-page.ts'
+import type { ownerPlateInEnglish } from '../wording/owner-page-plate.ts'
 import type { papersInEnglish } from '../wording/papers.ts'
 import type { agreementWords } from '../wording/papers-agreement.ts'
 import type { readingInEnglish } from '../wording/reading.ts'
@@ -40,6 +42,9 @@ export type OwnerWords = {
   readonly procedures: Readonly<Record<ProcedureId, string>>
   readonly home: SameShape<typeof homeInEnglish>
   readonly calendar: SameShape<typeof calendarInEnglish>
+  /** The page behind a private link, and what stands on and beside its plates. */
+  readonly page: SameShape<typeof ownerPageInEnglish>
+  readonly ownerPlate: SameShape<typeof ownerPlateInEnglish>
   readonly plate: PlateWords
   readonly drawing: DrawingWords
   readonly reading: SameShape<typeof readingInEnglish>

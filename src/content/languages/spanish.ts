@@ -5,6 +5,8 @@ import { leafletInSpanish } from '../wording/spanish/leaflet.ts'
 import { oddsInSpanish } from '../wording/spanish/odds.ts'
 import { optionsInSpanish } from '../wording/spanish/options.ts'
 import { calendarInSpanish } from '../wording/spanish/owed-calendar.ts'
+import { ownerPageInSpanish } from '../wording/spanish/owner-page.ts'
+import { ownerPlateInSpanish } from '../wording/spanish/owner-page-plate.ts'
 import { papersInSpanish } from '../wording/spanish/papers.ts'
 import { agreementInSpanish } from '../wording/spanish/papers-agreement.ts'
 import { keptDrawingInSpanish, plateInSpanish } from '../wording/spanish/plate.ts'
@@ -30,6 +32,8 @@ export const spanish = {
   procedures: procedureNamesInSpanish,
   home: homeInSpanish,
   calendar: calendarInSpanish,
+  page: ownerPageInSpanish,
+  ownerPlate: ownerPlateInSpanish,
   plate: plateInSpanish,
   drawing: keptDrawingInSpanish,
   reading: readingInSpanish,

@@ -112,7 +112,7 @@ export function decidePart(input: OwnerPageInput): Part {
 
 /** Every source by its number, and everything a reader may ask about the page itself. */
 export function sourcesPart(
-  { file, on, words: { page, dates, leaflet } }: OwnerPageInput,
+  { file, on, words: { page, dates, leaflet, aboutTranslation } }: OwnerPageInput,
   { numbered, listed }: { readonly numbered: Numbered; readonly listed: () => string[] },
 ): Part {
   const stepsKnown: readonly Provenance[] = plateSteps.flatMap(({ known }) => known)
@@ -133,7 +133,7 @@ export function sourcesPart(
       ...lines([page.sourcesIntro]),
       html`<ul class="sources">${listed().map((line) => html`<li>${line}</li>`)}</ul>\n`,
       html`<h3>${page.ownResults}</h3>\n`,
-      ...lines([page.ownResultsText]),
+      ...lines([page.ownResultsText, ...(aboutTranslation === null ? [] : [aboutTranslation])]),
       html`<h3>${about.title}</h3>
 <dl>${facts.map(([term, text]) => html`<div><dt>${term}</dt><dd>${text}</dd></div>`)}</dl>
 `,

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { ownerPageEdition } from '#content/wording/owner-page.ts'
 import { countText, fleschKincaidGrade, smogGrade } from '#core/agreement/readability.ts'
+import { readingLevel } from '#core/agreement/reading-level.ts'
 import { type Species, speciesList } from '#core/animal/species.ts'
 import type { Entry } from '#core/journal/entry.ts'
 import { optionIds } from '#core/journal/kinds/choice.ts'
@@ -218,6 +219,8 @@ describe('what an owner sends', () => {
 
 test('the page is in the language of the household, or in English', () => {
   expect(languageFor(null, 'en-GB')).toBe('en')
+  expect(languageFor(null, 'es-MX')).toBe('es')
+  expect(languageFor('en', 'es-MX')).toBe('en')
   expect(languageFor('xx', 'pt-BR')).toBe('en')
   expect(languageFor('constructor', undefined)).toBe('en')
 })
@@ -226,4 +229,34 @@ test('the page of a link that opens nothing says what to do, and nothing of anyb
   const page = read(closedPage(words, { name: 'Invented Referrals', phone: '01632 960001' }, false))
   expect(page).toContain('Phone the clinic, and ask for a new link.')
   expect(page).toContain('Invented Referrals: 01632 960001')
+})
+
+describe('the owner’s page in Spanish', () => {
+  const spanish = ownerPageInLanguages.es
+  const query = 'step=all&a=teca-lbo&b=no-treatment'
+  const pageOf = (species: Species) => pageFor(query, { words: spanish }, entriesFor(species))
+  /** Every number that is read, those of squares and pictures too; dates have the same ones, the month is a word. */
+  const numbersOf = (page: string) => {
+    const spoken = [...page.matchAll(/aria-label="([^"]*)"/g)].map(([, label = '']) => label)
+    return [read(page), ...spoken].join('\n').match(/\d+(?:[.,]\d+)*/g) ?? []
+  }
+
+  test.each(speciesList)('says of a %s each number that the English page says, as often', (species) => {
+    const english = numbersOf(pageFor(query, {}, entriesFor(species)))
+    expect(english.length).toBeGreaterThan(300)
+    expect(numbersOf(pageOf(species)).sort()).toEqual(english.sort())
+  })
+
+  test.each(speciesList)('is fairly easy to read for a %s by the formula of its language', (species) => {
+    const page = pageOf(species).replaceAll(/<ul class="sources">.*?<\/ul>|<details>.*?<\/details>/gs, '')
+    expect(readingLevel(read(page), 'es')).toMatchObject({ meetsAim: true })
+  })
+
+  test('says its language, leads to the English one, and says who translated it', () => {
+    const page = pageOf('dog')
+    expect(page).toContain('<html lang="es">')
+    expect(page).toMatch(/<a href="[^"]*language=en[^"]*" lang="en" hreflang="en">Read this page in English/)
+    expect(read(page)).toContain(spanish.aboutTranslation)
+    expect(read(page)).toContain('12 de febrero de 2026')
+  })
 })
