@@ -71,7 +71,7 @@ export const ownerPageInSpanish = {
   range: 'El número real puede estar entre {low} y {high}.',
   rangeFrom: 'El número real puede estar entre menos de 1 y {high}.',
   study: 'Un estudio, {group}.',
-  studies: '{number} estudios. No los mezclamos en un solo número.',
+  studies: '{number} estudios. El número es lo que hacen esperar juntos.',
   readings: 'Un estudio. Su frase se puede leer de dos modos, así que mostramos los dos extremos.',
   groups: {
     animal: '{total} {animals}',
@@ -173,7 +173,7 @@ export const ownerPageInSpanish = {
   },
   ownResults: 'Nuestros propios resultados',
   ownResultsText:
-    'Aquí aún no ponemos nuestros resultados. Pregúntenos cuántas de estas operaciones hacemos y cómo salieron.',
+    'Donde hemos contado nuestros resultados y una persona de aquí aprobó la cuenta, forman parte de los números de arriba, y allí se dice. Pregúntenos cuántas de estas operaciones hacemos y cómo salieron.',
   caution: 'Esta página le ayuda a hablar con la clínica veterinaria. No sustituye esa charla.',
   phone: 'Llame a {clinic}',
   phoneDay: 'De día: {phone}',
