@@ -13,6 +13,8 @@ const notClinical = new Set(
     'APP1 APP13 ASCII CRLF CSV DTSTAMP EXIF GPS HTML IANA IEND II ISO ITU-T JFIF JPEG JSON NFC NFD NFKC PDF PNG RFC RIFF SHA-256',
     // The first bytes of a TIFF; the beginning of CO₂.
     'A4 CA CO DOI EAR FNV M0 MM SVG W3C WCAG',
+    // The end of the name of a type face; the code of a currency that is none.
+    'UI XXX',
     'ALPH ANIM ANMF ICCP SIAM SQRT2 T00 T12 UTC UTF-16 UTF-8 UTF8 UUID VP8 VP8L VP8X WEBP XMP',
     'CREATE DCM NULLIFY POST R4 UPDATE',
     'BR EU EUR GB GBP H2O KG LB LBS ML TMS UK US',
