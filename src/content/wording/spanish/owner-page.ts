@@ -62,7 +62,7 @@ export const ownerPageInSpanish = {
     procedure: 'De cada 100 operaciones en {animals}',
   },
   animals: { dog: 'perros', cat: 'gatos' },
-  dotsKey: { had: 'pasó', between: 'pasó en algunos estudios', without: 'no pasó' },
+  dotsKey: { had: 'pasó', between: 'no es seguro: pueden ser tantos', without: 'no pasó' },
   middle: 'Esto pasó en cerca de {had} de cada 100. No pasó en cerca de {without} de cada 100.',
   middleFewer: 'Esto pasó en menos de 1 de cada 100. No pasó en más de 99 de cada 100.',
   span: 'Esto pasó entre {low} y {high} veces de cada 100. No pasó entre {rest} y {most} veces de cada 100.',
