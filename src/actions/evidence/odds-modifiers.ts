@@ -3,7 +3,7 @@ import { sources } from '#content/sources/index.ts'
 import { studies } from '#content/studies/index.ts'
 import { oddsCommandInEnglish as words } from '#content/wording/odds-command.ts'
 import { cite } from '#core/evidence/cite.ts'
-import { modified, oddsRatioOf } from '#core/evidence/modifier.ts'
+import { modified, modifierFactors, oddsRatioOf } from '#core/evidence/modifier.ts'
 import type { Told } from '#core/evidence/told.ts'
 import { fill } from '#core/outcome/finding.ts'
 import type { ShareDistribution } from '#core/stats/predictive/share-distribution.ts'
@@ -45,12 +45,11 @@ export function modifierAnswers(factor: string, { published }: Told, base: Share
 
 /** A circumstance nobody knows is a mistake in the input, never silently ignored. */
 export function checkFactor(factor: string, at: number): void {
-  const known = [...new Set(modifiers.map((one) => one.factor))]
-  if (known.includes(factor)) return
+  if (modifierFactors.some((known) => known === factor)) return
   const path = `modifiers[${at}]`
   throw new InputError(
     'unknown-modifier',
     path,
-    `${path}: ${fill(words.unknownFactor, { given: factor, list: known.join(', ') })}`,
+    `${path}: ${fill(words.unknownFactor, { given: factor, list: modifierFactors.join(', ') })}`,
   )
 }

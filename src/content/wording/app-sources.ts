@@ -159,6 +159,7 @@ export const procedurePage = {
   because: 'Why it matters',
   mind: 'Mind',
   risks: 'Risks by name',
+  others: 'What else was counted',
   risksLead: 'What the studies counted after this operation, each in its own unit.',
   shows: {
     'in-theatre': 'shows in theatre',

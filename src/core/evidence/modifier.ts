@@ -7,10 +7,21 @@ import type { OutcomeCode } from './outcome-code.ts'
 import type { Provenance } from './sourced.ts'
 import type { CountUnit, Study, StudyProcedure } from './study.ts'
 
+/** Circumstances of which some study says that they change a risk. */
+export const modifierFactors = [
+  'short-faced',
+  'circular-cut',
+  'both-ears-at-once',
+  'female',
+  'skin-disease',
+  'antibiotics-after',
+] as const
+export type ModifierFactor = (typeof modifierFactors)[number]
+
 /** What is published of one circumstance that may change one risk. */
 export type Modifier = Provenance & {
   readonly id: string
-  readonly factor: string
+  readonly factor: ModifierFactor
   readonly species: Species
   readonly procedure: StudyProcedure
   readonly unit: CountUnit

@@ -4,6 +4,7 @@ import { speciesInEnglish } from '#content/wording/app-formulary.ts'
 import { outcomeTitles } from '#content/wording/app-outcomes.ts'
 import { procedurePage as words } from '#content/wording/app-sources.ts'
 import { agreementWords } from '#content/wording/papers-agreement.ts'
+import { answeredQuestions } from '#core/evidence/published.ts'
 import type { Sourced } from '#core/evidence/sourced.ts'
 import { capital } from '#core/outcome/capital.ts'
 import { fill } from '#core/outcome/finding.ts'
@@ -13,7 +14,8 @@ import { Provenance } from '../../design/provenance.tsx'
 import drugStyles from './drug.module.css'
 import { type FactLine, FactTable } from './facts.tsx'
 import { NoSuchPage, SourcesPage } from './frame.tsx'
-import { allProcedures } from './library.ts'
+import { allProcedures, allStudies } from './library.ts'
+import { Modifiers } from './modifiers.tsx'
 import styles from './procedure.module.css'
 import { Risk } from './risk.tsx'
 
@@ -52,6 +54,8 @@ export function ProcedurePage({ procedure }: { readonly procedure: Procedure }) 
           </article>
         ))}
       </section>
+      <OtherOutcomes procedure={procedure} />
+      <Modifiers procedure={procedure.id} />
       <section aria-labelledby="agreed" className={drugStyles.species}>
         <h2 id="agreed">{words.agreed}</h2>
         {consentItems.length === 0 && <p>{words.none}</p>}
@@ -63,6 +67,27 @@ export function ProcedurePage({ procedure }: { readonly procedure: Procedure }) 
       </section>
       <FollowUp procedure={procedure} />
     </SourcesPage>
+  )
+}
+
+/** What studies counted beside the risks: results, and totals of the authors. */
+function OtherOutcomes({ procedure: { id, species, risks } }: { readonly procedure: Procedure }) {
+  const counted = species.flatMap((one) => answeredQuestions(one, id, allStudies)).map(({ outcome }) => outcome)
+  const others = [...new Set(counted)].filter((outcome) => !risks.some((risk) => risk.outcome === outcome))
+  if (others.length === 0) return null
+  return (
+    <section aria-labelledby="others" className={drugStyles.species}>
+      <h2 id="others">{words.others}</h2>
+      {others.map((outcome) => (
+        <article key={outcome} className={styles.risk}>
+          <div>
+            <h3>{outcomeTitles[outcome]}</h3>
+            <p>{outcomeDefinitions[outcome].meaning}</p>
+          </div>
+          <Risk procedure={id} outcome={outcome} species={species} />
+        </article>
+      ))}
+    </section>
   )
 }
 

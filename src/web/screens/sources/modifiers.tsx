@@ -1,0 +1,61 @@
+import { modifiers } from '#content/evidence/modifiers.ts'
+import { studies } from '#content/studies/index.ts'
+import { outcomeTitles } from '#content/wording/app-outcomes.ts'
+import { modifiersInEnglish as words } from '#content/wording/modifiers.ts'
+import { oddsInEnglish } from '#content/wording/odds.ts'
+import type { ProcedureId } from '#core/animal/procedure.ts'
+import { type Modifier, oddsRatioOf } from '#core/evidence/modifier.ts'
+import { capital } from '#core/outcome/capital.ts'
+import { fill } from '#core/outcome/finding.ts'
+import { Provenance } from '../../design/provenance.tsx'
+
+/** Every published circumstance of one operation with its ratio, also those that contradict each other. */
+export function Modifiers({ procedure }: { readonly procedure: ProcedureId }) {
+  const known = modifiers.filter((one) => one.procedure === procedure)
+  return (
+    <section aria-labelledby="modifiers" className="stack">
+      <h2 id="modifiers">{words.title}</h2>
+      <p className="soft">{known.length === 0 ? words.none : words.lead}</p>
+      <ul className="bare stack">
+        {known.map((one) => (
+          <li key={one.id}>
+            <p>{capital(sayModifier(one))}.</p>
+            {contradicted(one, known) && <p className="soft">{words.disagree}</p>}
+            <Provenance fact={one} />
+          </li>
+        ))}
+      </ul>
+    </section>
+  )
+}
+
+function sayModifier(one: Modifier): string {
+  const about = {
+    factor: words.factors[one.factor],
+    outcome: outcomeTitles[one.outcome].toLowerCase(),
+    animals: oddsInEnglish.animals[one.species].many,
+  }
+  if (one.effect.kind === 'direction') return fill(words[one.effect.says], about)
+  const ratio = oddsRatioOf(one, studies)
+  if (!ratio) return about.factor
+  const { low, high } = ratio.interval
+  const line = fill(words.line, { ...about, ratio: ratio.value.toFixed(2), low: low.toFixed(2), high: high.toFixed(2) })
+  const from = ratio.arms
+    ? fill(words.arms, {
+        withEvents: String(ratio.arms.with.events),
+        withTotal: String(ratio.arms.with.total),
+        withoutEvents: String(ratio.arms.without.events),
+        withoutTotal: String(ratio.arms.without.total),
+      })
+    : words.printed
+  return `${line}; ${from}; ${low > 1 || high < 1 ? words.clear : words.open}`
+}
+
+/** Another study of the same circumstance and outcome points the other way. */
+function contradicted(one: Modifier, all: readonly Modifier[]): boolean {
+  const way = (other: Modifier) => {
+    if (other.effect.kind === 'direction') return other.effect.says
+    return (oddsRatioOf(other, studies)?.value ?? 1) > 1 ? 'more' : 'fewer'
+  }
+  return all.some((other) => other.factor === one.factor && other.outcome === one.outcome && way(other) !== way(one))
+}
