@@ -9,9 +9,14 @@ import { capital } from '#core/outcome/capital.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { Provenance } from '../../design/provenance.tsx'
 
+/** The published circumstances of one operation. */
+export function modifiersOf(procedure: ProcedureId): readonly Modifier[] {
+  return modifiers.filter((one) => one.procedure === procedure)
+}
+
 /** Every published circumstance of one operation with its ratio, also those that contradict each other. */
 export function Modifiers({ procedure }: { readonly procedure: ProcedureId }) {
-  const known = modifiers.filter((one) => one.procedure === procedure)
+  const known = modifiersOf(procedure)
   return (
     <section aria-labelledby="modifiers" className="stack">
       <h2 id="modifiers">{words.title}</h2>

@@ -2,6 +2,7 @@ import { createElement } from 'react'
 import { renderToStaticMarkup } from 'react-dom/server'
 import { describe, expect, it } from 'vitest'
 import { Router } from 'wouter'
+import { modifiers } from '#content/evidence/modifiers.ts'
 import { protocols } from '#content/protocols/index.ts'
 import { factsIn } from '#core/evidence/facts-in.ts'
 import { isQuantity, plain } from '#core/units/quantity.ts'
@@ -87,7 +88,8 @@ describe('pages of the sources', () => {
     'show reasons, checkpoints and dates of %s',
     (id, one) => {
       const text = textOf(createElement(ProcedurePage, { procedure: one }))
-      holdsItAll(text, one, id)
+      const changing = modifiers.filter(({ procedure }) => procedure === id)
+      holdsItAll(text, { one, changing }, id)
       for (const { value } of [...one.indications, ...one.against]) expect(text).toContain(value)
       for (const { title, mind } of one.checkpoints) expect(text).toContain(`${title} ${mind}`)
     },

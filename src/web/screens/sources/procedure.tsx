@@ -15,7 +15,7 @@ import drugStyles from './drug.module.css'
 import { type FactLine, FactTable } from './facts.tsx'
 import { NoSuchPage, SourcesPage } from './frame.tsx'
 import { allProcedures, allStudies } from './library.ts'
-import { Modifiers } from './modifiers.tsx'
+import { Modifiers, modifiersOf } from './modifiers.tsx'
 import styles from './procedure.module.css'
 import { Risk } from './risk.tsx'
 
@@ -32,7 +32,7 @@ export function ProcedurePage({ procedure }: { readonly procedure: Procedure }) 
     <SourcesPage
       title={name}
       part="procedures"
-      cites={procedure}
+      cites={{ procedure, modifiers: modifiersOf(procedure.id) }}
       lead={`${words.species}: ${species.map((one) => speciesInEnglish[one]).join(', ')}`}
     >
       <div className={styles.two}>
