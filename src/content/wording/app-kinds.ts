@@ -15,6 +15,7 @@ export const kindsInEnglish = {
   choice: 'Choice',
   'cost-assumption': 'What a year could cost',
   'consent-withdrawn': 'Consent taken back',
+  'cost-so-far': 'Cost so far',
   count: 'Count',
   cytology: 'Cytology',
   death: 'Death',

@@ -19,6 +19,7 @@ export const chapterOfKind = {
   choice: 'Choice',
   'consent-withdrawn': 'Agreement',
   'cost-assumption': 'Choice',
+  'cost-so-far': 'Agreement',
   count: 'Theatre',
   cytology: 'Work-up',
   death: 'Year',

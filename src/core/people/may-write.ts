@@ -30,6 +30,7 @@ export const mayWrite = {
   /** Whoever picks up the telephone at ten to eight. */
   'consent-withdrawn': staff,
   'cost-assumption': staff,
+  'cost-so-far': staff,
   count: atTheAnimal,
   cytology: atTheAnimal,
   /** An owner may tell it on the telephone; from then on nobody may ask that owner anything. */

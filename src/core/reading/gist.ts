@@ -16,6 +16,7 @@ const gists = {
   choice: ['options', 'session'],
   'consent-withdrawn': ['by', 'how', 'why'],
   'cost-assumption': ['option', 'lines'],
+  'cost-so-far': ['part', 'what', 'amount'],
   count: ['when', 'items', '=throatPack'],
   cytology: ['site', '=cocci', '=rods', '=yeast', '=oddCells'],
   death: ['how', 'cause'],

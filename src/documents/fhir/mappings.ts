@@ -36,6 +36,7 @@ export const mappings: { readonly [Name in KindName]?: Mapping<Name> | 'elsewher
   /** The consent itself says that it was rejected; who took it back, and why, stays with the clinic. */
   'consent-withdrawn': 'elsewhere',
   'cost-assumption': 'journal',
+  'cost-so-far': 'journal',
   count: 'journal',
   cytology,
   death,

@@ -3,6 +3,19 @@ import { day, id, moment, money, shortText } from '../answers.ts'
 import type { Json } from '../canonical.ts'
 import { defineKind, keyOf } from '../kind.ts'
 
+/** What money goes to, in the order of the course. */
+export const costPart = z.enum([
+  'work-up',
+  'theatre',
+  'laboratory',
+  'ward',
+  'rechecks',
+  'second-ear',
+  'complications',
+  'operation-again',
+  'other',
+])
+
 /** What it may cost, line by line from low to high, and whether somebody accepted it. Every version is an entry. */
 export const estimate = defineKind({
   name: 'estimate',
@@ -14,17 +27,7 @@ export const estimate = defineKind({
     lines: z
       .array(
         z.strictObject({
-          part: z.enum([
-            'work-up',
-            'theatre',
-            'laboratory',
-            'ward',
-            'rechecks',
-            'second-ear',
-            'complications',
-            'operation-again',
-            'other',
-          ]),
+          part: costPart,
           what: shortText,
           low: money,
           high: money,

@@ -13,6 +13,7 @@ import { check } from './check.ts'
 import { choice } from './choice.ts'
 import { consentWithdrawn } from './consent-withdrawn.ts'
 import { costAssumption } from './cost-assumption.ts'
+import { costSoFar } from './cost-so-far.ts'
 import { count } from './count.ts'
 import { cytology } from './cytology.ts'
 import { death } from './death.ts'
@@ -77,6 +78,7 @@ export const kinds = [
   choice,
   consentWithdrawn,
   costAssumption,
+  costSoFar,
   count,
   cytology,
   death,

@@ -13,6 +13,7 @@ import { useWho } from '../../../session/use-who.ts'
 import { writeHref } from '../case-hrefs.ts'
 import { useCaseView } from '../case-view.ts'
 import { Choose } from './choose.tsx'
+import { ForecastLines } from './forecast-lines.tsx'
 import { Part } from './part.tsx'
 import type { Talk } from './use-talk.ts'
 
@@ -25,6 +26,7 @@ export function EstimatePart({ talk }: { readonly talk: Talk }) {
   return (
     <Part name="estimate" talk={talk}>
       {newest && <EstimateLines line={newest} talk={talk} />}
+      {newest && <ForecastLines estimate={newest.body} />}
       <p data-screen-only>
         <Link href={writeHref(id, 'estimate')}>{newest ? words.next : words.write}</Link>
       </p>
