@@ -156,7 +156,7 @@ function whoFaults(talk: Conversation, setting: Setting): ConversationFault[] {
 }
 
 function ceilingIn({ file, place }: Setting): Money {
-  return newestEstimate(file.theCase)?.body.ceiling ?? { amount: '0', currency: place.currency ?? 'XXX' }
+  return newestEstimate(file.theCase)?.body.ceiling ?? { amount: '0', currency: place.currency ?? '' }
 }
 
 type ReadAuthority = { readonly authorised: Body['authorised']; readonly faults: readonly ConversationFault[] }
