@@ -112,6 +112,7 @@ test('a sitter cannot agree and is told what would make it possible; the owner s
   await expect(page.getByText('It holds.')).toBeVisible()
   await expect(page.getByText('The owner could not say back yet: two risks.')).toBeVisible()
 
+  await expect.poll(() => agreements(program, page)).toBe(2)
   // What was kept is what was read, bound to its plan, with the line of the hand.
   const kept = (await entriesOf(program, page, stream)).filter(({ header }) => header.kind === 'agreement').at(-1)
   const body = agreement.body.parse(kept?.body)
@@ -148,7 +149,9 @@ test('consent by telephone needs a witness by name', async ({ page, program }) =
   await page.getByLabel('Witness', { exact: true }).selectOption({ label: nurse.name })
   await review.click()
   await page.getByRole('button', { name: 'Yes, this is agreed' }).click()
-  await expect(page.getByText('It holds.')).toBeVisible()
+  await expect(page.getByText('The agreement is kept.')).toBeVisible()
+  await expect(page.getByRole('button', { name: 'Yes, this is agreed' })).toHaveCount(0)
+  await expect.poll(() => agreements(program, page)).toBe(2)
   const kept = (await entriesOf(program, page, stream)).filter(({ header }) => header.kind === 'agreement').at(-1)
   expect(kept?.body).toMatchObject({ given: 'by-phone', witness: expect.stringMatching(/^person/), signature: null })
 })
@@ -200,6 +203,10 @@ test('consent taken back for one ear in the morning blocks that ear and leaves t
   await expect(lines.filter({ hasText: 'Consent for this ear was taken back by' })).toHaveCount(1)
   await expect(lines.filter({ hasText: 'Consent for this ear was taken back by' })).toContainText('LEFT')
 })
+
+async function agreements(program: Program, page: Page): Promise<number> {
+  return (await entriesOf(program, page, stream)).filter(({ header }) => header.kind === 'agreement').length
+}
 
 async function leafletOf(program: Program, page: Page): Promise<string> {
   const kept = (await entriesOf(program, page, stream)).find(({ header }) => header.kind === 'agreement')

@@ -36,10 +36,16 @@ export default function AgreementScreen() {
 function AgreementPage() {
   const { id } = useCaseView()
   const { me } = useWho()
+  const [kept, setKept] = useState(0)
   return (
     <Page title={words.title} lead={<p>{words.lead}</p>} whose={<CaseLine />}>
       <StateLines />
-      {writersOf('agreement').includes(me.role) ? <TalkParts /> : <MayNotWrite kind="agreement" />}
+      {kept > 0 && <Notice title={words.kept} live />}
+      {writersOf('agreement').includes(me.role) ? (
+        <TalkParts key={kept} onKept={() => setKept(kept + 1)} />
+      ) : (
+        <MayNotWrite kind="agreement" />
+      )}
       <TakeBackPart />
       <Caution />
       <p className="row" data-screen-only>
@@ -50,10 +56,10 @@ function AgreementPage() {
   )
 }
 
-function TalkParts() {
+/** Begun anew once an agreement was kept: what was signed is not there to be signed twice. */
+function TalkParts({ onKept }: { readonly onKept: () => void }) {
   const { id } = useCaseView()
   const talk = useTalk()
-  const [kept, setKept] = useState(0)
   if (!talk.ready) return <DraftAwaited />
   if (Object.keys(talk.setting.planned).length === 0) {
     return (
@@ -62,21 +68,15 @@ function TalkParts() {
       </p>
     )
   }
+  if (talk.reviewing && talk.body) return <ReviewPart talk={talk} body={talk.body} onKept={onKept} />
   return (
     <>
-      {kept > 0 && <Notice title={words.kept} live />}
-      {talk.reviewing && talk.body ? (
-        <ReviewPart talk={talk} body={talk.body} onKept={() => setKept(kept + 1)} />
-      ) : (
-        <>
-          <EstimatePart talk={talk} />
-          <PlanPart talk={talk} />
-          <WhoPart talk={talk} />
-          <LimitsPart talk={talk} />
-          <TaughtPart talk={talk} />
-          <SignaturePart talk={talk} />
-        </>
-      )}
+      <EstimatePart talk={talk} />
+      <PlanPart talk={talk} />
+      <WhoPart talk={talk} />
+      <LimitsPart talk={talk} />
+      <TaughtPart talk={talk} />
+      <SignaturePart talk={talk} />
     </>
   )
 }
