@@ -1,5 +1,6 @@
 import { ownCounting } from '#content/evidence/own-counting.ts'
 import { evidenceRules } from '#content/evidence/prior.ts'
+import { quoted } from '#content/evidence/quoted.ts'
 import { procedures } from '#content/procedures/index.ts'
 import { sources } from '#content/sources/index.ts'
 import { studies } from '#content/studies/index.ts'
@@ -38,6 +39,7 @@ export function publishedAnswers({
       ownOf: () => counted,
       rules: evidenceRules,
       shownFrom: ownCounting.shownFrom.value,
+      quoted,
     })
     return publishedAnswer(outcome, told, asked)
   })
@@ -58,7 +60,7 @@ function publishedAnswer(outcome: OutcomeCode, told: Told, asked: readonly strin
     told: toldInEnglish,
   })
   const found = published.kind === 'unknown' ? [] : published.kind === 'one-study' ? [published.found] : published.found
-  const facts = [...found.map(({ row }) => row), ...(expected ? [evidenceRules.priors] : [])]
+  const facts = [...found.map(({ row }) => row), ...(expected ? [evidenceRules.priors] : []), ...told.quoted]
   const base = updated?.distribution ?? expected?.predictive.distribution ?? null
   return {
     outcome,

@@ -17,7 +17,7 @@ export const allowances: WordsAllowances = {
       { path: 'told.groups.animal', because: 'only places to fill' },
       { path: 'odds.groups.animal.one', because: 'only places to fill' },
       { path: 'odds.groups.animal.many', because: 'only places to fill' },
-      { path: 'told.groups.animal', because: 'only a place to fill' },
+      { path: 'told.quoted.alone', because: 'only a place to fill' },
       { path: 'home.units.liquid.*', because: 'mL' },
       { path: 'home.units.eye-ointment.*', because: 'cm' },
       { path: 'calendar.phone', because: 'a name and a number' },

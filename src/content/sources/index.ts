@@ -176,6 +176,7 @@ import { spivack2013 } from './spivack-2013.ts'
 import { standardEmergencyTexts } from './standard-emergency-texts.ts'
 import { standardSurgicalAnatomy } from './standard-surgical-anatomy.ts'
 import { steffeyHowland1977 } from './steffey-howland-1977.ts'
+import { surgeryTexts } from './surgery-texts.ts'
 import { sylvestre1998 } from './sylvestre-1998.ts'
 import { technicianDrugCalculations } from './technician-drug-calculations.ts'
 import { tranexamicAcid28Cats } from './tranexamic-acid-28-cats.ts'
@@ -391,6 +392,7 @@ export const sources = [
   standardEmergencyTexts,
   standardSurgicalAnatomy,
   steffeyHowland1977,
+  surgeryTexts,
   sylvestre1998,
   technicianDrugCalculations,
   tranexamicAcid28Cats,

@@ -30,5 +30,12 @@ export const toldInEnglish = {
     ear: 'operated ears of {animals}',
     procedure: 'operations on {animals}',
   },
+  quoted: {
+    beside: '{name} (reviews quote {spans} of 100 and do not say who was counted)',
+    sentence: 'Reviews quote {spans} of 100 and do not say who was counted. We make no figure of that.',
+    span: '{low} to {high}',
+    alone: '{low}',
+    or: ' or ',
+  },
   not: { animals: 'did not', operated: 'were not', during: 'did not' },
 } as const satisfies ToldWording

@@ -1,6 +1,7 @@
 import { fill } from '../outcome/finding.ts'
 import type { Interval } from '../stats/proportion-interval.ts'
 import type { PublishedQuestion } from './published.ts'
+import { type QuotedWording, sayQuoted } from './quoted.ts'
 import {
   endWords,
   happenedIn,
@@ -36,6 +37,7 @@ export type ToldWording = {
   readonly groups: Record<CountUnit, string>
   /** After "about 74 …". */
   readonly not: Record<'animals' | 'operated' | 'during', string>
+  readonly quoted: QuotedWording
 }
 
 /** The words of both: what studies say, and what is said together with our own. */
@@ -71,7 +73,7 @@ export function sayTold(told: Told, wording: AllOddsWording): SaidTold {
         own,
       }
     default:
-      return { ...base, own }
+      return { ...base, sentence: [base.sentence, ...sayQuoted(told.quoted, wording.told.quoted)].join(' '), own }
   }
 }
 

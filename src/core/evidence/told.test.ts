@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { evidenceRules } from '#content/evidence/prior.ts'
+import { quoted } from '#content/evidence/quoted.ts'
 import { studies } from '#content/studies/index.ts'
 import { oddsInEnglish } from '#content/wording/odds.ts'
 import { toldInEnglish } from '#content/wording/told.ts'
@@ -87,5 +88,22 @@ describe('our own results', () => {
     } as const
     expect(toldOf(cats, about(ours(1, 30)))).toMatchObject({ expected: null, updated: null })
     expect(said(cats, ours(1, 30)).sentence).toMatch(/can be read as about 15 or as about 28/)
+  })
+})
+
+describe('what no study counted', () => {
+  const lasting = { ...dogs, outcome: 'facial_nerve_deficit_permanent' } as const
+  it('says what reviews quote, marked so, and makes no figure of it', () => {
+    const told = toldOf(lasting, { ...about(null), quoted })
+    const { sentence, middle, low, high } = sayTold(told, wording)
+    expect([middle, low, high, told.expected]).toEqual([null, null, null, null])
+    expect(sentence).toContain(
+      'Reviews quote 4 to 13 of 100 and do not say who was counted. We make no figure of that.',
+    )
+  })
+
+  it('quotes nothing where a study answers', () => {
+    const any = quoted.map((one) => ({ ...one, outcome: 'facial_nerve_deficit_any' }) as const)
+    expect(toldOf(dogs, { ...about(null), quoted: any }).quoted).toEqual([])
   })
 })

@@ -7,6 +7,7 @@ import { robustly, updatedBy } from '../stats/predictive/update.ts'
 import type { Count, Interval } from '../stats/proportion-interval.ts'
 import { type OwnRate, ownRateOf } from './own/own-rate.ts'
 import { type Published, type PublishedCount, type PublishedQuestion, publishedFor } from './published.ts'
+import { type Quoted, quotedFor } from './quoted.ts'
 import type { Sourced } from './sourced.ts'
 import { countUnits, type Study } from './study.ts'
 
@@ -54,6 +55,8 @@ export type Told = {
   readonly ownRate: OwnRate
   readonly updated: Updated | null
   readonly conflict: Conflict | null
+  /** What reviews quote; only where no study answers. */
+  readonly quoted: readonly Quoted[]
 }
 
 export type OwnOf = (question: PublishedQuestion) => OwnApproved | null
@@ -71,6 +74,7 @@ export function toldOf(
     readonly ownOf: OwnOf
     readonly rules: EvidenceRules
     readonly shownFrom: number
+    readonly quoted?: readonly Quoted[]
   },
 ): Told {
   const published = publishedFor(question, about.studies)
@@ -84,6 +88,7 @@ export function toldOf(
     ownRate: ownRateOf(known, about.shownFrom),
     updated: expected && known.total > 0 ? joined(expected, known, about.rules) : null,
     conflict: expected && known.total > 0 ? conflictWith(expected.predictive.distribution, known) : null,
+    quoted: published.kind === 'unknown' ? quotedFor(question, about.quoted ?? []) : [],
   }
 }
 

@@ -28,7 +28,7 @@ export function whyOdds(told: Told, wording: AllOddsWording, rules: EvidenceRule
       ...[...spoken.lines, ...spoken.own, ...spoken.notes].map((text) => said('text', { text })),
       ...published.aside.map(({ row, because }) => said('aside', { study: row.study, because })),
     ],
-    facts: [...found.map(({ row }) => row), ...(expected ? [rules.priors] : []), ...(own ? [rules.weakWeight] : [])],
+    facts: [...told.quoted, ...found.map(({ row }) => row), ...(expected ? [rules.priors] : []), ...(own ? [rules.weakWeight] : [])],
   })
 }
 

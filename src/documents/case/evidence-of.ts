@@ -1,5 +1,6 @@
 import { ownCounting } from '#content/evidence/own-counting.ts'
 import { evidenceRules } from '#content/evidence/prior.ts'
+import { quoted } from '#content/evidence/quoted.ts'
 import { studies } from '#content/studies/index.ts'
 import { ownOfHouse } from '#core/evidence/own/approved.ts'
 import { ownRulesOf } from '#core/evidence/own/own-rules.ts'
@@ -15,7 +16,7 @@ export type Evidence = Parameters<typeof toldOf>[1]
  */
 export function evidenceOf(house: Case): Evidence {
   const shownFrom = ownRulesOf(house, ownCounting).shownFrom.value
-  return { studies, ownOf: ownOfHouse(house), rules: evidenceRules, shownFrom }
+  return { studies, ownOf: ownOfHouse(house), rules: evidenceRules, shownFrom, quoted }
 }
 
 /** The published studies alone, for pages that speak of no house. */
@@ -24,4 +25,5 @@ export const publishedEvidence: Evidence = {
   ownOf: () => null,
   rules: evidenceRules,
   shownFrom: ownCounting.shownFrom.value,
+  quoted,
 }

@@ -3,6 +3,7 @@ import { procedures } from '#content/procedures/index.ts'
 import type { ProcedureId } from '#core/animal/procedure.ts'
 import type { Species } from '#core/animal/species.ts'
 import type { OutcomeCode } from '#core/evidence/outcome-code.ts'
+import { sayUncounted } from '#core/evidence/quoted.ts'
 import type { SaidOdds } from '#core/evidence/say-published.ts'
 import { sayTold } from '#core/evidence/say-told.ts'
 import { type Told, toldPerUnit } from '#core/evidence/told.ts'
@@ -27,7 +28,9 @@ export function figureBlocks(
   const risks = procedureNamed(procedure, procedures).risks.map(({ outcome }) => outcome)
   const answers = risks.map((outcome) => ({ outcome, known: knownFor(procedure, { species, house }, outcome) }))
   const rows = answers.flatMap(({ outcome, known }) => known.map((one) => rowOf(outcome, one, numbered, said)))
-  const missing = answers.filter(({ known }) => known.length === 0).map(({ outcome }) => plainName(outcome, said))
+  const missing = answers
+    .filter(({ known }) => known.length === 0)
+    .map(({ outcome }) => uncountedName(procedure, { species, house }, outcome, said))
   const { what, of, how } = words.figuresColumns
   return [
     heading(3, fill(words.figures, { option: said.options.options[procedure].name })),
@@ -65,6 +68,17 @@ export function knownFor(
 ): readonly Told[] {
   const inUnits = toldPerUnit({ species, procedure, outcome }, evidenceOf(house))
   return inUnits.filter(({ published, own }) => published.kind !== 'unknown' || own !== null)
+}
+
+/** The name of an outcome that nobody counted, with what reviews quote of it. */
+export function uncountedName(
+  procedure: ProcedureId,
+  { species, house }: { readonly species: Species; readonly house: Case },
+  outcome: OutcomeCode,
+  words: OwnerWords,
+): string {
+  const [unknown] = toldPerUnit({ species, procedure, outcome }, evidenceOf(house))
+  return sayUncounted(plainName(outcome, words), unknown?.quoted ?? [], words.told.quoted)
 }
 
 function rowOf(outcome: OutcomeCode, told: Told, numbered: Numbered, words: OwnerWords): Words[] {

@@ -10,7 +10,7 @@ import type { Case } from '#core/journal/fold.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { procedureNamed } from '#core/procedures/procedure.ts'
 import type { Interval } from '#core/stats/proportion-interval.ts'
-import { knownFor } from '../leaflet/figures.ts'
+import { knownFor, uncountedName } from '../leaflet/figures.ts'
 import type { Dots } from './dots.ts'
 import type { OwnerPageWords } from './words.ts'
 
@@ -48,7 +48,7 @@ export function figuresFor(
     counted: known.flatMap(({ outcome, found }) => found.map((one) => figureOf(outcome, one, words))),
     uncounted: known
       .filter(({ found }) => found.length === 0)
-      .map(({ outcome }) => words.odds.outcomes[outcome].operated),
+      .map(({ outcome }) => uncountedName(procedure, of, outcome, words)),
   }
 }
 

@@ -31,5 +31,12 @@ export const toldInSpanish = {
     ear: 'oídos operados de {animals}',
     procedure: 'operaciones en {animals}',
   },
+  quoted: {
+    beside: '{name} (las revisiones citan {spans} de cada 100 y no dicen a quién contaron)',
+    sentence: 'Las revisiones citan {spans} de cada 100 y no dicen a quién contaron. No hacemos de eso una cifra.',
+    span: 'de {low} a {high}',
+    alone: '{low}',
+    or: ' o ',
+  },
   not: { animals: 'no hubo esto', operated: 'no hubo esto', during: 'no hubo esto' },
 } as const satisfies ToldWording
