@@ -216,7 +216,14 @@ export const caseInEnglish = {
   },
   odds: {
     title: 'What studies found after {procedure} in {animals}',
-    lead: 'Published counts only. Our own results are not in them.',
+    lead: 'Published counts, joined with our own as they were last approved.',
+    forThis: 'What may change it for this animal',
+    noneForThis: 'Of nothing about this animal is it known that it changes these numbers.',
+    elseNothing: 'Of nothing else about this animal is it known that it changes these numbers.',
+    wouldBe: 'Put on these numbers: about {middle} of 100, between {low} and {high}.',
+    besideTheirs:
+      'Ours beside the studies: the probability of results at most as likely as ours is {p}. A small one says that the two disagree, not who is right.',
+    tooFewToDisagree: 'With {total} of our own nothing can contradict the studies yet.',
     open: 'Show what studies found',
   },
   plates: {

@@ -1,12 +1,10 @@
 import { modifiers } from '#content/evidence/modifiers.ts'
 import { studies } from '#content/studies/index.ts'
-import { outcomeTitles } from '#content/wording/app-outcomes.ts'
 import { modifiersInEnglish as words } from '#content/wording/modifiers.ts'
-import { oddsInEnglish } from '#content/wording/odds.ts'
 import type { ProcedureId } from '#core/animal/procedure.ts'
 import { type Modifier, oddsRatioOf } from '#core/evidence/modifier.ts'
 import { capital } from '#core/outcome/capital.ts'
-import { fill } from '#core/outcome/finding.ts'
+import { sayModifier } from '#documents/sources/say-modifier.ts'
 import { Provenance } from '../../design/provenance.tsx'
 
 /** The published circumstances of one operation. */
@@ -32,28 +30,6 @@ export function Modifiers({ procedure }: { readonly procedure: ProcedureId }) {
       </ul>
     </section>
   )
-}
-
-function sayModifier(one: Modifier): string {
-  const about = {
-    factor: words.factors[one.factor],
-    outcome: outcomeTitles[one.outcome].toLowerCase(),
-    animals: oddsInEnglish.animals[one.species].many,
-  }
-  if (one.effect.kind === 'direction') return fill(words[one.effect.says], about)
-  const ratio = oddsRatioOf(one, studies)
-  if (!ratio) return about.factor
-  const { low, high } = ratio.interval
-  const line = fill(words.line, { ...about, ratio: ratio.value.toFixed(2), low: low.toFixed(2), high: high.toFixed(2) })
-  const from = ratio.arms
-    ? fill(words.arms, {
-        withEvents: String(ratio.arms.with.events),
-        withTotal: String(ratio.arms.with.total),
-        withoutEvents: String(ratio.arms.without.events),
-        withoutTotal: String(ratio.arms.without.total),
-      })
-    : words.printed
-  return `${line}; ${from}; ${low > 1 || high < 1 ? words.clear : words.open}`
 }
 
 /** Another study of the same circumstance and outcome points the other way. */
