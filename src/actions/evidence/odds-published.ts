@@ -10,7 +10,7 @@ import { cite } from '#core/evidence/cite.ts'
 import type { OutcomeCode } from '#core/evidence/outcome-code.ts'
 import { answeredQuestions } from '#core/evidence/published.ts'
 import { sayTold } from '#core/evidence/say-told.ts'
-import { type OwnApproved, type Told, toldOf } from '#core/evidence/told.ts'
+import { conflictOf, type OwnApproved, type Told, toldOf } from '#core/evidence/told.ts'
 import { procedureNamed } from '#core/procedures/procedure.ts'
 import { endsOf, type OddsAnswer, ownPart, publishedPart } from './odds-answer.ts'
 import { checkFactor, modifierAnswers } from './odds-modifiers.ts'
@@ -48,7 +48,8 @@ export function publishedAnswers({
 const unapproved = { from: null, until: null, asOf: '' } as const
 
 function publishedAnswer(outcome: OutcomeCode, told: Told, asked: readonly string[]): OddsAnswer {
-  const { published, expected, own, updated, conflict } = told
+  const { published, expected, own, updated } = told
+  const conflict = conflictOf(told)
   const {
     middle,
     low,

@@ -2,7 +2,7 @@ import { leaveOneOut } from '../stats/pooling/leave-one-out.ts'
 import { type Pooled, poolCounts } from '../stats/pooling/pool.ts'
 import type { Interval } from '../stats/proportion-interval.ts'
 import type { PublishedCount } from './published.ts'
-import { answeringCounts, type Expected, type Told } from './told.ts'
+import { answeringCounts, type Middle, middleOf, type Told } from './told.ts'
 
 /** What a forest plot shows: every study that counts, then what is made of them together. */
 export type Forest = {
@@ -11,7 +11,7 @@ export type Forest = {
   readonly typical: { readonly share: number; readonly interval: Interval; readonly prediction: Interval | null } | null
   readonly pooled: Pooled | null
   /** What a clinic should expect that nobody has counted. */
-  readonly expected: Expected | null
+  readonly expected: Middle | null
   /** The typical share without each study in turn; empty below three studies. */
   readonly without: readonly { readonly study: string; readonly share: number | null; readonly interval: Interval }[]
 }
@@ -34,7 +34,7 @@ export function forestOf({ published, expected }: Told): Forest {
         ? { share: pooled.estimate, interval: pooled.interval, prediction: pooled.prediction }
         : null,
     pooled,
-    expected,
+    expected: expected && middleOf(expected.predictive.distribution),
     without: left.map((one, at) => ({
       study: answering[at]?.row.study ?? '',
       share: one.estimate,

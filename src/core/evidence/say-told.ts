@@ -13,7 +13,7 @@ import {
   wholeOfHundred,
 } from './say-published.ts'
 import type { CountUnit } from './study.ts'
-import { answeringCounts, type Expected, type Told } from './told.ts'
+import { answeringCounts, type Expected, middleOf, type Told } from './told.ts'
 
 export type ToldSentence =
   | 'framing'
@@ -83,7 +83,8 @@ type Figure = { readonly middle: number; readonly interval: Interval }
  * Before anybody counted here the middle is the median: with few studies the mean lies beyond all of them, drawn there by
  * how far a clinic may be from them.
  */
-function expectation(told: Told, { median, interval }: Expected, wording: AllOddsWording) {
+function expectation(told: Told, { predictive }: Expected, wording: AllOddsWording) {
+  const { median, interval } = middleOf(predictive.distribution)
   const figure = { middle: median, interval }
   return { ...said(figure), sentence: togetherSentence(told, 'expected', figure, wording) }
 }

@@ -31,7 +31,7 @@ export type OwnApproved = {
 export type Middle = { readonly mean: number; readonly median: number; readonly interval: Interval }
 
 /** What a clinic should expect that nobody has counted yet. */
-export type Expected = Middle & {
+export type Expected = {
   readonly predictive: Predictive
   readonly studies: number
   readonly total: number
@@ -54,7 +54,6 @@ export type Told = {
   readonly own: OwnApproved | null
   readonly ownRate: OwnRate
   readonly updated: Updated | null
-  readonly conflict: Conflict | null
   /** What reviews quote; only where no study answers. */
   readonly quoted: readonly Quoted[]
 }
@@ -87,7 +86,6 @@ export function toldOf(
     own,
     ownRate: ownRateOf(known, about.shownFrom),
     updated: expected && known.total > 0 ? joined(expected, known, about.rules) : null,
-    conflict: expected && known.total > 0 ? conflictWith(expected.predictive.distribution, known) : null,
     quoted: published.kind === 'unknown' ? quotedFor(question, about.quoted ?? []) : [],
   }
 }
@@ -118,20 +116,22 @@ function expectedBy(published: Published, { priors }: EvidenceRules): Expected |
   if (found.length === 0) return null
   const counts = found.map(({ count }) => count)
   const total = counts.reduce((sum, count) => sum + count.total, 0)
-  return { ...expectedOf(counts, priors.value), studies: found.length, total }
+  return { predictive: predictiveBefore(counts, priors.value), studies: found.length, total }
 }
 
 /** Published counts do not change while the program runs, and every screen and paper asks for the same ones again. */
-const expectedBefore = new Map<string, Pick<Expected, keyof Middle | 'predictive'>>()
+const before = new Map<string, Predictive>()
 
-function expectedOf(counts: readonly Count[], priors: Priors): Pick<Expected, keyof Middle | 'predictive'> {
+function predictiveBefore(counts: readonly Count[], priors: Priors): Predictive {
   const key = JSON.stringify([counts, priors])
-  const before = expectedBefore.get(key)
-  if (before) return before
-  const predictive = predictiveOf(counts, priors)
-  const made = { ...middleOf(predictive.distribution), predictive }
-  expectedBefore.set(key, made)
-  return made
+  const known = before.get(key) ?? predictiveOf(counts, priors)
+  before.set(key, known)
+  return known
+}
+
+/** Ours beside theirs, for the surgeon at any number of our own; null where one of them is missing. */
+export function conflictOf({ expected, own }: Told): Conflict | null {
+  return expected && own && own.total > 0 ? conflictWith(expected.predictive.distribution, own) : null
 }
 
 function joined(
@@ -150,7 +150,8 @@ function joined(
   }
 }
 
-function middleOf(distribution: ShareDistribution): Middle {
+/** Mean, median and the middle 95 % of what is known of a share. */
+export function middleOf(distribution: ShareDistribution): Middle {
   const { mean, median, interval } = summaryOf(distribution)
   return { mean, median, interval }
 }

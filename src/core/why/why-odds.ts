@@ -1,6 +1,6 @@
 import type { Published, PublishedCount } from '#core/evidence/published.ts'
 import { type AllOddsWording, sayTold } from '#core/evidence/say-told.ts'
-import type { EvidenceRules, Middle, Told } from '#core/evidence/told.ts'
+import { conflictOf, type EvidenceRules, type Middle, middleOf, type Told } from '#core/evidence/told.ts'
 import { effectiveSize } from '#core/stats/predictive/effective-size.ts'
 import { input, said, type Why, type WhyInput, type WhySaid, why } from './why.ts'
 
@@ -28,12 +28,19 @@ export function whyOdds(told: Told, wording: AllOddsWording, rules: EvidenceRule
       ...[...spoken.lines, ...spoken.own, ...spoken.notes].map((text) => said('text', { text })),
       ...published.aside.map(({ row, because }) => said('aside', { study: row.study, because })),
     ],
-    facts: [...told.quoted, ...found.map(({ row }) => row), ...(expected ? [rules.priors] : []), ...(own ? [rules.weakWeight] : [])],
+    facts: [
+      ...told.quoted,
+      ...found.map(({ row }) => row),
+      ...(expected ? [rules.priors] : []),
+      ...(own ? [rules.weakWeight] : []),
+    ],
   })
 }
 
 /** From the studies to what a new clinic should expect, and from there to what our own count makes of it. */
-function joining({ expected, own, updated, conflict }: Told, { priors, weakWeight }: EvidenceRules): WhySaid[] {
+function joining(told: Told, { priors, weakWeight }: EvidenceRules): WhySaid[] {
+  const { expected, own, updated } = told
+  const conflict = conflictOf(told)
   if (!expected) return []
   const { mu, tauScale } = priors.value
   return [
@@ -42,7 +49,7 @@ function joining({ expected, own, updated, conflict }: Told, { priors, weakWeigh
       mean: String(mu.mean),
       sd: String(mu.sd),
       tau: String(tauScale),
-      ...middleText(expected),
+      ...middleText(middleOf(expected.predictive.distribution)),
       worth: effectiveSize(expected.predictive.distribution).moment.toFixed(1),
     }),
     ...(own && updated

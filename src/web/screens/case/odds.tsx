@@ -12,7 +12,7 @@ import { factorsOf } from '#core/evidence/factors-of.ts'
 import { type Modifier, modified, oddsRatioOf } from '#core/evidence/modifier.ts'
 import { wholeOfHundred } from '#core/evidence/say-published.ts'
 import { sayTold } from '#core/evidence/say-told.ts'
-import { type Told, toldPerUnit } from '#core/evidence/told.ts'
+import { conflictOf, type Told, toldPerUnit } from '#core/evidence/told.ts'
 import type { Case } from '#core/journal/fold.ts'
 import { capital } from '#core/outcome/capital.ts'
 import { fill } from '#core/outcome/finding.ts'
@@ -135,7 +135,7 @@ const english = { odds: oddsInEnglish, told: toldInEnglish }
 function Said({ told }: { readonly told: Told }) {
   const { sentence, own, notes } = sayTold(told, english)
   const what = oddsInEnglish.outcomes[told.published.question.outcome].operated
-  const { conflict } = told
+  const conflict = conflictOf(told)
   return (
     <div>
       <p>
