@@ -101,14 +101,16 @@ function ForThisAnimal(props: {
   )
   return (
     <section aria-labelledby={`modifiers-${procedure}`} className="stack">
-      <h4 id={`modifiers-${procedure}`}>{words.forThis}</h4>
-      <ul>
-        {known.map((one) => (
-          <li key={one.id}>
-            {capital(sayModifier(one))}. {sayShare(one, told)} <Provenance fact={one} />
-          </li>
-        ))}
-      </ul>
+      <h3 id={`modifiers-${procedure}`}>{words.forThis}</h3>
+      {known.length > 0 && (
+        <ul>
+          {known.map((one) => (
+            <li key={one.id}>
+              {capital(sayModifier(one))}. {sayShare(one, told)} <Provenance fact={one} />
+            </li>
+          ))}
+        </ul>
+      )}
       <p className="soft">{known.length === 0 ? words.noneForThis : words.elseNothing}</p>
     </section>
   )
