@@ -18,7 +18,7 @@ import { calendarFor, papersOf } from './papers-of.ts'
 const place = fileURLToPath(new URL('./spaniel-going-home-es', import.meta.url))
 const ids = ['agreement-sheet', 'home-page', 'owner-leaflet'] as const
 const theirs = papersOf('spaniel-going-home', 'es-MX').made
-const inEnglish = papersOf('spaniel-going-home').made
+const inEnglish = papersOf('spaniel-going-home', 'en').made
 
 let folder: string
 let press: PdfPress
@@ -48,9 +48,13 @@ function compare(file: string, now: string): void {
   expect(now).toBe(readFileSync(join(place, file), 'utf8'))
 }
 
-/** Every number in the order it stands, dates too: the month is a word in both. Lines about the reading level differ by right. */
+/**
+ * Every number in the order it stands, dates too: the month is a word in both. Lines about the reading level differ by
+ * right, and so does the mark of the plan, which covers the language.
+ */
 function numbersOf(text: string): string[] {
-  const lines = text.split('\n').filter((line) => !/Flesch|Fern.ndez Huerta/.test(line))
+  const differs = /Flesch|Fern.ndez Huerta|(?: [0-9a-f]{4}){4}$/
+  const lines = text.split('\n').filter((line) => !differs.test(line))
   return lines.join('\n').match(/\d+(?:[.,]\d+)*/g) ?? []
 }
 
@@ -76,6 +80,13 @@ describe.each(ids)('The %s of a household that speaks Spanish', (id) => {
     expect(renderText(paper)).toContain(cautionInSpanish)
     expect(renderText(paper)).toContain(aboutTheSpanish)
   })
+})
+
+test('The numbers kept in the agreement are said in the language of the household', () => {
+  const [spanish, english] = [theirs, inEnglish].map((papers) => renderText(named(papers, 'agreement-sheet')))
+  expect(english).toContain('In one study of 309 dogs')
+  expect(spanish).toContain('En un estudio de 309 perros')
+  expect(spanish).not.toMatch(/\bdogs\b/)
 })
 
 test('The calendar of the household is in Spanish, with the same times', () => {

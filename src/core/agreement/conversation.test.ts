@@ -3,24 +3,33 @@ import { entryMaker } from '#core/journal/entries-for-tests.ts'
 import { agreement } from '#core/journal/kinds/agreement.ts'
 import { booking } from '#core/journal/kinds/booking.ts'
 import { estimate } from '#core/journal/kinds/estimate.ts'
+import { household } from '#core/journal/kinds/household.ts'
 import { fileOf } from '#core/owed/files-for-tests.ts'
 import { beginConversation, plannedEars } from './begin.ts'
 import { agreementIn, askedBack, type Conversation } from './conversation.ts'
 import { isBound } from './fingerprint.ts'
+import type { ToldToday } from './plan-changes.ts'
 
 const answer = { said: 'accepted', by: 'contact-1', on: booking.example.plannedFor } as const
+const numbersIn: ToldToday['numbersOf'] = (_, procedure, said) => [
+  { procedure, outcome: 'horner_any', unit: 'animal', low: 2, middle: 4, high: 8, said },
+]
 const place = { zone: 'Europe/London', decimalMark: '.', currency: 'GBP' } as const
 
-function talkOf(change: Partial<Conversation>, body = { ...estimate.example, answer } as typeof estimate.example) {
+function talkOf(
+  change: Partial<Conversation>,
+  body = { ...estimate.example, answer } as typeof estimate.example,
+  language = 'en',
+) {
   const make = entryMaker()
   const file = fileOf([
     make({ kind: 'identity' }),
-    make({ kind: 'household' }),
+    make({ kind: 'household', body: { ...household.example, language } }),
     make({ kind: 'booking' }),
     make({ kind: 'estimate', body }),
   ])
   const planned = plannedEars(file.theCase)
-  const told = { leafletOf: () => 'owner-leaflet 7', numbersOf: () => [] }
+  const told = { leafletOf: () => 'owner-leaflet 7', numbersOf: numbersIn }
   const talk = { ...beginConversation(file.theCase, 'person-surgeon'), ...change }
   return agreementIn(talk, { file, place, planned, told, today: '2026-03-05' })
 }
@@ -56,6 +65,11 @@ describe('the talk', () => {
       'no-way-given',
       'no-copy',
     ])
+  })
+
+  it('keeps the numbers as the language of its plan says them', () => {
+    const { body } = talkOf(whole, undefined, 'es-MX')
+    expect(body?.plan).toMatchObject({ language: 'es-MX', numbers: [{ said: 'es-MX' }] })
   })
 
   it('makes an agreement bound to its plan, with ceiling and edition of the accepted estimate', () => {

@@ -243,7 +243,9 @@ function bodyIn(talk: Conversation, setting: Setting): Body | null {
     ceiling: newest.body.ceiling,
     leaflet: told.leafletOf(language),
     language,
-    numbers: [...new Set(ears.map(({ procedure }) => procedure))].flatMap((one) => [...told.numbersOf(file, one)]),
+    numbers: [...new Set(ears.map(({ procedure }) => procedure))].flatMap((one) => [
+      ...told.numbersOf(file, one, language),
+    ]),
   }
   return {
     plan,

@@ -11,10 +11,10 @@ import { isBound } from './fingerprint.ts'
 import { type Money, sayMoney } from './money.ts'
 import { changedNumbers, type ShownNumber } from './numbers-shown.ts'
 
-/** What is told to an owner today, from outside the record: the leaflet, and the numbers of an operation. */
+/** What is told to an owner today in a language, from outside the record: the leaflet, and the numbers of an operation. */
 export type ToldToday = {
   readonly leafletOf: (language: string) => string
-  readonly numbersOf: (file: CaseFile, procedure: ProcedureId) => readonly ShownNumber[]
+  readonly numbersOf: (file: CaseFile, procedure: ProcedureId, language: string) => readonly ShownNumber[]
 }
 
 export type PlanChange =
@@ -79,7 +79,7 @@ function languageOf(tag: string): string {
 function toldOtherwise({ body: { plan } }: Agreement, file: CaseFile, told: ToldToday): PlanChange[] {
   const leaflet = told.leafletOf(plan.language)
   const procedures = [...new Set(plan.ears.map(({ procedure }) => procedure))]
-  const now = plan.numbers.length === 0 ? [] : procedures.flatMap((one) => told.numbersOf(file, one))
+  const now = plan.numbers.length === 0 ? [] : procedures.flatMap((one) => told.numbersOf(file, one, plan.language))
   return [
     ...(leaflet === plan.leaflet ? [] : [{ code: 'leaflet' as const, from: plan.leaflet, to: leaflet }]),
     ...changedNumbers(plan.numbers, now).map(({ was, now }) => ({ code: 'number' as const, from: was, to: now })),

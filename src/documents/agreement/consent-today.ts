@@ -14,7 +14,7 @@ import type { Case } from '#core/journal/fold.ts'
 import { procedureNamed } from '#core/procedures/procedure.ts'
 import type { TheatreRules } from '#core/theatre/theatre-list.ts'
 import { evidenceOf } from '../case/evidence-of.ts'
-import { spokenWith } from '../case/owner-words.ts'
+import { ownerLanguageOf } from '../case/owner-words.ts'
 
 /** Worked out once for each approval of our own figures: a theatre list asks for the same ones again and again. */
 const known = new Map<string, readonly ShownNumber[]>()
@@ -43,12 +43,13 @@ function numbersToday(
   return made
 }
 
-/** What an owner is told today: the leaflet in force and the numbers of an operation, as the leaflet says them. */
+/** What an owner is told today: the leaflet in force and the numbers of an operation, in words of the language asked for. */
 export const toldToday: ToldToday = {
   leafletOf: () => leafletEdition,
-  numbersOf: (file, procedure) => {
+  numbersOf: (file, procedure, language) => {
     const species = file.theCase.latest('identity')?.body.species
-    return species === undefined ? [] : numbersToday(file.house, species, procedure, spokenWith({ file }).language)
+    const spoken = ownerLanguageOf(language) ?? 'en'
+    return species === undefined ? [] : numbersToday(file.house, species, procedure, spoken)
   },
 }
 

@@ -4,6 +4,7 @@ import { languageIn } from '#core/agreement/conversation.ts'
 import { sides } from '#core/animal/species.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { sayCount } from '#core/outcome/say-count.ts'
+import { ownerLanguageOf } from '#documents/case/owner-words.ts'
 import { Ticks } from '../../../design/ticks.tsx'
 import { WithSides } from '../../../design/with-sides.tsx'
 import { Choose } from './choose.tsx'
@@ -16,7 +17,7 @@ export function PlanPart({ talk }: { readonly talk: Talk }) {
   const { planned, told, file } = setting
   const language = languageIn(file)
   const procedures = [...new Set(said.ears.flatMap((side) => planned[side] ?? []))]
-  const numbers = procedures.flatMap((procedure) => told.numbersOf(file, procedure))
+  const numbers = procedures.flatMap((procedure) => told.numbersOf(file, procedure, language))
   return (
     <Part name="plan" talk={talk}>
       <Ticks
@@ -44,7 +45,7 @@ export function PlanPart({ talk }: { readonly talk: Talk }) {
       {numbers.length > 0 && (
         <details>
           <summary>{sayCount(words.numbers, numbers.length)}</summary>
-          <ul>
+          <ul lang={ownerLanguageOf(language) ?? 'en'}>
             {numbers.map((one) => (
               <li key={`${one.procedure} ${one.unit} ${one.outcome}`}>{one.said}</li>
             ))}
