@@ -5,6 +5,7 @@ import type { booking } from '#core/journal/kinds/booking.ts'
 import { estimate } from '#core/journal/kinds/estimate.ts'
 import { household } from '#core/journal/kinds/household.ts'
 import { entriesOf, expect, hire, nurse, openInvented, type Program, test, typedWhen, writeNow } from './clinic.ts'
+import { AgreementPage } from './pages/agreement-page.ts'
 import { DosePlanPage } from './pages/dose-plan-page.ts'
 
 const stream = 'case:juniper'
@@ -41,33 +42,6 @@ function edition(number: number, ceiling: string) {
   }
 }
 
-const group = (page: Page, name: string | RegExp) => page.getByRole('group', { name })
-
-async function choose(page: Page, legend: string | RegExp, answer: string): Promise<void> {
-  await group(page, legend).getByRole('radio', { name: answer, exact: true }).check()
-}
-
-/** The talk up to how consent is given. */
-async function talkOver(page: Page, who: string, authority: string): Promise<void> {
-  await page.getByLabel('Who agrees', { exact: true }).selectOption({ label: who })
-  await choose(page, 'On what authority', authority)
-  await choose(page, /adult who can decide/, 'yes, asked')
-  await choose(page, 'If the heart stops', 'do all you can')
-  await choose(page, 'If we find that more is needed', 'phone first')
-  await page.getByLabel('What exactly may be added').fill('The bulla may be opened from below.')
-  await choose(page, 'Photos', 'for the record only')
-  for (const item of ['Which ear is done', 'Care of the eye', 'The collar', 'When to phone']) {
-    await choose(page, item, 'own words')
-  }
-  await choose(page, 'Two risks', 'not yet')
-  await page.getByLabel('Two risks: what was said').fill('That she may not hear.')
-}
-
-async function nameOf(page: Page, contact: string): Promise<string> {
-  const options = page.getByLabel('Who agrees', { exact: true }).locator(`option[value="${contact}"]`)
-  return (await options.textContent()) ?? ''
-}
-
 test('a sitter cannot agree and is told what would make it possible; the owner signs on the screen, and one more breaks it', async ({
   page,
   program,
@@ -75,22 +49,23 @@ test('a sitter cannot agree and is told what would make it possible; the owner s
   test.slow()
   await ready(program, page)
   await page.goto(`${program.url}/case/juniper/agreement`)
-  const sitter = await nameOf(page, 'contact-okafor')
-  const owner = await nameOf(page, 'contact-strand')
+  const talk = new AgreementPage(page)
+  const sitter = await talk.nameOf('contact-okafor')
+  const owner = await talk.nameOf('contact-strand')
 
-  await talkOver(page, sitter, 'looks after the animal, no more')
+  await talk.talkOver(sitter, 'looks after the animal, no more')
   const refused = page.getByRole('alert').filter({ hasText: 'This person cannot agree like this' })
   await expect(refused).toContainText('Reach the owner by telephone')
   await expect(refused).toContainText('authorise this person in writing')
-  await choose(page, 'How consent is given', 'signed here, on this screen')
-  await choose(page, 'Copy for the owner', 'on paper')
+  await talk.choose('How consent is given', 'signed here, on this screen')
+  await talk.choose('Copy for the owner', 'on paper')
   await expect(page.getByRole('button', { name: 'Read it through before signing' })).toBeDisabled()
 
   // Called away: everything is there again.
   await page.reload()
   await expect(page.getByLabel('Two risks: what was said')).toHaveValue('That she may not hear.')
   await page.getByLabel('Who agrees', { exact: true }).selectOption({ label: owner })
-  await choose(page, 'On what authority', 'the owner')
+  await talk.choose('On what authority', 'the owner')
   await expect(refused).toHaveCount(0)
 
   // Read through before anybody signs.
@@ -98,16 +73,7 @@ test('a sitter cannot agree and is told what would make it possible; the owner s
   await expect(page.getByRole('heading', { name: 'Read it through together' })).toBeVisible()
   const agree = page.getByRole('button', { name: 'Yes, this is agreed' })
   await expect(agree).toBeDisabled()
-  const pad = page.getByRole('img', { name: 'Sign in this box' })
-  const box = await pad.boundingBox()
-  if (!box) throw new Error('There is no box to sign in.')
-  await page.mouse.move(box.x + 60, box.y + 80)
-  await page.mouse.down()
-  for (let step = 1; step <= 20; step += 1) {
-    await page.mouse.move(box.x + 60 + step * 15, box.y + 80 + Math.sin(step) * 40)
-  }
-  await page.mouse.up()
-  await expect(page.getByRole('img', { name: 'Signed, 1 stroke' })).toBeVisible()
+  await talk.sign()
   await agree.click()
   await expect(page.getByText('It holds.')).toBeVisible()
   await expect(page.getByText('The owner could not say back yet: two risks.')).toBeVisible()
@@ -140,9 +106,10 @@ test('consent by telephone needs a witness by name', async ({ page, program }) =
   test.slow()
   await ready(program, page)
   await page.goto(`${program.url}/case/juniper/agreement`)
-  await talkOver(page, await nameOf(page, 'contact-strand'), 'the owner')
-  await choose(page, 'How consent is given', 'by telephone, with a witness')
-  await choose(page, 'Copy for the owner', 'not yet')
+  const talk = new AgreementPage(page)
+  await talk.talkOver(await talk.nameOf('contact-strand'), 'the owner')
+  await talk.choose('How consent is given', 'by telephone, with a witness')
+  await talk.choose('Copy for the owner', 'not yet')
   const review = page.getByRole('button', { name: 'Read it through before signing' })
   await expect(review).toBeDisabled()
   await expect(page.getByText('By telephone another of the staff listens: name who.')).toBeVisible()
