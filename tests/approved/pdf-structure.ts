@@ -72,8 +72,11 @@ export function allTagged(some: readonly Tagged[], wanted: RegExp): Tagged[] {
   return some.flatMap((one) => [...(wanted.test(one.tag) ? [one] : []), ...allTagged(one.inside, wanted)])
 }
 
+/** Whoever calls this makes sure that it is there. */
+const reader = 'qpdf'
+
 function objectsOf(file: string): Map<string, Raw> {
-  const said = execFileSync('qpdf', ['--json', '--json-key=qpdf', file], { encoding: 'utf8', maxBuffer: 1 << 26 })
+  const said = execFileSync(reader, ['--json', '--json-key=qpdf', file], { encoding: 'utf8', maxBuffer: 1 << 26 })
   const [, objects] = (JSON.parse(said) as { readonly qpdf: readonly [unknown, Record<string, { value?: Raw }>] }).qpdf
   return new Map(Object.entries(objects).map(([name, { value }]) => [name, value ?? null]))
 }
