@@ -1,4 +1,4 @@
-import type { Sourced } from '#core/evidence/sourced.ts'
+import type { OwedRules } from '#core/procedures/follow-up.ts'
 import { houseJudgementOnly } from './provenance.ts'
 
 /** When the owner is rung about rising costs, before the ceiling is passed. */
@@ -9,4 +9,14 @@ export const costRules = {
     ...houseJudgementOnly,
     where: 'four fifths leave room for the call before the ceiling is passed; the house’s own figure',
   },
-} as const satisfies { readonly askFrom: Sourced<string> }
+  callWithin: {
+    value: { count: 1, unit: 'days' },
+    ...houseJudgementOnly,
+    where: 'rung within a day, and before the ceiling is passed; the house’s own figure',
+  },
+  answerWithin: {
+    value: { count: 1, unit: 'days' },
+    ...houseJudgementOnly,
+    where: 'a new edition is answered within a day; the house’s own figure',
+  },
+} as const satisfies OwedRules['costs']

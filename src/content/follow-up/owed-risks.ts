@@ -63,6 +63,8 @@ export const owedRisks = {
   'late-event-decision': { value: 'harm', ...house },
   'outcome-again': followUp,
   'owner-wishes-to-read': followUp,
+  'owner-about-costs': followUp,
+  'estimate-to-answer': followUp,
   'conflict-to-settle': { value: 'before-the-cut', ...house },
   'pending-entry': record,
   'unknown-entry': record,

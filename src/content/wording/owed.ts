@@ -49,6 +49,8 @@ export const owedInEnglish = {
     'late-event-decision': 'Decide on the {side} ear: {event}',
     'outcome-again': 'Outcome of the {side} ear again, after {event}',
     'owner-wishes-to-read': 'Read what the owner wrote, and answer',
+    'owner-about-costs': 'Ring the owner: the costs come near the ceiling',
+    'estimate-to-answer': 'Get an answer to edition {edition} of the estimate, with its date',
     'conflict-to-settle': 'Settle {count} entries that stand side by side ({kind})',
     'pending-entry': 'An entry waits for another that has not arrived',
     'unknown-entry': 'An entry of a newer kind: {kind}, version {version}',
@@ -146,6 +148,15 @@ export const owedInEnglish = {
     'late-event-after-status': '{what} came after the status was written down.',
     'owner-wrote':
       'Sent through the private link. A call, a note, a choice or an agreement written after it settles this.',
+    'costs-ask':
+      'Spent so far {spent}; in the end {low} to {high}, against {ceiling}. At this point the house rings before more is spent.',
+    'costs-may-pass': 'Spent so far {spent}; in the end {low} to {high}, and that may pass {ceiling}.',
+    'costs-will-pass': 'Spent so far {spent}; in the end {low} to {high}, and that will pass {ceiling}.',
+    'costs-passed': 'Spent so far {spent}: the ceiling of {ceiling} is passed. In the end {low} to {high}.',
+    'costs-without-sum':
+      'Costs stand in two currencies and have no sum, so nobody knows how near the ceiling is. Correct the cost, or ring.',
+    'edition-unanswered':
+      'Nobody has answered edition {edition} yet; silence is not a yes, and the ceiling accepted before it stands.',
     'side-by-side': 'Two live entries say different things ({kind}); the last one written does not win.',
     'waits-for-entry': 'Missing: {missing}.',
     'from-newer-version': 'Written by a newer program ({kind}, version {version}); kept and not read here.',

@@ -19,6 +19,8 @@ export function chapterOfOwed(item: OwedItem, file: CaseFile): Chapter | 'clinic
     case 'baseline-before-premedication':
       return 'Work-up'
     case 'consent-before-operation':
+    case 'owner-about-costs':
+    case 'estimate-to-answer':
       return 'Agreement'
     case 'weight-before-operation':
     case 'second-check-of-lines':

@@ -107,6 +107,8 @@ export const settledBy = {
   'late-event-decision': 'late-event',
   'outcome-again': 'twelve-months',
   'owner-wishes-to-read': 'call',
+  'owner-about-costs': 'call',
+  'estimate-to-answer': 'estimate',
   'conflict-to-settle': null,
   'pending-entry': null,
   'unknown-entry': null,

@@ -15,6 +15,7 @@ import { owedAfterWishes } from './owner-wishes.ts'
 import { owedPlanReviews } from './plan-reviews.ts'
 import { owedAfterReferrals } from './referrals.ts'
 import { owedResults } from './results.ts'
+import { owedAsCostsRise } from './rising-costs.ts'
 import { type OwedOptions, type Setting, settingOf } from './setting.ts'
 import { owedAtTwelveMonths } from './twelve-months.ts'
 import { owedInWard } from './ward.ts'
@@ -37,6 +38,7 @@ export function owedOf(file: CaseFile, procedures: readonly Procedure[], options
     ...owedInWard(setting),
     ...owedAfterEmergencies(setting),
     ...owedAfterWishes(setting),
+    ...owedAsCostsRise(setting),
     ...owedAtTheDesk(setting),
   ].map((draft) => afterDeath(draft, file))
   const owed = drafts.flatMap(({ item, ended }) => (ended ? [] : [item]))

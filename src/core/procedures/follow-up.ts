@@ -122,6 +122,14 @@ export type OwedRules = {
   readonly lateEventWithin: Sourced<Period>
   /** What an owner sent through the private link is read and answered. */
   readonly wishesReadWithin: Sourced<Period>
+  readonly costs: {
+    /** Of 100 parts of the ceiling: from here on the owner is rung. */
+    readonly askFrom: Sourced<string>
+    /** The owner is rung, at the latest when the ceiling is passed. */
+    readonly callWithin: Sourced<Period>
+    /** An edition that took the place of another is answered. */
+    readonly answerWithin: Sourced<Period>
+  }
   /** After so many tries over so many channels, "unknown" may be written down. */
   readonly politeTries: Sourced<{ readonly tries: number; readonly channels: number }>
 }

@@ -26,7 +26,7 @@ export function EstimatePart({ talk }: { readonly talk: Talk }) {
   return (
     <Part name="estimate" talk={talk}>
       {newest && <EstimateLines line={newest} talk={talk} />}
-      {newest && <ForecastLines estimate={newest.body} />}
+      {newest && <ForecastLines />}
       <p data-screen-only>
         <Link href={writeHref(id, 'estimate')}>{newest ? words.next : words.write}</Link>
       </p>

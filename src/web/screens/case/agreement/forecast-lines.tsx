@@ -1,7 +1,7 @@
 import { Link } from 'wouter'
 import { costRules } from '#content/follow-up/cost-rules.ts'
 import { agreementPage } from '#content/wording/app-agreement.ts'
-import type { Estimate } from '#core/agreement/estimate.ts'
+import { agreedLimit } from '#core/agreement/agreed-limit.ts'
 import { forecastOf } from '#core/agreement/forecast.ts'
 import { sayMoney } from '#core/agreement/money.ts'
 import { fill } from '#core/outcome/finding.ts'
@@ -13,17 +13,19 @@ import { useCaseView } from '../case-view.ts'
 const words = agreementPage.forecast
 
 /** What it has cost and comes to, against the ceiling; a call is asked for before it is passed, and the last one is said. */
-export function ForecastLines({ estimate }: { readonly estimate: Estimate }) {
-  const { file, id } = useCaseView()
+export function ForecastLines() {
+  const { file, id, owed } = useCaseView()
   const costs = file.theCase.live('cost-so-far')
+  const limit = agreedLimit(file.theCase, null)
   const link = (
     <p data-screen-only>
       <Link href={writeHref(id, 'cost-so-far')}>{words.write}</Link>
     </p>
   )
-  if (costs.length === 0) return link
+  const [first] = costs
+  if (!first || !limit) return link
   const found = forecastOf(
-    estimate,
+    limit,
     costs.map(({ body }) => body),
     costRules.askFrom.value,
   )
@@ -36,16 +38,11 @@ export function ForecastLines({ estimate }: { readonly estimate: Estimate }) {
     )
   }
   const { spent, low, high, nearness } = found.answer
-  const last = costs.at(-1)?.at ?? ''
+  const asked = owed.find(({ what }) => what === 'owner-about-costs')
   const call = file.theCase
     .live('call')
-    .findLast(({ body, at }) => body.about === 'estimate' && body.reached === 'yes' && at >= last)
-  const about = {
-    spent: sayMoney(spent),
-    low: sayMoney(low),
-    high: sayMoney(high),
-    ceiling: sayMoney(estimate.ceiling),
-  }
+    .findLast(({ body, at }) => body.about === 'estimate' && body.reached === 'yes' && at >= first.at)
+  const about = { spent: sayMoney(spent), low: sayMoney(low), high: sayMoney(high), ceiling: sayMoney(limit.ceiling) }
   return (
     <Notice tone={nearness === 'within' ? 'plain' : 'warn'}>
       <p>
@@ -53,9 +50,9 @@ export function ForecastLines({ estimate }: { readonly estimate: Estimate }) {
       </p>
       <p>{fill(words[nearness], { percent: costRules.askFrom.value })}</p>
       {call && <p>{fill(words.called, { when: sayMoment({ ...call.header.happenedAt, zone: file.clinic.zone }) })}</p>}
-      {nearness !== 'within' && !call && (
+      {asked && (
         <p data-screen-only>
-          <Link href={writeHref(id, 'call')}>{words.call}</Link>
+          <Link href={writeHref(id, 'call', { owed: asked.id })}>{words.call}</Link>
         </p>
       )}
       {link}
