@@ -70,7 +70,9 @@ function publishedAnswer(outcome: OutcomeCode, told: Told, asked: readonly strin
       studies: expected.studies,
     },
     own: own && ownPart(own),
-    updated: updated && { mean: updated.mean, interval: endsOf(updated.interval), weakWeight: updated.weakWeight },
+    updated: updated?.trusted
+      ? { mean: updated.mean, interval: endsOf(updated.interval), weakWeight: updated.weakWeight }
+      : null,
     conflict: conflict && { p: conflict.kind === 'compared' ? conflict.box : null },
     say: { per: 100, middle, low, high, sentence: [sentence, ...ownSentences].join(' ') },
     ...(asked.length > 0 && { modifiers: asked.flatMap((factor) => modifierAnswers(factor, told, base)) }),

@@ -56,6 +56,18 @@ describe('odds from raw counts', () => {
     expect(one({ ...asked, robust: 0 }).updated?.mean ?? 1).toBeLessThan(flat.updated?.mean ?? 0)
   })
 
+  it('joins nothing that cannot be joined, and says what would help', () => {
+    const far = {
+      studies: [{ events: 0, total: 1_000_000 }],
+      own: { events: 1_000, total: 1_000 },
+      tauPrior: { family: 'half-normal', scale: 0.001 },
+    }
+    const answer = one({ ...far, robust: 0 })
+    expect(answer).toMatchObject({ updated: null, say: { middle: null, low: null, high: null } })
+    expect(answer.say.sentence).toContain('cannot be joined')
+    expect(one({ ...far, robust: 0.2 }).updated?.mean ?? 0).toBeGreaterThan(0.9)
+  })
+
   it('says nothing from nothing', () => {
     expect(one({ studies: [] }).say).toMatchObject({ middle: null, low: null, high: null })
   })

@@ -39,7 +39,9 @@ function rawAnswer(request: RawOdds): OddsAnswer {
     shape: request.weak ?? 'about-the-mean',
   })
   const joined = own.total > 0 ? updatedBy(prior, own) : null
-  const updated = joined && { ...middleOf(joined.distribution), weakWeight: joined.weakWeight }
+  // Own counts so far off that the grid has ended there: no answer is better than a wrong one.
+  const beyond = joined?.beyondGrid ?? false
+  const updated = beyond ? null : joined && { ...middleOf(joined.distribution), weakWeight: joined.weakWeight }
   const conflict = own.total > 0 ? conflictWith(distribution, own) : null
   const nothing = predictive.studies.length === 0 && !updated
   const published = { ...publishedPart(distribution), studies: predictive.studies.length }
@@ -50,12 +52,18 @@ function rawAnswer(request: RawOdds): OddsAnswer {
     updated,
     conflict: conflict && { p: conflict.kind === 'compared' ? conflict.box : null },
     say: nothing
-      ? { per: 100, middle: null, low: null, high: null, sentence: words.raw.nothing }
-      : updated
-        ? rawSay({ middle: updated.mean, interval: updated.interval }, own.total)
-        : rawSay({ middle: published.median, interval: published.interval }, null),
+      ? unsaid(words.raw.nothing)
+      : beyond
+        ? unsaid(words.raw.beyond)
+        : updated
+          ? rawSay({ middle: updated.mean, interval: updated.interval }, own.total)
+          : rawSay({ middle: published.median, interval: published.interval }, null),
     sources: cite([priors, weakWeight], sources),
   }
+}
+
+function unsaid(sentence: string) {
+  return { per: 100, middle: null, low: null, high: null, sentence } as const
 }
 
 function rawSay({ middle, interval: [low, high] }: { middle: number; interval: Ends }, own: number | null) {

@@ -6,6 +6,8 @@ export const oddsCommandInEnglish = {
       'Of 100, {middle} had it, and {rest} did not; at a place that nobody has counted between {low} and {high}.',
     updated:
       'Of 100, {middle} had it, and {rest} did not; here probably between {low} and {high}, with {total} of our own.',
+    beyond:
+      'The own results lie so far from the studies that the two cannot be joined. Give them some weight of their own (robust above 0), or look at them apart.',
     nothing: 'No study and no case of our own: nothing can be said.',
   },
   own: {
