@@ -171,8 +171,111 @@ test('consent taken back for one ear in the morning blocks that ear and leaves t
   await expect(lines.filter({ hasText: 'Consent for this ear was taken back by' })).toContainText('LEFT')
 })
 
+test('a cost near the ceiling stands on Owed until the owner is rung; a new edition is accepted with its date, and consent is asked again', async ({
+  page,
+  program,
+}) => {
+  test.slow()
+  await ready(program, page)
+  const tick = (answer: string) => page.getByRole('radio', { name: answer, exact: true }).check()
+  await agreedFor(program, page, '3700.00')
+  await page.goto(`${program.url}/case/juniper/agreement`)
+  await expect(page.getByText('It holds.')).toBeVisible()
+
+  // What the operation cost: three of the three thousand seven hundred, over the house's own level.
+  await page.getByRole('link', { name: 'Write what it has cost' }).click()
+  await page.getByLabel('Part', { exact: true }).selectOption({ label: 'theatre' })
+  await page.getByLabel('What', { exact: true }).fill('Operation, longer than planned')
+  await page.getByLabel('How much').fill('3000.00')
+  await tick('yes')
+  await page.getByLabel('Who says so').selectOption({ label: 'Runa Falk, surgeon' })
+  await page.getByRole('button', { name: 'Keep it' }).click()
+
+  // It stands on Owed with its sums, and the way from there is the call.
+  const asks = page.getByRole('listitem').filter({ hasText: 'Ring the owner: the costs come near the ceiling' })
+  await page.goto(program.url)
+  await expect(asks).toContainText(
+    'Spent so far 3000.00 GBP; in the end 3240.50 GBP to 3310.75 GBP, against 3700.00 GBP',
+  )
+  await asks.getByRole('link', { name: 'Write it' }).click()
+  await tick('the household')
+  await page.getByLabel('With whom').selectOption('contact-strand')
+  await tick('we called')
+  await tick('phone')
+  await page.getByLabel('About', { exact: true }).selectOption({ label: 'costs' })
+  await tick('yes')
+  await page.getByRole('button', { name: 'Keep it' }).click()
+  await page.goto(`${program.url}/case/juniper/agreement`)
+  await expect(page.getByText(/^The owner was reached about it/)).toBeVisible()
+  await expect(page.getByRole('link', { name: 'Write the call about the estimate' })).toHaveCount(0)
+  await page.goto(program.url)
+  await expect(page.getByRole('link', { name: 'Write it' }).first()).toBeVisible()
+  await expect(asks).toHaveCount(0)
+
+  // A new edition; one of its lines is taken from our own prices and typed over.
+  await page.goto(`${program.url}/case/juniper/agreement`)
+  await page.getByRole('link', { name: 'Write a new edition' }).click()
+  await page.getByLabel('Version').fill('2')
+  await page.getByLabel('Valid until').fill('1 May 2099')
+  await page.getByLabel('Given by').selectOption({ label: 'Runa Falk, surgeon' })
+  await page.getByLabel('Price for a line').selectOption({ label: 'Day in the ward: 140.00 to 190.00 GBP' })
+  await page.getByRole('button', { name: 'Take it as a line' }).click()
+  await expect(page.getByText('Taken as a line: Day in the ward. Say which part it is.')).toBeVisible()
+  const line = page.getByRole('group', { name: 'Line 1', exact: true })
+  await expect(line.getByLabel('What', { exact: true })).toHaveValue('Day in the ward')
+  await expect(line.getByLabel('At least')).toHaveValue('140.00')
+  await line.getByLabel('Part').selectOption({ label: 'days in the ward' })
+  await line.getByLabel('At most').fill('570.00')
+  await page.getByRole('checkbox', { name: 'no deposit' }).check()
+  await tick('nothing paid yet')
+  await page.getByLabel('Never more than this without the owner’s word').fill('4200.00')
+  await tick('not answered yet')
+  await page.getByRole('button', { name: 'Keep it' }).click()
+
+  // Nobody accepted it yet: the ceiling of before stands, and the answer is owed.
+  const answer = page.getByRole('listitem').filter({ hasText: 'Get an answer to edition 2 of the estimate' })
+  await page.goto(program.url)
+  await expect(answer).toHaveCount(1)
+  await answer.getByRole('link', { name: 'Write it' }).click()
+  await expect(page.getByText(/against 3700.00 GBP/)).toBeVisible()
+  await page.getByLabel('Who accepts edition 2?').selectOption('contact-strand')
+  await page.getByRole('button', { name: 'Accepted now' }).click()
+  await expect(page.getByText(/^Accepted by .+, \d+ \w+ \d{4}, \d\d:\d\d/)).toBeVisible()
+  await expect(page.getByText(/against 4200.00 GBP/)).toBeVisible()
+  const kept = (await entriesOf(program, page, stream)).filter(({ header }) => header.kind === 'estimate').at(-1)
+  expect(kept?.body).toMatchObject({
+    edition: 2,
+    lines: [{ part: 'ward', what: 'Day in the ward', low: gbp('140.00'), high: gbp('570.00') }],
+    answer: { said: 'accepted', by: 'contact-strand', on: { at: expect.stringMatching(/^\d{4}-/) } },
+  })
+
+  // The consent was for another ceiling.
+  await expect(page.getByText(/^Broken: the ceiling was 3700.00 GBP, now 4200.00 GBP/)).toBeVisible()
+  await page.goto(program.url)
+  const juniper = page.getByRole('listitem').filter({ hasText: 'Juniper' })
+  const consent = juniper.filter({ hasText: 'Consent for this side, procedure and surgeon' })
+  await expect(consent.filter({ hasText: 'consent is asked again' })).toHaveCount(1)
+  await expect(answer).toHaveCount(0)
+})
+
 async function agreements(program: Program, page: Page): Promise<number> {
   return (await entriesOf(program, page, stream)).filter(({ header }) => header.kind === 'agreement').length
+}
+
+/** What is booked for the RIGHT ear, agreed by the owner under that ceiling. */
+async function agreedFor(program: Program, page: Page, ceiling: string): Promise<void> {
+  const bookings = (await entriesOf(program, page, stream)).filter(({ header }) => header.kind === 'booking')
+  const booked = bookings.at(-1)?.body as typeof booking.example | undefined
+  if (!booked) throw new Error('Nothing is booked.')
+  const plan = {
+    ...agreement.example.plan,
+    ears: [{ side: booked.side, procedure: booked.procedure }],
+    surgeon: booked.surgeon,
+    ceiling: gbp(ceiling),
+    leaflet: await leafletOf(program, page),
+  }
+  const body = { ...agreement.example, plan, consentBy: 'contact-strand', fingerprint: fingerprintOf(plan) }
+  await writeNow(program, page, stream, [{ kind: 'agreement', body }])
 }
 
 async function leafletOf(program: Program, page: Page): Promise<string> {

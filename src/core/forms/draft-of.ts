@@ -81,7 +81,7 @@ function textOf(control: Control, value: Json, body: Members, place: Place): str
       return `${decimal(digits)} ${unitWord(unit)}`
     }
     case 'money':
-      return sayMoney(value as Members, place)
+      return moneyAsTyped(value as Members, place)
     case 'decimal':
       return decimal(value)
     case 'moment':
@@ -97,8 +97,8 @@ function textOf(control: Control, value: Json, body: Members, place: Place): str
   }
 }
 
-/** The currency of the clinic stands beside the box; another one is said. */
-function sayMoney({ amount, currency }: Members, place: Place): string {
+/** The currency of the clinic stands beside the box; another one is said. Example: `'1800.00'`, `'1800.00 EUR'`. */
+export function moneyAsTyped({ amount, currency }: Members, place: Place): string {
   const digits = String(amount).replace('.', place.decimalMark)
   return currency === place.currency ? digits : `${digits} ${currency}`
 }

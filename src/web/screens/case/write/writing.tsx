@@ -25,6 +25,7 @@ import { Compare } from './compare.tsx'
 import { DraftedLead, DraftedMark, DraftedUnread } from './drafted-parts.tsx'
 import { FilesPart } from './files-part.tsx'
 import { formChoices } from './form-choices.ts'
+import { PriceLines } from './price-lines.tsx'
 import { SubjectChoice } from './subject-choice.tsx'
 import { SummaryHelp } from './summary-help.tsx'
 import { useWriting } from './use-writing.ts'
@@ -62,6 +63,11 @@ export function Writing(props: {
     event.preventDefault()
     void writing.keep()
   }
+  const under =
+    kind === 'estimate'
+      ? (field: string) =>
+          field === 'lines' && <PriceLines draft={draft.body} place={place} onDraft={(body) => put({ body })} />
+      : drafted && ((field: string) => <DraftedMark kind={kind} drafted={drafted} field={field} />)
   if (!writing.ready) return <DraftAwaited />
   const title = refused
     ? words.insteadTitle
@@ -113,7 +119,7 @@ export function Writing(props: {
           refusals={writing.refusals}
           place={place}
           choices={choices}
-          under={drafted && ((field) => <DraftedMark kind={kind} drafted={drafted} field={field} />)}
+          under={under}
           now={() =>
             sayMoment({ at: asServer(new Date().toISOString()), zone: place.zone, precision: 'minute', by: 'clock' })
           }
