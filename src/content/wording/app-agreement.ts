@@ -23,6 +23,7 @@ export const agreementPage = {
   toChoice: 'Write the choice',
   complete: 'complete',
   missing: 'still open: {count}',
+  anew: 'What was agreed stands as it is said above. What follows would be a new agreement, and changes nothing before somebody agrees to it.',
   parts: {
     estimate: '1. What it may cost',
     plan: '2. What is done, and by whom',
@@ -51,7 +52,7 @@ export const agreementPage = {
   },
   forecast: {
     write: 'Write what it has cost',
-    said: 'Spent so far {spent}; in the end {low} to {high}, against {ceiling}.',
+    said: 'Spent so far {spent}; in the end {low} to {high}, against a ceiling of {ceiling}.',
     within: 'It stays within the ceiling.',
     ask: 'Spent is {percent} of 100 of the ceiling or more, the point at which this house asks. Ring the owner before more is spent.',
     'may-pass': 'It may pass the ceiling. Ring the owner before it does.',
@@ -123,7 +124,7 @@ export const agreementPage = {
   copies: { 'on-paper': 'on paper', 'by-email': 'by email', 'not-yet': 'not yet' },
   review: 'Read it through before signing',
   reviewTitle: 'Read it through together',
-  reviewLead: 'Nothing is agreed yet. Read every line; go back to change one.',
+  reviewLead: 'Nothing of this is agreed yet. Read every line; go back to change one.',
   back: 'Go back and change',
   agree: 'Yes, this is agreed',
   sign: 'Signature',

@@ -14,7 +14,7 @@ export const costInEnglish = {
   change: 'Change the assumptions',
   begin: 'Reckon it',
   line: '{what}: {times} {every}, at {price}',
-  times: { same: '{low} times', range: '{low} to {high} times' },
+  times: { once: 'once', same: '{low} times', range: '{low} to {high} times' },
   every: { year: 'in the year', month: 'each month' },
   range: '{low} to {high} {currency}',
   same: '{low} {currency}',

@@ -39,7 +39,7 @@ figure svg { display: block; max-width: 100%; height: auto; forced-color-adjust:
 figcaption { font-size: 0.88rem; color: #5a666b; }
 .wide { display: none; }
 details { margin: 0.25rem 0 0.75rem; }
-summary { color: #1f5a66; padding: 0.25rem 0; min-height: 24px; cursor: pointer; }
+summary { color: #1f5a66; padding: 0.55rem 0; cursor: pointer; }
 .turn a { display: inline-block; margin: 0 1.25rem 0.5rem 0; padding: 0.35rem 0; }
 .figure { margin: 1.25rem 0 1.75rem; }
 .figure p { margin: 0 0 0.25rem; }
@@ -56,19 +56,20 @@ thead { position: absolute; left: -999em; }
 th, td { text-align: left; vertical-align: top; padding: 0.2rem 0; font-weight: 400; }
 tbody tr { border-top: 1px solid #c9d2d4; padding: 0.6rem 0; }
 tbody th { font-weight: 600; }
-.of { display: block; font-size: 0.88rem; font-weight: 400; color: #5a666b; }
+.of { display: inline-block; min-width: 4rem; margin-right: 0.5rem; font-size: 0.88rem; font-weight: 400; color: #5a666b; }
+table.two .of { display: block; }
 th[scope="colgroup"] { color: #1f5a66; padding-top: 0.75rem; }
 .pick { border: 1px solid #c9d2d4; border-radius: 6px; padding: 0.25rem 1.25rem 1.25rem; margin: 1.5rem 0; }
 .pick h3 { margin-top: 1rem; }
-select, textarea { width: 100%; max-width: 100%; box-sizing: border-box; font: inherit; color: inherit; background: #fff; border: 1px solid #5a666b; border-radius: 4px; padding: 0.5rem; }
+select, textarea { min-height: 44px; width: 100%; max-width: 100%; box-sizing: border-box; font: inherit; color: inherit; background: #fff; border: 1px solid #5a666b; border-radius: 4px; padding: 0.5rem; }
 button { font: inherit; font-weight: 600; color: #fff; background: #1f5a66; border: 2px solid #1f5a66; border-radius: 6px; padding: 0.6rem 1.25rem; min-height: 44px; }
 fieldset { border: 0; margin: 0; padding: 0; min-width: 0; }
 legend { padding: 0; }
 .wishes h3 { margin-top: 1.75rem; }
-.weighed { padding: 0.9rem 0 0; }
+.weighed { margin: 1.25rem 0 0; }
 .weighed legend { font-weight: 600; }
-.wishes label { display: inline-block; padding: 0.3rem 0; margin-right: 1.25rem; min-height: 24px; }
-.wishes h3 label { padding: 0; }
+.wishes label { display: inline-block; padding: 0.55rem 0 0.55rem 1.5rem; margin-right: 1.25rem; text-indent: -1.5rem; }
+.wishes h3 label { padding: 0; text-indent: 0; }
 input[type="radio"] { accent-color: #1f5a66; width: 1.15rem; height: 1.15rem; vertical-align: -0.2rem; margin: 0 0.35rem 0 0; }
 @media (min-width: 44rem), print {
   body { padding: 0 2rem 4rem; }
@@ -80,7 +81,7 @@ input[type="radio"] { accent-color: #1f5a66; width: 1.15rem; height: 1.15rem; ve
   dt { position: absolute; left: 0; width: 9.5rem; }
   table { display: table; } thead { display: table-header-group; position: static; } tbody { display: table-row-group; }
   tr { display: table-row; } th, td { display: table-cell; padding: 0.6rem 1.25rem 0.6rem 0; border-top: 1px solid #c9d2d4; }
-  thead th { font-weight: 600; border-top: 0; } .of { display: none; }
+  thead th { font-weight: 600; border-top: 0; } .of, table.two .of { display: none; }
   table.two th, table.two td { width: 33%; } table.two th[scope="row"], table.two thead th:first-child { width: 21%; }
 }
 @media print {

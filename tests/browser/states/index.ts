@@ -1,11 +1,12 @@
 import { doors, lines } from './doors-and-lines.ts'
 import { dialogs, emergencies, forms } from './forms-and-dialogs.ts'
+import { agreements, ownerPages } from './owner-and-agreement.ts'
 import { lists, screens } from './screens.ts'
 import { at, type State } from './state.ts'
 
 /** Screens that somebody carries away on paper. */
 const printed =
-  /^(ward$|ward-round$|owed|theatre-list|case-|plate|formulary$|study|procedure|protocol|publication|settings-plan$|settings-register-one)/
+  /^(ward$|ward-round$|owed|theatre-list|case-|choice|agreement|results|plate|formulary$|study|procedure|protocol|publication|settings-plan$|settings-register-one)/
 
 const ofScreens = screens.map(([name, path]) => at('surgeon', name, path, printed.test(name)))
 const half = Math.ceil(ofScreens.length / 2)
@@ -25,6 +26,7 @@ export const groups: readonly (readonly [name: string, states: readonly State[]]
   ['the screens of a case', chosen(ofScreens.slice(0, half))],
   ['the other screens', chosen(ofScreens.slice(half))],
   ['forms that were refused, and dialogs', chosen([...forms, ...dialogs, ...emergencies])],
+  ['an agreement, and the page of the owner', chosen([...agreements, ...ownerPages])],
   ['before signing in, what a role may not, and a clinic without a case', chosen([...doors, ...empty])],
   ['without the server, with a slow one, and with one that fails', chosen(lines)],
 ]

@@ -13,6 +13,7 @@ export const screens = [
   ['case-referral', '/case/teasel'],
   ['case-work-up', '/case/bracken'],
   ['case-choice', '/case/clover'],
+  ['choice-operated-before', '/case/barley/choice'],
   ['choice', '/case/clover/choice'],
   ['choice-facing', '/case/clover/choice?open=teca-lbo,medical-control'],
   ['choice-both-ears', '/case/tansy/choice?ear=RIGHT&open=both-in-one-session,staged'],

@@ -11,6 +11,7 @@ import { dayOf, sayCalendarDay } from '#core/time/calendar-day.ts'
 import { Approve } from './approve.tsx'
 import { CountList } from './count-list.tsx'
 import type { OwnCounts } from './own-counts.ts'
+import styles from './results.module.css'
 
 /** One operation in one species: ears first, then the same by animals and by operations, never added. */
 export function OperationResults(props: {
@@ -39,7 +40,7 @@ export function OperationResults(props: {
     />
   )
   return (
-    <section aria-labelledby={id} className="stack">
+    <section aria-labelledby={id} className={`stack ${styles.operation}`}>
       <h2 id={id}>{of}</h2>
       {approved && (
         <p className="soft">

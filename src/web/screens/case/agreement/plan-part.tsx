@@ -9,6 +9,7 @@ import { Ticks } from '../../../design/ticks.tsx'
 import { WithSides } from '../../../design/with-sides.tsx'
 import { Choose } from './choose.tsx'
 import { Part } from './part.tsx'
+import { sayLanguage } from './say-language.ts'
 import type { Talk } from './use-talk.ts'
 
 /** Which ears, by whom, and the leaflet and numbers that the owner was shown. */
@@ -41,7 +42,7 @@ export function PlanPart({ talk }: { readonly talk: Talk }) {
         options={staff}
         onChoose={(explainedBy) => put({ explainedBy })}
       />
-      <p>{fill(words.told, { leaflet: told.leafletOf(language), language })}</p>
+      <p>{fill(words.told, { leaflet: told.leafletOf(language), language: sayLanguage(language) })}</p>
       {numbers.length > 0 && (
         <details>
           <summary>{sayCount(words.numbers, numbers.length)}</summary>

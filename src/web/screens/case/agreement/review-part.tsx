@@ -10,6 +10,7 @@ import { TextField } from '../../../design/text-field.tsx'
 import { WithSides } from '../../../design/with-sides.tsx'
 import { useCaseView } from '../case-view.ts'
 import styles from './agreement.module.css'
+import { sayLanguage } from './say-language.ts'
 import { SignaturePad } from './signature-pad.tsx'
 import type { Talk } from './use-talk.ts'
 
@@ -45,13 +46,15 @@ export function ReviewPart(props: { readonly talk: Talk; readonly body: Body; re
         <>
           <h3>{words.sign}</h3>
           <SignaturePad strokes={said.strokes} onStrokes={(strokes) => sign({ strokes })} />
-          <TextField
-            label={words.typed}
-            help={words.typedHelp}
-            autoComplete="off"
-            value={said.name}
-            onText={(name) => sign({ name })}
-          />
+          <div data-screen-only>
+            <TextField
+              label={words.typed}
+              help={words.typedHelp}
+              autoComplete="off"
+              value={said.name}
+              onText={(name) => sign({ name })}
+            />
+          </div>
           {talk.faultsIn('signature').map((fault) => (
             <p key={fault}>{fault}</p>
           ))}
@@ -87,7 +90,7 @@ function rowsOf(body: Body, file: Parameters<typeof personNamed>[0] & Parameters
     [words.mayExtend, [words.mayExtends[plan.mayExtend], ...(plan.extension ? [plan.extension] : [])].join(': ')],
     [words.photographs, words.photographsSaid[body.photographs]],
     [words.summary.taught, taught.join('; ')],
-    [words.summary.leaflet, fill(words.summary.told, { leaflet: plan.leaflet, language: plan.language })],
+    [words.summary.leaflet, fill(words.summary.told, { leaflet: plan.leaflet, language: sayLanguage(plan.language) })],
     ...(plan.numbers.length === 0
       ? []
       : [[words.summary.numbers, sayCount(words.numbers, plan.numbers.length)] as const]),

@@ -13,12 +13,13 @@ import { CaseLine } from '../case-line.tsx'
 import { useCaseView } from '../case-view.ts'
 import { MayNotWrite } from '../may-correct.tsx'
 import { WithCase } from '../with-case.tsx'
+import styles from './agreement.module.css'
 import { EstimatePart } from './estimate-part.tsx'
 import { LimitsPart } from './limits-part.tsx'
 import { PlanPart } from './plan-part.tsx'
 import { ReviewPart } from './review-part.tsx'
 import { SignaturePart } from './signature-part.tsx'
-import { StateLines } from './state-lines.tsx'
+import { StateLines, useSaidAgreement } from './state-lines.tsx'
 import { TakeBackPart } from './take-back-part.tsx'
 import { TaughtPart } from './taught-part.tsx'
 import { useTalk } from './use-talk.ts'
@@ -60,6 +61,8 @@ function AgreementPage() {
 function TalkParts({ onKept }: { readonly onKept: () => void }) {
   const { id } = useCaseView()
   const talk = useTalk()
+  const { standing } = useSaidAgreement()
+  const stands = standing === 'holds' || standing === 'done'
   if (!talk.ready) return <DraftAwaited />
   if (Object.keys(talk.setting.planned).length === 0) {
     return (
@@ -70,13 +73,20 @@ function TalkParts({ onKept }: { readonly onKept: () => void }) {
   }
   if (talk.reviewing && talk.body) return <ReviewPart talk={talk} body={talk.body} onKept={onKept} />
   return (
-    <>
+    <div className={styles.talk} data-stands={stands}>
+      {stands && (
+        <p className="soft" data-screen-only>
+          {words.anew}
+        </p>
+      )}
       <EstimatePart talk={talk} />
-      <PlanPart talk={talk} />
-      <WhoPart talk={talk} />
-      <LimitsPart talk={talk} />
-      <TaughtPart talk={talk} />
-      <SignaturePart talk={talk} />
-    </>
+      <div data-screen-only>
+        <PlanPart talk={talk} />
+        <WhoPart talk={talk} />
+        <LimitsPart talk={talk} />
+        <TaughtPart talk={talk} />
+        <SignaturePart talk={talk} />
+      </div>
+    </div>
   )
 }

@@ -10,7 +10,8 @@ import type { Talk } from './use-talk.ts'
 export function SignaturePart({ talk }: { readonly talk: Talk }) {
   const { talk: said, put, staff, faults, review } = talk
   const open = faults.filter(({ code }) => !settledBySigning.has(code))
-  const parts = [...new Set(open.map(({ part }) => part))]
+  // What is open in this part stands below in words.
+  const parts = [...new Set(open.map(({ part }) => part))].filter((part) => part !== 'signature')
   return (
     <Part name="signature" talk={talk}>
       <Choices

@@ -100,7 +100,7 @@ function sayLine({ what, atLeast, atMost, every, price }: CostLine): string {
   const about = { low: String(atLeast), high: String(atMost) }
   return fill(words.line, {
     what,
-    times: fill(atLeast === atMost ? words.times.same : words.times.range, about),
+    times: fill(words.times[atLeast !== atMost ? 'range' : atMost === 1 ? 'once' : 'same'], about),
     every: words.every[every],
     price: price ? sayRange(price) : words.editor.noPrice,
   })

@@ -1,0 +1,154 @@
+import type { Page } from '@playwright/test'
+import { estimate } from '#core/journal/kinds/estimate.ts'
+import { type Program, writeNow } from '../clinic.ts'
+import { AgreementPage } from '../pages/agreement-page.ts'
+import type { Stage } from './stage.ts'
+import { open, type State } from './state.ts'
+
+const stream = 'case:juniper'
+const gbp = (amount: string) => ({ amount, currency: 'GBP' })
+
+/** An edition of the estimate that Juniper's owner accepted. */
+async function accept(program: Program, page: Page, edition: number, ceiling: string): Promise<void> {
+  const on = { at: new Date().toISOString(), zone: 'Europe/London', precision: 'minute', by: 'clock' } as const
+  const answer = { said: 'accepted' as const, by: 'contact-strand', on }
+  const body = { ...estimate.example, edition, ceiling: gbp(ceiling), validUntil: '2099-01-01', answer }
+  await writeNow(program, page, stream, [{ kind: 'estimate', body }])
+}
+
+/** The talk about an agreement, from half done to broken. Each begins where the one before ended. */
+export const agreements: readonly State[] = [
+  {
+    name: 'agreement-half-done',
+    seat: 'surgeon',
+    printed: true,
+    bring: async (page, url, { invented }) => {
+      await accept(invented, page, 1, '3700.00')
+      await open(page, `${url}/case/juniper/agreement`)
+      const talk = new AgreementPage(page)
+      await talk.talkOver(await talk.nameOf('contact-strand'), 'looks after the animal, no more')
+      await page.getByText('This person cannot agree like this').waitFor()
+      await page.evaluate('scrollTo(0, 0)')
+    },
+  },
+  {
+    name: 'agreement-authorised',
+    seat: 'surgeon',
+    bring: async (page) => {
+      await new AgreementPage(page).choose('On what authority', 'somebody the owner authorised')
+      await page.getByLabel('Up to what amount').waitFor()
+    },
+  },
+  {
+    name: 'agreement-read-through',
+    seat: 'surgeon',
+    printed: true,
+    bring: async (page) => {
+      const talk = new AgreementPage(page)
+      await talk.choose('On what authority', 'the owner')
+      await talk.choose('How consent is given', 'signed here, on this screen')
+      await talk.choose('Copy for the owner', 'on paper')
+      await page.getByRole('button', { name: 'Read it through before signing' }).click()
+      await page.getByRole('img', { name: 'Sign in this box' }).scrollIntoViewIfNeeded()
+      await talk.sign()
+    },
+  },
+  {
+    name: 'agreement-signed',
+    seat: 'surgeon',
+    printed: true,
+    bring: async (page) => {
+      await page.getByRole('button', { name: 'Yes, this is agreed' }).click()
+      await page.getByText('It holds.').waitFor()
+    },
+  },
+  {
+    name: 'agreement-costs-near',
+    seat: 'surgeon',
+    bring: async (page, url, { invented }) => {
+      const body = {
+        part: 'theatre' as const,
+        what: 'Operation and anaesthetic',
+        amount: gbp('3500.00'),
+        finished: false,
+        by: 'person-desk',
+      }
+      await writeNow(invented, page, stream, [{ kind: 'cost-so-far', body }])
+      await open(page, `${url}/case/juniper/agreement`)
+      await page.getByText('Spent so far').waitFor()
+    },
+  },
+  {
+    name: 'agreement-broken',
+    seat: 'surgeon',
+    printed: true,
+    bring: async (page, url, { invented }) => {
+      await accept(invented, page, 2, '3701.00')
+      await open(page, `${url}/case/juniper/agreement`)
+      await page.getByText(/^Broken: the ceiling was/).waitFor()
+    },
+  },
+  {
+    name: 'theatre-list-asks-again',
+    seat: 'surgeon',
+    printed: true,
+    bring: async (page, url) => {
+      await open(page, `${url}/theatre`)
+      await page.getByText('Ask for consent again').first().waitFor()
+    },
+  },
+  {
+    name: 'room-asks-again',
+    seat: 'surgeon',
+    bring: (page, url) => open(page, `${url}/case/juniper/room/operation-juniper`),
+  },
+  {
+    name: 'agreement-taken-back',
+    seat: 'surgeon',
+    bring: async (page, url, { invented }) => {
+      const body = { by: 'contact-strand', how: 'by-phone' as const, why: null, takenBy: 'person-desk' }
+      const subject = { kind: 'ear' as const, animal: 'animal-juniper', side: 'RIGHT' as const }
+      await writeNow(invented, page, stream, [{ kind: 'consent-withdrawn', subject, body }])
+      await open(page, `${url}/case/juniper/agreement`)
+      await page.getByText(/RIGHT: taken back by/).waitFor()
+    },
+  },
+]
+
+/** The page an owner opens behind a link that was made on the case, and what stands on the case then. */
+const ownerAddresses = new WeakMap<Stage, string>()
+const shown = (stage: Stage, asked: string) => `${ownerAddresses.get(stage) ?? ''}${asked}`
+
+function ofOwner(name: string, asked: string): State {
+  return { name, seat: 'surgeon', bring: (page, _url, stage) => open(page, shown(stage, asked)) }
+}
+
+export const ownerPages: readonly State[] = [
+  {
+    name: 'owner-links',
+    seat: 'surgeon',
+    bring: async (page, url, stage) => {
+      await open(page, `${url}/case/tansy`)
+      await page.getByText('Show the private links of this case').click()
+      await page.getByRole('button', { name: 'Make a private link for Rosalind Okafor' }).click()
+      ownerAddresses.set(stage, await page.getByLabel('Address').inputValue())
+      await page.getByRole('list', { name: 'Links of this case' }).scrollIntoViewIfNeeded()
+    },
+  },
+  ofOwner('owner-page', ''),
+  ofOwner('owner-page-facing', '?a=teca-lbo&b=no-treatment'),
+  ofOwner('owner-page-step', '?step=3'),
+  ofOwner('owner-page-spanish', '?language=es&a=teca-lbo&b=no-treatment'),
+  {
+    name: 'owner-page-sent',
+    seat: 'surgeon',
+    bring: async (page, _url, stage) => {
+      await open(page, shown(stage, ''))
+      await page.getByRole('radio', { name: 'Not decided yet' }).check()
+      await page.getByLabel('Questions to bring').fill('Who gives the eye gel at night?')
+      await page.getByRole('button', { name: 'Send this to the clinic' }).click()
+      await page.getByRole('status').waitFor()
+    },
+  },
+  { name: 'owner-page-closed', seat: 'surgeon', bring: (page, url) => open(page, `${url}/o/${'x'.repeat(43)}`) },
+]
