@@ -56,8 +56,9 @@ thead { position: absolute; left: -999em; }
 th, td { text-align: left; vertical-align: top; padding: 0.2rem 0; font-weight: 400; }
 tbody tr { border-top: 1px solid #c9d2d4; padding: 0.6rem 0; }
 tbody th { font-weight: 600; }
-.of { display: inline-block; min-width: 4rem; margin-right: 0.5rem; font-size: 0.88rem; font-weight: 400; color: #5a666b; }
-table.two .of { display: block; }
+.of { display: inline-block; min-width: 4rem; margin-right: 0.5rem; font-size: 0.88rem; font-weight: 400; color: #5a666b; text-indent: 0; }
+td { padding-left: 4.5rem; text-indent: -4.5rem; }
+table.two td { padding-left: 0; text-indent: 0; } table.two .of { display: block; }
 th[scope="colgroup"] { color: #1f5a66; padding-top: 0.75rem; }
 .pick { border: 1px solid #c9d2d4; border-radius: 6px; padding: 0.25rem 1.25rem 1.25rem; margin: 1.5rem 0; }
 .pick h3 { margin-top: 1rem; }
@@ -80,7 +81,7 @@ input[type="radio"] { accent-color: #1f5a66; width: 1.15rem; height: 1.15rem; ve
   dl div { padding-left: 10.5rem; position: relative; }
   dt { position: absolute; left: 0; width: 9.5rem; }
   table { display: table; } thead { display: table-header-group; position: static; } tbody { display: table-row-group; }
-  tr { display: table-row; } th, td { display: table-cell; padding: 0.6rem 1.25rem 0.6rem 0; border-top: 1px solid #c9d2d4; }
+  tr { display: table-row; } th, td { display: table-cell; padding: 0.6rem 1.25rem 0.6rem 0; text-indent: 0; border-top: 1px solid #c9d2d4; }
   thead th { font-weight: 600; border-top: 0; } .of, table.two .of { display: none; }
   table.two th, table.two td { width: 33%; } table.two th[scope="row"], table.two thead th:first-child { width: 21%; }
 }
