@@ -195,7 +195,7 @@ test('a cost near the ceiling stands on Owed until the owner is rung; a new edit
   const asks = page.getByRole('listitem').filter({ hasText: 'Ring the owner: the costs come near the ceiling' })
   await page.goto(program.url)
   await expect(asks).toContainText(
-    'Spent so far 3000.00 GBP; in the end 3240.50 GBP to 3310.75 GBP, against 3700.00 GBP',
+    'Spent so far 3000.00 GBP; in the end 3240.50 GBP to 3310.75 GBP, against a ceiling of 3700.00 GBP',
   )
   await asks.getByRole('link', { name: 'Write it' }).click()
   await tick('the household')
@@ -237,11 +237,11 @@ test('a cost near the ceiling stands on Owed until the owner is rung; a new edit
   await page.goto(program.url)
   await expect(answer).toHaveCount(1)
   await answer.getByRole('link', { name: 'Write it' }).click()
-  await expect(page.getByText(/against 3700.00 GBP/)).toBeVisible()
+  await expect(page.getByText(/against a ceiling of 3700.00 GBP/)).toBeVisible()
   await page.getByLabel('Who accepts edition 2?').selectOption('contact-strand')
   await page.getByRole('button', { name: 'Accepted now' }).click()
   await expect(page.getByText(/^Accepted by .+, \d+ \w+ \d{4}, \d\d:\d\d/)).toBeVisible()
-  await expect(page.getByText(/against 4200.00 GBP/)).toBeVisible()
+  await expect(page.getByText(/against a ceiling of 4200.00 GBP/)).toBeVisible()
   const kept = (await entriesOf(program, page, stream)).filter(({ header }) => header.kind === 'estimate').at(-1)
   expect(kept?.body).toMatchObject({
     edition: 2,
