@@ -195,7 +195,7 @@ test('a cost near the ceiling stands on Owed until the owner is rung; a new edit
   const asks = page.getByRole('listitem').filter({ hasText: 'Ring the owner: the costs come near the ceiling' })
   await page.goto(program.url)
   await expect(asks).toContainText(
-    'Spent so far 3000.00 GBP; in the end 3240.50 GBP to 3310.75 GBP, against a ceiling of 3700.00 GBP',
+    'Spent so far 3000.00 GBP; in the end 3240.50 GBP to 3310.75 GBP, against 3700.00 GBP',
   )
   await asks.getByRole('link', { name: 'Write it' }).click()
   await tick('the household')
