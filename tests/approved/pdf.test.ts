@@ -7,6 +7,7 @@ import { loadFonts } from '#server/fonts.ts'
 import { pdfPress } from '#documents/render/pdf.ts'
 import { hostile, samplePaper } from '#documents/render/sample-for-tests.ts'
 import { ensureDebian } from '../../scripts/ensure-debian.mjs'
+import { allTagged, structureOf } from './pdf-structure.ts'
 
 let folder: string
 let file: string
@@ -44,6 +45,11 @@ test('Headings, lists, the caption and the heads of tables are real ones in the 
     expect(tags).toMatch(new RegExp(`^\\s*${tag}\\b`, 'm'))
   }
   expect(tags.match(/\/Scope \/Column/g)).toHaveLength(2)
+})
+
+test('Words in another language than that of the paper say so in the tags', () => {
+  const marked = allTagged(structureOf(file).top, /./).filter(({ language }) => language === 'es')
+  expect(marked.length).toBeGreaterThan(0)
 })
 
 test('Every font is inside the file', () => {

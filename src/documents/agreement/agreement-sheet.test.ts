@@ -7,8 +7,10 @@ import type { Entry } from '#core/journal/entry.ts'
 import type { BodyOf } from '#core/journal/fold.ts'
 import { isPaper } from '../case/paper-input.ts'
 import { exampleEntries, inputFor } from '../case/sample-case-for-tests.ts'
+import { renderHtml } from '../render/html.ts'
 import { renderText } from '../render/text.ts'
 import { agreementSheet } from './agreement-sheet.ts'
+import { toldToday } from './consent-today.ts'
 
 function agreed(change: (body: BodyOf<'agreement'>) => BodyOf<'agreement'>): Entry[] {
   return exampleEntries().map((entry) =>
@@ -24,6 +26,7 @@ function sheetOf(entries: readonly Entry[]): string {
   return renderText(made)
 }
 
+const { file: example } = inputFor(exampleEntries())
 const marked = agreed((body) => ({ ...body, fingerprint: fingerprintOf(body.plan) }))
 
 test('The sheet shows ear, operation, surgeon, estimate and the ceiling', () => {
@@ -73,4 +76,17 @@ test('In Spanish the side stands in the word of the record too, because the surg
   const made = agreementSheet.of({ ...inputFor(marked), language: 'es' })
   if (!isPaper(made)) throw new Error(made.because)
   expect(renderText(made)).toContain('Oído IZQUIERDO (LEFT): Ablación total del canal del oído')
+})
+
+test('Numbers told in another language than that of the paper say which, to a browser and to a screen reader', () => {
+  const told = agreed((body) => {
+    const numbers = [...toldToday.numbersOf(example, 'teca-lbo', 'es-MX')]
+    const plan = { ...body.plan, language: 'es-MX', numbers }
+    return { ...body, plan, fingerprint: fingerprintOf(plan) }
+  })
+  const english = agreementSheet.of(inputFor(told))
+  const spanish = agreementSheet.of({ ...inputFor(told), language: 'es' })
+  if (!isPaper(english) || !isPaper(spanish)) throw new Error('It was agreed.')
+  expect(renderHtml(english)).toContain('<ul lang="es"><li dir="auto">En un estudio de 309 perros')
+  expect(renderHtml(spanish)).toContain('<ul><li dir="auto">En un estudio de 309 perros')
 })

@@ -59,7 +59,7 @@ export const agreementSheet: PaperDefinition = {
             .join('\n'),
         ),
         ...drawnBefore(file, agreement, spoken.words),
-        ...numbersTold(body, words),
+        ...numbersTold(body, spoken),
         heading(1, words.taught),
         taughtBack(body, spoken.words),
         facts(

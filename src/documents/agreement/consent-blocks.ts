@@ -10,6 +10,7 @@ import { operationsOf } from '#core/owed/operations.ts'
 import { dayOf } from '#core/time/calendar-day.ts'
 import { sayMoment } from '#core/time/moment.ts'
 import { whenOf } from '../case/case-words.ts'
+import { ownerLanguageOf, type Spoken } from '../case/owner-words.ts'
 import { type Block, facts, heading, paragraph, small } from '../render/model.ts'
 import { toldToday } from './consent-today.ts'
 
@@ -48,13 +49,15 @@ export function notAsAgreed(file: CaseFile, agreement: Agreement, spoken: OwnerW
   ]
 }
 
-/** The numbers of that day, in the words of that day. */
-export function numbersTold({ plan }: Body, words: OwnerWords['agreement']): Block[] {
+/** The numbers of that day, in the words and the language of that day. */
+export function numbersTold({ plan }: Body, { language, words: { agreement: words } }: Spoken): Block[] {
   if (plan.numbers.length === 0) return []
+  const then = ownerLanguageOf(plan.language) ?? 'en'
+  const items = plan.numbers.map(({ said }) => said)
   return [
     heading(1, words.numbers),
     paragraph([small(words.numbersWhy)]),
-    { kind: 'list', numbered: false, items: plan.numbers.map(({ said }) => said) },
+    { kind: 'list', numbered: false, items, ...(then === language ? {} : { language: then }) },
   ]
 }
 

@@ -37,7 +37,8 @@ function blockHtml(block: Block): string {
       return `<p dir="auto">${inline(block.words)}</p>`
     case 'list': {
       const tag = block.numbered ? 'ol' : 'ul'
-      return `<${tag}>${block.items.map((item) => `<li dir="auto">${inline(item)}</li>`).join('')}</${tag}>`
+      const lang = block.language === undefined ? '' : ` lang="${escaped(block.language)}"`
+      return `<${tag}${lang}>${block.items.map((item) => `<li dir="auto">${inline(item)}</li>`).join('')}</${tag}>`
     }
     case 'table':
       return tableHtml(block)

@@ -61,7 +61,13 @@ export type Tone = 'stop' | 'attention' | 'calm'
 export type Block =
   | { readonly kind: 'heading'; readonly level: 1 | 2 | 3; readonly text: string }
   | { readonly kind: 'paragraph'; readonly words: Words }
-  | { readonly kind: 'list'; readonly numbered: boolean; readonly items: readonly Words[] }
+  /** `language` only where it is another than that of the paper. */
+  | {
+      readonly kind: 'list'
+      readonly numbered: boolean
+      readonly items: readonly Words[]
+      readonly language?: string
+    }
   | Table
   /** `word` says the tone ("Stop", "Please note"), because colour alone says nothing. */
   | { readonly kind: 'callout'; readonly tone: Tone; readonly word: string; readonly lines: readonly Words[] }

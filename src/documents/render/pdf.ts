@@ -66,7 +66,7 @@ function blockData(block: Block): unknown {
     case 'paragraph':
       return { ...block, words: runs(block.words) }
     case 'list':
-      return { ...block, items: block.items.map(runs) }
+      return { ...block, language: block.language ?? null, items: block.items.map(runs) }
     case 'table':
       return {
         ...block,

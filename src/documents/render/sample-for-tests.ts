@@ -29,6 +29,7 @@ export const samplePaper: Paper = checked({
     paragraph([text('Some words, '), strong(hostile[3]), small(` and ${hostile[4]}`)]),
     list([hostile[5], 'second item']),
     { kind: 'list', numbered: true, items: ['first', hostile[4]] },
+    { kind: 'list', numbered: false, language: 'es', items: ['lo que se dijo ese día'] },
     heading(2, 'Second'),
     {
       kind: 'table',

@@ -99,12 +99,17 @@ export const template = String.raw`
   },
 )
 
-#let pairs(block) = std.block(above: 0.9em, below: 1.1em, for fact in block.facts {
-  std.block(above: 0.62em, below: 0.62em, grid(
-    columns: (if wall { 22% } else { 29% }, 1fr), column-gutter: 1em,
-    text(fill: quiet, fact.term), words(fact.value),
-  ))
-})
+// Where a value takes more than one line, the next one must not look like its last line.
+#let pairs(block) = {
+  let long = not wall and block.facts.any(fact => length(fact.value) > 70)
+  let gap = if long { 1em } else { 0.62em }
+  std.block(above: 0.9em, below: 1.1em, for fact in block.facts {
+    std.block(above: gap, below: gap, grid(
+      columns: (if wall { 22% } else { 29% }, 1fr), column-gutter: 1em,
+      text(fill: quiet, fact.term), words(fact.value),
+    ))
+  })
+}
 
 // Two by two, kept together: a line for the name, a shorter one for the day.
 #let signatures(block) = std.block(breakable: false, {
@@ -155,6 +160,7 @@ export const template = String.raw`
   if block.kind == "heading" { heading(level: block.level + 1, text(block.text)) }
   else if block.kind == "paragraph" { par(words(block.words)) }
   else if block.kind == "list" {
+    set text(lang: block.language, region: none) if block.language != none
     if block.numbered { enum(spacing: 0.75em, ..block.items.map(item => enum.item(words(item)))) }
     else { list(marker: text(fill: accent, [–]), spacing: 0.75em, ..block.items.map(item => list.item(words(item)))) }
   }
