@@ -179,6 +179,7 @@ test('consent is given in the language of the household, and another language of
   const later = await paperOf(program, page)
   expect(later).toContain('<html lang="en-GB">')
   expect(later).toContain('the language was es-MX, now en')
+  expect(later).toContain(`<ul lang="es"><li dir="auto">${said[0]}`)
   for (const sentence of said) expect(later).toContain(sentence)
 })
 
