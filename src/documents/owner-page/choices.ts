@@ -1,8 +1,10 @@
 import { options as optionFacts } from '#content/options/index.ts'
 import { procedureIds } from '#core/animal/procedure.ts'
 import type { Species } from '#core/animal/species.ts'
-import type { OptionHeading, OptionId } from '#core/choice/option.ts'
+import { affectedEars } from '#core/chapters/ears.ts'
+import type { OptionHeading, OptionId, ToldId } from '#core/choice/option.ts'
 import { optionNamed, optionsFor, type Told, toldFor } from '#core/choice/told.ts'
+import { sessionIds } from '#core/choice/told-ids.ts'
 import { optionIds } from '#core/journal/kinds/choice.ts'
 import { fill } from '#core/outcome/finding.ts'
 import type { Numbered } from '../leaflet/numbered-sources.ts'
@@ -53,8 +55,22 @@ ${figures ? figuresHtml(figures, id, species, { input, numbered }) : html`<p cla
       html`<ul class="screen">${contents}</ul>\n`,
       pickTwo(input, choices),
       ...told,
+      ...bothEarsHtml(input, species, numbered),
     ],
   }
+}
+
+/** When both ears are ill: on one day, or one after the other, told in the same way as every choice. */
+function bothEarsHtml(input: OwnerPageInput, species: Species, numbered: Numbered): Html[] {
+  if (affectedEars(input.file.theCase).length !== 2) return []
+  const { leaflet, options } = input.words
+  return [
+    html`<h3 id="both-ears">${leaflet.bothEars}</h3>\n<p>${leaflet.bothEarsIntro}</p>\n`,
+    ...sessionIds.map((id) => {
+      const parts = groups.map((group) => groupHtml(group, toldOf(id, species, input), { input, numbered }, 'h5'))
+      return html`<article aria-labelledby="choice-${id}-title"><h4 id="choice-${id}-title">${options.options[id].name}</h4>${parts}</article>\n`
+    }),
+  ]
 }
 
 type Around = { readonly input: OwnerPageInput; readonly numbered: Numbered }
@@ -63,6 +79,7 @@ function groupHtml(
   { of, headings }: (typeof groups)[number],
   told: readonly Told[],
   { input, numbered }: Around,
+  level: 'h4' | 'h5' = 'h4',
 ): Html {
   const { page, options } = input.words
   const rows = told.filter(({ heading }) => headings.some((one) => one === heading))
@@ -72,10 +89,12 @@ function groupHtml(
   )}</dl>
 `
   const title = { choice: null, unknown: null, animal: page.animalLine, household: page.householdLine }[of]
-  return title === null ? list : html`<h4>${fill(title, { name: nameOf(input) })}</h4>\n${list}`
+  if (title === null) return list
+  const said = fill(title, { name: nameOf(input) })
+  return level === 'h4' ? html`<h4>${said}</h4>\n${list}` : html`<h5>${said}</h5>\n${list}`
 }
 
-function toldOf(id: OptionId, species: Species, { words }: OwnerPageInput): Told[] {
+function toldOf(id: ToldId, species: Species, { words }: OwnerPageInput): Told[] {
   return toldFor(optionNamed(id, optionFacts), species, words.options)
 }
 

@@ -70,6 +70,20 @@ describe('the owner’s page', () => {
     expect(smogGrade(counts).toNumber()).toBeLessThanOrEqual(10)
   })
 
+  test('tells both ears on one day or one after the other only when both are ill', () => {
+    const bothIll = entriesFor('cat').map((entry) =>
+      entry.kind === 'referral'
+        ? { ...entry, body: { ...(entry.body as object), reportedSide: 'BOTH' } as typeof entry.body }
+        : entry,
+    )
+    const about = words.options.options.staged.name
+    expect(read(pageFor('', {}, entriesFor('cat')))).not.toContain(about)
+    const page = pageFor('', {}, bothIll)
+    expect(read(page)).toContain(about)
+    expect(read(page)).toContain('In cats, opening both middle ears from below on one day')
+    expect(page.match(/id="choice-(staged|both-in-one-session)-title"/g)).toHaveLength(2)
+  })
+
   test('says of one study what it counted, in both framings, with its range, its size and its square of dots', () => {
     // Fox et al., BSAVA Congress 2008: facial deficit in 81 of 309 dogs; exact interval 21 to 31 of 100.
     const figure = figuresFor('teca-lbo', { species: 'dog', house }, words).counted.find(
