@@ -1,4 +1,5 @@
 import type { Page } from '@playwright/test'
+import { leafletEdition } from '#content/wording/leaflet.ts'
 import { expectAccessible, expectNoSidewaysScroll } from './accessible.ts'
 import { enrol, entriesOf, expect, nurse, openEmpty, type Person, surgeon, test } from './clinic.ts'
 import { CasePage } from './pages/case-page.ts'
@@ -273,7 +274,7 @@ async function agree({ case: file }: AtWork): Promise<string> {
   await form.within('Ear 1').chooseAll({ Side: 'LEFT', Operation: teca })
   await form.pick('Who operates', surgeon.name)
   await form.typeAll({
-    'Leaflet that was read': 'The ear canal is removed, 2',
+    'Leaflet that was read': leafletEdition,
     'Language of the talk': 'en',
     'We expect at least': '2600.00',
     'We expect at most': '3400.00',
@@ -284,12 +285,21 @@ async function agree({ case: file }: AtWork): Promise<string> {
     'If we find that more is needed': 'phone first',
     Photos: 'for the record only',
   })
-  for (const item of ['which ear', 'two risks', 'eye care', 'the collar', 'when to phone']) {
-    await form.choose(item, 'in own words')
+  for (const [index, item] of ['which ear', 'two risks', 'eye care', 'the collar', 'when to phone'].entries()) {
+    const one = await form.add('Add an item', `Item ${index + 1}`)
+    await one.choose('Item', item)
+    await one.choose('First answer', 'in own words')
+    await one.choose('After explaining again', 'not asked again')
   }
   await form.pick('Talked over by', surgeon.name)
   await form.pick('Who consents', 'Hedy Marlowe')
-  await form.choose('On what authority', 'as the owner')
+  await form.pickOnly('On what authority', 'the owner')
+  await form.chooseAll({
+    'How the owner authorised this person': 'not authorised by another',
+    'An adult who can decide?': 'yes',
+    'How consent was given': 'signed on paper',
+    'Copy for the owner': 'given on paper',
+  })
   return form.keep()
 }
 

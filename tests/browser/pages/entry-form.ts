@@ -39,6 +39,11 @@ export class EntryForm {
     await list.selectOption(value)
   }
 
+  /** Takes the one line that says just these words, where others hold them too. */
+  async pickOnly(label: string, words: string): Promise<void> {
+    await this.part.getByLabel(labelled(label)).selectOption({ label: words })
+  }
+
   /** Chooses one answer of a question. */
   async choose(question: string, answer: string): Promise<void> {
     const named = { name: labelled(question) }
