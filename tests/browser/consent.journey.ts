@@ -190,6 +190,7 @@ test('a cost near the ceiling stands on Owed until the owner is rung; a new edit
   await tick('yes')
   await page.getByLabel('Who says so').selectOption({ label: 'Runa Falk, surgeon' })
   await page.getByRole('button', { name: 'Keep it' }).click()
+  await page.waitForURL(/\?kept=/)
 
   // It stands on Owed with its sums, and the way from there is the call.
   const asks = page.getByRole('listitem').filter({ hasText: 'Ring the owner: the costs come near the ceiling' })
@@ -205,6 +206,7 @@ test('a cost near the ceiling stands on Owed until the owner is rung; a new edit
   await page.getByLabel('About', { exact: true }).selectOption({ label: 'costs' })
   await tick('yes')
   await page.getByRole('button', { name: 'Keep it' }).click()
+  await page.waitForURL(/\?kept=/)
   await page.goto(`${program.url}/case/juniper/agreement`)
   await expect(page.getByText(/^The owner was reached about it/)).toBeVisible()
   await expect(page.getByRole('link', { name: 'Write the call about the estimate' })).toHaveCount(0)
@@ -231,6 +233,7 @@ test('a cost near the ceiling stands on Owed until the owner is rung; a new edit
   await page.getByLabel('Never more than this without the owner’s word').fill('4200.00')
   await tick('not answered yet')
   await page.getByRole('button', { name: 'Keep it' }).click()
+  await page.waitForURL(/\?kept=/)
 
   // Nobody accepted it yet: the ceiling of before stands, and the answer is owed.
   const answer = page.getByRole('listitem').filter({ hasText: 'Get an answer to edition 2 of the estimate' })

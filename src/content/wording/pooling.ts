@@ -10,6 +10,8 @@ export const poolNotes: Readonly<Record<PoolNote, string>> = {
     'Every case had the event: there is no pooled figure, only the exact interval of all cases together.',
   'studies-of-one-case':
     'Every study is a single case: how far studies differ cannot be told, the exact interval of all cases together is shown.',
+  'all-or-none-in-each':
+    'In each study either nobody or everybody had the event: the further apart they are taken to be, the better it fits, so no typical study can be named; the exact interval of all cases together is shown.',
   'no-spread-detectable':
     'No difference between the studies beyond chance could be detected. That does not mean there is none.',
   'half-a-case-added':

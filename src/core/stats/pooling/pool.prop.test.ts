@@ -47,6 +47,19 @@ describe('pooling', () => {
     )
   })
 
+  it('names no typical study where each is all or none: the most likely spread is without end', () => {
+    const apart = [
+      { events: 1, total: 1 },
+      { events: 0, total: 2 },
+    ]
+    expect(poolCounts(apart, { method: 'binomial-normal' })).toMatchObject({
+      estimate: null,
+      tau2: null,
+      notes: ['all-or-none-in-each'],
+    })
+    expect(poolCounts(apart, { method: 'inverse-variance-logit' }).estimate).not.toBeNull()
+  })
+
   it('is mirrored when events and non-events change places', () => {
     fc.assert(
       fc.property(counts, (studies) => {

@@ -17,6 +17,7 @@ export type PoolNote =
   | 'no-event-anywhere'
   | 'all-had-the-event'
   | 'studies-of-one-case'
+  | 'all-or-none-in-each'
   | 'no-spread-detectable'
   | 'half-a-case-added'
   | 'taken-back-by-harmonic-mean'
@@ -52,7 +53,7 @@ export function poolCounts(
   counts.forEach(checkCount)
   if (counts.length === 0 || counts.some(({ total }) => total === 0))
     throw new Error('Pooling needs studies with cases.')
-  const without = withoutPoint(counts)
+  const without = withoutPoint(counts, method)
   if (without) return onlyExact(counts, without)
   if (method === 'binomial-normal') return byLikelihood(counts)
   const arcsine = method === 'double-arcsine'
@@ -99,12 +100,15 @@ function told(
   }
 }
 
-function withoutPoint(counts: readonly Count[]): PoolNote | undefined {
+function withoutPoint(counts: readonly Count[], method: PoolMethod): PoolNote | undefined {
   if (counts.length === 1) return 'one-study'
   if (counts.every(({ events }) => events === 0)) return 'no-event-anywhere'
   if (counts.every(({ events, total }) => events === total)) return 'all-had-the-event'
   // Only their sum counts: nothing tells a spread between them from chance.
-  return counts.every(({ total }) => total === 1) ? 'studies-of-one-case' : undefined
+  if (counts.every(({ total }) => total === 1)) return 'studies-of-one-case'
+  // The further apart, the likelier: no spread is the most likely one, and no typical study can be named.
+  const allOrNone = counts.every(({ events, total }) => events === 0 || events === total)
+  return allOrNone && method === 'binomial-normal' ? 'all-or-none-in-each' : undefined
 }
 
 function onlyExact(counts: readonly Count[], note: PoolNote): Pooled {
