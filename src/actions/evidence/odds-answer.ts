@@ -3,11 +3,11 @@ import { oddsCommandInEnglish as words } from '#content/wording/odds-command.ts'
 import type { Cited } from '#core/evidence/cite.ts'
 import type { OutcomeCode } from '#core/evidence/outcome-code.ts'
 import { type OwnRate, ownRateOf } from '#core/evidence/own/own-rate.ts'
+import { type Middle, middleOf } from '#core/evidence/told.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { effectiveSize } from '#core/stats/predictive/effective-size.ts'
 import { fitBetaMixture } from '#core/stats/predictive/fit-beta-mixture.ts'
 import type { ShareDistribution } from '#core/stats/predictive/share-distribution.ts'
-import { summaryOf } from '#core/stats/predictive/summary.ts'
 import { exactInterval, type Interval } from '#core/stats/proportion-interval.ts'
 
 export type Ends = readonly [number, number]
@@ -60,15 +60,14 @@ export type ModifierAnswer = {
 }
 
 export function publishedPart(distribution: ShareDistribution) {
-  const { mean, median, interval } = summaryOf(distribution)
+  const { mean, median, interval } = middleOf(distribution)
   const { moment, local } = effectiveSize(distribution)
   const mixture = fitBetaMixture(distribution, 3).mixture.map(({ weight, a, b }) => ({ w: weight, a, b }))
   return { mean, median, interval: endsOf(interval), prior: { mixture, ess: moment, essLocal: local } }
 }
 
-export function middleOf(distribution: ShareDistribution): { mean: number; interval: Ends } {
-  const { mean, interval } = summaryOf(distribution)
-  return { mean, interval: endsOf(interval) }
+export function updatedPart({ mean, interval }: Pick<Middle, 'mean' | 'interval'>, weakWeight: number) {
+  return { mean, interval: endsOf(interval), weakWeight }
 }
 
 export function ownPart(own: { readonly events: number; readonly total: number; readonly lost?: number | undefined }) {

@@ -1,6 +1,4 @@
-import { ownCounting } from '#content/evidence/own-counting.ts'
 import { evidenceRules } from '#content/evidence/prior.ts'
-import { quoted } from '#content/evidence/quoted.ts'
 import { procedures } from '#content/procedures/index.ts'
 import { sources } from '#content/sources/index.ts'
 import { studies } from '#content/studies/index.ts'
@@ -8,11 +6,12 @@ import { oddsInEnglish } from '#content/wording/odds.ts'
 import { toldInEnglish } from '#content/wording/told.ts'
 import { cite } from '#core/evidence/cite.ts'
 import type { OutcomeCode } from '#core/evidence/outcome-code.ts'
-import { answeredQuestions } from '#core/evidence/published.ts'
+import { answeredQuestions, foundIn } from '#core/evidence/published.ts'
 import { sayTold } from '#core/evidence/say-told.ts'
 import { conflictOf, type OwnApproved, type Told, toldOf } from '#core/evidence/told.ts'
 import { procedureNamed } from '#core/procedures/procedure.ts'
-import { endsOf, type OddsAnswer, ownPart, publishedPart } from './odds-answer.ts'
+import { publishedEvidence } from '#documents/case/evidence-of.ts'
+import { type OddsAnswer, ownPart, publishedPart, updatedPart } from './odds-answer.ts'
 import { checkFactor, modifierAnswers } from './odds-modifiers.ts'
 import type { PublishedOdds } from './odds-request.ts'
 
@@ -34,13 +33,7 @@ export function publishedAnswers({
     const question = { species, procedure, unit, outcome }
     const ours = own[outcome]
     const counted: OwnApproved | null = ours ? { ...unapproved, ...ours, lost: ours.lost ?? 0 } : null
-    const told = toldOf(question, {
-      studies,
-      ownOf: () => counted,
-      rules: evidenceRules,
-      shownFrom: ownCounting.shownFrom.value,
-      quoted,
-    })
+    const told = toldOf(question, { ...publishedEvidence, ownOf: () => counted })
     return publishedAnswer(outcome, told, asked)
   })
 }
@@ -60,7 +53,7 @@ function publishedAnswer(outcome: OutcomeCode, told: Told, asked: readonly strin
     odds: oddsInEnglish,
     told: toldInEnglish,
   })
-  const found = published.kind === 'unknown' ? [] : published.kind === 'one-study' ? [published.found] : published.found
+  const found = foundIn(published)
   const facts = [...found.map(({ row }) => row), ...(expected ? [evidenceRules.priors] : []), ...told.quoted]
   const base = updated?.distribution ?? expected?.predictive.distribution ?? null
   return {
@@ -70,9 +63,7 @@ function publishedAnswer(outcome: OutcomeCode, told: Told, asked: readonly strin
       studies: expected.studies,
     },
     own: own && ownPart(own),
-    updated: updated?.trusted
-      ? { mean: updated.mean, interval: endsOf(updated.interval), weakWeight: updated.weakWeight }
-      : null,
+    updated: updated?.trusted ? updatedPart(updated, updated.weakWeight) : null,
     conflict: conflict && { p: conflict.kind === 'compared' ? conflict.box : null },
     say: { per: 100, middle, low, high, sentence: [sentence, ...ownSentences].join(' ') },
     ...(asked.length > 0 && { modifiers: asked.flatMap((factor) => modifierAnswers(factor, told, base)) }),

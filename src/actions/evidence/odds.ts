@@ -4,13 +4,14 @@ import { oddsInEnglish } from '#content/wording/odds.ts'
 import { oddsCommandInEnglish as words } from '#content/wording/odds-command.ts'
 import { cite } from '#core/evidence/cite.ts'
 import { endWords, perHundred, rounded, wholeOfHundred } from '#core/evidence/say-published.ts'
+import { middleOf } from '#core/evidence/told.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { conflictWith } from '#core/stats/predictive/conflict.ts'
 import { predictiveOf } from '#core/stats/predictive/predictive.ts'
 import { robustly, updatedBy } from '#core/stats/predictive/update.ts'
 import type { Interval } from '#core/stats/proportion-interval.ts'
 import { readInput } from '../input.ts'
-import { type Ends, middleOf, type OddsAnswer, ownPart, publishedPart } from './odds-answer.ts'
+import { type Ends, type OddsAnswer, ownPart, publishedPart, updatedPart } from './odds-answer.ts'
 import { publishedAnswers } from './odds-published.ts'
 import { publishedOdds, type RawOdds, rawOdds } from './odds-request.ts'
 
@@ -41,7 +42,7 @@ function rawAnswer(request: RawOdds): OddsAnswer {
   const joined = own.total > 0 ? updatedBy(prior, own) : null
   // Own counts so far off that the grid has ended there: no answer is better than a wrong one.
   const beyond = joined?.beyondGrid ?? false
-  const updated = beyond ? null : joined && { ...middleOf(joined.distribution), weakWeight: joined.weakWeight }
+  const updated = beyond ? null : joined && updatedPart(middleOf(joined.distribution), joined.weakWeight)
   const conflict = own.total > 0 ? conflictWith(distribution, own) : null
   const nothing = predictive.studies.length === 0 && !updated
   const published = { ...publishedPart(distribution), studies: predictive.studies.length }

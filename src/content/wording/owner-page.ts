@@ -187,7 +187,7 @@ export const ownerPageInEnglish = {
   closed: {
     title: 'This page is closed',
     text: 'This link does not open a page. It may have run out, or been closed, or a letter may be missing from it.',
-    todo: 'Nothing is lost. Phone the clinic, and ask for a new link.',
+    whatToDo: 'Nothing is lost. Phone the clinic, and ask for a new link.',
     phone: '{clinic}: {phone}',
     wait: 'There were many tries from your network. Wait a minute before you try again.',
   },

@@ -1,7 +1,7 @@
 import { leaveOneOut } from '../stats/pooling/leave-one-out.ts'
 import { type Pooled, poolCounts } from '../stats/pooling/pool.ts'
 import type { Interval } from '../stats/proportion-interval.ts'
-import type { PublishedCount } from './published.ts'
+import { foundIn, type PublishedCount } from './published.ts'
 import { answeringCounts, type Middle, middleOf, type Told } from './told.ts'
 
 /** What a forest plot shows: every study that counts, then what is made of them together. */
@@ -23,12 +23,11 @@ export type Forest = {
  */
 export function forestOf({ published, expected }: Told): Forest {
   const answering = answeringCounts(published)
-  const studies = published.kind === 'two-readings' ? published.found : answering
   const counts = answering.map(({ count }) => count)
   const pooled = counts.length >= 2 ? poolCounts(counts, { method: 'binomial-normal' }) : null
   const left = counts.length >= 3 ? leaveOneOut(counts, { method: 'binomial-normal' }) : []
   return {
-    studies,
+    studies: foundIn(published),
     typical:
       pooled && pooled.estimate !== null
         ? { share: pooled.estimate, interval: pooled.interval, prediction: pooled.prediction }

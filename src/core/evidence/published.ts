@@ -153,6 +153,12 @@ function readingsOfOneStudy(rows: readonly StudyOutcome[], question: PublishedQu
   return new Set(readings.map(({ study }) => study)).size === 1 ? readings : []
 }
 
+/** Every count that stands behind what is said: one study, several, or each reading of one sentence; none for the unknown. */
+export function foundIn(published: Published): readonly PublishedCount[] {
+  if (published.kind === 'unknown') return []
+  return published.kind === 'one-study' ? [published.found] : published.found
+}
+
 /**
  * One row with its share and both 95 % intervals. A row without a count has none and must not be asked.
  *

@@ -6,7 +6,7 @@ import { summaryOf } from '../stats/predictive/summary.ts'
 import { robustly, updatedBy } from '../stats/predictive/update.ts'
 import type { Count, Interval } from '../stats/proportion-interval.ts'
 import { type OwnRate, ownRateOf } from './own/own-rate.ts'
-import { type Published, type PublishedCount, type PublishedQuestion, publishedFor } from './published.ts'
+import { foundIn, type Published, type PublishedCount, type PublishedQuestion, publishedFor } from './published.ts'
 import { type Quoted, quotedFor } from './quoted.ts'
 import type { Sourced } from './sourced.ts'
 import { countUnits, type Study } from './study.ts'
@@ -107,8 +107,7 @@ function saysAlone({ question }: Published, own: OwnApproved | null): boolean {
 
 /** The counts that answer; none for what is unknown or can be read in two ways. */
 export function answeringCounts(published: Published): readonly PublishedCount[] {
-  if (published.kind === 'one-study') return [published.found]
-  return published.kind === 'several-studies' ? published.found : []
+  return published.kind === 'two-readings' ? [] : foundIn(published)
 }
 
 function expectedBy(published: Published, { priors }: EvidenceRules): Expected | null {

@@ -1,4 +1,4 @@
-import type { Published, PublishedCount } from '#core/evidence/published.ts'
+import { foundIn, type Published, type PublishedCount } from '#core/evidence/published.ts'
 import { type AllOddsWording, sayTold } from '#core/evidence/say-told.ts'
 import { conflictOf, type EvidenceRules, type Middle, middleOf, type Told } from '#core/evidence/told.ts'
 import { effectiveSize } from '#core/stats/predictive/effective-size.ts'
@@ -70,11 +70,6 @@ function joining(told: Told, { priors, weakWeight }: EvidenceRules): WhySaid[] {
 
 function middleText({ mean, median, interval: { low, high } }: Middle) {
   return { middle: ofHundred(mean), median: ofHundred(median), low: ofHundred(low), high: ofHundred(high) }
-}
-
-function foundIn(published: Published): readonly PublishedCount[] {
-  if (published.kind === 'unknown') return []
-  return published.kind === 'one-study' ? [published.found] : published.found
 }
 
 function counted({ row, count }: PublishedCount): WhyInput {

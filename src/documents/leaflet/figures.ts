@@ -1,16 +1,18 @@
+import { quoted } from '#content/evidence/quoted.ts'
 import type { OwnerWords } from '#content/languages/owner-words.ts'
 import { procedures } from '#content/procedures/index.ts'
 import type { ProcedureId } from '#core/animal/procedure.ts'
 import type { Species } from '#core/animal/species.ts'
 import type { OutcomeCode } from '#core/evidence/outcome-code.ts'
-import { sayUncounted } from '#core/evidence/quoted.ts'
+import { foundIn } from '#core/evidence/published.ts'
+import { quotedFor, sayUncounted } from '#core/evidence/quoted.ts'
 import type { SaidOdds } from '#core/evidence/say-published.ts'
 import { sayTold } from '#core/evidence/say-told.ts'
 import { type Told, toldPerUnit } from '#core/evidence/told.ts'
 import type { Case } from '#core/journal/fold.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { procedureNamed } from '#core/procedures/procedure.ts'
-import { evidenceOf } from '../case/evidence-of.ts'
+import { type Evidence, evidenceOf } from '../case/evidence-of.ts'
 import { type Block, heading, paragraph, small, strong, text, type Words } from '../render/model.ts'
 import type { Numbered } from './numbered-sources.ts'
 
@@ -25,12 +27,14 @@ export function figureBlocks(
   said: OwnerWords,
 ): Block[] {
   const words = said.leaflet
-  const risks = procedureNamed(procedure, procedures).risks.map(({ outcome }) => outcome)
-  const answers = risks.map((outcome) => ({ outcome, known: knownFor(procedure, { species, house }, outcome) }))
+  const evidence = evidenceOf(house)
+  const answers = procedureNamed(procedure, procedures).risks.map(({ outcome }) => {
+    return { outcome, known: knownFor({ species, procedure, outcome }, evidence) }
+  })
   const rows = answers.flatMap(({ outcome, known }) => known.map((one) => rowOf(outcome, one, numbered, said)))
   const missing = answers
     .filter(({ known }) => known.length === 0)
-    .map(({ outcome }) => uncountedName(procedure, { species, house }, outcome, said))
+    .map(({ outcome }) => uncountedName({ species, procedure, outcome }, said))
   const { what, of, how } = words.figuresColumns
   return [
     heading(3, fill(words.figures, { option: said.options.options[procedure].name })),
@@ -60,31 +64,22 @@ export function figureBlocks(
   ]
 }
 
+type Question = { readonly species: Species; readonly procedure: ProcedureId; readonly outcome: OutcomeCode }
+
 /** What is told of one outcome, once for each unit that studies or we counted it in; none when nobody counted it. */
-export function knownFor(
-  procedure: ProcedureId,
-  { species, house }: { readonly species: Species; readonly house: Case },
-  outcome: OutcomeCode,
-): readonly Told[] {
-  const inUnits = toldPerUnit({ species, procedure, outcome }, evidenceOf(house))
-  return inUnits.filter(({ published, own }) => published.kind !== 'unknown' || own !== null)
+export function knownFor(question: Question, evidence: Evidence): readonly Told[] {
+  return toldPerUnit(question, evidence).filter(({ published, own }) => published.kind !== 'unknown' || own !== null)
 }
 
 /** The name of an outcome that nobody counted, with what reviews quote of it. */
-export function uncountedName(
-  procedure: ProcedureId,
-  { species, house }: { readonly species: Species; readonly house: Case },
-  outcome: OutcomeCode,
-  words: OwnerWords,
-): string {
-  const [unknown] = toldPerUnit({ species, procedure, outcome }, evidenceOf(house))
-  return sayUncounted(plainName(outcome, words), unknown?.quoted ?? [], words.told.quoted)
+export function uncountedName(question: Question, words: OwnerWords): string {
+  return sayUncounted(plainName(question.outcome, words), quotedFor(question, quoted), words.told.quoted)
 }
 
 function rowOf(outcome: OutcomeCode, told: Told, numbered: Numbered, words: OwnerWords): Words[] {
   const { published } = told
   const said = sayTold(told, words)
-  const found = published.kind === 'unknown' ? [] : published.kind === 'one-study' ? [published.found] : published.found
+  const found = foundIn(published)
   const mark = found.length === 0 ? '' : fill(words.leaflet.source, { numbers: numbered(found.map(({ row }) => row)) })
   const rest = [...said.lines.map((line) => `– ${line}`), ...said.notes].join('\n')
   const main = [...(published.kind === 'unknown' ? [] : [said.sentence]), ...said.own].join(' ')

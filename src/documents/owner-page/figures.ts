@@ -2,6 +2,7 @@ import { procedures } from '#content/procedures/index.ts'
 import type { ProcedureId } from '#core/animal/procedure.ts'
 import type { Species } from '#core/animal/species.ts'
 import type { OutcomeCode } from '#core/evidence/outcome-code.ts'
+import { foundIn } from '#core/evidence/published.ts'
 import { rounded, wholeOfHundred } from '#core/evidence/say-published.ts'
 import { type SaidTold, sayTold } from '#core/evidence/say-told.ts'
 import type { StudyOutcome } from '#core/evidence/study.ts'
@@ -10,6 +11,7 @@ import type { Case } from '#core/journal/fold.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { procedureNamed } from '#core/procedures/procedure.ts'
 import type { Interval } from '#core/stats/proportion-interval.ts'
+import { evidenceOf } from '../case/evidence-of.ts'
 import { knownFor, uncountedName } from '../leaflet/figures.ts'
 import type { Dots } from './dots.ts'
 import type { OwnerPageWords } from './words.ts'
@@ -42,13 +44,14 @@ export function figuresFor(
   of: { readonly species: Species; readonly house: Case },
   words: OwnerPageWords,
 ): Figures {
-  const outcomes = procedureNamed(procedure, procedures).risks.map(({ outcome }) => outcome)
-  const known = outcomes.map((outcome) => ({ outcome, found: knownFor(procedure, of, outcome).filter(saysNumber) }))
+  const evidence = evidenceOf(of.house)
+  const known = procedureNamed(procedure, procedures).risks.map(({ outcome }) => {
+    const question = { species: of.species, procedure, outcome }
+    return { question, found: knownFor(question, evidence).filter(saysNumber) }
+  })
   return {
-    counted: known.flatMap(({ outcome, found }) => found.map((one) => figureOf(outcome, one, words))),
-    uncounted: known
-      .filter(({ found }) => found.length === 0)
-      .map(({ outcome }) => uncountedName(procedure, of, outcome, words)),
+    counted: known.flatMap(({ question, found }) => found.map((one) => figureOf(question.outcome, one, words))),
+    uncounted: known.filter(({ found }) => found.length === 0).map(({ question }) => uncountedName(question, words)),
   }
 }
 
@@ -63,7 +66,7 @@ function figureOf(outcome: OutcomeCode, told: Told, words: OwnerPageWords): Figu
   const said = sayTold(told, words)
   const { species, unit } = published.question
   const animals = { animals: page.animals[species] }
-  const found = published.kind === 'unknown' ? [] : published.kind === 'one-study' ? [published.found] : published.found
+  const found = foundIn(published)
   const [first] = found
   const total = { ...animals, total: String(first?.count.total ?? 0) }
   const studies = {

@@ -95,7 +95,7 @@ export function closedPage(
   return documentHtml(words, closed.title, [
     html`<main><h1>${closed.title}</h1>
 <p>${closed.text}</p>
-<p>${closed.todo}</p>
+<p>${closed.whatToDo}</p>
 ${phone ?? html``}${tooMany ? html`<p>${closed.wait}</p>` : html``}
 </main>`,
   ])

@@ -189,7 +189,7 @@ export const ownerPageInSpanish = {
   closed: {
     title: 'Esta página está cerrada',
     text: 'Este enlace no abre ninguna página. Puede que haya caducado, que se haya cerrado, o que le falte una letra.',
-    todo: 'No se ha perdido nada. Llame a la clínica y pida un enlace nuevo.',
+    whatToDo: 'No se ha perdido nada. Llame a la clínica y pida un enlace nuevo.',
     phone: '{clinic}: {phone}',
     wait: 'Hubo muchos intentos desde su red. Espere un minuto antes de probar otra vez.',
   },

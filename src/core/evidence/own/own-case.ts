@@ -1,5 +1,6 @@
 import type { CaseFile } from '#core/journal/clinic.ts'
 import type { BodyOf, Line } from '#core/journal/fold.ts'
+import { linesAbout } from '#core/journal/lines-about.ts'
 import { isOfEar, type OperationOnFile, operationsOf } from '#core/owed/operations.ts'
 import { dayOf, daysBetween } from '#core/time/calendar-day.ts'
 
@@ -40,15 +41,11 @@ export function ownCasesOf(file: CaseFile): OwnCase[] {
       // A late event names its operation, whenever and wherever it was seen.
       late: theCase.live('late-event').filter(({ body }) => body.operation === operation.id),
       baseline: theCase.live('baseline').findLast(({ at }) => at <= from)?.body ?? null,
-      summary: theCase.live('operation-summary').findLast((line) => isAboutOperation(line, operation.id))?.body ?? null,
+      summary: linesAbout(theCase, 'operation-summary', operation.id).at(-1)?.body ?? null,
       death: theCase.latest('death') ?? null,
       again: next ? dayIn(next.moment.at) : null,
     }
   })
-}
-
-function isAboutOperation({ header: { subject } }: Line, operation: string): boolean {
-  return subject.kind === 'operation' && subject.operation === operation
 }
 
 /** Days since the operation on the clinic's calendar: 0 on the day itself. */

@@ -1,10 +1,10 @@
 import { logBeta } from '../incomplete-beta.ts'
 import { logWays } from '../log-ways.ts'
-import { expit, logit } from '../logistic.ts'
+import { expit } from '../logistic.ts'
 import { type Count, checkCount } from '../proportion-interval.ts'
 import { bracketedQuantile } from './bracketed-quantile.ts'
 import { betaBelowLogOdds, betaLogOddsQuantile, logBetaDensity } from './share-distribution.ts'
-import type { ShareSummary } from './summary.ts'
+import { type ShareSummary, summaryBy } from './summary.ts'
 
 /** A weighted sum of Beta distributions, for storing and explaining a distribution of a share; the weights sum to 1. */
 export type BetaMixture = readonly BetaPart[]
@@ -16,7 +16,6 @@ export type BetaPart = { readonly weight: number; readonly a: number; readonly b
  * @example mixtureSummary([{ weight: 1, a: 11, b: 32 }]).mean // 0.2558…
  */
 export function mixtureSummary(mixture: BetaMixture): ShareSummary {
-  const { mean, sd } = mixtureMoments(mixture)
   const below = (at: number) => weighed(mixture, (part) => betaBelowLogOdds(at, part))
   const density = (at: number) => weighed(mixture, (part) => Math.exp(logBetaDensity(at, part)))
   const quantile = (probability: number) => {
@@ -25,14 +24,7 @@ export function mixtureSummary(mixture: BetaMixture): ShareSummary {
     const start = weighed(mixture, (part) => betaLogOddsQuantile(probability, part))
     return expit(bracketedQuantile(probability, below, density, { low, high, start }))
   }
-  return {
-    mean,
-    sd,
-    median: quantile(0.5),
-    interval: { low: quantile(0.025), high: quantile(0.975) },
-    quantile,
-    above: (x) => (x <= 0 ? 1 : x >= 1 ? 0 : 1 - below(logit(x))),
-  }
+  return summaryBy(mixtureMoments(mixture), quantile, below)
 }
 
 /** Mean and standard deviation of a mixture. */

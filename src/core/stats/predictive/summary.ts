@@ -22,19 +22,27 @@ export type ShareSummary = {
  * @example summaryOf(predictiveOf(studies).distribution).interval
  */
 export function summaryOf(distribution: ShareDistribution): ShareSummary {
-  const { mean, sd } = momentsOf(distribution)
   const below = gridBelow(distribution.grid)
   const quantile = (probability: number) => {
     if (!(probability > 0 && probability < 1)) throw new Error(`A quantile lies between 0 and 1, not ${probability}.`)
     return expit(logOddsQuantile(probability, distribution, below))
   }
+  return summaryBy(momentsOf(distribution), quantile, (at) => belowLogOdds(at, distribution, below))
+}
+
+/** The few numbers of any distribution of a share, from its moments, its quantiles and its distribution on the log odds. */
+export function summaryBy(
+  { mean, sd }: { readonly mean: number; readonly sd: number },
+  quantile: (probability: number) => number,
+  below: (logOdds: number) => number,
+): ShareSummary {
   return {
     mean,
     sd,
     median: quantile(0.5),
     interval: { low: quantile(0.025), high: quantile(0.975) },
     quantile,
-    above: (x) => (x <= 0 ? 1 : x >= 1 ? 0 : 1 - belowLogOdds(logit(x), distribution, below)),
+    above: (x) => (x <= 0 ? 1 : x >= 1 ? 0 : 1 - below(logit(x))),
   }
 }
 

@@ -9,15 +9,12 @@ import { ReadingView } from '../../design/reading-view.tsx'
 import { sayWhen } from '../../design/say-when.ts'
 import { call } from '../../journal/api.ts'
 import { useAction } from '../../journal/cases.ts'
-import { connection } from '../../journal/live.ts'
-import { useSignal } from '../../journal/signal.ts'
 import { useWho } from '../../session/use-who.ts'
 import { DoingNote, useDoing } from '../settings/doing.tsx'
+import { AskedPart } from './asked-part.tsx'
 import { contactsHref } from './case-hrefs.ts'
 import { useCaseView } from './case-view.ts'
-import chapter from './chapter.module.css'
 import styles from './owner-links.module.css'
-import panels from './panels.module.css'
 
 export const ownerLinksHref = '#owner-page'
 
@@ -26,22 +23,10 @@ type Made = { readonly id: string; readonly path: string; readonly expiresAt: st
 
 /** The private links to the owner's page: made, listed and ended here, with the server. */
 export function OwnerLinks() {
-  const [open, setOpen] = useState(false)
-  const away = useSignal(connection) === 'lost'
   return (
-    <section aria-labelledby="owner-page-title" className={chapter.chapter} data-screen-only>
-      <h2 id="owner-page-title">{words.title}</h2>
-      <details
-        id="owner-page"
-        className={panels.opener}
-        open={open}
-        tabIndex={-1}
-        onToggle={(event) => setOpen(event.currentTarget.open)}
-      >
-        <summary>{words.open}</summary>
-        {open && (away ? <p role="status">{words.away}</p> : <LinksNow />)}
-      </details>
-    </section>
+    <AskedPart id="owner-page" words={words}>
+      <LinksNow />
+    </AskedPart>
   )
 }
 

@@ -1,4 +1,3 @@
-import { useState } from 'react'
 import type { PapersAnswer } from '#actions/papers/list-papers.ts'
 import { papersScreen as words } from '#content/wording/app-papers.ts'
 import { fill } from '#core/outcome/finding.ts'
@@ -6,12 +5,10 @@ import { ReadingView } from '../../design/reading-view.tsx'
 import { sayWhen } from '../../design/say-when.ts'
 import { SideWord } from '../../design/side-word.tsx'
 import { useAction } from '../../journal/cases.ts'
-import { connection } from '../../journal/live.ts'
-import { useSignal } from '../../journal/signal.ts'
+import { AskedPart } from './asked-part.tsx'
 import { paperHref } from './case-hrefs.ts'
 import { useCaseView } from './case-view.ts'
 import chapter from './chapter.module.css'
-import panels from './panels.module.css'
 import styles from './papers.module.css'
 
 export const papersHref = '#papers'
@@ -19,24 +16,12 @@ export const papersHref = '#papers'
 /** What can be printed of this case now, and what the other papers wait for; asked of the server when it is opened. */
 export function Papers() {
   const { file, unsent } = useCaseView()
-  const [open, setOpen] = useState(false)
-  const away = useSignal(connection) === 'lost'
   // A new entry may bring another paper within reach.
   const sent = file.theCase.lines.length - unsent.size
   return (
-    <section aria-labelledby="papers-title" className={chapter.chapter} data-screen-only>
-      <h2 id="papers-title">{words.title}</h2>
-      <details
-        id="papers"
-        className={panels.opener}
-        open={open}
-        tabIndex={-1}
-        onToggle={(event) => setOpen(event.currentTarget.open)}
-      >
-        <summary>{words.open}</summary>
-        {open && (away ? <p role="status">{words.away}</p> : <PapersNow key={sent} />)}
-      </details>
-    </section>
+    <AskedPart id="papers" words={words}>
+      <PapersNow key={sent} />
+    </AskedPart>
   )
 }
 
