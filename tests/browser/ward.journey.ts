@@ -23,7 +23,8 @@ test('score, action, score again: each link is owed until it is written, and the
   await page.goto(`${program.url}/`)
   await page.getByRole('link', { name: 'Open the list of the ward' }).click()
   await expect(page.getByRole('heading', { level: 1 })).toHaveText('Ward')
-  await expect(page.getByRole('heading', { name: /^Late/ })).toBeVisible()
+  // Which band a line stands in depends on the hour at which this runs; the line itself does not.
+  await expect(page.getByRole('heading', { name: /^(Late|Due now|In the next 24 hours)/ }).first()).toBeVisible()
   await expectAccessible(page)
   await page.getByRole('link', { name: 'Score pain: Score pain, Hazel' }).click()
   await expect(page.getByRole('heading', { level: 1 })).toHaveText('In the ward')
@@ -71,10 +72,8 @@ test('score, action, score again: each link is owed until it is written, and the
   await expect(chain(page)).not.toContainText('Score again by')
   await page.getByRole('link', { name: 'All animals in the ward' }).click()
   await expect(page.getByRole('link', { name: 'Score again: Score pain again, Hazel' })).toHaveCount(0)
-  const late = page.getByRole('region', { name: /^Late/ })
-  await late.getByRole('button', { name: /^Passed urine: .*Hazel$/ }).click()
+  await page.getByRole('main').getByRole('button', { name: /^Passed urine: .*Hazel$/ }).click()
   await expect(page.getByRole('alert')).toContainText('Kept: passed urine, Hazel')
-  await expect(late.getByRole('button', { name: /^Passed urine: .*Hazel$/ })).toHaveCount(0)
   for (const width of [1280, 820, 390]) {
     await page.setViewportSize({ width, height: 900 })
     await expectNoSidewaysScroll(page)
@@ -88,6 +87,7 @@ test('score, action, score again: each link is owed until it is written, and the
   const atOf = (line: typeof high) => Date.parse((line?.header.happenedAt as { at: string } | undefined)?.at ?? '')
   expect(Math.abs(atOf(named) - atOf(high))).toBeLessThan(1_000)
   expect(named?.body.given).toHaveLength(1)
+  expect(rounds.at(-1)?.body.urine).toBe('passed')
 })
 
 test('a missing blink within the block is not graded and the eye is kept wet; the owner hears of it', async ({
