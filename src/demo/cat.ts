@@ -1,3 +1,4 @@
+import { emptyReport } from '#core/culture/empty-report.ts'
 import type { Subject } from '#core/journal/entry.ts'
 import type { BodyOf } from '#core/journal/fold.ts'
 import { agreedWithOwner } from './agreed.ts'
@@ -232,13 +233,13 @@ function loop(chart: Chart, specimen: string, at: string, text: string, decision
   const result = chart.write(
     'specimen-result',
     { at, by: { kind: 'import', from: 'contact-laboratory' }, subject: right },
-    { specimen, status: 'final', growth: 'not-a-culture', isolates: [], text },
+    { ...emptyReport, specimen, status: 'final', growth: 'not-a-culture', text },
   )
   const day = at.slice(0, 10)
   chart.write(
     'result-read',
     { at: `${day} 17:00`, by: holm, subject: right },
-    { result, decision: 'no-change', text: decision },
+    { result, decision: 'no-change', edition: null, text: decision },
   )
   chart.write(
     'told',

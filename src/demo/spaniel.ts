@@ -1,3 +1,4 @@
+import { emptyReport, printedIsolate } from '#core/culture/empty-report.ts'
 import type { Subject } from '#core/journal/entry.ts'
 import type { BodyOf } from '#core/journal/fold.ts'
 import { emptyLook } from '#core/theatre/empty-look.ts'
@@ -650,11 +651,11 @@ function results(chart: Chart): void {
       'specimen-result',
       { at: '2025-03-17 11:20', by: laboratory, subject: left },
       {
+        ...emptyReport,
         specimen: specimens.get(label) ?? '',
         status: 'final',
         growth: 'growth',
-        isolates: [{ organism, results: rows.map(([drug, raw]) => ({ drug, raw })) }],
-        text: null,
+        isolates: [printedIsolate('1', organism, rows)],
       },
     )
   const panel = [
@@ -671,6 +672,7 @@ function results(chart: Chart): void {
       {
         result,
         decision: 'no-change',
+        edition: null,
         text: 'The same organism before and after lavage. Go on with the tablets to day 28.',
       },
     )
@@ -680,17 +682,17 @@ function results(chart: Chart): void {
     'specimen-result',
     { at: '2025-03-20 16:00', by: laboratory, subject: left },
     {
+      ...emptyReport,
       specimen: specimens.get('T-3') ?? '',
       status: 'final',
       growth: 'not-a-culture',
-      isolates: [],
       text: 'Chronic inflammation with gland hyperplasia and mineral; no tumour seen.',
     },
   )
   chart.write(
     'result-read',
     { at: '2025-03-21 09:00', by: holm, subject: left },
-    { result: histology, decision: 'no-change', text: 'No tumour.' },
+    { result: histology, decision: 'no-change', edition: null, text: 'No tumour.' },
   )
   phone('2025-03-21 09:10', histology)
 }

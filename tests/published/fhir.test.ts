@@ -2,6 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it, test } from 'vitest'
 import { owedRules } from '#content/follow-up/owed-rules.ts'
 import { procedures } from '#content/procedures/index.ts'
+import { emptyReport, printedIsolate } from '#core/culture/empty-report.ts'
 import { entryMaker } from '#core/journal/entries-for-tests.ts'
 import type { Entry } from '#core/journal/entry.ts'
 import type { BodyOf, KindName } from '#core/journal/fold.ts'
@@ -232,13 +233,12 @@ test('The side is a word, and the other ear is never named', () => {
 describe('The numbers of a laboratory', () => {
   const drugOf = (raw: string) => {
     const make = entryMaker()
-    const results = [{ drug: 'marbofloxacin', raw }]
     const body: BodyOf<'specimen-result'> = {
+      ...emptyReport,
       specimen: '0190a7c2-0000-7000-8000-000000000001',
       status: 'final',
       growth: 'growth',
-      isolates: [{ organism: 'Staphylococcus pseudintermedius', results }],
-      text: null,
+      isolates: [printedIsolate('1', 'Staphylococcus pseudintermedius', [['marbofloxacin', raw]])],
     }
     return of('Observation', read([make({ kind: 'specimen-result', body })])).find(({ code }) =>
       code.coding?.some((one: Json) => one.code === 'marbofloxacin'),

@@ -7,6 +7,6 @@ export const resultRead = {
   chapters: ['Work-up', 'Home', 'Year'],
   writtenBy: ['surgeon'],
   amendable: true,
-  sections: [{ id: 'decision', fields: ['result', 'decision', 'text'] }],
+  sections: [{ id: 'decision', fields: ['result', 'decision', 'edition', 'text'] }],
   fields: { result: { entries: ['specimen-result'] } },
 } as const satisfies FormArrangement

@@ -8,9 +8,15 @@ export const specimenResult = {
   writtenBy: ['nurse', 'desk', 'surgeon'],
   amendable: true,
   sections: [
-    { id: 'report', fields: ['specimen', 'status', 'growth'] },
+    { id: 'report', fields: ['specimen', 'laboratory', 'accession', 'status', 'came', 'growth', 'standard'] },
     { id: 'isolates', fields: ['isolates'] },
+    { id: 'tissue', fields: ['tissue'] },
     { id: 'words', fields: ['text'] },
   ],
-  fields: { specimen: { entries: ['specimen'] }, isolates: { shownWhen: { field: 'growth', is: ['growth'] } } },
+  fields: {
+    specimen: { entries: ['specimen'] },
+    laboratory: { register: 'laboratory' },
+    isolates: { shownWhen: { field: 'growth', is: ['growth'] } },
+    tissue: { shownWhen: { field: 'growth', is: ['not-a-culture'] } },
+  },
 } as const satisfies FormArrangement

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { choiceContent } from '#content/choice/index.ts'
 import { options } from '#content/options/index.ts'
 import type { Species } from '#core/animal/species.ts'
+import { emptyReport } from '#core/culture/empty-report.ts'
 import { entryMaker, type MakeEntry } from '#core/journal/entries-for-tests.ts'
 import type { Entry } from '#core/journal/entry.ts'
 import { type BodyOf, fold } from '#core/journal/fold.ts'
@@ -184,7 +185,7 @@ describe('the worksheet of a choice', () => {
         make({
           kind: 'specimen-result',
           subject: left,
-          body: { specimen: taken.id, status: 'final', growth: 'not-a-culture', isolates: [], text: 'Adenoma.' },
+          body: { ...emptyReport, specimen: taken.id, status: 'final', growth: 'not-a-culture', text: 'Adenoma.' },
         }),
       ]
     })

@@ -3,6 +3,7 @@ import { owedRules } from '#content/follow-up/owed-rules.ts'
 import { procedures } from '#content/procedures/index.ts'
 import { owedInEnglish } from '#content/wording/owed.ts'
 import { fingerprintOf } from '#core/agreement/fingerprint.ts'
+import { emptyReport } from '#core/culture/empty-report.ts'
 import { entryMaker, type MakeEntry, type WantedEntry } from '#core/journal/entries-for-tests.ts'
 import type { Entry } from '#core/journal/entry.ts'
 import type { BodyOf } from '#core/journal/fold.ts'
@@ -360,7 +361,7 @@ describe('death ends the asking', () => {
   const result = make({
     kind: 'specimen-result',
     at: '2026-03-08T10:00:00.000Z',
-    body: { specimen: specimen.id, status: 'final', growth: 'growth', isolates: [], text: null },
+    body: { ...emptyReport, specimen: specimen.id, status: 'final', growth: 'growth' },
   })
   const entries = [...operated(make), specimen, result]
   const death = make({ kind: 'death', at: '2026-03-09T10:00:00.000Z' })
@@ -384,17 +385,16 @@ describe('the loop of a specimen', () => {
   const identity = make({ kind: 'identity', body: { ...identityKind.example, referringVet: 'contact-vet-1' } })
   const specimen = make({ kind: 'specimen', at: '2026-03-04T10:00:00.000Z' })
   const body: BodyOf<'specimen-result'> = {
+    ...emptyReport,
     specimen: specimen.id,
     status: 'final',
     growth: 'growth',
-    isolates: [],
-    text: null,
   }
   const result = make({ kind: 'specimen-result', at: '2026-03-08T10:00:00.000Z', body })
   const read = make({
     kind: 'result-read',
     at: '2026-03-08T12:00:00.000Z',
-    body: { result: result.id, decision: 'no-change', text: 'Go on.' },
+    body: { result: result.id, decision: 'no-change', edition: null, text: 'Go on.' },
   })
   const told = (who: 'owner' | 'referring-vet') =>
     make({ kind: 'told', body: { about: result.id, who, contact: 'contact-1', by: 'phone', text: null } })

@@ -1,3 +1,4 @@
+import { emptyReport, printedIsolate } from '#core/culture/empty-report.ts'
 import { addDays } from '#core/time/calendar-day.ts'
 import type { Chart } from '../chart.ts'
 import { moment } from '../chart.ts'
@@ -275,17 +276,17 @@ function results(one: Living, days: Days): void {
     'specimen-result',
     { at: `${days.ago(6)} 11:20`, by: laboratory, subject },
     {
+      ...emptyReport,
       specimen: idOf('B-1') ?? '',
       status: 'final',
       growth: 'growth',
-      isolates: [{ organism: 'Staphylococcus pseudintermedius', results: [{ drug: 'cefalexin', raw: '<=2 mg/L' }] }],
-      text: null,
+      isolates: [printedIsolate('1', 'Staphylococcus pseudintermedius', [['cefalexin', '<=2 mg/L']])],
     },
   )
   one.chart.write(
     'result-read',
     { at: `${days.ago(6)} 16:40`, by: staff.holm, subject },
-    { result: culture, decision: 'no-change', text: 'The wound is quiet; no tablets.' },
+    { result: culture, decision: 'no-change', edition: null, text: 'The wound is quiet; no tablets.' },
   )
   one.chart.write(
     'told',
@@ -296,10 +297,10 @@ function results(one: Living, days: Days): void {
     'specimen-result',
     { at: `${days.ago(1)} 15:40`, by: laboratory, subject },
     {
+      ...emptyReport,
       specimen: idOf('B-2') ?? '',
       status: 'final',
       growth: 'not-a-culture',
-      isolates: [],
       text: 'Chronic inflammation with gland hyperplasia and bone; no tumour seen.',
     },
   )

@@ -2,6 +2,7 @@ import { expect, test } from 'vitest'
 import { homeInEnglish } from '#content/wording/home.ts'
 import { homeInSpanish } from '#content/wording/spanish/home.ts'
 import { readingLevel } from '#core/agreement/reading-level.ts'
+import { emptyReport } from '#core/culture/empty-report.ts'
 import type { HomeMedicine } from '#core/home/medicine-times.ts'
 import { entryMaker } from '#core/journal/entries-for-tests.ts'
 import { Decimal } from '#core/units/quantity.ts'
@@ -88,7 +89,7 @@ test('A result whose owner was not told is still announced, one that was told is
   if (!specimen) throw new Error('The course has a specimen.')
   const result = make({
     kind: 'specimen-result',
-    body: { specimen: specimen.id, status: 'final', growth: 'none', isolates: [], text: null },
+    body: { ...emptyReport, specimen: specimen.id, status: 'final', growth: 'none' },
   })
   const told = make({
     kind: 'told',

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest'
+import { emptyReport, printedIsolate } from '#core/culture/empty-report.ts'
 import { entryMaker } from '#core/journal/entries-for-tests.ts'
 import type { Entry } from '#core/journal/entry.ts'
 import { isPaper, type PaperInput } from '../case/paper-input.ts'
@@ -34,11 +35,11 @@ test('A result that nobody read says so; one that was read says by whom', () => 
     kind: 'specimen-result',
     at: '2026-02-11T10:00:00.000Z',
     body: {
+      ...emptyReport,
       specimen: specimen.id,
       status: 'final',
       growth: 'growth',
-      isolates: [{ organism: 'Proteus mirabilis', results: [{ drug: 'marbofloxacin', raw: '<=0.5 mg/L' }] }],
-      text: null,
+      isolates: [printedIsolate('1', 'Proteus mirabilis', [['marbofloxacin', '<=0.5 mg/L']])],
     },
   })
   expect(letterOf(entries)).toContain('no result yet')
@@ -47,7 +48,7 @@ test('A result that nobody read says so; one that was read says by whom', () => 
   const read = make({
     kind: 'result-read',
     at: '2026-02-11T12:00:00.000Z',
-    body: { result: result.id, decision: 'no-change', text: 'Go on.' },
+    body: { result: result.id, decision: 'no-change', edition: null, text: 'Go on.' },
   })
   expect(letterOf([...entries, result, read])).toContain('Read by Ada Surgeon on 11 February 2026: Go on.')
 })

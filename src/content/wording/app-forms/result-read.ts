@@ -13,8 +13,10 @@ export const resultRead = {
         change: 'change the treatment',
         stop: 'stop the treatment',
         'sample-again': 'take another sample',
+        'decide-later': 'read; the decision waits',
       },
     },
+    edition: { label: 'Judged by breakpoints of' },
     text: { label: 'In words', help: 'What you read and why you decide so.' },
   },
 } as const satisfies FormWords
