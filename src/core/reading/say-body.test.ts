@@ -50,10 +50,12 @@ describe('an entry read out', () => {
     const asked = Object.keys(kind.example as object).filter((key) => !hidden.includes(key))
     const unasked = asked.filter((key) => !tops.includes(key))
     // Only what another answer covers: the typed weight, the place of no mass, the reason of a yes, the group
-    // of another species, the laboratory of a test in the house, the delivery note of a draw, the eye of no blink.
+    // of another species, the laboratory of a test in the house, the delivery note of a draw, the eye of no blink,
+    // the tissue of a culture.
     expect(
       unasked.filter(
-        (key) => !['typed', 'massPlace', 'massSize', 'because', 'ab', 'laboratory', 'paper', 'side'].includes(key),
+        (key) =>
+          !['typed', 'massPlace', 'massSize', 'because', 'ab', 'laboratory', 'paper', 'side', 'tissue'].includes(key),
       ),
     ).toEqual([])
   })
