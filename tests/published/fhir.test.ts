@@ -257,6 +257,19 @@ describe('The numbers of a laboratory', () => {
   })
 })
 
+test('A report is found by the number of its laboratory, and the laboratory’s own category stands beside the number', () => {
+  const make = entryMaker()
+  const resources = read([make({ kind: 'specimen-result' })])
+  const [report] = of('DiagnosticReport', resources)
+  expect(report.identifier).toEqual([{ system: 'urn:quiet-ear:ids', value: 'NL-26-00417' }])
+  const tested = of('Observation', resources).find(({ valueQuantity }) => valueQuantity !== undefined)
+  // hl7.org/fhir/R4/diagnosticreport-micro1: interpretation of the value set ObservationInterpretation.
+  expect(tested.interpretation[0].coding[0]).toMatchObject({
+    system: 'http://terminology.hl7.org/CodeSystem/v3-ObservationInterpretation',
+    code: 'S',
+  })
+})
+
 test('A systolic pressure alone stands in the panel with the diastolic said to be unknown', () => {
   const make = entryMaker()
   const systolic = {

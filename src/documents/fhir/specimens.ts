@@ -70,12 +70,12 @@ export const specimenResult: Mapping<'specimen-result'> = (line, around) => {
   }
   body.isolates.forEach(({ organism, results }, place) => {
     const id = derivedUuid(header.id, 'isolate', String(place))
-    const drugs = results.map(({ drug, raw }, row) =>
+    const drugs = results.map(({ drug, agent, raw, category }, row) =>
       laboratory(line, around, {
         id: derivedUuid(header.id, 'isolate', String(place), String(row)),
-        code: { ...local(drug, drugName(drug)), text: fill(say.susceptibility, { drug: drugName(drug) }) },
+        code: { ...local(agent ?? drug, drugName(drug)), text: fill(say.susceptibility, { drug: drugName(drug) }) },
         value: rawValue(raw),
-        interpretation: raw,
+        interpretation: category ?? raw,
       }),
     )
     const hasMember = drugs.map(({ id: member = '' }) => ({ reference: urn(member), type: 'Observation' }))
@@ -86,16 +86,17 @@ export const specimenResult: Mapping<'specimen-result'> = (line, around) => {
   const report: Resource = {
     resourceType: 'DiagnosticReport',
     id: entryUuid(header.id),
+    identifier: body.accession === null ? [] : [{ system: systems.ids, value: body.accession }],
     status: body.status,
     category: body.growth === 'not-a-culture' ? [] : [{ coding: [{ system: systems.diagnosticService, code: 'MB' }] }],
     code: local('laboratory-report', say.report),
     subject: around.patient(line),
     effectiveDateTime: takenAt(line, around),
     issued: header.happenedAt.precision === 'minute' || header.happenedAt.precision === 'second' ? line.at : undefined,
-    performer: [around.author(line)],
+    performer: [body.laboratory === null ? around.author(line) : around.people.contact(body.laboratory)],
     specimen: [around.entry(body.specimen, 'Specimen')],
     result: top.map((id) => ({ reference: urn(id), type: 'Observation' })),
-    conclusion: body.text ?? undefined,
+    conclusion: [body.tissue?.diagnosis, body.text].filter((said) => said != null).join('\n') || undefined,
   }
   return [report, ...found]
 }
