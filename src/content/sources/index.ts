@@ -9,12 +9,15 @@ import { aahaAafp2015Pain } from './aaha-aafp-2015-pain.ts'
 import { acvimGi2018 } from './acvim-gi-2018.ts'
 import { allowableBloodLossPage } from './allowable-blood-loss-page.ts'
 import { amoxicillinClavulanateUkSpcTablets } from './amoxicillin-clavulanate-uk-spc-tablets.ts'
+import { amrDataset2025 } from './amr-dataset-2025.ts'
+import { amrIssue303 } from './amr-issue-303.ts'
 import { anaesthesiaTexts } from './anaesthesia-texts.ts'
 import { anders2008 } from './anders-2008.ts'
 import { anderson2000 } from './anderson-2000.ts'
 import { angell2025Recover2024Summary } from './angell-2025-recover-2024-summary.ts'
 import { auricularBlockCadavers } from './auricular-block-cadavers.ts'
 import { bacon2003 } from './bacon-2003.ts'
+import { bacteriologyTexts } from './bacteriology-texts.ts'
 import { banks2023 } from './banks-2023.ts'
 import { barletta2016 } from './barletta-2016.ts'
 import { bestvetaustinMedicalMaths } from './bestvetaustin-medical-maths.ts'
@@ -67,6 +70,7 @@ import { cliniciansBriefBilateralAblation } from './clinicians-brief-bilateral-a
 import { cliniciansBriefFluids } from './clinicians-brief-fluids.ts'
 import { cliniciansBriefOpioidAlternatives } from './clinicians-brief-opioid-alternatives.ts'
 import { cliniciansBriefPainScales } from './clinicians-brief-pain-scales.ts'
+import { clsiRemembered } from './clsi-remembered.ts'
 import { cole2009 } from './cole-2009.ts'
 import { coleman2016 } from './coleman-2016.ts'
 import { commonPractice } from './common-practice.ts'
@@ -81,8 +85,11 @@ import { dripRatePage } from './drip-rate-page.ts'
 import { dvm360BloodTypes2010 } from './dvm360-blood-types-2010.ts'
 import { dvm360Hypotension } from './dvm360-hypotension.ts'
 import { earCanalHistology2009 } from './ear-canal-histology-2009.ts'
+import { emaAmeg2019 } from './ema-ameg-2019.ts'
 import { enrofloxacinEuSuspension } from './enrofloxacin-eu-suspension.ts'
 import { esposito2026 } from './esposito-2026.ts'
+import { eucastCategories } from './eucast-categories.ts'
+import { eucastRemembered } from './eucast-remembered.ts'
 import { evangelista2019 } from './evangelista-2019.ts'
 import { eyeCareTexts } from './eye-care-texts.ts'
 import { fastingOlderAdvice2017 } from './fasting-older-advice-2017.ts'
@@ -107,10 +114,13 @@ import { housePolicy } from './house-policy.ts'
 import { icatcareEarAnatomy } from './icatcare-ear-anatomy.ts'
 import { imai2019 } from './imai-2019.ts'
 import { internationalPound } from './international-pound.ts'
+import { iscaid2025Pyoderma } from './iscaid-2025-pyoderma.ts'
 import { iscaidTexts } from './iscaid-texts.ts'
 import { jaaha1995DryEye } from './jaaha-1995-dry-eye.ts'
 import { janssens2017 } from './janssens-2017.ts'
 import { javmaCruciateAudit } from './javma-cruciate-audit.ts'
+import { jcm2018Schleiferi } from './jcm-2018-schleiferi.ts'
+import { jvdi2009Oxacillin } from './jvdi-2009-oxacillin.ts'
 import { kazamaIkeda1988 } from './kazama-ikeda-1988.ts'
 import { kelmer2015 } from './kelmer-2015.ts'
 import { layne2019 } from './layne-2019.ts'
@@ -131,6 +141,7 @@ import { merckCprTable } from './merck-cpr-table.ts'
 import { merckEarTumours } from './merck-ear-tumours.ts'
 import { merckOpioidTable } from './merck-opioid-table.ts'
 import { methadoneUkSpc } from './methadone-uk-spc.ts'
+import { mevis2023Tables } from './mevis-2023-tables.ts'
 import { mlkBagTeachingBlog } from './mlk-bag-teaching-blog.ts'
 import { msdCprTableEarlier } from './msd-cpr-table-earlier.ts'
 import { mynavasInfusions } from './mynavas-infusions.ts'
@@ -146,6 +157,8 @@ import { oncologyBsaTables } from './oncology-bsa-tables.ts'
 import { ophthalmologyTexts } from './ophthalmology-texts.ts'
 import { osuPackedRedCells } from './osu-packed-red-cells.ts'
 import { pabloCriFlorida } from './pablo-cri-florida.ts'
+import { papich2023Fluoroquinolones } from './papich-2023-fluoroquinolones.ts'
+import { papich2025FelineFluoroquinolones } from './papich-2025-feline-fluoroquinolones.ts'
 import { papichClsiAminoglycosides } from './papich-clsi-aminoglycosides.ts'
 import { papichDosePoster } from './papich-dose-poster.ts'
 import { papichMinocyclineCat } from './papich-minocycline-cat.ts'
@@ -206,6 +219,7 @@ import { vssoEarTumours } from './vsso-ear-tumours.ts'
 import { wainberg2019 } from './wainberg-2019.ts'
 import { white1990 } from './white-1990.ts'
 import { who2008SurgicalChecklist } from './who-2008-surgical-checklist.ts'
+import { whoMia2024 } from './who-mia-2024.ts'
 import { williams1992 } from './williams-1992.ts'
 import { wingfieldCriCsu } from './wingfield-cri-csu.ts'
 import { woundSurveillanceFramework } from './wound-surveillance-framework.ts'
@@ -225,12 +239,15 @@ export const sources = [
   acvimGi2018,
   allowableBloodLossPage,
   amoxicillinClavulanateUkSpcTablets,
+  amrDataset2025,
+  amrIssue303,
   anaesthesiaTexts,
   anders2008,
   anderson2000,
   angell2025Recover2024Summary,
   auricularBlockCadavers,
   bacon2003,
+  bacteriologyTexts,
   banks2023,
   barletta2016,
   bestvetaustinMedicalMaths,
@@ -283,6 +300,7 @@ export const sources = [
   cliniciansBriefFluids,
   cliniciansBriefOpioidAlternatives,
   cliniciansBriefPainScales,
+  clsiRemembered,
   cole2009,
   coleman2016,
   commonPractice,
@@ -297,8 +315,11 @@ export const sources = [
   dvm360BloodTypes2010,
   dvm360Hypotension,
   earCanalHistology2009,
+  emaAmeg2019,
   enrofloxacinEuSuspension,
   esposito2026,
+  eucastCategories,
+  eucastRemembered,
   evangelista2019,
   eyeCareTexts,
   fastingOlderAdvice2017,
@@ -323,10 +344,13 @@ export const sources = [
   icatcareEarAnatomy,
   imai2019,
   internationalPound,
+  iscaid2025Pyoderma,
   iscaidTexts,
   jaaha1995DryEye,
   janssens2017,
   javmaCruciateAudit,
+  jcm2018Schleiferi,
+  jvdi2009Oxacillin,
   kazamaIkeda1988,
   kelmer2015,
   layne2019,
@@ -347,6 +371,7 @@ export const sources = [
   merckEarTumours,
   merckOpioidTable,
   methadoneUkSpc,
+  mevis2023Tables,
   mlkBagTeachingBlog,
   msdCprTableEarlier,
   mynavasInfusions,
@@ -362,6 +387,8 @@ export const sources = [
   ophthalmologyTexts,
   osuPackedRedCells,
   pabloCriFlorida,
+  papich2023Fluoroquinolones,
+  papich2025FelineFluoroquinolones,
   papichClsiAminoglycosides,
   papichDosePoster,
   papichMinocyclineCat,
@@ -422,6 +449,7 @@ export const sources = [
   wainberg2019,
   white1990,
   who2008SurgicalChecklist,
+  whoMia2024,
   williams1992,
   wingfieldCriCsu,
   woundSurveillanceFramework,

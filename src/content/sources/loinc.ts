@@ -2,7 +2,7 @@ import type { Source } from '#core/evidence/sourced.ts'
 
 export const loinc = {
   id: 'loinc',
-  citation: 'LOINC, Regenstrief Institute; free of charge under the terms at loinc.org/terms-of-use',
-  seenAt: 'the FHIR vital-signs value set, which lists these codes',
-  strength: 'guideline',
+  citation: 'LOINC, names and numbers of laboratory tests',
+  seenAt: 'numbers as held by the AMR dataset 2025',
+  strength: 'web',
 } as const satisfies Source
