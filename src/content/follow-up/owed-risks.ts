@@ -34,6 +34,8 @@ export const owedRisks = {
   'result-to-read': result,
   'owner-to-tell': result,
   'referring-vet-to-tell': result,
+  'medicine-change-to-write': { value: 'harm', ...house },
+  'owner-about-medicines': { value: 'harm', ...house },
   'first-call': followUp,
   'suture-check': followUp,
   'wound-check': followUp,

@@ -81,6 +81,7 @@ export const owedRules = {
       where: 'read within minutes, in the clinic',
     },
     readWithin: { value: days(1), ...houseJudgementOnly },
+    changeWithin: { value: days(1), ...houseJudgementOnly },
     ownerToldWithin: { value: days(1), ...houseJudgementOnly },
     vetToldWithin: { value: days(3), ...houseJudgementOnly },
   },

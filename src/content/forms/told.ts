@@ -10,7 +10,15 @@ export const told = {
   sections: [{ id: 'told', fields: ['about', 'who', 'contact', 'by', 'text'] }],
   fields: {
     about: {
-      entries: ['specimen-result', 'result-read', 'imaging', 'late-event', 'operation-summary', 'theatre-stamp'],
+      entries: [
+        'specimen-result',
+        'result-read',
+        'medicine-change',
+        'imaging',
+        'late-event',
+        'operation-summary',
+        'theatre-stamp',
+      ],
     },
     contact: { register: 'contact' },
   },

@@ -7,6 +7,7 @@ import { ventralBullaOsteotomy } from '../procedures/ventral-bulla-osteotomy.ts'
 import { verticalCanalAblation } from '../procedures/vertical-canal-ablation.ts'
 import { caution } from '../wording/caution.ts'
 import { homeInEnglish } from '../wording/home.ts'
+import { homeChangeInEnglish } from '../wording/home-change.ts'
 import { leafletInEnglish } from '../wording/leaflet.ts'
 import { oddsInEnglish } from '../wording/odds.ts'
 import { optionsInEnglish } from '../wording/options.ts'
@@ -41,6 +42,7 @@ export const english = {
     'vertical-canal-ablation': verticalCanalAblation.name,
   },
   home: homeInEnglish,
+  homeChange: homeChangeInEnglish,
   calendar: calendarInEnglish,
   page: ownerPageInEnglish,
   ownerPlate: ownerPlateInEnglish,

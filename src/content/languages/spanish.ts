@@ -1,6 +1,7 @@
 import { cautionInSpanish } from '../wording/spanish/caution.ts'
 import { datesInSpanish } from '../wording/spanish/dates.ts'
 import { homeInSpanish } from '../wording/spanish/home.ts'
+import { homeChangeInSpanish } from '../wording/spanish/home-change.ts'
 import { leafletInSpanish } from '../wording/spanish/leaflet.ts'
 import { oddsInSpanish } from '../wording/spanish/odds.ts'
 import { optionsInSpanish } from '../wording/spanish/options.ts'
@@ -31,6 +32,7 @@ export const spanish = {
   agreement: agreementInSpanish,
   procedures: procedureNamesInSpanish,
   home: homeInSpanish,
+  homeChange: homeChangeInSpanish,
   calendar: calendarInSpanish,
   page: ownerPageInSpanish,
   ownerPlate: ownerPlateInSpanish,

@@ -36,6 +36,7 @@ export const kindsInEnglish = {
   'incident-note': 'Incident note',
   'late-event': 'Late event',
   'medicine-before': 'Medicine before us',
+  'medicine-change': 'Change of medicine',
   merge: 'Two files joined',
   note: 'Note',
   observation: 'Observation',

@@ -192,6 +192,8 @@ export const exchangeInEnglish = {
   doseUnits: { tablet: 'tablet', liquid: 'mL', 'eye-gel': 'application', 'eye-ointment': 'application' },
   withFood: { yes: 'with food', no: 'without food', either: 'with or without food' },
   homeCare: 'Care at home',
+  medicineChange: 'Change of medicines at home',
+  medicineStops: 'Stopped from {day}, {time}: {label}',
   collarUntil: 'Collar until {day}.',
   nextVisit: 'Next visit {day}.',
   suturesAre: 'Sutures: {sutures}.',

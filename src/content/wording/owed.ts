@@ -20,6 +20,8 @@ export const owedInEnglish = {
     'result-to-read': 'Read the result of {label} and decide',
     'owner-to-tell': 'Tell the owner the result of {label}',
     'referring-vet-to-tell': 'Tell the referring vet the result of {label}',
+    'medicine-change-to-write': 'Change the medicines at home, as was decided',
+    'owner-about-medicines': 'Tell the owner of the changed medicines and give them the new home page',
     'first-call': 'First call after surgery',
     'suture-check': 'Stitches and wound, {side} ear',
     'wound-check': 'Wound in week 4, {side} ear',
@@ -100,6 +102,9 @@ export const owedInEnglish = {
     'only-preliminary': 'Only a preliminary result has come.',
     'result-waits': 'A {status} result has come and nobody has read it.',
     'told-after-reading': 'Read, decision: {decision}.',
+    'change-decided':
+      'A result was read, decision: {decision}. Until the medicines are changed the animal swallows the old ones.',
+    'medicines-changed': 'Changed because: {because} The page at the owner’s door still names the medicines of before.',
     'baseline-none':
       'No baseline before sedation is on record since the operation before: the nerve cannot be judged later.',
     'baseline-blink-not-assessed': 'The blink of this side was not assessed; not assessed is not normal.',

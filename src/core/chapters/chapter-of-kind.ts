@@ -40,6 +40,7 @@ export const chapterOfKind = {
   'incident-note': 'Theatre',
   'late-event': 'Year',
   'medicine-before': 'Work-up',
+  'medicine-change': 'Home',
   merge: 'Referral',
   note: 'Referral',
   observation: 'Theatre',

@@ -54,6 +54,8 @@ export function chapterOfOwed(item: OwedItem, file: CaseFile): Chapter | 'clinic
     case 'eye-at-risk-look':
       return wentHome(item, file) ? (item.what === 'eye-lubricated' ? 'Home' : 'Year') : 'Ward'
     case 'first-call':
+    case 'medicine-change-to-write':
+    case 'owner-about-medicines':
       return 'Home'
     case 'suture-check':
     case 'wound-check':

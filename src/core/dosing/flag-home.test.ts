@@ -78,4 +78,38 @@ describe('the medicines an animal goes home with', () => {
       expect(flags.map(({ code, about }) => [code, about])).toEqual([])
     }
   })
+
+  it('are judged as they stand after a change: what was stopped no longer counts, what started does', () => {
+    const make = entryMaker()
+    const identity = make({ kind: 'identity' })
+    const home = make({ kind: 'discharge', at: '2026-03-02T10:00:00.000Z' })
+    const [one] = (home.body as unknown as BodyOf<'discharge'>).medicines as [Medicine]
+    const meloxicam: Medicine = { ...one, drug: 'meloxicam', strength: tablet('1'), each: '1', firstDay: '2026-03-02' }
+    const steroid: Medicine = { ...meloxicam, drug: 'prednisolone', strength: tablet('5'), firstDay: '2026-03-06' }
+    const { drug, label, side } = meloxicam
+    const change = (stops: BodyOf<'medicine-change'>['stops']) =>
+      make({
+        kind: 'medicine-change',
+        at: '2026-03-06T10:00:00.000Z',
+        body: { read: null, because: 'Skin.', stops, starts: [{ ...steroid, label: 'Prednisolone 5 mg' }] },
+      })
+    const found = (wanted: ReturnType<typeof change>) => {
+      const theCase = fold([
+        { ...identity, body: { ...(identity.body as object), species: 'dog', born: null } },
+        make({
+          kind: 'weight',
+          body: { weight: { value: '10', unit: 'kg' }, typed: null, how: 'scale', bodyCondition: 5 },
+        }),
+        { ...home, body: { ...(home.body as object), medicines: [meloxicam] } },
+        wanted,
+      ])
+      return flagsOfHome(theCase, 'Europe/London', knowledge).map(({ code }) => code)
+    }
+    const beside = found(change([]))
+    const after = found(change([{ drug, label, side, fromDay: '2026-03-06', fromTime: '07:00' }]))
+    expect(beside.length).toBeGreaterThan(0)
+    // The non-steroidal of the day before is still in the animal: stopping it does not make the steroid free of it.
+    expect(after.length).toBeGreaterThan(0)
+    expect(after).not.toEqual(beside)
+  })
 })

@@ -1,6 +1,8 @@
 import { Temporal } from 'temporal-polyfill'
 import type { z } from 'zod'
 import { type DoseRow, type Drug, drugById } from '#core/formulary/drug.ts'
+import { type HomeCourse, homePlanOf } from '#core/home/home-plan.ts'
+import { medicineTimes } from '#core/home/medicine-times.ts'
 import type { Case } from '#core/journal/fold.ts'
 import type { homeMedicine } from '#core/journal/kinds/discharge.ts'
 import { fromStored } from '#core/journal/stored.ts'
@@ -10,7 +12,7 @@ import { doseLines } from './dose-lines.ts'
 import { type DoseFinding, found } from './findings.ts'
 import { aboutThePlan, mostLikely, wordsOf } from './flag-given.ts'
 import { dosedAnimalOf, givenOf } from './from-journal.ts'
-import type { DosedAnimal, DosingKnowledge, PlannedLine } from './request.ts'
+import type { DosedAnimal, DosingKnowledge, Given, PlannedLine } from './request.ts'
 import { leanWeight, usesLeanWeight } from './weight.ts'
 
 type HomeMedicine = z.infer<typeof homeMedicine>
@@ -23,15 +25,19 @@ type HomeMedicine = z.infer<typeof homeMedicine>
  * @example flagsOfHome(theCase, 'Europe/London', knowledge).map(({ code }) => code)
  */
 export function flagsOfHome(theCase: Case, zone: string, knowledge: DosingKnowledge): readonly DoseFinding[] {
-  const discharge = theCase.latest('discharge')
-  const animal = discharge && dosedAnimalOf(theCase, discharge.at)
-  if (!discharge || !animal) return []
-  const swallowed = discharge.body.medicines.filter(({ form }) => form === 'tablet' || form === 'liquid')
+  const plan = homePlanOf(theCase)
+  const since = plan && (plan.changes.at(-1)?.at ?? plan.discharge.at)
+  const animal = since === null ? undefined : dosedAnimalOf(theCase, since)
+  if (!plan || !animal) return []
+  const courses = plan.courses.filter(({ form }) => form === 'tablet' || form === 'liquid')
+  const swallowed = courses.filter(({ until }) => until === null)
+  const stopped = courses.flatMap((course) => lastOf(course, zone))
   return swallowed.flatMap((medicine, place) => {
     const others = swallowed.map((other, index) => lineOf(other, String(index), animal, knowledge))
     const lines = others.flatMap((line) => line ?? [])
     const at = Temporal.Instant.from(wallTime(medicine.firstDay, medicine.firstTime, zone).at)
-    const request = { animal, given: givenOf(theCase, at.toString()), at, lines }
+    const before = stopped.filter((given) => Temporal.Instant.compare(given.at, at) <= 0)
+    const request = { animal, given: [...givenOf(theCase, at.toString()), ...before], at, lines }
     const mine = doseLines(request, knowledge).lines.find(({ id }) => id === String(place))
     const own = lines.find(({ id }) => id === String(place))
     const judged = (mine?.findings ?? []).filter(
@@ -42,6 +48,14 @@ export function flagsOfHome(theCase: Case, zone: string, knowledge: DosingKnowle
     )
     return [...judged, ...tooOften(medicine, own, animal, knowledge)]
   })
+}
+
+/** What was stopped is still in the animal for a while: its last dose counts as given. */
+function lastOf(course: HomeCourse, zone: string): (Given & { readonly at: Temporal.Instant })[] {
+  const last = course.until === null ? null : medicineTimes(course, zone).lastDose
+  const amount = massOf(course)
+  if (last === null) return []
+  return [{ drug: course.drug, route: 'PO', at: Temporal.Instant.from(last.at), ...(amount && { amount }) }]
 }
 
 /** The weight is as old as the stay; it was judged when the doses were planned. */

@@ -5,7 +5,12 @@ import { Decimal } from '#core/units/quantity.ts'
 
 export type HomeMedicine = BodyOf<'discharge'>['medicines'][number]
 
-/** Every dose of one medicine at home, on the wall clock. Empty never: a discharge without a dose is not written. */
+/** A medicine that may have been stopped: from this moment on the wall clock it is given no more. */
+export type TimedMedicine = HomeMedicine & {
+  readonly until?: { readonly day: string; readonly time: string } | null
+}
+
+/** Every dose of one medicine at home, on the wall clock. Empty only where it was stopped before its first dose. */
 export type MedicineTimes = {
   readonly doses: readonly WallTime[]
   /** The last calendar day of the course; the medicine is not given after it. */
@@ -17,16 +22,17 @@ export type MedicineTimes = {
 
 /**
  * The doses of a medicine: the same clock times each day, `days` calendar days from the first day on; times of the
- * first day before `firstTime` were given in the ward and are not counted again.
+ * first day before `firstTime` were given in the ward and are not counted again, and none is left after it was stopped.
  *
  * @example medicineTimes({ …, times: ['08:00', '20:00'], firstTime: '20:00', days: 7 }, zone).doses.length // 13
  */
-export function medicineTimes(medicine: HomeMedicine, zone: string): MedicineTimes {
-  const { times, firstDay, firstTime, days } = medicine
-  const doses = dailyWallTimes({ times, firstDay, firstTime, days, zone })
+export function medicineTimes(medicine: TimedMedicine, zone: string): MedicineTimes {
+  const { times, firstDay, firstTime, days, until } = medicine
+  const planned = dailyWallTimes({ times, firstDay, firstTime, days, zone })
+  const doses = until ? planned.filter(({ day, time }) => `${day}T${time}` < `${until.day}T${until.time}`) : planned
   return {
     doses,
-    stopDay: addDays(firstDay, days - 1),
+    stopDay: until ? (doses.at(-1)?.day ?? firstDay) : addDays(firstDay, days - 1),
     lastDose: doses.at(-1) ?? null,
     givenInWard: [...new Set(times)].sort().filter((time) => time < firstTime),
   }
@@ -48,7 +54,7 @@ export type NeededAmount = {
  *
  * @example tabletsNeeded({ …, form: 'tablet', each: '0.5', 13 doses }, zone) // total 6.5, handOut 7, over 0.5
  */
-export function tabletsNeeded(medicine: HomeMedicine, zone: string): NeededAmount {
+export function tabletsNeeded(medicine: TimedMedicine, zone: string): NeededAmount {
   const { doses } = medicineTimes(medicine, zone)
   const total = new Decimal(medicine.each).times(doses.length)
   const unit = medicine.form === 'tablet' ? 'tablets' : medicine.form === 'liquid' ? 'millilitres' : 'applications'

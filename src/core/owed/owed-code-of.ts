@@ -78,6 +78,8 @@ export const settledBy = {
   'result-to-read': 'result-read',
   'owner-to-tell': 'told',
   'referring-vet-to-tell': 'told',
+  'medicine-change-to-write': 'medicine-change',
+  'owner-about-medicines': 'told',
   'first-call': 'call',
   'suture-check': 'check',
   'wound-check': 'check',

@@ -9,6 +9,7 @@ import { owedAfterEmergencies } from './emergencies.ts'
 import { owedFaceAndEye } from './face-and-eye.ts'
 import { type DoneOperation, owedFollowUp } from './follow-up.ts'
 import { owedAfterLateEvents } from './late-events.ts'
+import { owedMedicineChanges } from './medicine-changes.ts'
 import type { OperationOnFile } from './operations.ts'
 import type { ClosedItem, Draft, Owed, OwedItem } from './owed-item.ts'
 import { owedAfterWishes } from './owner-wishes.ts'
@@ -33,6 +34,7 @@ export function owedOf(file: CaseFile, procedures: readonly Procedure[], options
     ...owedAfterReferrals(setting),
     ...setting.operations.flatMap((operation) => ofOperation(operation, setting)),
     ...owedResults(setting),
+    ...owedMedicineChanges(setting),
     ...owedAfterLateEvents(setting),
     ...owedPlanReviews(setting),
     ...owedInWard(setting),

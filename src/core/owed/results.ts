@@ -126,8 +126,12 @@ function closedLoop(result: Result, setting: Setting): Draft[] {
     ended: read ? { because: 'settled', by: read.header.id } : null,
   }
   if (!read || result.body.status === 'preliminary') return [toRead]
-  const told = (who: 'owner' | 'referring-vet') =>
-    theCase.live('told').find(({ body }) => body.who === who && (body.about === id || body.about === read.header.id))
+  // Whoever was told of the change that the reading asked for was told of the result.
+  const changes = theCase.live('medicine-change').filter(({ body }) => body.read === read.header.id)
+  const told = (who: 'owner' | 'referring-vet') => {
+    const abouts = [id, read.header.id, ...changes.map(({ header }) => header.id)]
+    return theCase.live('told').find(({ body }) => body.who === who && abouts.includes(body.about))
+  }
   const telling = (who: 'owner' | 'referring-vet'): Draft => {
     const by = told(who)
     const what = who === 'owner' ? 'owner-to-tell' : 'referring-vet-to-tell'

@@ -53,6 +53,7 @@ export const mayWrite = {
   'incident-note': staff,
   'late-event': atTheAnimal,
   'medicine-before': staff,
+  'medicine-change': surgeonOnly,
   merge: staff,
   note: staff,
   observation: atTheAnimal,

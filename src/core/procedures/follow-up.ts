@@ -100,6 +100,7 @@ export type OwedRules = {
     readonly histology: Sourced<Span>
     readonly cytology: Sourced<Span>
     readonly readWithin: Sourced<Period>
+    readonly changeWithin: Sourced<Period>
     readonly ownerToldWithin: Sourced<Period>
     readonly vetToldWithin: Sourced<Period>
   }

@@ -37,6 +37,7 @@ const gists = {
   'incident-note': ['what', 'during', '=reached', 'text'],
   'late-event': ['what', '=firstSeen', '=needed'],
   'medicine-before': ['written', 'dose', '=effect'],
+  'medicine-change': ['because', 'stops', 'starts'],
   merge: ['otherStream', 'matchedOn'],
   note: ['text'],
   observation: ['values', 'pain', '=first', '=unmeasured', 'text'],

@@ -1,4 +1,5 @@
-import { type HomeMedicine, medicineTimes } from '#core/home/medicine-times.ts'
+import { homePlansOf } from '#core/home/home-plan.ts'
+import { type HomeMedicine, medicineTimes, type TimedMedicine } from '#core/home/medicine-times.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
 import type { BodyOf, Line } from '#core/journal/fold.ts'
 import { rootOf, timesWritten } from '#core/owed/operations.ts'
@@ -7,6 +8,7 @@ import type { CalendarEvent } from './calendar-event.ts'
 import { localValue } from './calendar-time.ts'
 
 type Discharge = Line<BodyOf<'discharge'>>
+type Change = Line<BodyOf<'medicine-change'>>
 
 /** A reminder and the instants it covers, for the zone table of the file. */
 export type MedicineEvent = { readonly event: CalendarEvent; readonly first: string; readonly last: string }
@@ -16,7 +18,8 @@ export type MedicineWords = { readonly summary: string; readonly description: st
 /**
  * Reminders on the wall clock, one series for each medicine and clock time. A time that a clock change skips or shows
  * twice is written dose by dose: a daily rule leaves a skipped time out (RFC 5545, 3.3.10), and a dose may not be lost.
- * Series of an earlier version of the discharge that the newest one no longer has are cancelled under their own name.
+ * Series of an earlier version of the discharge, or of a change, that the newest one no longer has are cancelled under
+ * their own name; what was stopped ends where it was stopped.
  */
 export function medicineEvents(
   file: CaseFile,
@@ -26,17 +29,20 @@ export function medicineEvents(
 ): MedicineEvent[] {
   const { theCase, clinic } = file
   const dead = theCase.latest('death') !== undefined
-  const written = timesWritten(theCase, 'discharge', () => true) + timesWritten(theCase, 'death', () => true)
-  const versions = (theCase.lines as readonly Discharge[]).filter(
-    ({ header, known, erased }) => header.kind === 'discharge' && known && !erased,
+  const kinds = ['discharge', 'medicine-change', 'death'] as const
+  const written = kinds.reduce((sum, kind) => sum + timesWritten(theCase, kind, () => true), 0)
+  const versions = (theCase.lines as readonly (Discharge | Change)[]).filter(
+    ({ header, known, erased }) =>
+      known && !erased && (header.kind === 'discharge' || header.kind === 'medicine-change'),
   )
+  const courses = homePlansOf(theCase).flatMap((plan) => plan.courses)
   const found = new Map<string, MedicineEvent>()
   // Live versions come last and win over what they replaced.
   const ordered = [
     ...versions.filter(({ state }) => state !== 'live'),
     ...versions.filter(({ state }) => state === 'live'),
   ]
-  const add = (medicine: HomeMedicine, root: string, live: boolean) => {
+  const add = (medicine: TimedMedicine, root: string, live: boolean) => {
     const status = dead || !live ? 'CANCELLED' : 'CONFIRMED'
     for (const series of seriesOf(medicine, clinic.zone)) {
       const key = `medicine:${root}:${medicine.drug}:${medicine.side ?? ''}:${series.key}`
@@ -52,7 +58,11 @@ export function medicineEvents(
     }
   }
   for (const { header, body, state } of ordered) {
-    for (const medicine of body.medicines) add(medicine, rootOf(theCase, header.id), state === 'live')
+    const root = rootOf(theCase, header.id)
+    const own = courses.filter(({ entry }) => state === 'live' && entry === header.id)
+    const medicines = 'medicines' in body ? body.medicines : body.starts
+    for (const medicine of medicines) add(medicine, root, state === 'live' && own.length === 0)
+    for (const course of own) add(course, root, true)
   }
   for (const medicine of also) add(medicine, 'plan', true)
   return [...found.values()]
@@ -66,7 +76,7 @@ type Series = {
   readonly last: string
 }
 
-function seriesOf(medicine: HomeMedicine, zone: string): Series[] {
+function seriesOf(medicine: TimedMedicine, zone: string): Series[] {
   const { doses } = medicineTimes(medicine, zone)
   const times = [...new Set(doses.map(({ time }) => time))].sort()
   return times.flatMap((time) => {

@@ -7,7 +7,7 @@ import { call, death, lateEvent, told } from './conversations.ts'
 import { baseline, check, cytology, earFindings, twelveMonths } from './ear.ts'
 import { estimate } from './estimate.ts'
 import { imaging } from './imaging.ts'
-import { discharge, drugGiven, medicineBefore } from './medicines.ts'
+import { discharge, drugGiven, medicineBefore, medicineChange } from './medicines.ts'
 import { bloodLoss, booking, operationSummary } from './operation.ts'
 import { otherEarPlan, skinPlan } from './plans.ts'
 import { choice, ownerAnswer, ownerWishes } from './questionnaire.ts'
@@ -56,6 +56,7 @@ export const mappings: { readonly [Name in KindName]?: Mapping<Name> | 'elsewher
   imaging,
   'late-event': lateEvent,
   'medicine-before': medicineBefore,
+  'medicine-change': medicineChange,
   merge: 'elsewhere',
   note: 'journal',
   observation: measurements,

@@ -1,11 +1,13 @@
 import type { Dosage, MedicationAdministrationDosage } from 'fhir/r4'
 import { exchangeInEnglish as say } from '#content/wording/exchange.ts'
-import { type HomeMedicine, medicineTimes } from '#core/home/medicine-times.ts'
+import { homePlansOf } from '#core/home/home-plan.ts'
+import { type HomeMedicine, medicineTimes, type TimedMedicine } from '#core/home/medicine-times.ts'
 import type { BodyOf } from '#core/journal/fold.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { wallClock } from '#core/time/moment.ts'
+import { wallTime } from '#core/time/wall-times.ts'
 import { drugName } from '../case/drug-name.ts'
-import type { Around, Mapping } from './around.ts'
+import type { Around, Mapping, OfLine } from './around.ts'
 import { answer, exactly, local, notes, sideSite, withoutLeadingNoughts, words } from './concepts.ts'
 import { dateTime, period } from './fhir-time.ts'
 import { derivedUuid, entryUuid, urn } from './naming.ts'
@@ -74,21 +76,8 @@ export const medicineBefore: Mapping<'medicine-before'> = (line, around) => {
 
 /** Going home: one request for each medicine, and the care around them as a plan. */
 export const discharge: Mapping<'discharge'> = (line, around) => {
-  const { body, header } = line
-  const requests = body.medicines.map((given, place): Resource => {
-    return {
-      resourceType: 'MedicationRequest',
-      id: derivedUuid(header.id, 'medicine', String(place)),
-      status: statusAt(given, around),
-      intent: 'order',
-      medicationCodeableConcept: medicine(given.drug, given.label),
-      subject: around.patient(line),
-      authoredOn: dateTime(header.happenedAt),
-      requester: around.author(line),
-      reasonCode: [words(given.purpose)],
-      dosageInstruction: [homeDosage(given, around)],
-    }
-  })
+  const { body } = line
+  const requests = requestsOf(line, body.medicines, around)
   const sentences = [
     body.food,
     body.rest,
@@ -97,12 +86,57 @@ export const discharge: Mapping<'discharge'> = (line, around) => {
     fill(say.suturesAre, { sutures: body.sutures.replaceAll('-', ' ') }),
     body.nextVisit === null ? null : fill(say.nextVisit, { day: body.nextVisit }),
   ].filter((sentence) => sentence !== null)
-  const plan: Resource = {
+  return [planOf(line, around, { title: say.homeCare, requests, sentences }), ...requests]
+}
+
+/** A change of medicines at home: what starts as requests of its own, what stops in words; its requests end there. */
+export const medicineChange: Mapping<'medicine-change'> = (line, around) => {
+  const { body } = line
+  const requests = requestsOf(line, body.starts, around)
+  const stops = body.stops.map(({ label, fromDay, fromTime }) =>
+    fill(say.medicineStops, { label, day: fromDay, time: fromTime }),
+  )
+  const about = { title: say.medicineChange, requests, sentences: [body.because, ...stops] }
+  return [planOf(line, around, about), ...requests]
+}
+
+/** One request for each medicine, with what stopped it since. */
+function requestsOf(line: OfLine, medicines: readonly HomeMedicine[], around: Around): Resource[] {
+  const { header } = line
+  const courses = homePlansOf(around.file.theCase)
+    .flatMap((plan) => plan.courses)
+    .filter(({ entry }) => entry === header.id)
+  return medicines.map((given, place): Resource => {
+    const course = courses[place] ?? { ...given, until: null }
+    return {
+      resourceType: 'MedicationRequest',
+      id: derivedUuid(header.id, 'medicine', String(place)),
+      status: statusAt(course, around),
+      intent: 'order',
+      medicationCodeableConcept: medicine(given.drug, given.label),
+      subject: around.patient(line),
+      authoredOn: dateTime(header.happenedAt),
+      requester: around.author(line),
+      reasonCode: [words(given.purpose)],
+      dosageInstruction: [homeDosage(course, around)],
+    }
+  })
+}
+
+type PlanAbout = {
+  readonly title: string
+  readonly requests: readonly Resource[]
+  readonly sentences: readonly string[]
+}
+
+function planOf(line: OfLine, around: Around, { title, requests, sentences }: PlanAbout): Resource {
+  const { header } = line
+  return {
     resourceType: 'CarePlan',
     id: entryUuid(header.id),
     status: planStatus(requests, around),
     intent: 'plan',
-    title: say.homeCare,
+    title,
     subject: around.patient(line),
     created: dateTime(header.happenedAt),
     author: around.author(line),
@@ -112,7 +146,6 @@ export const discharge: Mapping<'discharge'> = (line, around) => {
       ...sentences.map((description) => ({ detail: { status: 'unknown' as const, description } })),
     ],
   }
-  return [plan, ...requests]
 }
 
 /** The plan runs as long as one of its medicines does; afterwards nobody said that it ended. */
@@ -122,13 +155,17 @@ function planStatus(requests: readonly Resource[], { file }: Around): 'active' |
 }
 
 /** A request whose days are over is not called completed: nobody counted the tablets. */
-function statusAt(medicine: HomeMedicine, { file, on }: Around): 'active' | 'stopped' | 'unknown' {
-  if (file.theCase.live('death').length > 0) return 'stopped'
+function statusAt(medicine: TimedMedicine, { file, on }: Around): 'active' | 'stopped' | 'unknown' {
+  if (file.theCase.live('death').length > 0 || isStoppedBy(on, medicine, file.clinic.zone)) return 'stopped'
   const last = medicineTimes(medicine, file.clinic.zone).lastDose
   return last !== null && last.at < on ? 'unknown' : 'active'
 }
 
-function homeDosage(medicine: HomeMedicine, { file }: Around): Written<Dosage> {
+function isStoppedBy(on: string, { until }: TimedMedicine, zone: string): boolean {
+  return until != null && wallTime(until.day, until.time, zone).at <= on
+}
+
+function homeDosage(medicine: TimedMedicine, { file }: Around): Written<Dosage> {
   const { zone } = file.clinic
   const { doses } = medicineTimes(medicine, zone)
   const times = [...new Set(medicine.times)].sort()

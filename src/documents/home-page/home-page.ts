@@ -4,6 +4,7 @@ import { dosingRules } from '#content/protocols/dosing-rules.ts'
 import { homeForClinicInEnglish } from '#content/wording/home.ts'
 import type { Side } from '#core/animal/species.ts'
 import { flagsOfHome } from '#core/dosing/flag-home.ts'
+import { type HomePlan, homePlanOf } from '#core/home/home-plan.ts'
 import { type CaseFile, personNamed } from '#core/journal/clinic.ts'
 import type { BodyOf } from '#core/journal/fold.ts'
 import { fill } from '#core/outcome/finding.ts'
@@ -13,6 +14,7 @@ import { otherLanguageNote, spokenWith, translationNote } from '../case/owner-wo
 import { notYet, type PaperDefinition } from '../case/paper-input.ts'
 import { findingLines } from '../dose-sheet/plan-tables.ts'
 import { type Block, facts, heading, list, paragraph, small } from '../render/model.ts'
+import { changedMedicines, coursesToGive, replacesOlder, stoppedUnnamed } from './changed.ts'
 import { medicineBlocks } from './medicines.ts'
 
 /** One page for the kitchen door: what to do tonight, which medicine when, and when to phone. */
@@ -23,11 +25,11 @@ export const homePage: PaperDefinition = {
   of: (input) => {
     const { file } = input
     const animal = animalOf(file)
-    const discharge = file.theCase.latest('discharge')
+    const plan = homePlanOf(file.theCase)
     if (!animal) return notYet('no-identity')
-    if (!discharge) return notYet('not-discharged')
+    if (!plan) return notYet('not-discharged')
     if (file.theCase.latest('death')) return notYet('dead')
-    const { body } = discharge
+    const { body } = plan.discharge
     const spoken = spokenWith(input)
     const said = spoken.words
     const { home: words, dates } = said
@@ -39,13 +41,16 @@ export const homePage: PaperDefinition = {
       words: said,
       blocks: [
         ...notToBeHandedOut(file),
+        ...stoppedUnnamed(plan),
         ...otherLanguageNote(file, spoken),
+        ...replacesOlder(file, said),
         ...operations.map((operation) => operatedEar(operation, said)),
         phoneNow(file, said),
+        ...changedMedicines(plan, file, said),
         heading(1, words.tonight),
         list(words.tonightItems.value),
         heading(1, words.medicines),
-        ...medicineBlocks(body.medicines, file.clinic.zone, said),
+        ...medicineBlocks(coursesToGive(plan, file), file.clinic.zone, said, noneToGive(plan, said)),
         ...eyeBlocks(file, operations, body, said),
         heading(1, words.collar),
         paragraph(`${fill(words.collarUntil, { date: sayCalendarDay(body.collarUntil, dates) })} ${words.collarWhy}`),
@@ -63,6 +68,10 @@ export const homePage: PaperDefinition = {
       ],
     })
   },
+}
+
+function noneToGive({ changes }: HomePlan, { home, homeChange }: OwnerWords): string {
+  return changes.length === 0 ? home.noMedicines : homeChange.noneLeft
 }
 
 const knowledge = { drugs: formulary, rules: dosingRules, plans: [], policies: [] }

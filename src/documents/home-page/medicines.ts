@@ -1,5 +1,11 @@
 import type { OwnerWords } from '#content/languages/owner-words.ts'
-import { clockChanges, type HomeMedicine, medicineTimes, tabletsNeeded } from '#core/home/medicine-times.ts'
+import {
+  clockChanges,
+  type HomeMedicine,
+  medicineTimes,
+  type TimedMedicine,
+  tabletsNeeded,
+} from '#core/home/medicine-times.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { sayCalendarDay, sayDayOfYear } from '#core/time/calendar-day.ts'
 import type { WallTime } from '#core/time/wall-times.ts'
@@ -18,7 +24,7 @@ export type Course = {
  *
  * @example courseOf(medicine, 'Europe/London').total // 13 tablets, when the first evening dose starts it
  */
-export function courseOf(medicine: HomeMedicine, zone: string): Course {
+export function courseOf(medicine: TimedMedicine, zone: string): Course {
   const { doses } = medicineTimes(medicine, zone)
   return { medicine, doses, total: tabletsNeeded(medicine, zone).total }
 }
@@ -31,9 +37,14 @@ export function sayAmount(count: Decimal, form: HomeMedicine['form'], words: Own
   return fill(words.units[form][count.lte(1) ? 'one' : 'many'], { count: said })
 }
 
-export function medicineBlocks(medicines: readonly HomeMedicine[], zone: string, said: OwnerWords): Block[] {
+export function medicineBlocks(
+  medicines: readonly TimedMedicine[],
+  zone: string,
+  said: OwnerWords,
+  none: string = said.home.noMedicines,
+): Block[] {
   const words = said.home
-  if (medicines.length === 0) return [paragraph(words.noMedicines)]
+  if (medicines.length === 0) return [paragraph(none)]
   const courses = medicines.map((medicine) => courseOf(medicine, zone))
   const times = [...new Set(courses.flatMap(({ doses }) => doses.map(({ time }) => time)))].sort()
   const changes = courses.flatMap(({ doses }) => clockChanges(doses)).map((change) => saidChange(change, said))
@@ -117,6 +128,6 @@ function remarks(medicine: HomeMedicine, { home: words, papers }: OwnerWords): s
   return parts.join(', ')
 }
 
-function saidDose(dose: WallTime | undefined, { papers, dates }: OwnerWords): string {
+export function saidDose(dose: WallTime | undefined, { papers, dates }: OwnerWords): string {
   return dose ? `${sayDayOfYear(dose.day, dates)}, ${dose.time}` : papers.notRecorded
 }

@@ -1,5 +1,6 @@
 import { findingWords, letterInEnglish as words } from '#content/wording/letter.ts'
 import { papersInEnglish } from '#content/wording/papers.ts'
+import type { HomeMedicine } from '#core/home/medicine-times.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
 import type { BodyOf, Line } from '#core/journal/fold.ts'
 import { fill } from '#core/outcome/finding.ts'
@@ -15,6 +16,7 @@ export function courseBlocks(file: CaseFile): Block[] {
   const checks = file.theCase.live('check')
   return [
     ...file.theCase.live('discharge').map((line) => paragraph(dischargeWords(line))),
+    ...file.theCase.live('medicine-change').map((line) => paragraph(changeWords(line))),
     checks.length === 0 ? paragraph(words.noCourse) : checkTable(checks),
     ...later(file),
   ]
@@ -26,14 +28,28 @@ function sideOf(line: Pick<Line<unknown>, 'header'>): string {
 }
 
 function dischargeWords({ body, header }: Line<BodyOf<'discharge'>>): string {
-  const medicines = body.medicines.map(({ label, each, times, days, firstDay }) =>
-    fill(words.medicine, { label, each, times: times.join(', '), days: String(days), first: sayCalendarDay(firstDay) }),
-  )
   return fill(words.discharge, {
     date: sayDay(header.happenedAt),
-    medicines: medicines.join('; ') || words.noMedicines,
+    medicines: body.medicines.map(medicineWords).join('; ') || words.noMedicines,
     collar: sayCalendarDay(body.collarUntil),
     sutures: words.sutures[body.sutures],
+  })
+}
+
+function medicineWords({ label, each, times, days, firstDay }: HomeMedicine): string {
+  const about = { label, each, times: times.join(', '), days: String(days), first: sayCalendarDay(firstDay) }
+  return fill(words.medicine, about)
+}
+
+function changeWords({ body, header }: Line<BodyOf<'medicine-change'>>): string {
+  const stops = body.stops.map(({ label, fromDay, fromTime }) =>
+    fill(words.stopped, { label, date: sayCalendarDay(fromDay), time: fromTime }),
+  )
+  return fill(words.changed, {
+    date: sayDay(header.happenedAt),
+    because: body.because,
+    stops: stops.join('; ') || words.nothingStops,
+    starts: body.starts.map(medicineWords).join('; ') || words.nothingStarts,
   })
 }
 

@@ -34,6 +34,7 @@ import { imaging } from './imaging.ts'
 import { incidentNote } from './incident-note.ts'
 import { lateEvent } from './late-event.ts'
 import { medicineBefore } from './medicine-before.ts'
+import { medicineChange } from './medicine-change.ts'
 import { merge } from './merge.ts'
 import { note } from './note.ts'
 import { observation } from './observation.ts'
@@ -99,6 +100,7 @@ export const kinds = [
   incidentNote,
   lateEvent,
   medicineBefore,
+  medicineChange,
   merge,
   note,
   observation,

@@ -1,6 +1,9 @@
 import type { PapersAnswer } from '#actions/papers/list-papers.ts'
+import { homeNowInEnglish } from '#content/wording/app-home-now.ts'
 import { papersScreen as words } from '#content/wording/app-papers.ts'
+import { homeEditionsOf } from '#core/home/home-plan.ts'
 import { fill } from '#core/outcome/finding.ts'
+import { sayMoment } from '#core/time/moment.ts'
 import { ReadingView } from '../../design/reading-view.tsx'
 import { sayWhen } from '../../design/say-when.ts'
 import { SideWord } from '../../design/side-word.tsx'
@@ -76,6 +79,7 @@ function ReadyPaper({ paper: { name, title, side } }: { readonly paper: PapersAn
     <li className={styles.paper}>
       <span className={styles.name}>
         {title} {side !== null && <SideWord side={side} />}
+        {name === 'home-page' && <OnlyThisPage />}
       </span>
       <span className={styles.forms}>
         {(['pdf', 'html', 'txt'] as const).map((form) => {
@@ -95,4 +99,14 @@ function ReadyPaper({ paper: { name, title, side } }: { readonly paper: PapersAn
       </span>
     </li>
   )
+}
+
+/** A home page that was handed out before a change still hangs on somebody’s door. */
+function OnlyThisPage() {
+  const { file } = useCaseView()
+  const editions = homeEditionsOf(file.theCase)
+  const last = editions.at(-1)
+  if (editions.length < 2 || !last) return null
+  const about = { number: String(editions.length), when: sayMoment(last.line.header.happenedAt) }
+  return <span className="soft"> {fill(homeNowInEnglish.paper, about)}</span>
 }

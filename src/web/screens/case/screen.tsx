@@ -21,6 +21,7 @@ import { Conflicts } from './conflicts.tsx'
 import { Doses } from './doses.tsx'
 import { FindingsPair } from './findings-pair.tsx'
 import { CaseHead, sayAnimal } from './head.tsx'
+import { HomeNow } from './home-now.tsx'
 import { Lanes } from './lanes.tsx'
 import { Odds } from './odds.tsx'
 import { OwnerLinks, ownerLinksHref } from './owner-links.tsx'
@@ -100,6 +101,8 @@ function Panels({ chapter, state }: { readonly chapter: Chapter; readonly state:
       ))
     case 'Ward':
       return <WardLink />
+    case 'Home':
+      return <HomeNow />
     default:
       return null
   }
