@@ -72,7 +72,10 @@ test('score, action, score again: each link is owed until it is written, and the
   await expect(chain(page)).not.toContainText('Score again by')
   await page.getByRole('link', { name: 'All animals in the ward' }).click()
   await expect(page.getByRole('link', { name: 'Score again: Score pain again, Hazel' })).toHaveCount(0)
-  await page.getByRole('main').getByRole('button', { name: /^Passed urine: .*Hazel$/ }).click()
+  await page
+    .getByRole('main')
+    .getByRole('button', { name: /^Passed urine: .*Hazel$/ })
+    .click()
   await expect(page.getByRole('alert')).toContainText('Kept: passed urine, Hazel')
   for (const width of [1280, 820, 390]) {
     await page.setViewportSize({ width, height: 900 })
