@@ -12,6 +12,7 @@ const folders = [
   { folder: 'src/content/protocols', all: 'protocols' },
   { folder: 'src/content/procedures', all: 'procedures' },
   { folder: 'src/content/options', all: 'options' },
+  { folder: 'src/content/susceptibility/editions', all: 'editions' },
   { folder: 'src/content/forms', all: 'forms' },
   { folder: 'src/content/wording/app-forms', all: 'formWords' },
   { folder: 'src/core/journal/kinds', all: 'kinds' },

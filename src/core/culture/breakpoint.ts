@@ -44,6 +44,8 @@ export type Breakpoint = {
   readonly ends: Sourced<Ends>
   /** The dose that S assumes, and how that is known. */
   readonly dose?: Sourced<string>
+  /** The first year in whose edition the same row stood; absent, that of this edition. */
+  readonly since?: number
   readonly remark?: string
 }
 

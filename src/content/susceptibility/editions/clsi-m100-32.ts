@@ -1,0 +1,108 @@
+import { editionBefore, mic, zone } from '#core/culture/edition.ts'
+import { read } from '../known.ts'
+import { clsiM10033 } from './clsi-m100-33.ts'
+
+/** What was changed after 2022, the aminoglycosides above all. */
+export const clsiM10032 = editionBefore(clsiM10033, {
+  id: 'clsi-m100-32',
+  standard: 'CLSI M100',
+  edition: 'ed32',
+  year: 2022,
+  convention: 'CLSI',
+  audience: 'people',
+  current: false,
+  groups: [
+    {
+      kind: 'human',
+      host: 'human',
+      agent: 'amikacin',
+      sites: ['any'],
+      since: 2020,
+      known: read,
+      rows: [
+        zone('enterobacterales', '30 µg', '>=17', '15-16', '<=14'),
+        mic('enterobacterales', '<=16', '32', '>=64'),
+        zone('pseudomonas-aeruginosa', '30 µg', '>=17', '15-16', '<=14'),
+        mic('pseudomonas-aeruginosa', '<=16', '32', '>=64'),
+      ],
+    },
+    {
+      kind: 'human',
+      host: 'human',
+      agent: 'ciprofloxacin',
+      sites: ['any'],
+      since: 2020,
+      known: read,
+      rows: [zone('enterococcus', '5 µg', '>=21', '16-20', '<=15'), mic('enterococcus', '<=1', '2', '>=4')],
+    },
+    {
+      kind: 'human',
+      host: 'human',
+      agent: 'gentamicin',
+      sites: ['any'],
+      since: 2020,
+      known: read,
+      rows: [zone('enterobacterales', '10 µg', '>=15', '13-14', '<=12'), mic('enterobacterales', '<=4', '8', '>=16')],
+    },
+    {
+      kind: 'human',
+      host: 'human',
+      agent: 'levofloxacin',
+      sites: ['any'],
+      since: 2020,
+      known: read,
+      rows: [zone('enterococcus', '5 µg', '>=17', '14-16', '<=13'), mic('enterococcus', '<=2', '4', '>=8')],
+    },
+    {
+      kind: 'human',
+      host: 'human',
+      agent: 'nitrofurantoin',
+      sites: ['any'],
+      since: 2020,
+      known: read,
+      rows: [
+        zone('enterobacterales', '300 µg', '>=17', '15-16', '<=14'),
+        mic('enterobacterales', '<=32', '64', '>=128'),
+        zone('enterococcus', '300 µg', '>=17', '15-16', '<=14'),
+        mic('enterococcus', '<=32', '64', '>=128'),
+        zone('staphylococcus', '300 µg', '>=17', '15-16', '<=14'),
+        mic('staphylococcus', '<=32', '64', '>=128'),
+      ],
+    },
+    {
+      kind: 'human',
+      host: 'human',
+      agent: 'piperacillin-tazobactam',
+      sites: ['any'],
+      since: 2020,
+      known: read,
+      rows: [
+        zone('pseudomonas-aeruginosa', '100/10 µg', '>=21', '15-20', '<=14'),
+        mic('pseudomonas-aeruginosa', '<=16', '32; 64', '>=128'),
+      ],
+    },
+    {
+      kind: 'human',
+      host: 'human',
+      agent: 'tetracycline',
+      sites: ['any'],
+      since: 2020,
+      known: read,
+      rows: [zone('enterococcus', '30 µg', '>=19', '15-18', '<=14'), mic('enterococcus', '<=4', '8', '>=16')],
+    },
+    {
+      kind: 'human',
+      host: 'human',
+      agent: 'tobramycin',
+      sites: ['any'],
+      since: 2020,
+      known: read,
+      rows: [
+        zone('enterobacterales', '10 µg', '>=15', '13-14', '<=12'),
+        mic('enterobacterales', '<=4', '8', '>=16'),
+        zone('pseudomonas-aeruginosa', '10 µg', '>=15', '13-14', '<=12'),
+        mic('pseudomonas-aeruginosa', '<=4', '8', '>=16'),
+      ],
+    },
+  ],
+})

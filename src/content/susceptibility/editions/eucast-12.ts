@@ -1,0 +1,112 @@
+import { editionBefore, mic, zone } from '#core/culture/edition.ts'
+import { read } from '../known.ts'
+import { eucast13 } from './eucast-13.ts'
+
+/** What was changed after 2022. */
+export const eucast12 = editionBefore(eucast13, {
+  id: 'eucast-12',
+  standard: 'EUCAST',
+  edition: 'v12.0',
+  year: 2022,
+  convention: 'EUCAST',
+  audience: 'people',
+  current: false,
+  groups: [
+    {
+      kind: 'human',
+      host: 'human',
+      agent: 'amoxicillin',
+      sites: ['any'],
+      known: read,
+      rows: [mic('enterobacterales', '<=8', '', '>8')],
+    },
+    {
+      kind: 'human',
+      host: 'human',
+      agent: 'amoxicillin-clavulanate',
+      sites: ['any'],
+      known: read,
+      rows: [zone('enterobacterales', '20/10 µg', '>=19', '', '<19'), mic('enterobacterales', '<=8', '', '>8')],
+    },
+    {
+      kind: 'human',
+      host: 'human',
+      agent: 'amoxicillin-clavulanate',
+      sites: ['urinary'],
+      known: read,
+      rows: [zone('enterobacterales', '20/10 µg', '>=16', '', '<16'), mic('enterobacterales', '<=32', '', '>32')],
+    },
+    {
+      kind: 'human',
+      host: 'human',
+      agent: 'ampicillin',
+      sites: ['any'],
+      known: read,
+      rows: [zone('enterobacterales', '10 µg', '>=14', '', '<14'), mic('enterobacterales', '<=8', '', '>8')],
+    },
+    {
+      kind: 'human',
+      host: 'human',
+      agent: 'chloramphenicol',
+      sites: ['any'],
+      known: read,
+      rows: [
+        zone('enterobacterales', '30 µg', '>=17', '', '<17'),
+        mic('enterobacterales', '<=8', '', '>8'),
+        zone('staphylococcus', '30 µg', '>=18', '', '<18'),
+        mic('staphylococcus', '<=8', '', '>8'),
+      ],
+    },
+    {
+      kind: 'human',
+      host: 'human',
+      agent: 'ciprofloxacin',
+      sites: ['any'],
+      known: read,
+      rows: [
+        zone('enterobacterales', '5 µg', '>=25', '22-24', '<22'),
+        mic('enterobacterales', '<=0.25', '0.5', '>0.5'),
+      ],
+    },
+    {
+      kind: 'human',
+      host: 'human',
+      agent: 'doxycycline',
+      sites: ['any'],
+      known: read,
+      rows: [mic('staphylococcus', '<=1', '2', '>2')],
+    },
+    {
+      kind: 'human',
+      host: 'human',
+      agent: 'erythromycin',
+      sites: ['any'],
+      known: read,
+      rows: [zone('staphylococcus', '15 µg', '>=21', '18-20', '<18'), mic('staphylococcus', '<=1', '2', '>2')],
+    },
+    {
+      kind: 'screen',
+      host: 'human',
+      agent: 'erythromycin',
+      sites: ['any'],
+      known: read,
+      rows: [zone('staphylococcus', '15 µg', '>=21', '', '<21'), mic('staphylococcus', '<=1', '', '>1')],
+    },
+    {
+      kind: 'human',
+      host: 'human',
+      agent: 'tetracycline',
+      sites: ['any'],
+      known: read,
+      rows: [zone('staphylococcus', '30 µg', '>=22', '19-21', '<19'), mic('staphylococcus', '<=1', '2', '>2')],
+    },
+    {
+      kind: 'screen',
+      host: 'human',
+      agent: 'tetracycline',
+      sites: ['any'],
+      known: read,
+      rows: [zone('staphylococcus', '30 µg', '>=22', '', '<22'), mic('staphylococcus', '<=1', '', '>1')],
+    },
+  ],
+})
