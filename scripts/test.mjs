@@ -54,6 +54,7 @@ const results = []
 results.push(await step('check: types, style, import rule, unit tests', ['scripts/check.mjs']))
 // The same plans at every run on as many processors, so that a failure is of the change at hand; `npm run laws` makes new ones each time.
 results.push(await step('laws of the doses', ['scripts/laws.mjs', '100000', '20261129']))
+results.push(await step('spoilt messages of laboratories', ['scripts/broken-messages.mjs', '100000', '20261130']))
 results.push(await step('build', ['scripts/build.mjs', '--force']))
 results.push(await step('first JavaScript of the screens', ['scripts/web-size.mjs']))
 results.push(await step('the worked case of the README', ['scripts/readme.mjs', '--check']))
