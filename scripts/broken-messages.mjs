@@ -8,7 +8,9 @@ import { installPackages } from './ready.mjs'
 
 const [count, seed] = [Number(process.argv[2] ?? 100_000), Number(process.argv[3] ?? Date.now() % 1e9)]
 installPackages()
-const { breakMessages } = await import(pathToFileURL(await buildEntry('tests/laws/broken-messages.ts', 'broken-messages')).href)
+const { breakMessages } = await import(
+  pathToFileURL(await buildEntry('tests/laws/broken-messages.ts', 'broken-messages')).href
+)
 const began = performance.now()
 const broken = breakMessages(count, seed)
 const seconds = ((performance.now() - began) / 1000).toFixed(0)
