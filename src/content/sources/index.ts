@@ -28,6 +28,7 @@ import { brodbelt2008 } from './brodbelt-2008.ts'
 import { bsavaHeadNeckThoracic } from './bsava-head-neck-thoracic.ts'
 import { bsavaSedationProtocols } from './bsava-sedation-protocols.ts'
 import { bsavaTable623 } from './bsava-table-6-23.ts'
+import { cain2013 } from './cain-2013.ts'
 import { calvo2014 } from './calvo-2014.ts'
 import { canVetJ2021Gabapentin } from './can-vet-j-2021-gabapentin.ts'
 import { canadianAcepromazineLabel } from './canadian-acepromazine-label.ts'
@@ -71,12 +72,14 @@ import { cliniciansBriefFluids } from './clinicians-brief-fluids.ts'
 import { cliniciansBriefOpioidAlternatives } from './clinicians-brief-opioid-alternatives.ts'
 import { cliniciansBriefPainScales } from './clinicians-brief-pain-scales.ts'
 import { clsiRemembered } from './clsi-remembered.ts'
+import { cole2006 } from './cole-2006.ts'
 import { cole2009 } from './cole-2009.ts'
 import { coleman2016 } from './coleman-2016.ts'
 import { commonPractice } from './common-practice.ts'
 import { cornellTransfusionGuidelines } from './cornell-transfusion-guidelines.ts'
 import { coteSeparateSyringes } from './cote-separate-syringes.ts'
 import { criFormulaPage } from './cri-formula-page.ts'
+import { dTestPetMrsa2008 } from './d-test-pet-mrsa-2008.ts'
 import { dermatologyTexts } from './dermatology-texts.ts'
 import { devitt1997 } from './devitt-1997.ts'
 import { dexmedetomidineUsLabel } from './dexmedetomidine-us-label.ts'
@@ -87,6 +90,10 @@ import { dvm360Hypotension } from './dvm360-hypotension.ts'
 import { earCanalHistology2009 } from './ear-canal-histology-2009.ts'
 import { emaAmeg2019 } from './ema-ameg-2019.ts'
 import { enrofloxacinEuSuspension } from './enrofloxacin-eu-suspension.ts'
+import { esblConfirmationStudy } from './esbl-confirmation-study.ts'
+import { esblReportingPage } from './esbl-reporting-page.ts'
+import { esblScreeningPage } from './esbl-screening-page.ts'
+import { esblScreeningTable } from './esbl-screening-table.ts'
 import { esposito2026 } from './esposito-2026.ts'
 import { eucastCategories } from './eucast-categories.ts'
 import { eucastRemembered } from './eucast-remembered.ts'
@@ -126,6 +133,7 @@ import { kelmer2015 } from './kelmer-2015.ts'
 import { layne2019 } from './layne-2019.ts'
 import { loinc } from './loinc.ts'
 import { lukasik2015 } from './lukasik-2015.ts'
+import { magiorakos2012 } from './magiorakos-2012.ts'
 import { marbofloxacinUkSpc } from './marbofloxacin-uk-spc.ts'
 import { marino1993 } from './marino-1993.ts'
 import { mathews2006 } from './mathews-2006.ts'
@@ -161,6 +169,7 @@ import { papich2023Fluoroquinolones } from './papich-2023-fluoroquinolones.ts'
 import { papich2025FelineFluoroquinolones } from './papich-2025-feline-fluoroquinolones.ts'
 import { papichClsiAminoglycosides } from './papich-clsi-aminoglycosides.ts'
 import { papichDosePoster } from './papich-dose-poster.ts'
+import { papichLindeman2018 } from './papich-lindeman-2018.ts'
 import { papichMinocyclineCat } from './papich-minocycline-cat.ts'
 import { pascoe2006 } from './pascoe-2006.ts'
 import { paterson2018 } from './paterson-2018.ts'
@@ -188,10 +197,13 @@ import { smeakInpanbutr2005 } from './smeak-inpanbutr-2005.ts'
 import { spivack2013 } from './spivack-2013.ts'
 import { standardEmergencyTexts } from './standard-emergency-texts.ts'
 import { standardSurgicalAnatomy } from './standard-surgical-anatomy.ts'
+import { staphylococcalBetaLactamBreakpoints } from './staphylococcal-beta-lactam-breakpoints.ts'
 import { steffeyHowland1977 } from './steffey-howland-1977.ts'
 import { surgeryTexts } from './surgery-texts.ts'
+import { sweeney2018 } from './sweeney-2018.ts'
 import { sylvestre1998 } from './sylvestre-1998.ts'
 import { technicianDrugCalculations } from './technician-drug-calculations.ts'
+import { topicalEarFlorfenicolPage } from './topical-ear-florfenicol-page.ts'
 import { tranexamicAcid28Cats } from './tranexamic-acid-28-cats.ts'
 import { tranexamicAcidDogsCats20182019 } from './tranexamic-acid-dogs-cats-2018-2019.ts'
 import { transfusionTexts } from './transfusion-texts.ts'
@@ -258,6 +270,7 @@ export const sources = [
   bsavaHeadNeckThoracic,
   bsavaSedationProtocols,
   bsavaTable623,
+  cain2013,
   calvo2014,
   canVetJ2021Gabapentin,
   canadianAcepromazineLabel,
@@ -301,12 +314,14 @@ export const sources = [
   cliniciansBriefOpioidAlternatives,
   cliniciansBriefPainScales,
   clsiRemembered,
+  cole2006,
   cole2009,
   coleman2016,
   commonPractice,
   cornellTransfusionGuidelines,
   coteSeparateSyringes,
   criFormulaPage,
+  dTestPetMrsa2008,
   dermatologyTexts,
   devitt1997,
   dexmedetomidineUsLabel,
@@ -317,6 +332,10 @@ export const sources = [
   earCanalHistology2009,
   emaAmeg2019,
   enrofloxacinEuSuspension,
+  esblConfirmationStudy,
+  esblReportingPage,
+  esblScreeningPage,
+  esblScreeningTable,
   esposito2026,
   eucastCategories,
   eucastRemembered,
@@ -356,6 +375,7 @@ export const sources = [
   layne2019,
   loinc,
   lukasik2015,
+  magiorakos2012,
   marbofloxacinUkSpc,
   marino1993,
   mathews2006,
@@ -391,6 +411,7 @@ export const sources = [
   papich2025FelineFluoroquinolones,
   papichClsiAminoglycosides,
   papichDosePoster,
+  papichLindeman2018,
   papichMinocyclineCat,
   pascoe2006,
   paterson2018,
@@ -418,10 +439,13 @@ export const sources = [
   spivack2013,
   standardEmergencyTexts,
   standardSurgicalAnatomy,
+  staphylococcalBetaLactamBreakpoints,
   steffeyHowland1977,
   surgeryTexts,
+  sweeney2018,
   sylvestre1998,
   technicianDrugCalculations,
+  topicalEarFlorfenicolPage,
   tranexamicAcid28Cats,
   tranexamicAcidDogsCats20182019,
   transfusionTexts,

@@ -172,6 +172,13 @@ export const agents = [
   },
   { id: 'cefotaxime', name: 'cefotaxime', family: 'third-generation-cephalosporin', formulary: null, aliases: ['CTX'] },
   {
+    id: 'cefotaxime-clavulanate',
+    name: 'cefotaxime with clavulanate',
+    family: 'third-generation-cephalosporin',
+    formulary: null,
+    aliases: ['cefotaxime clavulanate', 'cefotaxime clavulanic acid', 'cefotaxime/clavulanic acid'],
+  },
+  {
     id: 'ceftriaxone',
     name: 'ceftriaxone',
     family: 'third-generation-cephalosporin',
@@ -186,6 +193,13 @@ export const agents = [
     formulary: 'ceftazidime',
     aliases: ['CAZ'],
     loinc: { value: ['18893-8'], ...numbers },
+  },
+  {
+    id: 'ceftazidime-clavulanate',
+    name: 'ceftazidime with clavulanate',
+    family: 'third-generation-cephalosporin',
+    formulary: null,
+    aliases: ['ceftazidime clavulanate', 'ceftazidime clavulanic acid', 'ceftazidime/clavulanic acid'],
   },
   { id: 'cefepime', name: 'cefepime', family: 'fourth-generation-cephalosporin', formulary: null, aliases: ['FEP'] },
   {

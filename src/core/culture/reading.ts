@@ -18,6 +18,7 @@ export type UsedBreakpoint = {
   readonly host: string
   readonly site: string
   readonly organisms: string
+  /** The ends with their signs, as the edition means them: `<=2`, `>=8`, `SDD 0.12; 0.25`. */
   readonly susceptible: string | null
   readonly between: string | null
   readonly resistant: string | null
@@ -47,7 +48,8 @@ export type DrugReading = {
 
 export type Phenotype = {
   readonly methicillinResistant: 'yes' | 'presumed' | 'possible' | 'no' | 'not-tested' | 'not-applicable'
-  readonly esbl: 'confirmed' | 'screen-positive' | 'screen-negative' | 'not-tested' | 'not-applicable'
+  /** `not-confirmed`: the screen was positive, the confirmation was not. */
+  readonly esbl: 'confirmed' | 'not-confirmed' | 'screen-positive' | 'screen-negative' | 'not-tested' | 'not-applicable'
   readonly ampc: 'suspected' | 'no' | 'not-applicable'
   readonly carbapenemase: 'suspected' | 'no' | 'not-applicable'
   readonly multidrug: 'no' | 'MDR' | 'possible XDR' | 'possible PDR' | 'XDR' | 'PDR' | 'not-known'

@@ -1,0 +1,51 @@
+import type { Edition } from './breakpoint.ts'
+import { editionName } from './edition-name.ts'
+
+/** The edition of an id; a reading asks only for those that are held. */
+export function editionById(editions: readonly Edition[], id: Edition['id']): Edition {
+  const found = editions.find((edition) => edition.id === id)
+  if (!found) throw new Error(`No edition of breakpoints is called ${id}.`)
+  return found
+}
+
+/**
+ * The edition that a text means: its id, its short or its long name. Null for what none is called, and for what two
+ * are: nobody chooses between editions but a person.
+ *
+ * @example editionCalled('CLSI VET01S ed7', editions)?.id // 'clsi-vet01s-7'
+ */
+export function editionCalled(text: string, editions: readonly Edition[]): Edition | null {
+  const wanted = plain(text)
+  const found = editions.filter((edition) => namesOf(edition).some((name) => plain(name) === wanted))
+  return found.length === 1 ? (found[0] ?? null) : null
+}
+
+function namesOf(edition: Edition): string[] {
+  const { id, standard, edition: number, year } = edition
+  const numeral = number.replace(/^(?:ed|v)/, '')
+  const shorter = numeral.replace(/\.0$/, '')
+  const standards = [standard, standard.replace(/^CLSI /, '')]
+  const numbers = [number, numeral, shorter, `v${shorter}`, `edition ${numeral}`, `ed ${numeral}`, ordinal(numeral)]
+  const short = standards.flatMap((one) => numbers.map((which) => `${one} ${which}`))
+  return [
+    id,
+    editionName(edition),
+    ...short,
+    ...short.map((name) => `${name} ${year}`),
+    ...standards.map((one) => `${one} ${year}`),
+  ]
+}
+
+function ordinal(numeral: string): string {
+  const ends: Readonly<Record<string, string>> = { '1': 'st', '2': 'nd', '3': 'rd' }
+  const teen = /1\d$/.test(numeral)
+  return `${numeral}${teen ? 'th' : (ends[numeral.slice(-1)] ?? 'th')} ed`
+}
+
+function plain(text: string): string {
+  return text
+    .toLowerCase()
+    .replaceAll(/[^a-z0-9.]+/g, ' ')
+    .replaceAll(/\b(?:edition|ed)\b/g, 'ed')
+    .trim()
+}
