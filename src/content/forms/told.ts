@@ -14,6 +14,8 @@ export const told = {
         'specimen-result',
         'result-read',
         'medicine-change',
+        'refile',
+        'withdrawal',
         'imaging',
         'late-event',
         'operation-summary',

@@ -33,6 +33,7 @@ export function chapterOfOwed(item: OwedItem, file: CaseFile): Chapter | 'clinic
     case 'result-expected':
       return item.operation === null ? 'Work-up' : 'Year'
     case 'result-to-read':
+    case 'result-to-decide':
     case 'owner-to-tell':
     case 'referring-vet-to-tell':
       return ofLine(item.id.slice(item.what.length + 1), file) ?? 'Year'
@@ -56,6 +57,7 @@ export function chapterOfOwed(item: OwedItem, file: CaseFile): Chapter | 'clinic
     case 'first-call':
     case 'medicine-change-to-write':
     case 'owner-about-medicines':
+    case 'change-to-review':
       return 'Home'
     case 'suture-check':
     case 'wound-check':
@@ -70,6 +72,8 @@ export function chapterOfOwed(item: OwedItem, file: CaseFile): Chapter | 'clinic
     case 'late-event-look':
     case 'late-event-decision':
     case 'outcome-again':
+    case 'unfiled-to-hear':
+    case 'told-to-put-right':
       return 'Year'
     case 'owner-wishes-to-read':
       return 'Choice'

@@ -1,5 +1,6 @@
 import { compareText } from '#core/journal/compare-text.ts'
 import type { BodyOf, Case, Line } from '#core/journal/fold.ts'
+import { olderVersions } from '#core/journal/older-versions.ts'
 import type { HomeMedicine } from './medicine-times.ts'
 
 type Change = Line<BodyOf<'medicine-change'>>
@@ -61,22 +62,9 @@ function planOf(discharge: HomePlan['discharge'], changes: readonly Change[]): H
 
 /** When a stay at home began: the moment of the first version of its discharge. */
 function wentHomeAt(theCase: Case, discharge: Line<BodyOf<'discharge'>>): string {
-  const chain = [discharge.header.id, ...earlierVersions(theCase, discharge.header.id)]
+  const chain = [discharge.header.id, ...olderVersions(discharge.header.id, theCase)]
   const moments = chain.flatMap((id) => theCase.line(id)?.at ?? [])
   return moments.sort()[0] ?? discharge.at
-}
-
-function earlierVersions(theCase: Case, id: string): string[] {
-  const found = new Set<string>()
-  const look = (one: string) => {
-    for (const before of theCase.line(one)?.header.supersedes ?? []) {
-      if (found.has(before)) continue
-      found.add(before)
-      look(before)
-    }
-  }
-  look(id)
-  return [...found]
 }
 
 function sentHome(medicines: readonly HomeMedicine[], entry: string): HomeCourse[] {
@@ -112,7 +100,7 @@ export function homeEditionsOf(theCase: Case): HomeEdition[] {
   const plan = homePlanOf(theCase)
   if (!plan) return []
   const since = wentHomeAt(theCase, plan.discharge)
-  const stay = new Set([plan.discharge.header.id, ...earlierVersions(theCase, plan.discharge.header.id)])
+  const stay = new Set([plan.discharge.header.id, ...olderVersions(plan.discharge.header.id, theCase)])
   const isOfStay = ({ header, at, known }: Line) =>
     known && (stay.has(header.id) || (header.kind === 'medicine-change' && at >= since))
   const versions = theCase.lines.filter(isOfStay)

@@ -1,4 +1,5 @@
 import type { Side } from '#core/animal/species.ts'
+import type { Line } from '#core/journal/fold.ts'
 import type { Setting } from './setting.ts'
 
 /**
@@ -17,4 +18,17 @@ export function surgeonOfEar(
   const ofEar = operations.findLast((one) => one.side === side)
   const surgeon = (named ?? ofEar ?? operations.at(-1))?.surgeon ?? null
   return surgeon !== null && file.people.get(surgeon)?.role === 'surgeon' ? surgeon : null
+}
+
+/**
+ * Whoever wrote an entry, while they still work here: what they sent away they ask after.
+ *
+ * @example writerStillHere(specimen, setting) // 'person-lindqvist'
+ */
+export function writerStillHere(
+  { header }: Pick<Line<unknown>, 'header'>,
+  { file }: Pick<Setting, 'file'>,
+): string | null {
+  const { author } = header
+  return author.kind === 'person' && file.people.has(author.person) ? author.person : null
 }

@@ -19,6 +19,7 @@ import { owedResults } from './results.ts'
 import { owedAsCostsRise } from './rising-costs.ts'
 import { type OwedOptions, type Setting, settingOf } from './setting.ts'
 import { owedAtTwelveMonths } from './twelve-months.ts'
+import { owedAfterUnfiling } from './unfiled.ts'
 import { owedInWard } from './ward.ts'
 
 /**
@@ -35,6 +36,7 @@ export function owedOf(file: CaseFile, procedures: readonly Procedure[], options
     ...setting.operations.flatMap((operation) => ofOperation(operation, setting)),
     ...owedResults(setting),
     ...owedMedicineChanges(setting),
+    ...owedAfterUnfiling(setting),
     ...owedAfterLateEvents(setting),
     ...owedPlanReviews(setting),
     ...owedInWard(setting),

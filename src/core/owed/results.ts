@@ -1,57 +1,47 @@
-import type { Side } from '#core/animal/species.ts'
 import type { Provenance, Sourced } from '#core/evidence/sourced.ts'
-import type { BodyOf, Line } from '#core/journal/fold.ts'
+import { authorNamed } from '#core/journal/clinic.ts'
 import { dayAfter, dayOf, instantAfter, type Period, type Span } from '#core/time/calendar-day.ts'
+import { sayMoment } from '#core/time/moment.ts'
+import { surgeonOfEar, writerStillHere } from './answerable.ts'
 import { rootOf, timesWritten } from './operations.ts'
-import type { Draft, OwedItem, Why } from './owed-item.ts'
+import type { Draft, OwedItem, Why, WhyCode } from './owed-item.ts'
 import { earlierOf, laterOf, type Setting, wholeDays } from './setting.ts'
+import {
+  type Acted,
+  groupsOf,
+  type Outside,
+  type ReportInLoop,
+  reportOf,
+  type SpecimenLine,
+  type SpecimenLoop,
+  sideOf,
+  specimenLoopsOf,
+  type TestGroup,
+} from './specimen-loop.ts'
 
-type Specimen = Line<BodyOf<'specimen'>>
-type Result = Line<BodyOf<'specimen-result'>>
-type Group = 'culture' | 'histology' | 'cytology'
-
-/** The loop of a specimen: result → read → owner told → referring vet told. Silence keeps it open. */
+/**
+ * The loop of a specimen: expected, come, read, decided, owner told, referring vet told; each step with a name, and open
+ * until the last. A report that the laboratory corrected goes through all of it again. Silence keeps it open.
+ */
 export function owedResults(setting: Setting): Draft[] {
   const { theCase } = setting.file
   return [
-    ...theCase.live('specimen').flatMap((specimen) => expected(specimen, setting)),
-    ...theCase.live('specimen-result').flatMap((result) => closedLoop(result, setting)),
+    ...specimenLoopsOf(theCase).flatMap((loop) => expected(loop, setting)),
+    ...theCase.live('specimen-result').flatMap((result) => reportLoop(reportOf(result, theCase), setting)),
   ]
 }
 
-function sideOf(line: { readonly header: Line['header'] }): Side | null {
-  return line.header.subject.kind === 'ear' ? line.header.subject.side : null
-}
-
-function groupsOf({ body }: Specimen): Group[] {
-  const groups = body.tests.map((test): Group => (test === 'histology' || test === 'cytology' ? test : 'culture'))
-  return [...new Set(groups)].sort()
-}
-
-/** One item per kind of test; cultures end with a final culture, the others with as many final other results. */
-function expected(specimen: Specimen, setting: Setting): Draft[] {
-  const { theCase } = setting.file
-  const results = theCase.live('specimen-result').filter(({ body }) => isFor(body.specimen, specimen, setting))
-  const final = results.filter(({ body }) => body.status !== 'preliminary')
-  const others = final.filter(({ body }) => body.growth === 'not-a-culture')
-  const notCultures = groupsOf(specimen).filter((group) => group !== 'culture')
+/** One item per kind of test, until a final report answers it. */
+function expected({ specimen, reports, answered }: SpecimenLoop, setting: Setting): Draft[] {
   return groupsOf(specimen).map((group) => {
-    const settled =
-      group === 'culture'
-        ? final.find(({ body }) => body.growth !== 'not-a-culture')
-        : others[notCultures.indexOf(group)]
-    const item = expectedItem(specimen, group, results.length > 0 && !settled, setting)
-    const late = settled !== undefined && settled.at > item.dueBy
+    const settled = answered[group] ?? null
+    const item = expectedItem(specimen, group, reports.length > 0 && !settled, setting)
+    const late = settled !== null && settled.at > item.dueBy
     return { item, ended: settled ? { because: late ? 'settled-late' : 'settled', by: settled.header.id } : null }
   })
 }
 
-/** A result names the specimen it was asked with, also when that entry was corrected since. */
-function isFor(id: string, specimen: Specimen, setting: Setting): boolean {
-  return rootOf(setting.file.theCase, id) === rootOf(setting.file.theCase, specimen.header.id)
-}
-
-function expectedItem(specimen: Specimen, group: Group, preliminary: boolean, setting: Setting): OwedItem {
+function expectedItem(specimen: SpecimenLine, group: TestGroup, preliminary: boolean, setting: Setting): OwedItem {
   const { theCase } = setting.file
   const policy = group === 'cytology' ? undefined : setting.policies.set.get(`owed.${group}`)
   const rule: Sourced<Span> = setting.rules.results[group]
@@ -73,7 +63,7 @@ function expectedItem(specimen: Specimen, group: Group, preliminary: boolean, se
     what: 'result-expected',
     about: { test: group, label: specimen.body.label },
     who: 'nurse',
-    person: null,
+    person: writerStillHere(specimen, setting),
     way: 'task',
     side: sideOf(specimen),
     operation: specimen.body.operation,
@@ -94,59 +84,110 @@ function daysOf(day: string, span: Span, taken: { at: string; zone: string }): {
   return { from: on(span.from), until: on(span.until) }
 }
 
-function closedLoop(result: Result, setting: Setting): Draft[] {
-  const { theCase } = setting.file
+function reportLoop(report: ReportInLoop, setting: Setting): Draft[] {
   const { rules } = setting
+  const { result, reads, decided } = report
+  const [first] = reads
+  const read = draft(report, setting, {
+    what: 'result-to-read',
+    from: result.at,
+    within: rules.results.readWithin,
+    way: 'task',
+    why: [
+      { code: 'result-waits', about: { status: result.body.status } },
+      ...report.before.map((acted) => whyOf(acted, setting)),
+    ],
+    by: first,
+  })
+  if (!first || result.body.status === 'preliminary') return [read]
+  const decide = draft(report, setting, {
+    what: 'result-to-decide',
+    from: first.at,
+    within: rules.results.readWithin,
+    way: 'task',
+    why: [{ code: 'read-not-decided', about: { by: authorNamed(setting.file, first.header.author) } }],
+    by: decided ?? undefined,
+  })
+  // Where the first reading decided, nothing waited for a decision.
+  if (!decided) return [read, decide]
+  const vet = setting.file.theCase.latest('identity')?.body.referringVet ?? null
+  const outside: readonly Outside[] = vet === null ? ['owner'] : ['owner', 'referring-vet']
+  return [
+    read,
+    ...(decided === first ? [] : [decide]),
+    ...outside.map((who) =>
+      draft(report, setting, {
+        what: toldOf[who],
+        from: decided.at,
+        within: who === 'owner' ? rules.results.ownerToldWithin : rules.results.vetToldWithin,
+        way: who === 'owner' ? 'call' : 'task',
+        why: [
+          { code: 'told-after-reading', about: { decision: decided.body.decision } },
+          ...toldOtherwise(who, report, setting),
+        ],
+        by: report.told[who] ?? undefined,
+      }),
+    ),
+  ]
+}
+
+const toldOf = { owner: 'owner-to-tell', 'referring-vet': 'referring-vet-to-tell' } as const
+
+/** Whoever was told what the older version said hears that it was corrected. */
+function toldOtherwise(who: Outside, { before }: ReportInLoop, setting: Setting): Why[] {
+  const what = who === 'owner' ? 'told-owner' : 'told-referring-vet'
+  return before.filter((acted) => acted.what === what).map((acted) => whyOf(acted, setting))
+}
+
+const actedCodes = {
+  read: 'acted-read',
+  'told-owner': 'acted-told-owner',
+  'told-referring-vet': 'acted-told-vet',
+  changed: 'acted-changed',
+} as const satisfies Record<Acted['what'], WhyCode>
+
+/** What somebody did because of a report that no longer stands, with the name and the day. */
+export function whyOf({ what, line }: Acted, { file }: Setting): Why {
+  const about = { by: authorNamed(file, line.header.author), on: sayMoment(line.header.happenedAt) }
+  return { code: actedCodes[what], about }
+}
+
+type Wanted = {
+  readonly what: 'result-to-read' | 'result-to-decide' | 'owner-to-tell' | 'referring-vet-to-tell'
+  readonly from: string
+  readonly within: Sourced<Period>
+  readonly way: OwedItem['way']
+  readonly why: readonly Why[]
+  readonly by: { readonly header: { readonly id: string } } | undefined
+}
+
+function draft({ result }: ReportInLoop, setting: Setting, { what, from, within, way, why, by }: Wanted): Draft {
   const { id } = result.header
-  const read = theCase.live('result-read').find(({ body }) => body.result === id)
-  const item = (
-    what: 'result-to-read' | 'owner-to-tell' | 'referring-vet-to-tell',
-    from: string,
-    within: Sourced<Period>,
-    rest: Pick<OwedItem, 'who' | 'way' | 'why' | 'withOwner'>,
-  ): OwedItem => ({
-    ...rest,
+  const label = labelOf(result.body.specimen, setting)
+  const side = sideOf(result)
+  const item: OwedItem = {
     ...dueWithin(from, within, setting.zone),
     id: `${what}:${id}`,
     what,
-    about: { label: labelOf(result, setting) },
-    person: null,
-    side: sideOf(result),
+    about: { label: label.said },
+    who: 'surgeon',
+    person: surgeonOfEar(side, label.operation, setting),
+    way,
+    side,
     operation: null,
+    why,
     facts: [within as Provenance],
+    withOwner: what === 'owner-to-tell',
     revision: setting.revision,
-  })
-  const toRead: Draft = {
-    item: item('result-to-read', result.at, rules.results.readWithin, {
-      who: 'surgeon',
-      way: 'task',
-      why: [{ code: 'result-waits', about: { status: result.body.status } }],
-      withOwner: false,
-    }),
-    ended: read ? { because: 'settled', by: read.header.id } : null,
   }
-  if (!read || result.body.status === 'preliminary') return [toRead]
-  // Whoever was told of the change that the reading asked for was told of the result.
-  const changes = theCase.live('medicine-change').filter(({ body }) => body.read === read.header.id)
-  const told = (who: 'owner' | 'referring-vet') => {
-    const abouts = [id, read.header.id, ...changes.map(({ header }) => header.id)]
-    return theCase.live('told').find(({ body }) => body.who === who && abouts.includes(body.about))
-  }
-  const telling = (who: 'owner' | 'referring-vet'): Draft => {
-    const by = told(who)
-    const what = who === 'owner' ? 'owner-to-tell' : 'referring-vet-to-tell'
-    const within = who === 'owner' ? rules.results.ownerToldWithin : rules.results.vetToldWithin
-    const why: Why[] = [{ code: 'told-after-reading', about: { decision: read.body.decision } }]
-    const rest = { who: 'surgeon', way: who === 'owner' ? 'call' : 'task', why, withOwner: who === 'owner' } as const
-    return { item: item(what, read.at, within, rest), ended: by ? { because: 'settled', by: by.header.id } : null }
-  }
-  const vet = theCase.latest('identity')?.body.referringVet ?? null
-  return [toRead, telling('owner'), ...(vet === null ? [] : [telling('referring-vet')])]
+  return { item, ended: by ? { because: 'settled', by: by.header.id } : null }
 }
 
-function labelOf(result: Result, setting: Setting): string {
-  const specimen = setting.file.theCase.live('specimen').find((one) => isFor(result.body.specimen, one, setting))
-  return specimen?.body.label ?? result.body.specimen
+/** How a specimen is called, and the operation it was taken at. */
+export function labelOf(id: string, { file: { theCase } }: Setting): { said: string; operation: string | null } {
+  const root = rootOf(theCase, id)
+  const specimen = theCase.live('specimen').find(({ header }) => rootOf(theCase, header.id) === root)
+  return { said: specimen?.body.label ?? id, operation: specimen?.body.operation ?? null }
 }
 
 /** From a moment until so long after it. */

@@ -8,6 +8,7 @@ import { type HomePlan, homePlanOf } from '#core/home/home-plan.ts'
 import { type CaseFile, personNamed } from '#core/journal/clinic.ts'
 import type { BodyOf } from '#core/journal/fold.ts'
 import { fill } from '#core/outcome/finding.ts'
+import { specimenLoopsOf } from '#core/owed/specimen-loop.ts'
 import { sayCalendarDay } from '#core/time/calendar-day.ts'
 import { animalOf, earOf, type Operation, operationsOf, paperOf, sayDay } from '../case/case-words.ts'
 import { otherLanguageNote, spokenWith, translationNote } from '../case/owner-words.ts'
@@ -143,16 +144,12 @@ function lastBlink(
   return { said: possibleBlockEffect ? `${said} ${words.eyeBlock}` : said, normal: blink === 'normal' }
 }
 
-/** Specimens whose owner has not been told a result yet. */
+/** Specimens of which a result is still to come, or has come and the owner has not been told. */
 function waitingFor(file: CaseFile, { home: words, dates }: OwnerWords): Block[] {
-  const told = new Set(file.theCase.live('told').map(({ body }) => body.about))
-  const closed = new Set(
-    file.theCase
-      .live('specimen-result')
-      .filter(({ header }) => told.has(header.id))
-      .map(({ body }) => body.specimen),
-  )
-  const open = file.theCase.live('specimen').filter(({ header }) => !closed.has(header.id))
+  const open = specimenLoopsOf(file.theCase).flatMap(({ specimen, reports, answered }) => {
+    const isWaiting = Object.values(answered).includes(null) || reports.some(({ told }) => told.owner === null)
+    return isWaiting ? [specimen] : []
+  })
   if (open.length === 0) return []
   const said = open.map((line) =>
     fill(words.waitingItem, {

@@ -4,18 +4,26 @@ import { specimenWords } from '#content/wording/report.ts'
 import { type CaseFile, personNamed } from '#core/journal/clinic.ts'
 import type { BodyOf, Line } from '#core/journal/fold.ts'
 import { fill } from '#core/outcome/finding.ts'
+import { type ReportInLoop, type SpecimenLine, specimenLoopsOf } from '#core/owed/specimen-loop.ts'
 import { earOf, sayDay } from '../case/case-words.ts'
 import { type Block, list, paragraph } from '../render/model.ts'
 
 /** Every specimen with what the laboratory wrote, raw, and who read it. A result nobody read says so. */
 export function resultBlocks(file: CaseFile): Block[] {
-  const specimens = file.theCase.live('specimen')
-  if (specimens.length === 0) return [paragraph(words.noSamples)]
-  return [list(specimens.map((line) => specimenWordsOf(file, line)))]
+  const loops = specimenLoopsOf(file.theCase)
+  if (loops.length === 0) return [paragraph(words.noSamples)]
+  return [
+    list(
+      loops.flatMap(({ specimen, reports }) => {
+        const all = reports.length === 0 ? [null] : reports
+        return all.map((report) => specimenWordsOf(file, specimen, report))
+      }),
+    ),
+  ]
 }
 
-function specimenWordsOf(file: CaseFile, line: Line<BodyOf<'specimen'>>): string {
-  const result = file.theCase.live('specimen-result').findLast(({ body }) => body.specimen === line.header.id)
+function specimenWordsOf(file: CaseFile, line: SpecimenLine, report: ReportInLoop | null): string {
+  const result = report?.result
   const side = earOf(line)
   const head = fill(words.sampleLine, {
     label: line.body.label,
@@ -24,7 +32,7 @@ function specimenWordsOf(file: CaseFile, line: Line<BodyOf<'specimen'>>): string
     date: sayDay(line.header.happenedAt),
     state: result ? resultWords(result) : words.sampleWaiting,
   })
-  return result ? [head, ...detail(result.body), readWords(file, result.header.id)].join('\n') : head
+  return report ? [head, ...detail(report.result.body), readWords(file, report)].join('\n') : head
 }
 
 function resultWords({ body, header }: Line<BodyOf<'specimen-result'>>): string {
@@ -48,8 +56,8 @@ function detail({ isolates, text }: BodyOf<'specimen-result'>): string[] {
   return [...tested, ...(text === null ? [] : [text])]
 }
 
-function readWords(file: CaseFile, result: string): string {
-  const read = file.theCase.live('result-read').findLast(({ body }) => body.result === result)
+function readWords(file: CaseFile, { reads }: ReportInLoop): string {
+  const read = reads.at(-1)
   if (!read) return words.notRead
   const { author, happenedAt } = read.header
   const person = author.kind === 'person' ? personNamed(file, author.person) : author.kind
