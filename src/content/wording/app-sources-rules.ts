@@ -17,6 +17,10 @@ export const rulesInEnglish = {
   },
   'face-and-eye': { title: 'Looks at face and eye', lead: 'When an operated side is looked at.' },
   'label-bands': { title: 'Tablets by weight', lead: 'Weight bands that a label prints for its own tablets.' },
+  'laboratory-numbers': {
+    title: 'Numbers that laboratories send',
+    lead: 'SNOMED CT numbers of organisms and LOINC numbers of tests. A name or number that is not here is asked about.',
+  },
   'low-pressure': {
     title: 'Low pressure under anaesthesia',
     lead: 'What is done step after step. Its drugs are ranges; the dose is chosen in the dose plan.',
@@ -40,6 +44,10 @@ export const rulesInEnglish = {
   'spoken-pauses': {
     title: 'The three spoken pauses',
     lead: 'What is read aloud before anaesthesia, before the incision and before leaving theatre, and why.',
+  },
+  stewardship: {
+    title: 'Which antibiotics to spare',
+    lead: 'The European categories, A to be avoided and D first; and what a guideline of dog skin prefers, which for an ear is an order and no indication.',
   },
   'theatre-clocks': {
     title: 'Clocks of the theatre',

@@ -19,6 +19,11 @@ export const sourcesInEnglish = {
       lead: 'Every drug with its ranges by animal, use and route. Neither end nor the middle of a range is a default: a dose is chosen by a person, a house policy or a usual plan.',
       count: '{count} drugs',
     },
+    breakpoints: {
+      title: 'Breakpoints',
+      lead: 'Where susceptible ends and resistant begins, by standard and edition. No value is an answer too: nobody may guess one.',
+      count: '{count} editions',
+    },
     studies: {
       title: 'Studies',
       lead: 'What each published study counted, as events out of total. Animals, ears and operations are never added; dogs and cats are never mixed.',

@@ -66,6 +66,8 @@ export const screens = [
   ['formulary', '/sources/formulary/bupivacaine'],
   ['formulary-list', '/sources/formulary'],
   ['study', '/sources/studies/esposito-2026'],
+  ['breakpoints', '/sources/breakpoints'],
+  ['breakpoints-edition', '/sources/breakpoints/clsi-vet01s-7'],
   ['procedure', '/sources/procedures/teca-lbo'],
   ['protocol', '/sources/protocols/no-pulse'],
   ['policies', '/sources/policies'],

@@ -5,7 +5,7 @@ import { wildTypeTables } from '../known.ts'
 export const eucastEcoff2023 = edition({
   id: 'eucast-ecoff-2023',
   standard: 'EUCAST ECOFF',
-  edition: '2023-10-13 download',
+  edition: 'download of 13 October',
   year: 2023,
   convention: 'EUCAST',
   audience: 'animals',

@@ -5,7 +5,7 @@ import { wildType } from '../known.ts'
 export const eucastEcoff2025 = edition({
   id: 'eucast-ecoff-2025',
   standard: 'EUCAST ECOFF',
-  edition: '2025 set',
+  edition: 'set',
   year: 2025,
   convention: 'EUCAST',
   audience: 'animals',

@@ -3,10 +3,11 @@ import { sourcesInEnglish as words } from '#content/wording/app-sources.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { SourcesPage } from './frame.tsx'
 import styles from './home.module.css'
-import { allProcedures, allSources, allStudies, drugs, emergency, ruleNames } from './library.ts'
+import { allEditions, allProcedures, allSources, allStudies, drugs, emergency, ruleNames } from './library.ts'
 
 const counts = {
   formulary: drugs.length,
+  breakpoints: allEditions.length,
   studies: allStudies.length,
   procedures: allProcedures.length,
   protocols: emergency.length + ruleNames.length,

@@ -24,17 +24,26 @@ import { theatreTimers } from '#content/protocols/theatre-timers.ts'
 import { otis3CutOffs } from '#content/scores/otis-3.ts'
 import { sources } from '#content/sources/index.ts'
 import { studies } from '#content/studies/index.ts'
+import { susceptibility } from '#content/susceptibility/index.ts'
 import { type RuleName, rulesInEnglish } from '#content/wording/app-sources-rules.ts'
 import { emergencyTitles } from '#content/wording/emergency.ts'
+import type { Edition } from '#core/culture/breakpoint.ts'
 import { citedIn } from '#core/evidence/facts-in.ts'
 import type { Source } from '#core/evidence/sourced.ts'
 import type { Study } from '#core/evidence/study.ts'
 import type { Drug } from '#core/formulary/drug.ts'
 import type { Procedure } from '#core/procedures/procedure.ts'
+import { sayEdition } from '#documents/sources/say-breakpoint.ts'
+import { byStandard } from './edition-order.ts'
 
 const { bodySurface: _, patches: __, interactions: ___, loss, ...rest } = dosingRules
 /** Swabs, volume and marks of blood have pages of their own. */
 const checks = { ...rest, bloodLoss: loss.from }
+
+const snomed = Object.fromEntries(
+  susceptibility.organisms.flatMap(({ name, snomed }) => (snomed ? [[name, snomed]] : [])),
+)
+const loinc = Object.fromEntries(susceptibility.agents.flatMap(({ name, loinc }) => (loinc ? [[name, loinc]] : [])))
 
 /** The rules by the name of their page: whatever is cited and belongs to no single drug, study, operation or shout. */
 export const rules = {
@@ -49,6 +58,7 @@ export const rules = {
   'drug-pairs': drugPairs,
   'face-and-eye': faceAndEyeLooks,
   'label-bands': labelBands,
+  'laboratory-numbers': { organisms: snomed, drugs: loinc },
   'low-pressure': lowPressure,
   'missing-reasons': missingReasons,
   'otis-3': otis3CutOffs,
@@ -58,6 +68,7 @@ export const rules = {
   'register-rules': registerRules,
   specimens: { specimensWanted, testsProposed },
   'spoken-pauses': spokenPauses,
+  stewardship: { tiers: susceptibility.tiers, preferences: susceptibility.preferences },
   'theatre-clocks': theatreTimers,
   year: wholeYear,
 } as const satisfies Record<RuleName, unknown>
@@ -65,6 +76,8 @@ export const rules = {
 export const drugs: readonly Drug[] = [...formulary].sort(byName)
 export const allStudies: readonly Study[] = studies
 export const allProcedures: readonly Procedure[] = procedures
+export const allEditions: readonly Edition[] = [...susceptibility.editions].sort(byStandard)
+export const { agents: allAgents, organisms: allOrganisms } = susceptibility
 export const emergency = emergencyFacts.groups
 export const allSources: readonly Source[] = [...sources].sort((a, b) => (a.citation < b.citation ? -1 : 1))
 export const ruleNames = Object.keys(rules) as RuleName[]
@@ -75,7 +88,7 @@ function byName(a: Drug, b: Drug): number {
 
 /** One page of the sources: its part, address, title, and the content its facts stand in. */
 export type Entry = {
-  readonly part: 'formulary' | 'studies' | 'procedures' | 'protocols'
+  readonly part: 'formulary' | 'breakpoints' | 'studies' | 'procedures' | 'protocols'
   readonly href: string
   readonly title: string
   readonly value: unknown
@@ -84,6 +97,7 @@ export type Entry = {
 /** Every page that cites something. */
 export const pages: readonly Entry[] = [
   ...drugs.map((one) => entry('formulary', one.id, one.name, one)),
+  ...allEditions.map((one) => entry('breakpoints', one.id, sayEdition(one), one)),
   ...allStudies.map((one) => entry('studies', one.id, one.id, one)),
   ...allProcedures.map((one) => entry('procedures', one.id, one.name, one)),
   ...emergency.map((one) => entry('protocols', one.call, emergencyTitles[one.call], one)),
@@ -100,7 +114,17 @@ export function hrefOf(part: Entry['part'] | 'reference', id: string): string {
 
 /** The pages that cite a source. */
 export function citing(source: string): Entry[] {
-  return pages.filter(({ value }) => citedIn(value).includes(source))
+  return pages.filter((page) => citedBy(page).has(source))
+}
+
+/** Found once for each page: the editions hold thousands of rows. */
+const found = new Map<Entry, ReadonlySet<string>>()
+function citedBy(page: Entry): ReadonlySet<string> {
+  const before = found.get(page)
+  if (before) return before
+  const cited = new Set(citedIn(page.value))
+  found.set(page, cited)
+  return cited
 }
 
 export function sourceNamed(id: string): Source | undefined {

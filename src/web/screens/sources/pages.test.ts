@@ -8,7 +8,18 @@ import { factsIn } from '#core/evidence/facts-in.ts'
 import { isQuantity, plain } from '#core/units/quantity.ts'
 import { sayQuantity } from '#documents/case/say-quantity.ts'
 import { DrugPage } from './drug-page.tsx'
-import { allProcedures, allSources, allStudies, citing, drugs, emergency, pages, ruleNames } from './library.ts'
+import { EditionPage } from './edition.tsx'
+import {
+  allEditions,
+  allProcedures,
+  allSources,
+  allStudies,
+  citing,
+  drugs,
+  emergency,
+  pages,
+  ruleNames,
+} from './library.ts'
 import { ProcedurePage } from './procedure.tsx'
 import { EmergencyPage, RulePage } from './protocol.tsx'
 import { ReferencePage } from './reference.tsx'
@@ -65,6 +76,20 @@ describe('pages of the sources', () => {
       for (const never of row.neverByHand ?? []) expect(text).toContain(never)
       for (const other of row.otherRanges ?? []) if (other.value.words) expect(text).toContain(other.value.words)
     }
+  })
+
+  it.each(allEditions.map((edition) => [edition.id, edition] as const))('show every row of %s', (id, edition) => {
+    const text = textOf(createElement(EditionPage, { edition }))
+    holdsItAll(text, edition, id)
+    expect(text).toContain('Compare them with your own copy')
+    for (const { ends, dose, remark } of edition.rows) {
+      const { susceptible, resistant } = ends.value
+      for (const end of [susceptible, resistant]) if (end !== null) expect(text).toContain(` ${end}`)
+      if (dose) expect(text).toContain(`S assumes ${dose.value}.`)
+      if (remark) expect(text).toContain(remark.slice(1))
+    }
+    const onlyUrine = edition.rows.filter(({ sites }) => sites.join() === 'urinary').length
+    expect(text.match(/Urine only: never for an ear\./g) ?? []).toHaveLength(onlyUrine)
   })
 
   it.each(allStudies.map((study) => [study.id, study] as const))('show every count of %s', (id, study) => {

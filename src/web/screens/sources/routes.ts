@@ -1,7 +1,9 @@
 import type { ComponentType } from 'react'
 import { lazyPart } from '../../ahead.tsx'
 
+const breakpoints = lazyPart(async () => ({ default: (await import('./breakpoints.tsx')).BreakpointsScreen }))
 const drug = lazyPart(async () => ({ default: (await import('./drug.tsx')).DrugScreen }))
+const edition = lazyPart(async () => ({ default: (await import('./edition.tsx')).EditionScreen }))
 const formulary = lazyPart(async () => ({ default: (await import('./formulary.tsx')).FormularyScreen }))
 const home = lazyPart(async () => ({ default: (await import('./home.tsx')).SourcesScreen }))
 const policies = lazyPart(async () => ({ default: (await import('./policies.tsx')).PoliciesScreen }))
@@ -17,6 +19,8 @@ const study = lazyPart(async () => ({ default: (await import('./study.tsx')).Stu
 /** The pages of the sources; all of the content they show is loaded with the first of them. */
 export const sourcesRoutes: readonly (readonly [path: string, screen: ComponentType])[] = [
   ['/sources', home],
+  ['/sources/breakpoints', breakpoints],
+  ['/sources/breakpoints/:edition', edition],
   ['/sources/formulary', formulary],
   ['/sources/formulary/:drug', drug],
   ['/sources/policies', policies],

@@ -1,0 +1,64 @@
+import { Link } from 'wouter'
+import { breakpointsInEnglish as words } from '#content/wording/app-breakpoints.ts'
+import { sourcesInEnglish } from '#content/wording/app-sources.ts'
+import type { Edition } from '#core/culture/breakpoint.ts'
+import { sayEdition } from '#documents/sources/say-breakpoint.ts'
+import { SourcesPage } from './frame.tsx'
+import { allEditions, hrefOf } from './library.ts'
+import styles from './lists.module.css'
+
+const { breakpoints } = sourcesInEnglish.parts
+
+/** Every edition of breakpoints that is held, and that all of them are second-hand. */
+export function BreakpointsScreen() {
+  return (
+    <SourcesPage title={breakpoints.title} lead={breakpoints.lead} part="breakpoints" isList>
+      <SecondHand />
+      <p>{words.never}</p>
+      <Editions editions={allEditions} />
+    </SourcesPage>
+  )
+}
+
+export function SecondHand() {
+  return (
+    <p role="note">
+      <strong>{words.warning}</strong>
+    </p>
+  )
+}
+
+function Editions({ editions }: { readonly editions: readonly Edition[] }) {
+  return (
+    <table className={styles.list}>
+      <thead>
+        <tr>
+          {Object.values(words.list).map((head) => (
+            <th key={head} scope="col">
+              {head}
+            </th>
+          ))}
+        </tr>
+      </thead>
+      <tbody>
+        {editions.map((edition) => (
+          <tr key={edition.id}>
+            <th scope="row">
+              <Link href={hrefOf('breakpoints', edition.id)}>{sayEdition(edition)}</Link>
+            </th>
+            <td data-head={words.list.of}>{words.audiences[edition.audience]}</td>
+            <td data-head={words.list.rows}>{edition.rows.length}</td>
+            <td data-head={words.list.state}>{stateOf(edition)}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  )
+}
+
+/** Whether it is in force; wild-type limits and proposals never are. */
+function stateOf({ current, rows }: Edition): string {
+  if (rows.every(({ kind }) => kind === 'proposal' || kind === 'wild-type-limit' || kind === 'none'))
+    return words.notInForce
+  return current ? words.current : words.former
+}
