@@ -28,6 +28,7 @@ import { switchPerson } from './people/switch-person.ts'
 import { whoAmI } from './people/who-am-i.ts'
 import { readRegisters } from './register/read-registers.ts'
 import { readTheatreList } from './theatre/read-theatre-list.ts'
+import { findAccession } from './tray/find-accession.ts'
 import { readFiling } from './tray/read-filing.ts'
 import { readTray } from './tray/read-tray.ts'
 
@@ -37,6 +38,7 @@ export const actions: readonly Action[] = [
   backupNow,
   changePassword,
   endSession,
+  findAccession,
   findContact,
   listDevices,
   listOwnerLinks,

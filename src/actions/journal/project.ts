@@ -38,6 +38,7 @@ function projectStream(about: Projected): Projection {
 /** Kinds of the clinic's own stream that no list reads: what stands on the shelf, and how this house doses. */
 export const unreadByLists = [
   'figures-approved',
+  'laboratory-table',
   'shelf-item',
   'dose-policy',
   'register-line',

@@ -32,6 +32,7 @@ import { household } from './household.ts'
 import { identity } from './identity.ts'
 import { imaging } from './imaging.ts'
 import { incidentNote } from './incident-note.ts'
+import { laboratoryTable } from './laboratory-table.ts'
 import { lateEvent } from './late-event.ts'
 import { medicineBefore } from './medicine-before.ts'
 import { medicineChange } from './medicine-change.ts'
@@ -98,6 +99,7 @@ export const forms = [
   identity,
   imaging,
   incidentNote,
+  laboratoryTable,
   lateEvent,
   medicineBefore,
   medicineChange,

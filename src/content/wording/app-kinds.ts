@@ -34,6 +34,7 @@ export const kindsInEnglish = {
   identity: 'Animal',
   imaging: 'Imaging',
   'incident-note': 'Incident note',
+  'laboratory-table': 'Tables of a laboratory',
   'late-event': 'Late event',
   'medicine-before': 'Medicine before us',
   'medicine-change': 'Change of medicine',

@@ -38,6 +38,7 @@ export const chapterOfKind = {
   identity: 'Referral',
   imaging: 'Work-up',
   'incident-note': 'Theatre',
+  'laboratory-table': 'clinic',
   'late-event': 'Year',
   'medicine-before': 'Work-up',
   'medicine-change': 'Home',

@@ -51,6 +51,8 @@ export const mayWrite = {
   imaging: atTheAnimal,
   /** Whoever saw it: a near miss that only some may write is a near miss nobody hears of. */
   'incident-note': staff,
+  /** Whoever takes the results in. */
+  'laboratory-table': staff,
   'late-event': atTheAnimal,
   'medicine-before': staff,
   'medicine-change': surgeonOnly,

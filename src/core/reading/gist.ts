@@ -35,6 +35,7 @@ const gists = {
   identity: ['name', 'species', 'breed'],
   imaging: ['modality', 'text'],
   'incident-note': ['what', 'during', '=reached', 'text'],
+  'laboratory-table': ['laboratory'],
   'late-event': ['what', '=firstSeen', '=needed'],
   'medicine-before': ['written', 'dose', '=effect'],
   'medicine-change': ['because', 'stops', 'starts'],

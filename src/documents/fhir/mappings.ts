@@ -54,6 +54,7 @@ export const mappings: { readonly [Name in KindName]?: Mapping<Name> | 'elsewher
   household: 'elsewhere',
   identity: 'elsewhere',
   imaging,
+  'laboratory-table': 'journal',
   'late-event': lateEvent,
   'medicine-before': medicineBefore,
   'medicine-change': medicineChange,
