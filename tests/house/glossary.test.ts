@@ -30,12 +30,14 @@ const notClinical = new Set(
 const notAWord = /^P\d*T?\d/
 
 function sourcesOf(layer: string): string[] {
-  return readdirSync(join(house, 'src', layer), { recursive: true, encoding: 'utf8' })
-    .map((path) => `${layer}/${path.replaceAll('\\', '/')}`)
-    .filter((path) => path.endsWith('.ts') && !/\.test\.ts$/.test(path))
-    .filter((path) => !/^content\/sources\/|^documents\/(render|calendar)\//.test(path))
-    // The short names that laboratories print, each beside the drug that it means.
-    .filter((path) => path !== 'content/susceptibility/agents.ts')
+  return (
+    readdirSync(join(house, 'src', layer), { recursive: true, encoding: 'utf8' })
+      .map((path) => `${layer}/${path.replaceAll('\\', '/')}`)
+      .filter((path) => path.endsWith('.ts') && !/\.test\.ts$/.test(path))
+      .filter((path) => !/^content\/sources\/|^documents\/(render|calendar)\//.test(path))
+      // The short names that laboratories print, each beside the drug that it means.
+      .filter((path) => path !== 'content/susceptibility/agents.ts')
+  )
 }
 
 const text = ['core', 'content', 'documents', 'actions', 'demo']
