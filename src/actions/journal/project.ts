@@ -1,4 +1,5 @@
 import { ownCounting } from '#content/evidence/own-counting.ts'
+import { hygieneRules } from '#content/follow-up/hygiene-rules.ts'
 import { owedRules } from '#content/follow-up/owed-rules.ts'
 import { procedures } from '#content/procedures/index.ts'
 import { owedInEnglish } from '#content/wording/owed.ts'
@@ -56,7 +57,7 @@ function readOfClinic(clinicEntries: readonly StoredEntry[]): string {
 export const project: Projector = Object.assign(projectStream, { readOfClinic, readEverywhere: registerKinds })
 
 function owedRows(file: CaseFile, { stream, keptAside }: Projected): OwedRow[] {
-  return owedOf(file, procedures, { rules: owedRules, keptAside }).owed.map((item) => {
+  return owedOf(file, procedures, { rules: owedRules, hygiene: hygieneRules, keptAside }).owed.map((item) => {
     const { what, why } = sayOwed(item, owedInEnglish)
     const who = item.person ?? item.who
     return { stream, id: item.id, what, who, dueFrom: item.dueFrom, dueBy: item.dueBy, why, sources: sourceIdsOf(item) }

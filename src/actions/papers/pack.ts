@@ -1,3 +1,4 @@
+import { hygieneRules } from '#content/follow-up/hygiene-rules.ts'
 import { owedRules } from '#content/follow-up/owed-rules.ts'
 import type { OwnerLanguage } from '#content/languages/index.ts'
 import { procedures } from '#content/procedures/index.ts'
@@ -90,7 +91,7 @@ export function papersOf(file: CaseFile, on: Moment, { language }: PackForm = {}
 }
 
 function saidOwed(file: CaseFile): PaperInput['owed'] {
-  return owedOf(file, procedures, { rules: owedRules }).owed.map((item) => {
+  return owedOf(file, procedures, { rules: owedRules, hygiene: hygieneRules }).owed.map((item) => {
     const { what, who, why } = sayOwed(item, owedInEnglish)
     return { id: item.id, what, who, why, dueFrom: item.dueFrom, dueBy: item.dueBy }
   })

@@ -8,6 +8,7 @@ import { verticalCanalAblation } from '../procedures/vertical-canal-ablation.ts'
 import { caution } from '../wording/caution.ts'
 import { homeInEnglish } from '../wording/home.ts'
 import { homeChangeInEnglish } from '../wording/home-change.ts'
+import { hygieneInEnglish } from '../wording/hygiene.ts'
 import { leafletInEnglish } from '../wording/leaflet.ts'
 import { oddsInEnglish } from '../wording/odds.ts'
 import { optionsInEnglish } from '../wording/options.ts'
@@ -43,6 +44,7 @@ export const english = {
   },
   home: homeInEnglish,
   homeChange: homeChangeInEnglish,
+  hygiene: hygieneInEnglish,
   calendar: calendarInEnglish,
   page: ownerPageInEnglish,
   ownerPlate: ownerPlateInEnglish,

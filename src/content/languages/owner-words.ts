@@ -8,6 +8,7 @@ import type { PlateWords } from '#core/plate/words.ts'
 import type { DateWords } from '#core/time/date-words.ts'
 import type { homeInEnglish } from '../wording/home.ts'
 import type { homeChangeInEnglish } from '../wording/home-change.ts'
+import type { hygieneInEnglish } from '../wording/hygiene.ts'
 import type { leafletInEnglish } from '../wording/leaflet.ts'
 import type { calendarInEnglish } from '../wording/owed-calendar.ts'
 import type { ownerPageInEnglish } from '../wording/owner-page.ts'
@@ -43,6 +44,7 @@ export type OwnerWords = {
   readonly procedures: Readonly<Record<ProcedureId, string>>
   readonly home: SameShape<typeof homeInEnglish>
   readonly homeChange: SameShape<typeof homeChangeInEnglish>
+  readonly hygiene: SameShape<typeof hygieneInEnglish>
   readonly calendar: SameShape<typeof calendarInEnglish>
   /** The page behind a private link, and what stands on and beside its plates. */
   readonly page: SameShape<typeof ownerPageInEnglish>

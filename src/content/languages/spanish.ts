@@ -2,6 +2,7 @@ import { cautionInSpanish } from '../wording/spanish/caution.ts'
 import { datesInSpanish } from '../wording/spanish/dates.ts'
 import { homeInSpanish } from '../wording/spanish/home.ts'
 import { homeChangeInSpanish } from '../wording/spanish/home-change.ts'
+import { hygieneInSpanish } from '../wording/spanish/hygiene.ts'
 import { leafletInSpanish } from '../wording/spanish/leaflet.ts'
 import { oddsInSpanish } from '../wording/spanish/odds.ts'
 import { optionsInSpanish } from '../wording/spanish/options.ts'
@@ -33,6 +34,7 @@ export const spanish = {
   procedures: procedureNamesInSpanish,
   home: homeInSpanish,
   homeChange: homeChangeInSpanish,
+  hygiene: hygieneInSpanish,
   calendar: calendarInSpanish,
   page: ownerPageInSpanish,
   ownerPlate: ownerPlateInSpanish,

@@ -229,6 +229,7 @@ import { vmdControlledDrugs } from './vmd-controlled-drugs.ts'
 import { vnj2026Fluids } from './vnj-2026-fluids.ts'
 import { vssoEarTumours } from './vsso-ear-tumours.ts'
 import { wainberg2019 } from './wainberg-2019.ts'
+import { wavd2017Meticillin } from './wavd-2017-meticillin.ts'
 import { white1990 } from './white-1990.ts'
 import { who2008SurgicalChecklist } from './who-2008-surgical-checklist.ts'
 import { whoMia2024 } from './who-mia-2024.ts'
@@ -471,6 +472,7 @@ export const sources = [
   vnj2026Fluids,
   vssoEarTumours,
   wainberg2019,
+  wavd2017Meticillin,
   white1990,
   who2008SurgicalChecklist,
   whoMia2024,

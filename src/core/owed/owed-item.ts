@@ -104,6 +104,8 @@ export const whyCodes = [
   'acted-told-vet',
   'acted-changed',
   'result-taken-away',
+  'carries-resistant',
+  'hygiene-belongs',
   'change-decided',
   'medicines-changed',
   'baseline-none',

@@ -8,6 +8,7 @@ import { owedAtTheDesk } from './desk.ts'
 import { owedAfterEmergencies } from './emergencies.ts'
 import { owedFaceAndEye } from './face-and-eye.ts'
 import { type DoneOperation, owedFollowUp } from './follow-up.ts'
+import { withHygiene } from './hygiene.ts'
 import { owedAfterLateEvents } from './late-events.ts'
 import { owedMedicineChanges } from './medicine-changes.ts'
 import type { OperationOnFile } from './operations.ts'
@@ -45,8 +46,9 @@ export function owedOf(file: CaseFile, procedures: readonly Procedure[], options
     ...owedAsCostsRise(setting),
     ...owedAtTheDesk(setting),
   ].map((draft) => afterDeath(draft, file))
-  const owed = drafts.flatMap(({ item, ended }) => (ended ? [] : [item]))
-  const closed = drafts.flatMap(({ item, ended }): ClosedItem[] => (ended ? [{ item, ...ended }] : []))
+  const said = options.hygiene ? withHygiene(drafts, file, options.hygiene) : drafts
+  const owed = said.flatMap(({ item, ended }) => (ended ? [] : [item]))
+  const closed = said.flatMap(({ item, ended }): ClosedItem[] => (ended ? [{ item, ...ended }] : []))
   return { owed: owed.sort(byLimit), closed: closed.sort((a, b) => byLimit(a.item, b.item)) }
 }
 

@@ -3,12 +3,15 @@ import type { OwedRules } from '#core/procedures/follow-up.ts'
 import type { Procedure } from '#core/procedures/procedure.ts'
 import { endOfDay, startOfDay } from '#core/time/calendar-day.ts'
 import { type ClosedDays, moveVisit, type VisitWindow } from '#core/time/open-days.ts'
+import type { HygieneRules } from './hygiene.ts'
 import { type OperationOnFile, operationsOf, timesWritten } from './operations.ts'
 import type { OwedItem, Why } from './owed-item.ts'
 import { type Policies, policiesOf } from './policies.ts'
 
 export type OwedOptions = {
   readonly rules: OwedRules
+  /** What asks for hygiene; left out where nobody reads it, as for a calendar. */
+  readonly hygiene?: HygieneRules
   /** Entries the store refused and kept aside for a person. */
   readonly keptAside?: readonly { readonly id: string; readonly receivedAt: string }[]
   /** `done`: also follow-up dates of an operation that is only planned, counted from the plan. */

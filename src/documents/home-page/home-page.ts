@@ -16,6 +16,7 @@ import { notYet, type PaperDefinition } from '../case/paper-input.ts'
 import { findingLines } from '../dose-sheet/plan-tables.ts'
 import { type Block, facts, heading, list, paragraph, small } from '../render/model.ts'
 import { changedMedicines, coursesToGive, replacesOlder, stoppedUnnamed } from './changed.ts'
+import { hygieneBlocks } from './hygiene.ts'
 import { medicineBlocks } from './medicines.ts'
 
 /** One page for the kitchen door: what to do tonight, which medicine when, and when to phone. */
@@ -53,6 +54,7 @@ export const homePage: PaperDefinition = {
         heading(1, words.medicines),
         ...medicineBlocks(coursesToGive(plan, file), file.clinic.zone, said, noneToGive(plan, said)),
         ...eyeBlocks(file, operations, body, said),
+        ...hygieneBlocks(file, said),
         heading(1, words.collar),
         paragraph(`${fill(words.collarUntil, { date: sayCalendarDay(body.collarUntil, dates) })} ${words.collarWhy}`),
         facts([words.wound, words.sutures[body.sutures]], [words.eating, body.food], [words.rest, body.rest]),

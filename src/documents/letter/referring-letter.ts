@@ -10,6 +10,7 @@ import { notYet, type PaperDefinition, type PaperInput } from '../case/paper-inp
 import { type Block, heading, list, paragraph, strong } from '../render/model.ts'
 import { courseBlocks } from './course.ts'
 import { findingBlocks } from './findings.ts'
+import { hygieneCallout } from './hygiene.ts'
 import { owedBlocks } from './owed.ts'
 import { resultBlocks } from './results.ts'
 
@@ -47,6 +48,7 @@ export const referringLetter: PaperDefinition = {
           : [list(operations.map((operation) => operationWords(file, operation)))]),
         heading(1, words.samples),
         ...resultBlocks(file),
+        ...hygieneCallout(file),
         heading(1, words.course),
         ...courseBlocks(file),
         ...owedBlocks(input),

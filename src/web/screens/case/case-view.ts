@@ -1,4 +1,5 @@
 import { createContext, useContext } from 'react'
+import { hygieneRules } from '#content/follow-up/hygiene-rules.ts'
 import { owedRules } from '#content/follow-up/owed-rules.ts'
 import { formulary } from '#content/formulary/index.ts'
 import { procedures } from '#content/procedures/index.ts'
@@ -40,7 +41,7 @@ export type CaseView = {
 
 export function caseViewOf(open: OpenCase, id: string): CaseView {
   const { file, keptAside, unsent, rows: registers } = open
-  const { owed } = owedOf(file, procedures, { rules: owedRules, keptAside })
+  const { owed } = owedOf(file, procedures, { rules: owedRules, hygiene: hygieneRules, keptAside })
   const name = (entry: string) => nameOfEntry(entry, file, library)
   const read = new Map<string, readonly SaidRow[]>()
   const rows = (line: Line) => {

@@ -1,6 +1,10 @@
+import { useMemo } from 'react'
 import { Link } from 'wouter'
+import { susceptibility } from '#content/susceptibility/index.ts'
 import { caseInEnglish, namesInEnglish } from '#content/wording/app-case.ts'
 import { contactsInEnglish } from '#content/wording/app-contacts.ts'
+import { hygieneForClinic } from '#content/wording/hygiene.ts'
+import { carriagesOf } from '#core/culture/carriage.ts'
 import { contactNamed } from '#core/journal/clinic.ts'
 import type { BodyOf, Line } from '#core/journal/fold.ts'
 import { fromStored } from '#core/journal/stored.ts'
@@ -9,6 +13,7 @@ import { flagsOf } from '#core/reading/flags-of.ts'
 import { agoOf } from '#core/time/ago.ts'
 import { sayMoment } from '#core/time/moment.ts'
 import { inBothUnits } from '#core/units/show-weight.ts'
+import { sayCarriage } from '#documents/letter/hygiene.ts'
 import { Notice } from '../../design/notice.tsx'
 import { caseHref } from '../../journal/hrefs.ts'
 import { useMinute } from '../../journal/use-minute.ts'
@@ -105,10 +110,17 @@ function sayAgo(moment: { readonly at: string; readonly zone: string }, now: str
 }
 
 function Flags() {
-  const flags = flagsOf(useCaseView().file.theCase)
-  if (flags.length === 0) return words.noFlags
+  const { file } = useCaseView()
+  const flags = flagsOf(file.theCase)
+  const carriages = useMemo(() => carriagesOf(file.theCase, susceptibility), [file])
+  if (flags.length + carriages.length === 0) return words.noFlags
   return (
     <ul className={styles.flags}>
+      {carriages.map((one) => (
+        <li key={`${one.result} ${one.name}`}>
+          {sayCarriage(one, file.clinic.zone)} <span className="soft">{hygieneForClinic.practice.value}</span>
+        </li>
+      ))}
       {flags.map(({ code, about }) => (
         <li key={code}>{fill(caseInEnglish.flags[code], about)}</li>
       ))}

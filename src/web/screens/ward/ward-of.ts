@@ -1,3 +1,4 @@
+import { hygieneRules } from '#content/follow-up/hygiene-rules.ts'
 import { owedRules } from '#content/follow-up/owed-rules.ts'
 import { procedures } from '#content/procedures/index.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
@@ -16,7 +17,7 @@ export type InWard = { readonly file: CaseFile; readonly stay: Stay; readonly ow
 export function inWardOf(file: CaseFile): InWard | null {
   const stay = stayOf(file.theCase, operationsOf(file))
   if (!stay || stay.ended || file.theCase.latest('death')) return null
-  return { file, stay, owed: owedOf(file, procedures, { rules: owedRules }).owed }
+  return { file, stay, owed: owedOf(file, procedures, { rules: owedRules, hygiene: hygieneRules }).owed }
 }
 
 /** When something was last written of an animal, when that is so long ago that it may have gone home; else null. */
