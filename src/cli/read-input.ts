@@ -22,13 +22,17 @@ export async function readText(path: string): Promise<string> {
     try {
       return await readFile(path, 'utf8')
     } catch (error) {
-      const code = (error as NodeJS.ErrnoException).code
-      const why =
-        code === 'ENOENT' ? 'there is no such file' : code === 'EISDIR' ? 'it is a folder' : (code ?? 'unknown')
-      throw new InputError('cannot-read', path, `Cannot read ${path}: ${why}.`)
+      throw cannotRead(path, error)
     }
   }
   const chunks: Buffer[] = []
   for await (const chunk of process.stdin) chunks.push(chunk as Buffer)
   return Buffer.concat(chunks).toString('utf8')
+}
+
+/** A file that cannot be read is a wrong input, said in one sentence. */
+export function cannotRead(path: string, error: unknown): InputError {
+  const code = (error as NodeJS.ErrnoException).code
+  const why = code === 'ENOENT' ? 'there is no such file' : code === 'EISDIR' ? 'it is a folder' : (code ?? 'unknown')
+  return new InputError('cannot-read', path, `Cannot read ${path}: ${why}.`)
 }

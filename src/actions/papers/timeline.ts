@@ -1,7 +1,7 @@
 import { canonical } from '#core/journal/canonical.ts'
 import type { Case, Line } from '#core/journal/fold.ts'
 import { wallClock } from '#core/time/moment.ts'
-import { sheet } from './sheet.ts'
+import { sheet } from '#documents/render/sheet.ts'
 
 const header = [
   'happened_at',

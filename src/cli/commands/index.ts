@@ -1,6 +1,7 @@
 // Written by scripts/write-indexes.mjs: sorted, one line per file.
 // biome-ignore-all assist/source/organizeImports: sorted by file name, character by character.
 import { account } from './account.ts'
+import { antibiogram } from './antibiogram.ts'
 import { attach } from './attach.ts'
 import { backup } from './backup.ts'
 import { calc } from './calc.ts'
@@ -21,6 +22,7 @@ import { verify } from './verify.ts'
 
 export const commands = [
   account,
+  antibiogram,
   attach,
   backup,
   calc,

@@ -10,6 +10,8 @@ import { acvimGi2018 } from './acvim-gi-2018.ts'
 import { allowableBloodLossPage } from './allowable-blood-loss-page.ts'
 import { amoxicillinClavulanateUkSpcTablets } from './amoxicillin-clavulanate-uk-spc-tablets.ts'
 import { amrDataset2025 } from './amr-dataset-2025.ts'
+import { amrFirstIsolate2025 } from './amr-first-isolate-2025.ts'
+import { amrIssue165 } from './amr-issue-165.ts'
 import { amrIssue303 } from './amr-issue-303.ts'
 import { anaesthesiaTexts } from './anaesthesia-texts.ts'
 import { anders2008 } from './anders-2008.ts'
@@ -104,6 +106,7 @@ import { fastingPracticePage } from './fasting-practice-page.ts'
 import { fletcher2012 } from './fletcher-2012.ts'
 import { folk2022 } from './folk-2022.ts'
 import { fox2008 } from './fox-2008.ts'
+import { freyJacob2020 } from './frey-jacob-2020.ts'
 import { frontVetSci2020BloodLoss } from './front-vet-sci-2020-blood-loss.ts'
 import { gabapentinDogVisit } from './gabapentin-dog-visit.ts'
 import { gelatt2001 } from './gelatt-2001.ts'
@@ -114,6 +117,7 @@ import { gruen2014 } from './gruen-2014.ts'
 import { hardie2008 } from './hardie-2008.ts'
 import { hartrum2025 } from './hartrum-2025.ts'
 import { hettlich2005 } from './hettlich-2005.ts'
+import { hindlerStelling2007 } from './hindler-stelling-2007.ts'
 import { hl7FhirR4 } from './hl7-fhir-r4.ts'
 import { house2015Wsava } from './house-2015-wsava.ts'
 import { houseJudgement } from './house-judgement.ts'
@@ -198,6 +202,7 @@ import { spivack2013 } from './spivack-2013.ts'
 import { standardEmergencyTexts } from './standard-emergency-texts.ts'
 import { standardSurgicalAnatomy } from './standard-surgical-anatomy.ts'
 import { staphylococcalBetaLactamBreakpoints } from './staphylococcal-beta-lactam-breakpoints.ts'
+import { stateLaboratoryAntibiogram2019 } from './state-laboratory-antibiogram-2019.ts'
 import { steffeyHowland1977 } from './steffey-howland-1977.ts'
 import { surgeryTexts } from './surgery-texts.ts'
 import { sweeney2018 } from './sweeney-2018.ts'
@@ -253,6 +258,8 @@ export const sources = [
   allowableBloodLossPage,
   amoxicillinClavulanateUkSpcTablets,
   amrDataset2025,
+  amrFirstIsolate2025,
+  amrIssue165,
   amrIssue303,
   anaesthesiaTexts,
   anders2008,
@@ -347,6 +354,7 @@ export const sources = [
   fletcher2012,
   folk2022,
   fox2008,
+  freyJacob2020,
   frontVetSci2020BloodLoss,
   gabapentinDogVisit,
   gelatt2001,
@@ -357,6 +365,7 @@ export const sources = [
   hardie2008,
   hartrum2025,
   hettlich2005,
+  hindlerStelling2007,
   hl7FhirR4,
   house2015Wsava,
   houseJudgement,
@@ -441,6 +450,7 @@ export const sources = [
   standardEmergencyTexts,
   standardSurgicalAnatomy,
   staphylococcalBetaLactamBreakpoints,
+  stateLaboratoryAntibiogram2019,
   steffeyHowland1977,
   surgeryTexts,
   sweeney2018,
