@@ -20,6 +20,7 @@ import { angell2025Recover2024Summary } from './angell-2025-recover-2024-summary
 import { auricularBlockCadavers } from './auricular-block-cadavers.ts'
 import { bacon2003 } from './bacon-2003.ts'
 import { bacteriologyTexts } from './bacteriology-texts.ts'
+import { bajwa2013 } from './bajwa-2013.ts'
 import { banks2023 } from './banks-2023.ts'
 import { barletta2016 } from './barletta-2016.ts'
 import { bestvetaustinMedicalMaths } from './bestvetaustin-medical-maths.ts'
@@ -74,6 +75,7 @@ import { cliniciansBriefFluids } from './clinicians-brief-fluids.ts'
 import { cliniciansBriefOpioidAlternatives } from './clinicians-brief-opioid-alternatives.ts'
 import { cliniciansBriefPainScales } from './clinicians-brief-pain-scales.ts'
 import { clsiRemembered } from './clsi-remembered.ts'
+import { cole1998 } from './cole-1998.ts'
 import { cole2006 } from './cole-2006.ts'
 import { cole2009 } from './cole-2009.ts'
 import { coleman2016 } from './coleman-2016.ts'
@@ -89,6 +91,7 @@ import { doyle2004 } from './doyle-2004.ts'
 import { dripRatePage } from './drip-rate-page.ts'
 import { dvm360BloodTypes2010 } from './dvm360-blood-types-2010.ts'
 import { dvm360Hypotension } from './dvm360-hypotension.ts'
+import { dvm360PseudomonasOtitis } from './dvm360-pseudomonas-otitis.ts'
 import { earCanalHistology2009 } from './ear-canal-histology-2009.ts'
 import { emaAmeg2019 } from './ema-ameg-2019.ts'
 import { enrofloxacinEuSuspension } from './enrofloxacin-eu-suspension.ts'
@@ -103,6 +106,7 @@ import { evangelista2019 } from './evangelista-2019.ts'
 import { eyeCareTexts } from './eye-care-texts.ts'
 import { fastingOlderAdvice2017 } from './fasting-older-advice-2017.ts'
 import { fastingPracticePage } from './fasting-practice-page.ts'
+import { felineOtitisMedia26 } from './feline-otitis-media-26.ts'
 import { fletcher2012 } from './fletcher-2012.ts'
 import { folk2022 } from './folk-2022.ts'
 import { fox2008 } from './fox-2008.ts'
@@ -114,6 +118,7 @@ import { greci2011 } from './greci-2011.ts'
 import { greci2014 } from './greci-2014.ts'
 import { grubbLobprise2020 } from './grubb-lobprise-2020.ts'
 import { gruen2014 } from './gruen-2014.ts'
+import { harbour2022 } from './harbour-2022.ts'
 import { hardie2008 } from './hardie-2008.ts'
 import { hartrum2025 } from './hartrum-2025.ts'
 import { hettlich2005 } from './hettlich-2005.ts'
@@ -178,6 +183,7 @@ import { papichMinocyclineCat } from './papich-minocycline-cat.ts'
 import { pascoe2006 } from './pascoe-2006.ts'
 import { paterson2018 } from './paterson-2018.ts'
 import { percentStrengthQuestionSet } from './percent-strength-question-set.ts'
+import { pharmacyPageOtitisMedia } from './pharmacy-page-otitis-media.ts'
 import { pradofloxacinEuSpc } from './pradofloxacin-eu-spc.ts'
 import { radlinsky2005 } from './radlinsky-2005.ts'
 import { recover2024 } from './recover-2024.ts'
@@ -224,6 +230,7 @@ import { vetRecordOpenAntibiotics } from './vet-record-open-antibiotics.ts'
 import { vetSurg2006Gravimetric } from './vet-surg-2006-gravimetric.ts'
 import { vetTimesIvAnaesthesia } from './vet-times-iv-anaesthesia.ts'
 import { vetTimesSedationOverview } from './vet-times-sedation-overview.ts'
+import { vetTimesTopicalOtitis } from './vet-times-topical-otitis.ts'
 import { vet3602016Lipid } from './vet360-2016-lipid.ts'
 import { veteriankeyEarCanalExamination } from './veteriankey-ear-canal-examination.ts'
 import { vetprepTransfusion } from './vetprep-transfusion.ts'
@@ -241,6 +248,7 @@ import { whoMia2024 } from './who-mia-2024.ts'
 import { williams1992 } from './williams-1992.ts'
 import { wingfieldCriCsu } from './wingfield-cri-csu.ts'
 import { woundSurveillanceFramework } from './wound-surveillance-framework.ts'
+import { wsava2017Otitis } from './wsava-2017-otitis.ts'
 import { wsava2022Pain } from './wsava-2022-pain.ts'
 import { wsuProblemDrugs } from './wsu-problem-drugs.ts'
 import { zeroPainOpioids } from './zero-pain-opioids.ts'
@@ -268,6 +276,7 @@ export const sources = [
   auricularBlockCadavers,
   bacon2003,
   bacteriologyTexts,
+  bajwa2013,
   banks2023,
   barletta2016,
   bestvetaustinMedicalMaths,
@@ -322,6 +331,7 @@ export const sources = [
   cliniciansBriefOpioidAlternatives,
   cliniciansBriefPainScales,
   clsiRemembered,
+  cole1998,
   cole2006,
   cole2009,
   coleman2016,
@@ -337,6 +347,7 @@ export const sources = [
   dripRatePage,
   dvm360BloodTypes2010,
   dvm360Hypotension,
+  dvm360PseudomonasOtitis,
   earCanalHistology2009,
   emaAmeg2019,
   enrofloxacinEuSuspension,
@@ -351,6 +362,7 @@ export const sources = [
   eyeCareTexts,
   fastingOlderAdvice2017,
   fastingPracticePage,
+  felineOtitisMedia26,
   fletcher2012,
   folk2022,
   fox2008,
@@ -362,6 +374,7 @@ export const sources = [
   greci2014,
   grubbLobprise2020,
   gruen2014,
+  harbour2022,
   hardie2008,
   hartrum2025,
   hettlich2005,
@@ -426,6 +439,7 @@ export const sources = [
   pascoe2006,
   paterson2018,
   percentStrengthQuestionSet,
+  pharmacyPageOtitisMedia,
   pradofloxacinEuSpc,
   radlinsky2005,
   recover2024,
@@ -472,6 +486,7 @@ export const sources = [
   vetSurg2006Gravimetric,
   vetTimesIvAnaesthesia,
   vetTimesSedationOverview,
+  vetTimesTopicalOtitis,
   vet3602016Lipid,
   veteriankeyEarCanalExamination,
   vetprepTransfusion,
@@ -489,6 +504,7 @@ export const sources = [
   williams1992,
   wingfieldCriCsu,
   woundSurveillanceFramework,
+  wsava2017Otitis,
   wsava2022Pain,
   wsuProblemDrugs,
   zeroPainOpioids,
