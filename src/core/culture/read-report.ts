@@ -1,0 +1,43 @@
+import type { CaseFile } from '#core/journal/clinic.ts'
+import type { BodyOf, Line } from '#core/journal/fold.ts'
+import type { StoredIsolate } from '#core/journal/kinds/specimen-result.ts'
+import type { Edition } from './breakpoint.ts'
+import { editionCalled } from './editions.ts'
+import type { SusceptibilityFacts } from './facts.ts'
+import { readIsolates } from './read-isolates.ts'
+import type { IsolateReading } from './reading.ts'
+import { recogniseAgent, recogniseOrganism } from './recognise.ts'
+
+/** A report as it is read: by which edition, and what of each isolate. */
+export type ReportReading = { readonly edition: Edition; readonly isolates: readonly IsolateReading[] }
+
+/**
+ * A report read for its animal: by the edition somebody judged it by, else by that of the house. Null without a species,
+ * or where that edition is not held here: then nothing is read rather than by another one.
+ *
+ * @example readReport(file, report, susceptibility)?.isolates[0]?.phenotype.methicillinResistant // 'yes'
+ */
+export function readReport(
+  { theCase }: Pick<CaseFile, 'theCase'>,
+  { header, body }: Line<BodyOf<'specimen-result'>>,
+  facts: SusceptibilityFacts,
+  ofHouse: Edition['id'] = facts.usual,
+): ReportReading | null {
+  const host = theCase.latest('identity')?.body.species
+  const read = theCase.live('result-read').findLast((line) => line.body.result === header.id && line.body.edition)
+  const edition = facts.editions.find(({ id }) => id === (read?.body.edition ?? ofHouse))
+  if (!host || !edition) return null
+  const isolates = body.isolates.map((isolate) => withNames(isolate, facts))
+  const laboratory = body.standard === null ? null : (editionCalled(body.standard, facts.editions)?.id ?? null)
+  const request = { host, site: 'soft-tissue', edition: edition.id, laboratory, isolates } as const
+  return { edition, isolates: readIsolates(request, facts) }
+}
+
+/** Names that nobody had settled when it was written, and that mean one thing: an older entry holds none. */
+function withNames(isolate: StoredIsolate, { organisms, agents }: SusceptibilityFacts): StoredIsolate {
+  return {
+    ...isolate,
+    species: isolate.species ?? recogniseOrganism(isolate.organism, organisms).id,
+    results: isolate.results.map((row) => ({ ...row, agent: row.agent ?? recogniseAgent(row.drug, agents).id })),
+  }
+}
