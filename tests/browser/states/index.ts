@@ -1,3 +1,4 @@
+import { culture } from './culture.ts'
 import { doors, lines } from './doors-and-lines.ts'
 import { dialogs, emergencies, forms } from './forms-and-dialogs.ts'
 import { agreements, ownerPages } from './owner-and-agreement.ts'
@@ -26,6 +27,7 @@ export const groups: readonly (readonly [name: string, states: readonly State[]]
   ['the screens of a case', chosen(ofScreens.slice(0, half))],
   ['the other screens', chosen(ofScreens.slice(half))],
   ['forms that were refused, and dialogs', chosen([...forms, ...dialogs, ...emergencies])],
+  ['reports of a laboratory', chosen(culture)],
   ['an agreement, and the page of the owner', chosen([...agreements, ...ownerPages])],
   ['before signing in, what a role may not, and a clinic without a case', chosen([...doors, ...empty])],
   ['without the server, with a slow one, and with one that fails', chosen(lines)],

@@ -55,6 +55,8 @@ export const screens = [
   ['incident-point', '/case/fennel/room/operation-fennel/incident?point=specimen-unlabelled&of=B-1'],
   ['summary-drafted', '/case/fennel/write/operation-summary?operation=operation-fennel'],
   ['tell-owner', '/case/fennel/room/operation-fennel/told'],
+  ['case-specimens', '/case/tansy/results'],
+  ['case-specimens-waiting', '/case/sorrel/results'],
   ['plate', '/case/tansy/plate/LEFT'],
   ['contacts', '/case/tansy/contacts'],
   ['contact-change', '/case/tansy/contact/contact-okafor'],

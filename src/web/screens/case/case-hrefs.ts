@@ -105,6 +105,21 @@ export function choiceHref(place: string, side?: string): string {
   return `${casePageHref(place)}/choice${side === undefined ? '' : `?ear=${side}`}`
 }
 
+/** Every specimen of the animal with what came back. */
+export function specimensHref(place: string): string {
+  return `${casePageHref(place)}/results`
+}
+
+/** One report of a laboratory: what it means for this animal, and the decision. */
+export function reportHref(place: string, report: string): string {
+  return `${specimensHref(place)}/${report}`
+}
+
+/** Where the report of a culture is typed, or one that was typed is corrected. */
+export function typeReportHref(place: string, specimen: string, amend?: string): string {
+  return `${specimensHref(place)}/type/${specimen}${amend === undefined ? '' : `?amend=${amend}`}`
+}
+
 /** The screen beside the operating table. */
 export function roomHref(place: string, operation: string): string {
   return `${casePageHref(place)}/room/${encodeURIComponent(operation)}`

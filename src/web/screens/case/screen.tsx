@@ -31,6 +31,7 @@ import { Plates } from './plates.tsx'
 import { RoomLink } from './room-link.tsx'
 import styles from './screen.module.css'
 import { SidesPart } from './sides-part.tsx'
+import { SpecimensLink } from './specimens-link.tsx'
 import { WardLink } from './ward-link.tsx'
 import { WithCase } from './with-case.tsx'
 
@@ -79,6 +80,7 @@ function Panels({ chapter, state }: { readonly chapter: Chapter; readonly state:
         <>
           <FindingsPair />
           <Plates />
+          <SpecimensLink />
         </>
       )
     case 'Choice':
@@ -101,6 +103,8 @@ function Panels({ chapter, state }: { readonly chapter: Chapter; readonly state:
       ))
     case 'Ward':
       return <WardLink />
+    case 'Year':
+      return <SpecimensLink />
     case 'Home':
       return <HomeNow />
     default:
