@@ -34,7 +34,7 @@ function sourcesOf(layer: string): string[] {
     readdirSync(join(house, 'src', layer), { recursive: true, encoding: 'utf8' })
       .map((path) => `${layer}/${path.replaceAll('\\', '/')}`)
       .filter((path) => path.endsWith('.ts') && !/\.test\.ts$/.test(path))
-      .filter((path) => !/^content\/sources\/|^documents\/(render|calendar)\//.test(path))
+      .filter((path) => !/^content\/sources\/|^documents\/(render|calendar)\/|^core\/laboratory\//.test(path))
       // The short names that laboratories print, each beside the drug that it means.
       .filter((path) => path !== 'content/susceptibility/agents.ts')
   )
