@@ -41,7 +41,7 @@ export const cultureInEnglish = {
     noOriginal: 'No original is kept with it.',
     came: 'Written by {who}, {when}',
     entry: 'The entry itself',
-    correct: 'Correct what was typed',
+    correct: 'Correct it',
     words: 'The laboratory writes',
     noGrowth: 'Nothing grew.',
     noGrowthMeans: 'No growth is not “no infection”: a drug before the sample, anaerobes and biofilm do the same.',

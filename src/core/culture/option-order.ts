@@ -9,7 +9,8 @@ const steps: readonly (ChoiceStep | undefined)[] = ['same-organism', 'group', 'n
 
 /**
  * The order in which options are read: what could be used, then what nobody can say of, then what cannot; within that
- * the category of stewardship, susceptible before susceptible at a dose, the closer breakpoint, the name.
+ * the category of stewardship, what was tested before what is inferred, susceptible before susceptible at a dose, the
+ * closer breakpoint, the name.
  *
  * @example inOrder(options)[0]?.tier?.value.category // 'D'
  */
@@ -26,6 +27,7 @@ function rank({ verdict, tier, against }: CultureOption): readonly number[] {
   const furthest = Math.max(-1, ...against.map(({ reading }) => steps.indexOf(reading?.breakpoint?.step)))
   // Where nobody can say, what a row of people or dogs speaks against comes after what it speaks for.
   const spokenAgainst = against.some(({ because }) => because === 'fallback-not-susceptible')
+  const untested = against.some(({ because }) => because === 'inferred-susceptible')
   const letter = letters.indexOf(tier?.value.category)
-  return [verdicts.indexOf(verdict), Number(spokenAgainst), letter, Number(atDose), furthest]
+  return [verdicts.indexOf(verdict), Number(spokenAgainst), letter, Number(untested), Number(atDose), furthest]
 }

@@ -50,12 +50,16 @@ function specimen(site: BodyOf<'specimen'>['site'], at: string, operation: strin
 
 function standing(
   of: Entry,
-  { at = '2026-03-09T10:00:00.000Z', more = [] as readonly Entry[], status = 'final' as const } = {},
+  {
+    at = '2026-03-09T10:00:00.000Z',
+    more = [] as readonly Entry[],
+    growth = 'growth' as BodyOf<'specimen-result'>['growth'],
+  } = {},
 ) {
   const report = make({
     kind: 'specimen-result',
     at: '2026-03-06T10:00:00.000Z',
-    body: { ...emptyReport, specimen: of.id, status, growth: 'growth' },
+    body: { ...emptyReport, specimen: of.id, status: 'final', growth },
   })
   const file = fileOf([booking, incision, of, report, ...more])
   const line = file.theCase.live('specimen-result')[0]
@@ -80,6 +84,12 @@ describe('a specimen on the day somebody chooses by it', () => {
 
   it('of the canal before the operation may not', () => {
     expect(standing(specimen('canal', '2026-02-25T10:00:00.000Z', null))?.doubts).toEqual(['canal', 'before-operation'])
+  })
+
+  it('of canal tissue under the microscope is no weaker for being of the canal', () => {
+    const tissue = specimen('canal-tissue', '2026-03-02T10:00:00.000Z', 'operation-1')
+    expect(standing(tissue)?.doubts).toEqual(['canal'])
+    expect(standing(tissue, { growth: 'not-a-culture' })?.doubts).toEqual([])
   })
 
   it('says which antibiotics came after it, once each, and not those before it', () => {

@@ -50,6 +50,8 @@ export function specimenStanding(
   const taken = dayOf({ at: specimen.at, zone: clinic.zone })
   const today = dayOf({ at, zone: clinic.zone })
   const { operation, site } = specimen.body
+  // Tissue is read for what it is, wherever it was cut.
+  const isCulture = report.body.growth !== 'not-a-culture'
   const operatedAfter = operationsOf({ theCase }).some(
     ({ id, side: operated, done }) =>
       done !== null && id !== operation && operated === side && done.moment.at > specimen.at && done.moment.at <= at,
@@ -69,7 +71,7 @@ export function specimenStanding(
         header.subject.side === side,
     ),
     doubts: [
-      ...(site === 'canal' || site === 'canal-tissue' ? (['canal'] as const) : []),
+      ...(isCulture && (site === 'canal' || site === 'canal-tissue') ? (['canal'] as const) : []),
       ...(today > dayAfter(taken, rules.oldAfter.value) ? (['old'] as const) : []),
       ...(operatedAfter ? (['before-operation'] as const) : []),
       ...(report.body.status === 'preliminary' ? (['preliminary'] as const) : []),

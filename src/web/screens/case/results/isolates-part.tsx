@@ -118,7 +118,7 @@ function ValueRow({ row }: { readonly row: DrugReading }) {
           </span>
         ))}
       </td>
-      <td>{sayRow(row)}</td>
+      <td>{row.flags.includes('not-printed') ? words.missing : sayRow(row)}</td>
     </tr>
   )
 }

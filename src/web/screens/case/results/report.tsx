@@ -73,7 +73,7 @@ function ReportPage({ report }: { readonly report: Report }) {
       wide
     >
       <Newer report={report} />
-      <SpecimenPart standing={standing} />
+      <SpecimenPart standing={standing} isCulture={isCulture} />
       <Stated report={report} standing={standing} />
       {report.body.growth === 'none' && (
         <section className={styles.part}>

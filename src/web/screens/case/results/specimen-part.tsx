@@ -19,7 +19,8 @@ import { sayAgo } from './say-ago.ts'
 const words = cultureInEnglish.specimen
 
 /** The age, place and side of a sample, and the drugs in the animal then and since: before anything is read from it. */
-export function SpecimenPart({ standing }: { readonly standing: SpecimenStanding | null }) {
+export function SpecimenPart(props: { readonly standing: SpecimenStanding | null; readonly isCulture: boolean }) {
+  const { standing, isCulture } = props
   const { file } = useCaseView()
   if (!standing) {
     return (
@@ -42,8 +43,12 @@ export function SpecimenPart({ standing }: { readonly standing: SpecimenStanding
         <WithSides text={`${fill(side === null ? words.saidNoSide : words.said, about)}.`} />
       </p>
       <Doubts standing={standing} />
-      <p>{sayOnBoard(standing)}</p>
-      <Since standing={standing} />
+      {isCulture && (
+        <>
+          <p>{sayOnBoard(standing)}</p>
+          <Since standing={standing} />
+        </>
+      )}
     </section>
   )
 }
