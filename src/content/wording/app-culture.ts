@@ -1,5 +1,6 @@
 import type { AntibioticSince } from '#core/culture/antibiotics-since.ts'
 import type { InOpenEar, PublishedDuration } from '#core/culture/caution.ts'
+import type { Acted } from '#core/owed/specimen-loop.ts'
 
 /** Results of specimens on the screen: the list of a case, one report, typing one. */
 export const cultureInEnglish = {
@@ -30,6 +31,15 @@ export const cultureInEnglish = {
     toList: 'To the specimens and results',
     newer: 'A later report of this specimen is on file.',
     toNewer: 'Open the latest',
+    acted: 'It replaces an earlier version, and somebody acted on that one',
+    actedHelp: 'Look at each of these again.',
+    actedOn: {
+      read: '{who} read it and decided, {when}',
+      changed: '{who} changed the medicines at home, {when}',
+      'told-owner': '{who} told the owner, {when}',
+      'told-referring-vet': '{who} told the referring vet, {when}',
+    } satisfies Record<Acted['what'], string>,
+    differs: 'What changed between the versions',
     stated: 'The report',
     from: 'From {laboratory}',
     noLaboratory: 'laboratory not named',

@@ -7,13 +7,14 @@ import { authorNamed, contactNamed } from '#core/journal/clinic.ts'
 import { capital } from '#core/outcome/capital.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { rootOf } from '#core/owed/operations.ts'
+import { reportOf } from '#core/owed/specimen-loop.ts'
 import { sayMoment } from '#core/time/moment.ts'
 import { Caution } from '../../../design/caution.tsx'
 import { Notice } from '../../../design/notice.tsx'
 import { Page } from '../../../design/page.tsx'
 import { useMinute } from '../../../journal/use-minute.ts'
 import { Attachments } from '../attachments.tsx'
-import { entryHref, reportHref, specimensHref, typeReportHref, writeHref } from '../case-hrefs.ts'
+import { entryHref, historyHref, reportHref, specimensHref, typeReportHref, writeHref } from '../case-hrefs.ts'
 import { CaseLine } from '../case-line.tsx'
 import { useCaseView } from '../case-view.ts'
 import { WithCase } from '../with-case.tsx'
@@ -73,6 +74,7 @@ function ReportPage({ report }: { readonly report: Report }) {
       wide
     >
       <Newer report={report} />
+      <ActedBefore report={report} />
       <SpecimenPart standing={standing} isCulture={isCulture} />
       <Stated report={report} standing={standing} />
       {report.body.growth === 'none' && (
@@ -120,6 +122,33 @@ function Newer({ report }: { readonly report: Report }) {
     <Notice tone="warn" title={words.newer}>
       <p data-screen-only>
         <Link href={reportHref(id, latest.header.id)}>{words.toNewer}</Link>
+      </p>
+    </Notice>
+  )
+}
+
+/** A corrected report names who acted on the version that it replaces. */
+function ActedBefore({ report }: { readonly report: Report }) {
+  const { file, id } = useCaseView()
+  const { before } = reportOf(report, file.theCase)
+  if (before.length === 0) return null
+  return (
+    <Notice tone="warn" title={words.acted}>
+      <p>{words.actedHelp}</p>
+      <ul className={styles.facts}>
+        {before.map(({ what, line: { header } }) => (
+          <li key={header.id}>
+            <Link href={entryHref(id, header.id)}>
+              {fill(words.actedOn[what], {
+                who: authorNamed(file, header.author),
+                when: sayMoment(header.happenedAt),
+              })}
+            </Link>
+          </li>
+        ))}
+      </ul>
+      <p data-screen-only>
+        <Link href={historyHref(id, report.header.id)}>{words.differs}</Link>
       </p>
     </Notice>
   )
