@@ -5,6 +5,7 @@ import { antibiogram } from './antibiogram.ts'
 import { attach } from './attach.ts'
 import { backup } from './backup.ts'
 import { calc } from './calc.ts'
+import { culture } from './culture.ts'
 import { demo } from './demo.ts'
 import { dose } from './dose.ts'
 import { emergency } from './emergency.ts'
@@ -26,6 +27,7 @@ export const commands = [
   attach,
   backup,
   calc,
+  culture,
   demo,
   dose,
   emergency,

@@ -4,7 +4,16 @@ import { clsiByMemory, inDataset, ours } from './provenance.ts'
 
 const expected = { ...inDataset, where: 'expected resistant phenotypes v1.2' } as const
 const alone = ['gentamicin-high-level', 'streptomycin-high-level']
-const gramPositive = ['staphylococcus', 'streptococcus', 'enterococcus', 'corynebacterium', 'micrococcus', 'bacillus']
+const gramPositive = [
+  'staphylococcus',
+  'streptococcus',
+  'enterococcus',
+  'corynebacterium',
+  'micrococcus',
+  'bacillus',
+  'actinomyces',
+  'clostridium',
+]
 const chromosomalAmpc = ['enterobacter-cloacae', 'klebsiella-aerogenes', 'citrobacter-freundii']
 
 /**

@@ -108,8 +108,13 @@ export const betaLactamases: BetaLactamaseRules = {
   ],
   ampcWith: { families: ['third-generation-cephalosporin'] },
   carbapenemase: {
-    value: { organisms: ['enterobacterales'], families: ['carbapenem'] },
+    value: {
+      organisms: ['enterobacterales'],
+      families: ['carbapenem'],
+      notToldBy: [{ organisms: ['proteus', 'morganella', 'providencia'], agents: ['imipenem'] }],
+    },
     ...clsiByMemory,
-    where: 'a carbapenem above its S value: confirm before anything else',
+    where:
+      'a carbapenem above its S value: confirm before anything else; imipenem is high by nature in Proteus, Morganella and Providencia',
   },
 }

@@ -1,6 +1,6 @@
 import type { CultureCode } from '#core/culture/findings.ts'
 import type { DrugFlag } from '#core/culture/read-drug.ts'
-import type { Category, ChangedBy, ChoiceStep } from '#core/culture/reading.ts'
+import type { Category, ChangedBy, ChoiceStep, NoChoice } from '#core/culture/reading.ts'
 
 /** What a person reads for each finding of a culture. One that keeps a drug from being used says what would help. */
 export const cultureFindingWords = {
@@ -19,6 +19,12 @@ export const cultureFindingWords = {
     '{drug} {raw}: the laboratory says {theirs}, {standard} says {ours}. Likely the laboratory reads by an edition before {year}: {likely} says what it says.',
   'proposed-value-lower':
     '{drug} {raw} is S by the edition in force, but a lower value has been proposed and not adopted ({proposed}): it would not be S by that. Dose behind it: {dose}.',
+  'same-drug-differs':
+    '{organism}: {drugs} tested twice, and one result could be used and the other not. Ask the laboratory which holds; rely on neither until then.',
+  'methicillin-not-tested':
+    '{organism}: nobody tested oxacillin, and single beta-lactams miss methicillin resistance. {drugs} S is not safe before that; ask for oxacillin, mecA or PBP2a.',
+  'strain-named-resistant':
+    'The laboratory calls it "{printed}". It is taken at its word; what it tested does not show it, so ask what that rests on.',
   'methicillin-resistant':
     '{name}: {organism} is methicillin-resistant ({by}). Every beta-lactam reads R whatever the tube showed; what was printed is kept.',
   'methicillin-presumed':
@@ -89,8 +95,17 @@ export const drugFlagWords = {
   'low-level-resistance': 'alone; together with another drug it may help',
   'esbl-suspected': 'extended-spectrum beta-lactamase not excluded',
   'methicillin-possible': 'methicillin resistance not excluded',
+  'same-drug-differs': 'tested twice, with different answers',
   'not-printed': 'not tested; read from another drug',
 } satisfies Readonly<Record<DrugFlag, string>>
+
+export const noChoiceWords = {
+  'stated-none': 'the edition says that this drug tells nothing in this organism',
+  'other-disk': 'the edition has a value for another disk only',
+  'other-method': 'the edition has a value for the other method only (MIC or disk)',
+  'urinary-only': 'the edition has a value for urine only, which says nothing of an ear',
+  'no-row': 'the edition has no value of this species of animal for this drug and organism',
+} satisfies Readonly<Record<NoChoice, string>>
 
 export const changedByWords = {
   'methicillin-resistance': 'changed because of methicillin resistance',
@@ -118,3 +133,13 @@ export const choiceStepWords = {
   human: 'a value for people; shown apart',
   'other-host': 'a value of another species of animal; shown apart',
 } satisfies Readonly<Record<ChoiceStep, string>>
+
+/** The table for people. */
+export const cultureTable = {
+  drug: 'drug',
+  printed: 'printed',
+  category: 'category',
+  breakpoint: 'breakpoint',
+  beside: 'beside it',
+  none: '–',
+} as const

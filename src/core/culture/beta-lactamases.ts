@@ -1,3 +1,4 @@
+import type { Provenance } from '#core/evidence/sourced.ts'
 import { say } from './findings.ts'
 import { rungsOf } from './ladder.ts'
 import { limitMet } from './limit.ts'
@@ -6,6 +7,7 @@ import { meansAgent, meansOrganism } from './meant.ts'
 import { readPrinted } from './printed-value.ts'
 import type { Phenotype } from './reading.ts'
 import type { BetaLactamaseRules } from './rules.ts'
+import { strainSays } from './strain-words.ts'
 
 export type Enzymes = Pick<Phenotype, 'esbl' | 'ampc' | 'carbapenemase'>
 type Answer = { readonly enzymes: Enzymes; readonly isolate: Isolate }
@@ -22,19 +24,21 @@ export function readBetaLactamases(isolate: Isolate, rules: BetaLactamaseRules):
   const notOffered = (line: Line) => line.agent !== null && rules.esblNotOffered.value.includes(line.agent.id)
   const lines = isolate.lines.map((line) => {
     if (!notOffered(line) || line.read.category === 'R') return line
-    if (esbl.status === 'confirmed') return changed(line, 'R', 'esbl')
+    if (esbl.status === 'confirmed') return changed(line, 'R', 'esbl', rules.esblNotOffered)
     return esbl.status === 'screen-positive' ? flagged(line, 'esbl-suspected') : line
   })
   const findings = [
     ...(esbl.status === 'confirmed'
-      ? [say('confirm', 'esbl-confirmed', { ...about, by: esbl.by }, rules.esblNotOffered.sources)]
+      ? [say('confirm', 'esbl-confirmed', { ...about, by: esbl.by }, rules.esblNotOffered)]
       : []),
     ...(esbl.status === 'screen-positive'
-      ? [say('confirm', 'esbl-screen-positive', { ...about, by: esbl.by }, rules.esblConfirmation.sources)]
+      ? [say('confirm', 'esbl-screen-positive', { ...about, by: esbl.by }, rules.esblConfirmation)]
       : []),
-    ...(ampc.status === 'suspected' ? [say('confirm', 'ampc-suspected', { ...about, by: ampc.by }, ampc.sources)] : []),
+    ...(ampc.status === 'suspected'
+      ? [say('confirm', 'ampc-suspected', { ...about, by: ampc.by }, ...ampc.because)]
+      : []),
     ...(carbapenemase.status === 'suspected'
-      ? [say('confirm', 'carbapenemase-suspected', { ...about, by: carbapenemase.by }, rules.carbapenemase.sources)]
+      ? [say('confirm', 'carbapenemase-suspected', { ...about, by: carbapenemase.by }, rules.carbapenemase)]
       : []),
   ]
   return {
@@ -45,7 +49,7 @@ export function readBetaLactamases(isolate: Isolate, rules: BetaLactamaseRules):
 
 type Told<Status> = { readonly status: Status; readonly by: string }
 
-function esblOf({ organism, lines, tests }: Isolate, rules: BetaLactamaseRules): Told<Enzymes['esbl']> {
+function esblOf({ organism, printed: name, lines, tests }: Isolate, rules: BetaLactamaseRules): Told<Enzymes['esbl']> {
   const limits = rules.esblScreen.filter((limit) => meansOrganism(limit, organism))
   if (limits.length === 0) return { status: 'not-applicable', by: '' }
   const outcomes = limits.flatMap((limit) =>
@@ -58,6 +62,7 @@ function esblOf({ organism, lines, tests }: Isolate, rules: BetaLactamaseRules):
   const printed = (some: readonly Line[]) => some.map((line) => `${named([line])} ${line.read.raw}`).join(', ')
   const test = tests.find((one) => one.test === 'esbl-confirmation')?.result
   if (test === 'positive') return { status: 'confirmed', by: printed(met) }
+  if (strainSays(name, 'esbl')) return { status: 'confirmed', by: name }
   const pairs = pairsOf(lines, rules)
   if (pairs.some(({ gained }) => gained)) {
     return { status: 'confirmed', by: printed(pairs.filter(({ gained }) => gained).flatMap(({ lines: both }) => both)) }
@@ -95,11 +100,11 @@ function ampcOf(
   { organism, lines, tests }: Isolate,
   rules: BetaLactamaseRules,
   esbl: Enzymes['esbl'],
-): Told<Enzymes['ampc']> & { readonly sources: readonly string[] } {
+): Told<Enzymes['ampc']> & { readonly because: readonly Provenance[] } {
   const limits = rules.ampcScreen.filter((limit) => meansOrganism(limit, organism))
-  if (limits.length === 0) return { status: 'not-applicable', by: '', sources: [] }
+  if (limits.length === 0) return { status: 'not-applicable', by: '', because: [] }
   const test = tests.find((one) => one.test === 'ampc')?.result
-  if (test === 'positive') return { status: 'suspected', by: '', sources: [] }
+  if (test === 'positive') return { status: 'suspected', by: '', because: [] }
   const screened = limits.flatMap((limit) =>
     lines.filter(
       (line) =>
@@ -111,21 +116,28 @@ function ampcOf(
   return {
     status: suspected ? 'suspected' : 'no',
     by: suspected ? named([...screened, ...broken]) : '',
-    sources: limits.flatMap(({ value }) => value.sources),
+    because: limits.map(({ value }) => value),
   }
 }
 
 function carbapenemaseOf(
-  { organism, lines, tests }: Isolate,
+  { organism, printed, lines, tests }: Isolate,
   rules: BetaLactamaseRules,
 ): Told<Enzymes['carbapenemase']> {
   if (!meansOrganism(rules.carbapenemase.value, organism)) return { status: 'not-applicable', by: '' }
   const test = tests.find((one) => one.test === 'carbapenemase')?.result
   const above = lines.filter(
-    (line) => line.agent && meansAgent(rules.carbapenemase.value, line.agent) && notSusceptible(line),
+    (line) =>
+      line.agent &&
+      meansAgent(rules.carbapenemase.value, line.agent) &&
+      !rules.carbapenemase.value.notToldBy.some(
+        (rule) => meansOrganism(rule, organism) && rule.agents.includes(line.agent?.id ?? ''),
+      ) &&
+      notSusceptible(line),
   )
-  const suspected = test === 'positive' || (test !== 'negative' && above.length > 0)
-  return { status: suspected ? 'suspected' : 'no', by: named(above) }
+  const called = strainSays(printed, 'carbapenemase')
+  const suspected = test === 'positive' || called || (test !== 'negative' && above.length > 0)
+  return { status: suspected ? 'suspected' : 'no', by: above.length > 0 ? named(above) : printed }
 }
 
 function notSusceptible(line: Line): boolean {

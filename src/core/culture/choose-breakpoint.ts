@@ -3,7 +3,7 @@ import { speciesList } from '#core/animal/species.ts'
 import type { BodySite, Breakpoint, BreakpointHost, Edition, TestMethod } from './breakpoint.ts'
 import { sameDisk } from './disk.ts'
 import type { Organism } from './organism.ts'
-import type { ChoiceStep } from './reading.ts'
+import type { ChoiceStep, NoChoice } from './reading.ts'
 
 export type Wanted = {
   readonly host: Species
@@ -21,14 +21,15 @@ export type Chosen = {
   readonly rows: readonly [Breakpoint, ...Breakpoint[]]
 }
 
-/** Why there is none. An answer too; nobody may guess R. */
-export type NoChoice = 'stated-none' | 'other-disk' | 'other-method' | 'urinary-only' | 'no-row'
-
 /**
  * The row of this animal's own kind, in the stated order: its organism with a soft-tissue value, a group of it with
  * one, then rows without a body site. Values of another site are never taken: a urine value says nothing of an ear.
  */
 export function chooseBreakpoint(wanted: Wanted, edition: Edition): Chosen | NoChoice {
+  return remembered(wanted, edition, 'own', () => ownRow(wanted, edition))
+}
+
+function ownRow(wanted: Wanted, edition: Edition): Chosen | NoChoice {
   const ofHost = rowsOf(edition, wanted).filter(({ host, kind }) => host === wanted.host && gives(kind))
   const atSite = nearest(
     ofHost.filter(({ sites }) => sites.includes(wanted.site)),
@@ -51,6 +52,11 @@ export function chooseBreakpoint(wanted: Wanted, edition: Edition): Chosen | NoC
  * edition. It is shown apart and never fills the category.
  */
 export function chooseFallback(wanted: Wanted, edition: Edition, people: readonly Edition[]): Chosen | null {
+  const beside = people.map(({ id }) => id).join(' ')
+  return remembered(wanted, edition, beside, () => standIn(wanted, edition, people))
+}
+
+function standIn(wanted: Wanted, edition: Edition, people: readonly Edition[]): Chosen | null {
   const ofPeople = edition.audience === 'people' ? [edition, ...people.filter(({ id }) => id !== edition.id)] : people
   for (const one of ofPeople) {
     const rows = rowsOf(one, wanted).filter(({ host, kind }) => host === 'human' && gives(kind))
@@ -116,6 +122,22 @@ function why(wanted: Wanted, edition: Edition): NoChoice {
   if (here.some(({ method }) => method === wanted.method)) return 'other-disk'
   if (here.length > 0) return 'other-method'
   return giving.some(({ sites }) => sites.includes('urinary')) ? 'urinary-only' : 'no-row'
+}
+
+/** An edition never changes, so neither does a choice from it. The text of a disk is anybody's, and is not kept. */
+const choices = new WeakMap<Edition, Map<string, unknown>>()
+function remembered<Choice>(
+  { host, site, organism, agent, method, disk }: Wanted,
+  edition: Edition,
+  of: string,
+  choose: () => Choice,
+): Choice {
+  if (disk !== null) return choose()
+  const known = choices.get(edition) ?? new Map<string, unknown>()
+  choices.set(edition, known)
+  const key = `${host} ${site} ${organism.id} ${agent} ${method} ${of}`
+  if (!known.has(key)) known.set(key, choose())
+  return known.get(key) as Choice
 }
 
 const kept = new WeakMap<Edition, Map<string, Breakpoint[]>>()

@@ -1,3 +1,4 @@
+import type { Provenance } from '#core/evidence/sourced.ts'
 import type { Finding, Level } from '#core/outcome/finding.ts'
 import type { ValueDoubt } from './printed-value.ts'
 
@@ -11,6 +12,9 @@ export type CultureCode =
   | 'laboratory-differs'
   | 'laboratory-differs-by-edition'
   | 'proposed-value-lower'
+  | 'same-drug-differs'
+  | 'methicillin-not-tested'
+  | 'strain-named-resistant'
   | 'methicillin-resistant'
   | 'methicillin-presumed'
   | 'methicillin-possible'
@@ -31,14 +35,17 @@ export type CultureCode =
   | 'carbapenemase-suspected'
   | 'multidrug'
   | ValueDoubt
-export type CultureFinding = Finding<CultureCode>
+export type CultureFinding = Finding<CultureCode> & {
+  /** How the rule behind it is known. */ readonly provenance: readonly Provenance[]
+}
 
 /** A finding in one line. */
 export function say(
   level: Level,
   code: CultureCode,
   about: Readonly<Record<string, string>>,
-  sources: readonly string[] = [],
+  ...provenance: readonly Provenance[]
 ): CultureFinding {
-  return { code, level, about, sources }
+  const sources = [...new Set(provenance.flatMap((fact) => fact.sources))]
+  return { code, level, about, sources, provenance }
 }

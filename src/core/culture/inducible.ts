@@ -1,5 +1,5 @@
 import { say } from './findings.ts'
-import { changed, flagged, type Isolate, lineOf, warnsOf } from './lines.ts'
+import { changed, flagged, type Isolate, type Line, lineOf, warnsOf } from './lines.ts'
 import { meansOrganism } from './meant.ts'
 import { printedCategory } from './printed-value.ts'
 import type { InducibleRules } from './rules.ts'
@@ -20,17 +20,19 @@ export function readInducible(isolate: Isolate, rules: InducibleRules): Isolate 
     printedCategory(erythromycin?.read.laboratory ?? null) === 'R'
   if (!induced || test === 'negative') return isolate
   const untestedIsR = meansOrganism({ organisms: rules.untestedIsR }, organism)
-  const marked = test === 'positive' ? clindamycin : flagged(clindamycin, 'd-test-missing')
-  const read = test === 'positive' || untestedIsR ? changed(marked, 'R', 'inducible') : marked
+  const turn = (line: Line) => {
+    const marked = test === 'positive' ? line : flagged(line, 'd-test-missing')
+    return test === 'positive' || untestedIsR ? changed(marked, 'R', 'inducible', rules.because) : marked
+  }
   const about = { organism: organism.name, drug: clindamycin.agent?.name ?? '', by: erythromycin?.agent?.name ?? '' }
   return {
     ...isolate,
-    lines: lines.map((line) => (line === clindamycin ? read : line)),
+    lines: lines.map((line) => (line.agent?.id === rules.agent ? turn(line) : line)),
     findings: [
       ...isolate.findings,
       test === 'positive'
-        ? say('confirm', 'inducible-resistance', about, rules.because.sources)
-        : say('confirm', 'd-test-missing', about, rules.because.sources),
+        ? say('confirm', 'inducible-resistance', about, rules.because)
+        : say('confirm', 'd-test-missing', about, rules.because),
     ],
   }
 }

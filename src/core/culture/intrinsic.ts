@@ -8,6 +8,17 @@ import type { Intrinsic } from './rules.ts'
 
 /** The rule by which an organism is always resistant to a drug, if there is one. */
 export function intrinsicRule(organism: Organism, agent: Agent, rules: readonly Intrinsic[]): Intrinsic | undefined {
+  const known = kept.get(rules) ?? new Map<string, Intrinsic | undefined>()
+  kept.set(rules, known)
+  const key = `${organism.id} ${agent.id}`
+  if (!known.has(key)) known.set(key, ruleFor(organism, agent, rules))
+  return known.get(key)
+}
+
+/** Asked again for every drug of every isolate. */
+const kept = new WeakMap<readonly Intrinsic[], Map<string, Intrinsic | undefined>>()
+
+function ruleFor(organism: Organism, agent: Agent, rules: readonly Intrinsic[]): Intrinsic | undefined {
   const speaking = rules.filter((rule) => meansOrganism(rule, organism) && meansAgent(rule.drugs, agent))
   return speaking.find(({ verdict }) => verdict === 'R') ?? speaking[0]
 }
@@ -34,16 +45,21 @@ function judge(line: Line, organism: Organism, rules: readonly Intrinsic[]): Jud
   )
   if (rule.verdict === 'R') {
     const after = rule.lowLevel ? flagged(line, 'low-level-resistance') : line
-    const turned = changed(after, 'R', 'intrinsic')
+    const turned = withoutStandIn(changed(after, 'R', 'intrinsic', rule))
     return susceptible
-      ? { line: turned, finding: say('confirm', 'susceptible-against-nature', about, rule.sources) }
+      ? { line: turned, finding: say('confirm', 'susceptible-against-nature', about, rule) }
       : { line: turned }
   }
   if (read.category === 'R' || read.category === 'NS' || read.category === 'no_breakpoint') {
     return { line: flagged(line, 'not-to-be-reported-susceptible') }
   }
   return {
-    line: flagged(changed(line, 'NI', 'intrinsic'), 'not-to-be-reported-susceptible'),
-    finding: say('note', 'not-to-be-reported-susceptible', about, rule.sources),
+    line: flagged(changed(line, 'NI', 'intrinsic', rule), 'not-to-be-reported-susceptible'),
+    finding: say('note', 'not-to-be-reported-susceptible', about, rule),
   }
+}
+
+/** What holds for people or another species says nothing here either. */
+function withoutStandIn(line: Line): Line {
+  return { ...line, read: { ...line.read, fallback: null } }
 }

@@ -1,3 +1,4 @@
+import type { Provenance } from '#core/evidence/sourced.ts'
 import type { Edition } from './breakpoint.ts'
 import { say } from './findings.ts'
 import { onLadder, rungsOf } from './ladder.ts'
@@ -8,6 +9,7 @@ import type { Organism } from './organism.ts'
 import { printedCategory, readPrinted } from './printed-value.ts'
 import type { Phenotype } from './reading.ts'
 import type { MethicillinRules, MethicillinTest } from './rules.ts'
+import { strainSays } from './strain-words.ts'
 
 export type Methicillin = Phenotype['methicillinResistant']
 type Answer = { readonly status: Methicillin; readonly isolate: Isolate }
@@ -29,8 +31,8 @@ export function readMethicillin(isolate: Isolate, rules: MethicillinRules, conve
     case 'yes':
     case 'presumed': {
       const code = found.status === 'yes' ? 'methicillin-resistant' : 'methicillin-presumed'
-      const said = say('confirm', code, { ...about, by: found.by }, rules.becomesR.sources)
-      const after = lines.map((line) => (isBetaLactam(line, rules) ? resistant(line) : line))
+      const said = say('confirm', code, { ...about, by: found.by }, rules.becomesR)
+      const after = lines.map((line) => (isBetaLactam(line, rules) ? resistant(line, rules.becomesR) : line))
       return {
         status: found.status,
         isolate: { ...isolate, lines: after, findings: [...isolate.findings, said, ...found.findings] },
@@ -65,7 +67,7 @@ export function methicillinName(organism: Organism, rules: MethicillinRules): st
 type Found = { readonly status: Methicillin; readonly by: string; readonly findings: Isolate['findings'] }
 
 function judge(
-  { organism, tests, lines }: Isolate,
+  { organism, printed, tests, lines }: Isolate,
   rules: MethicillinRules,
   convention: Edition['convention'],
   unused: (line: Line) => boolean,
@@ -93,15 +95,16 @@ function judge(
               decides: met.map((one) => one.test.standard).join(', '),
               other: test.standard,
             },
-            [...test.value.sources],
+            test.value,
           ),
         )
       : []
   const gene = tests.filter(({ test }) => test === 'meca' || test === 'pbp2a')
   const genePositive = gene.some(({ result }) => result === 'positive')
   const geneNegative = gene.length > 0 && !genePositive
-  const byWord = lines.filter((line) => isTestDrug(line, rules, organism) && !unused(line) && wordOnly(line))
-  const saysR = byWord.filter((line) => line.read.category === 'R')
+  const testDrugs = lines.filter((line) => isTestDrug(line, rules, organism) && !unused(line))
+  const byWord = testDrugs.filter((line) => !read.some((one) => one.line === line))
+  const saysR = byWord.filter((line) => printedCategory(line.read.laboratory) === 'R')
   const by = [
     ...met.map(({ line }) => `${named([line])} ${line.read.raw}`),
     ...saysR.map((line) => `${named([line])} ${line.read.raw}`),
@@ -116,19 +119,24 @@ function judge(
       findings: [...disagree, ...conflict],
     }
   }
+  if (strainSays(printed, 'methicillin')) {
+    return { status: 'presumed', by: printed, findings: [say('confirm', 'strain-named-resistant', { printed })] }
+  }
   if (geneNegative) return { status: 'no', by: '', findings: [] }
   const open = decides.filter(({ outcome }) => outcome === 'open').map(({ line }) => line)
-  const unusedR = lines.filter((line) => unused(line) && printedCategory(line.read.laboratory) === 'R')
-  if (open.length > 0 || unusedR.length > 0) {
-    return possible('methicillin-possible', [...open, ...unusedR], about, [])
-  }
-  const negative = decides.length > 0 || byWord.some((line) => line.read.category === 'S')
+  const saidR = lines.filter(
+    (line) => (unused(line) || testDrugs.includes(line)) && printedCategory(line.read.laboratory) === 'R',
+  )
+  if (open.length > 0 || saidR.length > 0) return possible('methicillin-possible', [...open, ...saidR], about)
+  const negative = decides.length > 0 || byWord.some((line) => printedCategory(line.read.laboratory) === 'S')
   if (negative) return { status: 'no', by: '', findings: [] }
   const suspects = lines.filter(
     (line) => line.agent !== null && rules.suspectedBy.value.includes(line.agent.id) && resistantLine(line),
   )
-  if (suspects.length > 0) return possible('methicillin-suspected', suspects, about, rules.suspectedBy.sources)
-  return { status: 'not-tested', by: '', findings: [] }
+  if (suspects.length > 0) return possible('methicillin-suspected', suspects, about, rules.suspectedBy)
+  const tempting = lines.filter((line) => isBetaLactam(line, rules) && warnsOf(line) === 'S')
+  const untested = say('confirm', 'methicillin-not-tested', { ...about, drugs: named(tempting) }, rules.becomesR)
+  return { status: 'not-tested', by: '', findings: tempting.length > 0 ? [untested] : [] }
 }
 
 const geneNames: Readonly<Record<string, string>> = { meca: 'mecA', pbp2a: 'PBP2a' }
@@ -137,10 +145,10 @@ function possible(
   code: 'methicillin-possible' | 'methicillin-suspected',
   lines: readonly Line[],
   about: Readonly<Record<string, string>>,
-  sources: readonly string[],
+  ...because: readonly Provenance[]
 ): Found {
   const by = lines.map((line) => `${named([line])} ${line.read.raw}`).join(', ')
-  return { status: 'possible', by, findings: [say('confirm', code, { ...about, by }, sources)] }
+  return { status: 'possible', by, findings: [say('confirm', code, { ...about, by }, ...because)] }
 }
 
 /** Of each drug and method the tests of the edition's own convention, and of those the ones nearest to the organism. */
@@ -176,16 +184,12 @@ function isTestDrug(line: Line, rules: MethicillinRules, organism: Organism): bo
   return rules.tests.some((test) => test.agent === line.agent?.id && meansOrganism(test, organism))
 }
 
-function wordOnly(line: Line): boolean {
-  return line.read.flags.includes('laboratory-category-only')
-}
-
 function isBetaLactam(line: Line, rules: MethicillinRules): boolean {
   return line.agent !== null && meansAgent(rules.becomesR.value, line.agent)
 }
 
-function resistant(line: Line): Line {
-  return line.read.category === 'R' ? line : changed(line, 'R', 'methicillin-resistance')
+function resistant(line: Line, because: Provenance): Line {
+  return line.read.category === 'R' ? line : changed(line, 'R', 'methicillin-resistance', because)
 }
 
 function resistantLine(line: Line): boolean {
@@ -204,7 +208,7 @@ function withoutIt(isolate: Isolate, rules: MethicillinRules): Isolate {
   const { organism, lines, tests } = isolate
   const inferred = lines.map((line) =>
     line.agent && meansAgent(rules.withoutIt.value, line.agent) && onlyFallbackSaysS(line)
-      ? changed(line, 'S', 'inferred')
+      ? changed(line, 'S', 'inferred', rules.withoutIt)
       : line,
   )
   const repeat = inferred.filter(
@@ -219,28 +223,16 @@ function withoutIt(isolate: Isolate, rules: MethicillinRules): Isolate {
   )
   return {
     ...isolate,
-    lines: inferred.map((line) => (turned.includes(line) ? changed(line, 'R', 'beta-lactamase') : line)),
+    lines: inferred.map((line) =>
+      turned.includes(line) ? changed(line, 'R', 'beta-lactamase', rules.betaLactamase) : line,
+    ),
     findings: [
       ...isolate.findings,
       ...(repeat.length > 0
-        ? [
-            say(
-              'confirm',
-              'repeat-beta-lactam',
-              { organism: organism.name, drugs: named(repeat) },
-              rules.repeatIfR.sources,
-            ),
-          ]
+        ? [say('confirm', 'repeat-beta-lactam', { organism: organism.name, drugs: named(repeat) }, rules.repeatIfR)]
         : []),
       ...(turned.length > 0
-        ? [
-            say(
-              'note',
-              'beta-lactamase',
-              { organism: organism.name, drugs: named(turned) },
-              rules.betaLactamase.sources,
-            ),
-          ]
+        ? [say('note', 'beta-lactamase', { organism: organism.name, drugs: named(turned) }, rules.betaLactamase)]
         : []),
     ],
   }

@@ -176,7 +176,9 @@ describe('a yeast beside the bacteria', () => {
   it('takes no drug away from them', () => {
     const yeast: IsolateReading = {
       ...isolate([], '2'),
-      findings: [{ code: 'not-a-bacterium', level: 'note', about: { organism: 'a yeast' }, sources: [] }],
+      findings: [
+        { code: 'not-a-bacterium', level: 'note', about: { organism: 'a yeast' }, sources: [], provenance: [] },
+      ],
     }
     const isolates = [isolate([['doxycycline', 'S']]), yeast]
     expect(ask([], {}, { isolates }).map(({ verdict }) => verdict)).toEqual(['could'])

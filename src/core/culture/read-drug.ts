@@ -1,13 +1,13 @@
 import type { Species } from '#core/animal/species.ts'
 import type { StoredIsolate } from '#core/journal/kinds/specimen-result.ts'
 import type { BodySite, Breakpoint, Edition } from './breakpoint.ts'
-import { type Chosen, chooseBreakpoint, chooseFallback, type NoChoice, type Wanted } from './choose-breakpoint.ts'
+import { type Chosen, chooseBreakpoint, chooseFallback, type Wanted } from './choose-breakpoint.ts'
 import { editionName } from './edition-name.ts'
 import { onLadder } from './ladder.ts'
 import type { Organism } from './organism.ts'
 import { type PrintedValue, printedCategory, readPrinted, type ValueDoubt } from './printed-value.ts'
 import { type Possible, readValue, resistanceOrder } from './read-value.ts'
-import type { Category, DrugReading, UsedBreakpoint } from './reading.ts'
+import type { Category, DrugReading, NoChoice, UsedBreakpoint } from './reading.ts'
 import type { PrintedSum } from './rules.ts'
 
 /** What stands beside a reading of one drug, as a code; its sentence is in content/wording. */
@@ -36,6 +36,7 @@ export const drugFlags = [
   'esbl-suspected',
   'methicillin-possible',
   'not-printed',
+  'same-drug-differs',
 ] as const
 export type DrugFlag = (typeof drugFlags)[number]
 type NumberPrinted = Extract<PrintedValue, { kind: 'mic' | 'zone' }>
@@ -135,7 +136,8 @@ function readNumber(
     ...read,
     category: 'no_breakpoint',
     none: chosen,
-    fallback: told?.breakpoint ? { category: told.category, breakpoint: told.breakpoint } : null,
+    // A dose for people or for another species is none for this animal.
+    fallback: told?.breakpoint ? { category: told.category, breakpoint: { ...told.breakpoint, dose: null } } : null,
     flags: [
       ...bare.flags,
       ...(chosen === 'stated-none' ? (['not-used-in-this-species'] as const) : []),
@@ -237,7 +239,7 @@ function printedValue(row: Row, sums: readonly PrintedSum[]): PrintedValue {
   const value = readPrinted(row.raw, row.method)
   const sum = value.kind === 'mic' && sums.find(({ value: one }) => one.agent === row.agent)?.value
   if (value.kind !== 'mic' || !sum) return value
-  if (value.partner === null && sum.amounts.includes(value.amount))
+  if (value.partner === null && sum.amounts.some((amount) => Number(amount) === Number(value.amount)))
     return { kind: 'unreadable', doubt: 'sum-of-both-parts' }
   const swapped = value.partner !== null && sum.partnerIsLarger && Number(value.partner) < Number(value.amount)
   return swapped ? { kind: 'unreadable', doubt: 'value-not-read' } : value

@@ -8,7 +8,7 @@ import type { SusceptibilityFacts } from './facts.ts'
 import { type CultureFinding, say } from './findings.ts'
 import { readInducible } from './inducible.ts'
 import { readIntrinsic } from './intrinsic.ts'
-import type { Isolate, Line } from './lines.ts'
+import { differing, flagged, type Isolate, type Line, named } from './lines.ts'
 import { readMethicillin } from './methicillin.ts'
 import { readMultidrug } from './multidrug.ts'
 import { type Organism, organismById } from './organism.ts'
@@ -56,7 +56,15 @@ function readIsolate(stored: StoredIsolate, by: ReadBy, facts: SusceptibilityFac
     const agent = agentById(facts.agents, row.agent) ?? null
     return { row, agent, read: readDrug(agent ? row : { ...row, agent: null }, organism, by) }
   })
-  const first: Isolate = { organism, tests: stored.tests, lines, findings: openFindings(organism, lines, by, facts) }
+  const twice = differing(lines)
+  const marked = lines.map((line) => (twice.includes(line) ? flagged(line, 'same-drug-differs') : line))
+  const first: Isolate = {
+    organism,
+    printed: stored.organism,
+    tests: stored.tests,
+    lines: marked,
+    findings: openFindings(organism, marked, by, facts),
+  }
   const { rules, agents } = facts
   const { status, isolate: afterMethicillin } = readMethicillin(first, rules.methicillin, by.edition.convention)
   const afterStandIns = readStandIns(readInducible(afterMethicillin, rules.inducible), rules.standsFor, agents)
@@ -80,9 +88,13 @@ function openFindings(
   facts: SusceptibilityFacts,
 ): CultureFinding[] {
   const unknown = lines.filter(({ read }) => read.flags.includes('drug-not-recognised')).map(({ read }) => read.printed)
+  const twice = differing(lines)
   return [
     ...(organism.rank === 'group' ? [say('note', 'named-by-group-only', { organism: organism.name })] : []),
     ...(unknown.length > 0 ? [say('confirm', 'drug-not-recognised', { drugs: unknown.join(', ') })] : []),
+    ...(twice.length > 0
+      ? [say('confirm', 'same-drug-differs', { organism: organism.name, drugs: named(twice.slice(0, 1)) })]
+      : []),
     ...lines.flatMap((line) => numberFindings(line, organism, by, facts)),
   ]
 }
@@ -100,7 +112,7 @@ function multidrugFinding(
     tested: String(tested),
     of: String(of),
   }
-  return [say('confirm', 'multidrug', about, rules.multidrug.least.sources)]
+  return [say('confirm', 'multidrug', about, rules.multidrug.least)]
 }
 
 /** Nothing is read of what nobody recognises, and nothing of a yeast: there is no breakpoint for it. */
@@ -144,6 +156,6 @@ const nothingKnown: Phenotype = {
   of: 0,
 }
 
-function bare({ doubt: _doubt, none: _none, proposal: _proposal, ...reading }: Line['read']): DrugReading {
+function bare({ doubt: _doubt, proposal: _proposal, ...reading }: Line['read']): DrugReading {
   return reading
 }

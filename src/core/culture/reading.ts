@@ -1,5 +1,6 @@
-import type { Finding } from '#core/outcome/finding.ts'
+import type { Provenance } from '#core/evidence/sourced.ts'
 import type { Edition, TestMethod } from './breakpoint.ts'
+import type { CultureFinding } from './findings.ts'
 
 /** `NI`: cannot be told from what is printed. `no_breakpoint` is an answer too: nobody may guess R. */
 export type Category = 'S' | 'SDD' | 'I' | 'R' | 'NS' | 'NI' | 'no_breakpoint'
@@ -8,6 +9,9 @@ export type ChangedBy = 'methicillin-resistance' | 'intrinsic' | 'inducible' | '
 
 /** Step of the search at which a breakpoint was found, in the stated order; steps 4 and 5 are fallbacks. */
 export type ChoiceStep = 'same-organism' | 'group' | 'no-site' | 'human' | 'other-host'
+
+/** Why an animal’s own kind has no row for what was tested. */
+export type NoChoice = 'stated-none' | 'other-disk' | 'other-method' | 'urinary-only' | 'no-row'
 
 export type UsedBreakpoint = {
   readonly edition: Edition['id']
@@ -36,9 +40,13 @@ export type DrugReading = {
   /** What the number alone gave, when a rule changed it. */
   readonly before: Category | null
   readonly changedBy: ChangedBy | null
+  /** How the rule that changed it is known. */
+  readonly because?: Provenance
   /** For NI: every category it may be. */
   readonly possible: readonly Category[]
   readonly breakpoint: UsedBreakpoint | null
+  /** Without a breakpoint: why. */
+  readonly none?: NoChoice | null
   /** A human or other-host row and what it would say; it never fills the category. */
   readonly fallback: { readonly category: Category; readonly breakpoint: UsedBreakpoint } | null
   /** The laboratory’s own category, as printed. */
@@ -66,5 +74,5 @@ export type IsolateReading = {
   readonly organism: string | null
   readonly results: readonly DrugReading[]
   readonly phenotype: Phenotype
-  readonly findings: readonly Finding[]
+  readonly findings: readonly CultureFinding[]
 }

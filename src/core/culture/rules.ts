@@ -100,7 +100,14 @@ export type BetaLactamaseRules = {
   readonly esblNotOffered: Sourced<readonly string[]>
   readonly ampcScreen: readonly (OrganismsMeant & Limit)[]
   readonly ampcWith: AgentsMeant
-  readonly carbapenemase: Sourced<OrganismsMeant & AgentsMeant>
+  readonly carbapenemase: Sourced<
+    OrganismsMeant &
+      AgentsMeant & {
+        /** High in these by nature, without such an enzyme. */ readonly notToldBy: readonly (OrganismsMeant & {
+          readonly agents: readonly string[]
+        })[]
+      }
+  >
 }
 
 export type MultidrugList = OrganismsMeant &

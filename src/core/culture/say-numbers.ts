@@ -39,7 +39,8 @@ export function numberFindings(
               proposed: `<=${read.proposal.ends.value.susceptible}`,
               dose: read.proposal.dose?.value ?? '',
             },
-            [...read.proposal.ends.sources, ...(read.proposal.dose?.sources ?? [])],
+            read.proposal.ends,
+            ...(read.proposal.dose ? [read.proposal.dose] : []),
           ),
         ]
       : []),

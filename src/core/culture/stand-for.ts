@@ -35,26 +35,29 @@ function apply(isolate: Isolate, rule: StandsFor, agents: readonly Agent[]): Iso
 }
 
 /** Against what its own number says too: a first step of resistance that the number does not show yet. */
-function allResistant(isolate: Isolate, { reports }: StandsFor, tested: Line): Isolate {
+function allResistant(isolate: Isolate, { reports, because }: StandsFor, tested: Line): Isolate {
   const lines = isolate.lines.map((line) =>
     line !== tested && line.agent && meansAgent(reports, line.agent) && line.read.category !== 'R'
-      ? changed(line, 'R', 'inferred')
+      ? changed(line, 'R', 'inferred', because)
       : line,
   )
   return { ...isolate, lines }
 }
 
 /** Drugs that the rule names and nobody tested. */
-function added(isolate: Isolate, { reports }: StandsFor, tested: Line, agents: readonly Agent[]): Isolate {
+function added(isolate: Isolate, { reports, because }: StandsFor, tested: Line, agents: readonly Agent[]): Isolate {
   const missing = untested(isolate, reports.agents ?? [], agents)
-  return { ...isolate, lines: [...isolate.lines, ...missing.map((agent) => inferredLine(agent, tested.read.category))] }
+  return {
+    ...isolate,
+    lines: [...isolate.lines, ...missing.map((agent) => inferredLine(agent, tested.read.category, because))],
+  }
 }
 
 /** Drugs on the report without a row of their own, where nothing printed speaks against it. */
-function upgraded(isolate: Isolate, { reports }: StandsFor, tested: Line): Isolate {
+function upgraded(isolate: Isolate, { reports, because }: StandsFor, tested: Line): Isolate {
   const lines = isolate.lines.map((line) =>
     line !== tested && line.agent && meansAgent(reports, line.agent) && onlyFallbackSaysS(line)
-      ? changed(line, 'S', 'inferred')
+      ? changed(line, 'S', 'inferred', because)
       : line,
   )
   return { ...isolate, lines }
@@ -70,7 +73,7 @@ function said(
   const missing = untested(isolate, reports.agents ?? [], agents)
   if (missing.length === 0) return isolate
   const about = { tested: tested.agent?.name ?? '', other: missing.map(({ name }) => name).join(', ') }
-  const finding: CultureFinding = say('note', code, about, because.sources)
+  const finding: CultureFinding = say('note', code, about, because)
   return { ...isolate, findings: [...isolate.findings, finding] }
 }
 
