@@ -1,4 +1,5 @@
 import type { Action } from './action.ts'
+import { readWhatGrows } from './antibiogram/read-what-grows.ts'
 import { readOwnFigures } from './evidence/read-own-figures.ts'
 import { acceptEntries } from './journal/accept-entries.ts'
 import { readCase } from './journal/read-case.ts'
@@ -59,6 +60,7 @@ export const actions: readonly Action[] = [
   readRegisters,
   readTheatreList,
   readTray,
+  readWhatGrows,
   revokeOwnerLink,
   setLeave,
   setPin,

@@ -10,7 +10,7 @@ import { InputError, listed, readInput } from '../input.ts'
 const day = z.iso.date({ error: 'must be a day such as 2026-03-01.' })
 
 /** How a table is asked for; everything but the rows. */
-const request = z.strictObject({
+export const antibiogramRequest = z.strictObject({
   method: listed(['calendar-year', 'episode', 'phenotype'], 'method').default('calendar-year'),
   episodeDays: z.int().min(1).optional(),
   points: z.number().min(0).optional(),
@@ -37,7 +37,7 @@ function editionAsked(named: string): Edition {
 
 /** The method as asked for, with what is usual for the rest. */
 export function methodAsked(input: unknown): { readonly method: AntibiogramMethod; readonly edition: Edition } {
-  const asked = readInput(request, input)
+  const asked = readInput(antibiogramRequest, input)
   const edition = editionAsked(asked.edition)
   const { method, from = null, until = null, minimum, sites } = asked
   const unused = [
@@ -56,7 +56,12 @@ export function methodAsked(input: unknown): { readonly method: AntibiogramMetho
   return { method: { first, sites, from, until, minimum, flagBelow, edition: edition.id }, edition }
 }
 
-function firstOf({ method, episodeDays, points, when }: z.infer<typeof request>): AntibiogramMethod['first'] {
+function firstOf({
+  method,
+  episodeDays,
+  points,
+  when,
+}: z.infer<typeof antibiogramRequest>): AntibiogramMethod['first'] {
   const days = episodeDays ?? antibiogramRules.episodeDays.value
   const { threshold } = antibiogramRules
   switch (method) {

@@ -64,6 +64,7 @@ export const screens = [
   ['contact-vet', '/case/tansy/contacts/vet'],
   ['join', '/case/teasel/join'],
   ['results', '/results'],
+  ['what-grows', '/results/grows'],
   ['sources', '/sources'],
   ['formulary', '/sources/formulary/bupivacaine'],
   ['formulary-list', '/sources/formulary'],

@@ -1,6 +1,8 @@
+import { Link } from 'wouter'
 import type { OwnFiguresAnswer } from '#actions/evidence/read-own-figures.ts'
 import { ownCounting } from '#content/evidence/own-counting.ts'
 import { resultsInEnglish as words } from '#content/wording/app-results.ts'
+import { whatGrowsInEnglish as grows } from '#content/wording/app-what-grows.ts'
 import { ownRulesOf } from '#core/evidence/own/own-rules.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
 import { fill } from '#core/outcome/finding.ts'
@@ -20,6 +22,9 @@ export function ResultsScreen() {
   const own = useAction<OwnFiguresAnswer>('read-own-figures', {})
   return (
     <Page title={words.title} lead={words.lead}>
+      <p>
+        <Link href="/results/grows">{grows.link}</Link> {grows.linkLead}
+      </p>
       <ReadingView reading={house}>
         {({ file }) => (
           <ReadingView reading={own} again={own.again}>

@@ -1,0 +1,32 @@
+import { Link } from 'wouter'
+import { whatGrowsInEnglish as words } from '#content/wording/app-what-grows.ts'
+import styles from './grows.module.css'
+import type { GrowsAnswer } from './grows-answer.ts'
+
+/** The method in sentences, and what a reader must know before using the table; on paper too. */
+export function HowCounted({ grown }: { readonly grown: GrowsAnswer }) {
+  const second = grown.organisms.some(({ site }) => site === 'second-operation')
+  const cited = [...new Map(grown.sources.map((source) => [source.id, source])).values()]
+  return (
+    <section aria-labelledby="grows-how" className={`stack ${styles.how}`}>
+      <h2 id="grows-how">{words.how}</h2>
+      <ul>
+        {[...grown.method.text, ...grown.notes.map(({ text }) => text), ...(second ? [words.secondOperation] : [])].map(
+          (text) => (
+            <li key={text}>{text}</li>
+          ),
+        )}
+      </ul>
+      <details>
+        <summary>{words.sources}</summary>
+        <ul>
+          {cited.map(({ id, citation }) => (
+            <li key={id}>
+              <Link href={`/sources/reference/${encodeURIComponent(id)}`}>{citation}</Link>
+            </li>
+          ))}
+        </ul>
+      </details>
+    </section>
+  )
+}
