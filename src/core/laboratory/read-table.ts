@@ -44,6 +44,9 @@ function cellsOf(text: string, mapping: TableMapping): Cells[] {
   if (!columns.some(({ means }) => means === 'organism') || !(wide || columns.some(({ means }) => means === 'drug'))) {
     throw new Unreadable('column-missing', '', { line })
   }
+  // A column of one drug without its name would be left out in silence.
+  const nameless = columns.find(({ means, drug }) => means.startsWith('drug-') && (drug ?? '').trim() === '')
+  if (nameless) throw new Unreadable('column-missing', nameless.heading, { line })
   const known = new Set(mapping.columns.map((column) => plainHeading(column.heading)))
   // A column that came since the mapping was made may hold what changes the meaning of the others.
   const strange = (heading?.cells ?? []).find((cell) => !known.has(plainHeading(cell)))

@@ -1,5 +1,6 @@
 import { useState } from 'react'
-import { useSearchParams } from 'wouter'
+import { Link, useSearchParams } from 'wouter'
+import { takeInResultInEnglish } from '#content/wording/app-take-in-result.ts'
 import { trayInEnglish as words } from '#content/wording/app-tray.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { ageOf, type Tray } from '#core/tray/tray.ts'
@@ -23,6 +24,9 @@ export function TrayScreen() {
   const reading = useTray()
   return (
     <Page title={words.title} lead={words.lead}>
+      <p>
+        <Link href="/tray/result">{takeInResultInEnglish.fromTray}</Link>
+      </p>
       <TakeIn />
       <ReadingView reading={reading} again={() => void tray.refresh()}>
         {({ waiting, filed }) => (

@@ -43,8 +43,10 @@ export default function WithdrawScreen() {
 function Withdraw({ line }: { readonly line: Line }) {
   const { me } = useWho()
   const { theCase } = useCaseView().file
-  const first = theCase.line(rootOf(theCase, line.header.id)) ?? line
-  const fromElsewhere = ['paper', 'photograph'].includes(line.header.kind) && first.header.refiledFrom !== null
+  // A later report of a laboratory came in by itself; of a corrected paper its first entry came in.
+  const first = line.header.refiledFrom === null ? (theCase.line(rootOf(theCase, line.header.id)) ?? line) : line
+  const fromElsewhere =
+    ['paper', 'photograph', 'specimen-result'].includes(line.header.kind) && first.header.refiledFrom !== null
   if (!fromElsewhere || !mayCorrect(line, me.role)) return <WithdrawPage line={line} refile={null} />
   return <WithdrawFiled line={line} entry={first.header.id} />
 }

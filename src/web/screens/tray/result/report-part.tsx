@@ -1,0 +1,98 @@
+import { useState } from 'react'
+import { Link } from 'wouter'
+import { takeInResultInEnglish as words } from '#content/wording/app-take-in-result.ts'
+import type { LaboratoryReport } from '#core/laboratory/report.ts'
+import { type Answers, noAnswers } from '#core/laboratory/to-result.ts'
+import { fill } from '#core/outcome/finding.ts'
+import { caseHref } from '../../../journal/hrefs.ts'
+import { keepEntries } from '../../../journal/outbox.ts'
+import type { Attachment } from '../../../journal/take-in.ts'
+import { useWho } from '../../../session/use-who.ts'
+import { IsolatesPart } from './isolates-part.tsx'
+import { held, sayReport } from './keep-result.ts'
+import { MatchPart } from './match-part.tsx'
+import { QuestionsPart } from './questions-part.tsx'
+import styles from './result.module.css'
+import { useMatch } from './use-match.ts'
+
+/** How a report ended here: in a case, or in the tray. */
+export type Ended =
+  | { readonly kind: 'filed'; readonly stream: string; readonly said: string }
+  | { readonly kind: 'held' }
+
+export type Came = {
+  readonly file: Attachment
+  readonly came: 'table' | 'hl7' | 'pasted'
+  readonly arrived: string | null
+}
+
+/** One report of what came in: what it says, what must still be said, whose it is, and the one step that ends it. */
+export function ReportPart(props: {
+  readonly report: LaboratoryReport
+  readonly from: Came
+  readonly answers: Answers | undefined
+  readonly ended: Ended | undefined
+  readonly put: (answers: Answers) => void
+  readonly end: (ended: Ended) => void
+}) {
+  const { report, from, ended, put, end } = props
+  const answers = props.answers ?? noAnswers
+  const { pen } = useWho()
+  const matched = useMatch(report)
+  const [busy, setBusy] = useState(false)
+  const says = sayReport(report)
+  const hold = async () => {
+    setBusy(true)
+    if (from.arrived === null) await keepEntries([held(pen, from.file, says, report.laboratory)])
+    end({ kind: 'held' })
+  }
+  return (
+    <section className={styles.report} aria-label={says}>
+      <h2 className={styles.who}>{says}</h2>
+      <p className="soft">{headOf(report)}</p>
+      {ended ? (
+        <EndedLine ended={ended} />
+      ) : (
+        <>
+          <IsolatesPart report={report} answers={answers} />
+          {report.doubts.length > 0 && (
+            <ul>
+              {report.doubts.map(({ code, about, place }) => (
+                <li key={`${code} ${place.line} ${place.field} ${about.drug ?? ''}`}>
+                  {fill(words.doubts[code], about)}
+                </li>
+              ))}
+            </ul>
+          )}
+          <QuestionsPart report={report} answers={answers} put={(part) => put({ ...answers, ...part })} />
+          <MatchPart report={report} answers={answers} from={from} matched={matched} end={end} />
+          <p>
+            <button type="button" data-weight="quiet" disabled={busy} onClick={() => void hold()}>
+              {words.filing.hold}
+            </button>
+          </p>
+        </>
+      )}
+    </section>
+  )
+}
+
+function headOf({ status, growth, animal, laboratory, standard }: LaboratoryReport): string {
+  return [
+    ...(laboratory === null ? [] : [laboratory]),
+    ...(status === null ? [] : [words.statuses[status]]),
+    ...(growth === null ? [] : [words.growths[growth]]),
+    ...(animal.speciesPrinted === null ? [] : [animal.speciesPrinted]),
+    ...(animal.chip === null ? [] : [fill(words.chip, { chip: animal.chip })]),
+    ...(standard === null ? [] : [standard]),
+  ].join(', ')
+}
+
+function EndedLine({ ended }: { readonly ended: Ended }) {
+  if (ended.kind === 'held') return <p role="status">{words.filing.held}</p>
+  return (
+    <p role="status">
+      {ended.said} <Link href={caseHref(ended.stream)}>{words.filing.open}</Link>
+    </p>
+  )
+}
