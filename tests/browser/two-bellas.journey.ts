@@ -92,7 +92,7 @@ test('two Bellas on one day: each result finds its own by two things that agree,
     await takeIn(page, program, 'both.hl7', message('Okafor', 'LR-1') + message('Bell', 'LR-2'))
     const first = page.getByRole('region', { name: 'Bella, owner Okafor; LEFT; number LR-1, tube B-1' })
     await expect(
-      first.getByText('This is Bella, owner Nuria Okafor: name and owner and label of the tube agree.'),
+      first.getByText('This is Bella, owner Nuria Okafor. What agrees: name, owner, label of the tube.'),
     ).toBeVisible()
     await expectAccessible(page)
     await first.getByRole('button', { name: 'File to Bella, LEFT' }).click()
@@ -149,5 +149,12 @@ test('two Bellas on one day: each result finds its own by two things that agree,
     await expect(page.getByText(/It says: .*number LR-1/)).toBeVisible()
     const kinds = async () => (await entriesOf(program, page, okafor)).map(({ header }) => header.kind)
     await expect.poll(kinds).toContain('withdrawal')
+    const waiting = page.getByRole('listitem').filter({ hasText: 'number LR-1' })
+    await waiting.getByRole('link', { name: 'Read it as a result' }).click()
+    await page.getByRole('button', { name: 'File to Bella, LEFT' }).click()
+    await expect(page.getByText('Filed to Bella, LEFT.')).toBeVisible()
+    await page.goto(`${program.url}/tray`)
+    await expect(page.getByText(/It says: .*number LR-3/)).toBeVisible()
+    await expect(waiting).toHaveCount(0)
   })
 })

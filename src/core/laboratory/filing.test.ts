@@ -130,7 +130,7 @@ describe('a report that becomes an entry', () => {
         code: null,
         amount: null,
         drugs: [
-          { ...drug, drug: 'Marbocyl', value: '<=0.5' },
+          { ...drug, drug: 'Marb X', value: '<=0.5' },
           { ...drug, drug: 'Clindamycin', code: '18908-4', value: '4', unit: 'mg/L' },
         ],
         tests: [],
@@ -146,24 +146,24 @@ describe('a report that becomes an entry', () => {
     expect(questions.map((one) => ('printed' in one ? `${one.kind} ${one.printed}` : one.kind))).toEqual([
       'status',
       'unit',
-      'agent Marbocyl',
+      'agent Marb X',
     ])
     expect(resultBody(report, noAnswers, standing, susceptibility)).toBeNull()
   })
 
   it('keeps names as printed beside what they were taken for', () => {
-    const answers = { ...noAnswers, status: 'final', unit: 'mg/L', agents: { Marbocyl: 'marbofloxacin' } } as const
+    const answers = { ...noAnswers, status: 'final', unit: 'mg/L', agents: { Marb X: 'marbofloxacin' } } as const
     const body = resultBody(report, answers, standing, susceptibility)
     expect(specimenResult.body.safeParse(body).success).toBe(true)
     expect(body?.isolates[0]).toMatchObject({
       organism: 'S. pseudintermedius',
       species: 'staphylococcus-pseudintermedius',
       results: [
-        { drug: 'Marbocyl', agent: 'marbofloxacin', method: 'MIC', raw: '<=0.5 mg/L' },
+        { drug: 'Marb X', agent: 'marbofloxacin', method: 'MIC', raw: '<=0.5 mg/L' },
         { drug: 'Clindamycin', agent: 'clindamycin', method: 'MIC', raw: '4 mg/L' },
       ],
     })
-    const unknown = { ...answers, unit: 'unknown', agents: { Marbocyl: null } } as const
+    const unknown = { ...answers, unit: 'unknown', agents: { Marb X: null } } as const
     expect(resultBody(report, unknown, standing, susceptibility)?.isolates[0]?.results[0]).toMatchObject({
       agent: null,
       method: null,

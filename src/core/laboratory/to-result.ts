@@ -25,7 +25,7 @@ export type Question =
 /**
  * What must still be said before a report can be filed.
  *
- * @example questionsOf(report, noAnswers, susceptibility) // [{ kind: 'agent', printed: 'Marbocyl', near: [] }]
+ * @example questionsOf(report, noAnswers, susceptibility) // [{ kind: 'agent', printed: 'Marb X', near: [] }]
  */
 export function questionsOf(report: LaboratoryReport, answers: Answers, facts: Facts): Question[] {
   const drugs = report.isolates.flatMap((isolate) => isolate.drugs)

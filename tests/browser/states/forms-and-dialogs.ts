@@ -16,6 +16,13 @@ async function weightOfBarley(page: Page, stage: Stage): Promise<string> {
   return weights.at(-1)?.header.id ?? ''
 }
 
+/** What came by mail, as somebody copied it. */
+async function pasteResult(page: Page, url: string, text: string): Promise<void> {
+  await open(page, `${url}/tray/result`)
+  await page.getByLabel('Or paste the table or the message').fill(text)
+  await page.getByRole('button', { name: 'Read what was pasted' }).click()
+}
+
 async function keep(page: Page): Promise<void> {
   await page.getByRole('button', { name: /^Keep/ }).last().click()
   await page.locator('[aria-invalid="true"]').first().waitFor()
@@ -119,6 +126,28 @@ export const forms: readonly State[] = [
       await page.getByLabel('Name, chip, owner or phone').fill('zebra')
       await page.getByText('Nothing fits').waitFor()
     },
+  },
+  {
+    name: 'take-in-result-asks',
+    seat: 'surgeon',
+    bring: async (page, url) => {
+      await pasteResult(
+        page,
+        url,
+        'animal;owner;side;organism;drug;value\nTansy;Okafor;left;S. pseudintermedius;Marb X;0,5',
+      )
+      await page.getByText('Before it can be filed').waitFor()
+    },
+    leave: (page) => page.getByRole('button', { name: 'Begin anew' }).click(),
+  },
+  {
+    name: 'take-in-result-refused',
+    seat: 'surgeon',
+    bring: async (page, url) => {
+      await pasteResult(page, url, 'MSH|^~\\&|LIS|Northfold Laboratory|||20260304||ORU^R01|1|P|2.8\rOBR|1|B-1')
+      await page.getByText(/The message is of version/).waitFor()
+    },
+    leave: (page) => page.getByRole('button', { name: 'Begin anew' }).click(),
   },
   {
     name: 'tray-taking-in',

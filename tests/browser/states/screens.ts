@@ -10,6 +10,7 @@ export const screens = [
   ['ward-round-late', '/case/linden/ward'],
   ['ward-round-not', '/case/sorrel/ward'],
   ['tray', '/tray'],
+  ['take-in-result', '/tray/result'],
   ['case-referral', '/case/teasel'],
   ['case-work-up', '/case/bracken'],
   ['case-choice', '/case/clover'],

@@ -98,6 +98,9 @@ function ArrivedLine(props: {
         </p>
       </div>
       <div className={styles.actions}>
+        {header.attachments.some(({ mediaType }) => mediaType.startsWith('text/')) && (
+          <Link href={`/tray/result?from=${header.id}`}>{takeInResultInEnglish.readIt}</Link>
+        )}
         <button type="button" onClick={onFile}>
           {words.file}
           <span className="said"> {words.seems[body.seems]}</span>

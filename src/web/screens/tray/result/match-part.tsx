@@ -48,11 +48,11 @@ export function MatchPart({ matched, ...props }: Props & { readonly matched: Mat
 }
 
 function sayNoMatch(match: Exclude<CaseMatch<Candidate>, { kind: 'one' }>): string {
-  const { list, none, several, contradicted, tooFew, identifiers, against, noOwner } = words.match
+  const { list, animals, none, several, contradicted, tooFew, identifiers, against, noOwner } = words.match
   if (match.kind === 'none') return none
   const names = match.fits
     .map(({ row }) => fill(words.animal.both, { name: row.name, owner: row.ownerName ?? noOwner }))
-    .join(list)
+    .join(animals)
   const [first] = match.fits
   const agree = (first?.agree ?? []).map((one) => identifiers[one]).join(list)
   const stands = (first?.against ?? []).map((one) => against[one]).join(list)

@@ -4,10 +4,10 @@ import { takeInResultInEnglish as words } from '#content/wording/app-take-in-res
 import type { LaboratoryReport } from '#core/laboratory/report.ts'
 import { type Answers, noAnswers } from '#core/laboratory/to-result.ts'
 import { fill } from '#core/outcome/finding.ts'
-import { caseHref } from '../../../journal/hrefs.ts'
 import { keepEntries } from '../../../journal/outbox.ts'
 import type { Attachment } from '../../../journal/take-in.ts'
 import { useWho } from '../../../session/use-who.ts'
+import { specimensHref } from '../../case/case-hrefs.ts'
 import { IsolatesPart } from './isolates-part.tsx'
 import { held, sayReport } from './keep-result.ts'
 import { MatchPart } from './match-part.tsx'
@@ -41,6 +41,7 @@ export function ReportPart(props: {
   const matched = useMatch(report)
   const [busy, setBusy] = useState(false)
   const says = sayReport(report)
+  const mayFile = matched.kind === 'looking' || (matched.match.kind === 'one' && matched.elsewhere === null)
   const hold = async () => {
     setBusy(true)
     if (from.arrived === null) await keepEntries([held(pen, from.file, says, report.laboratory)])
@@ -67,7 +68,7 @@ export function ReportPart(props: {
           <QuestionsPart report={report} answers={answers} put={(part) => put({ ...answers, ...part })} />
           <MatchPart report={report} answers={answers} from={from} matched={matched} end={end} />
           <p>
-            <button type="button" data-weight="quiet" disabled={busy} onClick={() => void hold()}>
+            <button type="button" data-weight={mayFile ? 'quiet' : 'main'} disabled={busy} onClick={() => void hold()}>
               {words.filing.hold}
             </button>
           </p>
@@ -92,7 +93,7 @@ function EndedLine({ ended }: { readonly ended: Ended }) {
   if (ended.kind === 'held') return <p role="status">{words.filing.held}</p>
   return (
     <p role="status">
-      {ended.said} <Link href={caseHref(ended.stream)}>{words.filing.open}</Link>
+      {ended.said} <Link href={specimensHref(ended.stream)}>{words.filing.open}</Link>
     </p>
   )
 }

@@ -1,4 +1,5 @@
-import { useRef, useState } from 'react'
+import { useEffect, useRef, useState } from 'react'
+import { useLocation, useSearchParams } from 'wouter'
 import { takeInResultInEnglish as words } from '#content/wording/app-take-in-result.ts'
 import type { Fault } from '#core/laboratory/fault.ts'
 import type { TableMapping } from '#core/laboratory/mapping.ts'
@@ -10,8 +11,9 @@ import { Field } from '../../../design/field.tsx'
 import { Notice } from '../../../design/notice.tsx'
 import { Page } from '../../../design/page.tsx'
 import { sayFileRefusal } from '../../../design/say-file-refusal.ts'
-import { useHouse } from '../../../journal/cases.ts'
+import { useHouse, useTray } from '../../../journal/cases.ts'
 import { useDraft } from '../../../journal/drafts.ts'
+import { fileBytes } from '../../../journal/file-bytes.ts'
 import { keepEntries } from '../../../journal/outbox.ts'
 import { type Attachment, takeInFile } from '../../../journal/take-in.ts'
 import { useWho } from '../../../session/use-who.ts'
@@ -28,6 +30,8 @@ type Source = {
   readonly western: boolean
   readonly pasted: boolean
   readonly file: Attachment
+  /** What waits in the tray and is read here. */
+  readonly arrived: string | null
 }
 type Draft = {
   readonly pasting: string
@@ -43,6 +47,7 @@ const empty = (): Draft => ({ pasting: '', source: null, mapping: null, answers:
 export function TakeInResultScreen() {
   const { me } = useWho()
   const { draft, change, clear, ready } = useDraft<Draft>('tray result', me.id, empty)
+  const [, navigate] = useLocation()
   const latest = useRef(draft)
   latest.current = draft
   const [refused, setRefused] = useState<string | null>(null)
@@ -58,13 +63,15 @@ export function TakeInResultScreen() {
     const type = file.name.toLowerCase().endsWith('.csv') ? 'text/csv' : 'text/plain'
     const taken = await takeInFile(new File([bytes], file.name, { type }))
     if (taken.kind === 'refusal') return setRefused(sayFileRefusal(taken.refusal))
-    put({ ...empty(), source: { ...read, pasted, file: taken.answer } })
+    put({ ...empty(), source: { ...read, pasted, file: taken.answer, arrived: null } })
   }
+  const waits = useFromTray(draft, ready, put, setRefused)
   const again = async () => {
+    navigate('/tray/result', { replace: true })
     put(empty())
     await clear()
   }
-  if (!ready) return <DraftAwaited />
+  if (!ready || waits) return <DraftAwaited />
   return (
     <Page title={words.title} lead={words.lead}>
       {refused !== null && <Notice tone="warn" title={refused} live />}
@@ -83,6 +90,38 @@ export function TakeInResultScreen() {
       )}
     </Page>
   )
+}
+
+/** What waits in the tray is read here as if its file were chosen; true while it is being fetched. */
+function useFromTray(
+  draft: Draft,
+  ready: boolean,
+  put: (part: Partial<Draft>) => void,
+  refuse: (because: string) => void,
+): boolean {
+  const [query] = useSearchParams()
+  const from = query.get('from')
+  const tray = useTray()
+  const waiting = tray.kind === 'read' ? tray.value.waiting.find(({ header }) => header.id === from) : undefined
+  const file = waiting?.header.attachments.find(({ mediaType }) => mediaType.startsWith('text/'))
+  const begun = draft.source?.arrived === from
+  const wanted = ready && from !== null && !begun && file !== undefined
+  const latest = useRef({ put, refuse })
+  latest.current = { put, refuse }
+  useEffect(() => {
+    if (!wanted || !file || from === null) return
+    let gone = false
+    void fileBytes(file.hash).then((bytes) => {
+      if (gone) return
+      const read = bytes ? textOfBytes(bytes) : null
+      if (read) latest.current.put({ ...empty(), source: { ...read, pasted: false, file, arrived: from } })
+      else latest.current.refuse(bytes ? words.faults['not-readable-text'] : words.fileGone)
+    })
+    return () => {
+      gone = true
+    }
+  }, [wanted, file, from])
+  return from !== null && !begun && tray.kind === 'loading'
 }
 
 function Begin(props: {
@@ -139,9 +178,10 @@ function SourcePart(props: {
 }) {
   const { source, draft, put } = props
   const house = useHouse()
-  const { text, file, pasted } = source
+  const { text, file, pasted, arrived } = source
+  const table = { file, came: pasted ? 'pasted' : 'table', arrived } as const
   if (isMessage(text)) {
-    const came = { file, came: pasted ? 'pasted' : 'hl7', arrived: null } as const
+    const came = { file, came: pasted ? 'pasted' : 'hl7', arrived } as const
     return <ReadPart read={readMessages(text)} came={came} draft={draft} put={put} />
   }
   if (house.kind === 'loading') return null
@@ -149,9 +189,7 @@ function SourcePart(props: {
   const found = mappingFor(text, theHouse)
   if ('code' in found) {
     const read = { fault: found, faults: [], reports: [] }
-    return (
-      <ReadPart read={read} came={{ file, came: pasted ? 'pasted' : 'table', arrived: null }} draft={draft} put={put} />
-    )
+    return <ReadPart read={read} came={table} draft={draft} put={put} />
   }
   const mapping = draft.mapping ?? found.mapping
   const read = readByMapping(text, mapping)
@@ -165,7 +203,7 @@ function SourcePart(props: {
         house={theHouse}
         put={(changed) => put({ mapping: changed })}
       />
-      <ReadPart read={read} came={{ file, came: pasted ? 'pasted' : 'table', arrived: null }} draft={draft} put={put} />
+      <ReadPart read={read} came={table} draft={draft} put={put} />
     </>
   )
 }
@@ -194,7 +232,7 @@ function ReadPart(props: {
           <ReportPart
             key={key}
             report={report}
-            from={came}
+            from={read.reports.length > 1 ? { ...came, arrived: null } : came}
             answers={draft.answers[key]}
             ended={draft.ended[key]}
             put={(answers) => put({ answers: { ...draft.answers, [key]: answers } })}
@@ -209,7 +247,7 @@ function ReadPart(props: {
 /** What cannot be read is not lost: it waits in the tray like any paper. */
 function HoldWhole({ came }: { readonly came: Parameters<typeof ReportPart>[0]['from'] }) {
   const { pen } = useWho()
-  const [kept, setKept] = useState(false)
+  const [kept, setKept] = useState(came.arrived !== null)
   const hold = async () => {
     setKept(true)
     await keepEntries([held(pen, came.file, fill(words.table.file, { name: came.file.name }), null)])
