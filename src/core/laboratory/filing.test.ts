@@ -152,7 +152,7 @@ describe('a report that becomes an entry', () => {
   })
 
   it('keeps names as printed beside what they were taken for', () => {
-    const answers = { ...noAnswers, status: 'final', unit: 'mg/L', agents: { Marb X: 'marbofloxacin' } } as const
+    const answers = { ...noAnswers, status: 'final', unit: 'mg/L', agents: { 'Marb X': 'marbofloxacin' } } as const
     const body = resultBody(report, answers, standing, susceptibility)
     expect(specimenResult.body.safeParse(body).success).toBe(true)
     expect(body?.isolates[0]).toMatchObject({
@@ -163,7 +163,7 @@ describe('a report that becomes an entry', () => {
         { drug: 'Clindamycin', agent: 'clindamycin', method: 'MIC', raw: '4 mg/L' },
       ],
     })
-    const unknown = { ...answers, unit: 'unknown', agents: { Marb X: null } } as const
+    const unknown = { ...answers, unit: 'unknown', agents: { 'Marb X': null } } as const
     expect(resultBody(report, unknown, standing, susceptibility)?.isolates[0]?.results[0]).toMatchObject({
       agent: null,
       method: null,

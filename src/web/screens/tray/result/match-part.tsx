@@ -20,7 +20,7 @@ import { keepEntries } from '../../../journal/outbox.ts'
 import { useWho } from '../../../session/use-who.ts'
 import { FilingPart } from './filing-part.tsx'
 import { filed, sayReport } from './keep-result.ts'
-import type { Came, Ended } from './report-part.tsx'
+import type { Came, Ended } from './steps.ts'
 import type { Candidate, Matched } from './use-match.ts'
 
 type Props = {

@@ -5,7 +5,6 @@ import type { LaboratoryReport } from '#core/laboratory/report.ts'
 import { type Answers, noAnswers } from '#core/laboratory/to-result.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { keepEntries } from '../../../journal/outbox.ts'
-import type { Attachment } from '../../../journal/take-in.ts'
 import { useWho } from '../../../session/use-who.ts'
 import { specimensHref } from '../../case/case-hrefs.ts'
 import { IsolatesPart } from './isolates-part.tsx'
@@ -13,18 +12,8 @@ import { held, sayReport } from './keep-result.ts'
 import { MatchPart } from './match-part.tsx'
 import { QuestionsPart } from './questions-part.tsx'
 import styles from './result.module.css'
+import type { Came, Ended } from './steps.ts'
 import { useMatch } from './use-match.ts'
-
-/** How a report ended here: in a case, or in the tray. */
-export type Ended =
-  | { readonly kind: 'filed'; readonly stream: string; readonly said: string }
-  | { readonly kind: 'held' }
-
-export type Came = {
-  readonly file: Attachment
-  readonly came: 'table' | 'hl7' | 'pasted'
-  readonly arrived: string | null
-}
 
 /** One report of what came in: what it says, what must still be said, whose it is, and the one step that ends it. */
 export function ReportPart(props: {

@@ -21,9 +21,10 @@ import takeInStyles from '../take-in.module.css'
 import { FaultPart } from './fault-part.tsx'
 import { held } from './keep-result.ts'
 import { MappingPart } from './mapping-part.tsx'
-import { type Ended, ReportPart } from './report-part.tsx'
+import { ReportPart } from './report-part.tsx'
 import styles from './result.module.css'
 import { isMessage, mappingFor, type Read, readByMapping, readMessages, textOfBytes } from './source.ts'
+import type { Came, Ended } from './steps.ts'
 
 type Source = {
   readonly text: string
@@ -210,7 +211,7 @@ function SourcePart(props: {
 
 function ReadPart(props: {
   readonly read: Read
-  readonly came: Parameters<typeof ReportPart>[0]['from']
+  readonly came: Came
   readonly draft: Draft
   readonly put: (part: Partial<Draft>) => void
 }) {
@@ -245,7 +246,7 @@ function ReadPart(props: {
 }
 
 /** What cannot be read is not lost: it waits in the tray like any paper. */
-function HoldWhole({ came }: { readonly came: Parameters<typeof ReportPart>[0]['from'] }) {
+function HoldWhole({ came }: { readonly came: Came }) {
   const { pen } = useWho()
   const [kept, setKept] = useState(came.arrived !== null)
   const hold = async () => {
