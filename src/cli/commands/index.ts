@@ -4,7 +4,6 @@ import { account } from './account.ts'
 import { antibiogram } from './antibiogram.ts'
 import { attach } from './attach.ts'
 import { backup } from './backup.ts'
-import { breakpoints } from './breakpoints.ts'
 import { calc } from './calc.ts'
 import { culture } from './culture.ts'
 import { demo } from './demo.ts'
@@ -27,7 +26,6 @@ export const commands = [
   antibiogram,
   attach,
   backup,
-  breakpoints,
   calc,
   culture,
   demo,

@@ -1,4 +1,5 @@
 import type { FormArrangement } from '#core/forms/arrangement.ts'
+import { tissueDiagnoses } from '../follow-up/tissue-diagnoses.ts'
 
 /** What the laboratory wrote, raw. */
 export const specimenResult = {
@@ -17,6 +18,7 @@ export const specimenResult = {
     specimen: { entries: ['specimen'] },
     laboratory: { register: 'laboratory' },
     isolates: { shownWhen: { field: 'growth', is: ['growth'] } },
+    'tissue.tumour': { options: tissueDiagnoses.map(({ id }) => id) },
     tissue: { shownWhen: { field: 'growth', is: ['not-a-culture'] } },
   },
 } as const satisfies FormArrangement

@@ -136,11 +136,13 @@ import { jaaha1995DryEye } from './jaaha-1995-dry-eye.ts'
 import { janssens2017 } from './janssens-2017.ts'
 import { javmaCruciateAudit } from './javma-cruciate-audit.ts'
 import { jcm2018Schleiferi } from './jcm-2018-schleiferi.ts'
+import { jfms2022EarCarcinoma } from './jfms-2022-ear-carcinoma.ts'
 import { jvdi2009Oxacillin } from './jvdi-2009-oxacillin.ts'
 import { kazamaIkeda1988 } from './kazama-ikeda-1988.ts'
 import { kelmer2015 } from './kelmer-2015.ts'
 import { layne2019 } from './layne-2019.ts'
 import { loinc } from './loinc.ts'
+import { london1996 } from './london-1996.ts'
 import { lukasik2015 } from './lukasik-2015.ts'
 import { magiorakos2012 } from './magiorakos-2012.ts'
 import { marbofloxacinUkSpc } from './marbofloxacin-uk-spc.ts'
@@ -173,7 +175,6 @@ import { nuttallCole2004 } from './nuttall-cole-2004.ts'
 import { oncologyBsaTables } from './oncology-bsa-tables.ts'
 import { ophthalmologyTexts } from './ophthalmology-texts.ts'
 import { osuPackedRedCells } from './osu-packed-red-cells.ts'
-import { ownBreakpoints } from './own-breakpoints.ts'
 import { pabloCriFlorida } from './pablo-cri-florida.ts'
 import { papich2023Fluoroquinolones } from './papich-2023-fluoroquinolones.ts'
 import { papich2025FelineFluoroquinolones } from './papich-2025-feline-fluoroquinolones.ts'
@@ -393,11 +394,13 @@ export const sources = [
   janssens2017,
   javmaCruciateAudit,
   jcm2018Schleiferi,
+  jfms2022EarCarcinoma,
   jvdi2009Oxacillin,
   kazamaIkeda1988,
   kelmer2015,
   layne2019,
   loinc,
+  london1996,
   lukasik2015,
   magiorakos2012,
   marbofloxacinUkSpc,
@@ -430,7 +433,6 @@ export const sources = [
   oncologyBsaTables,
   ophthalmologyTexts,
   osuPackedRedCells,
-  ownBreakpoints,
   pabloCriFlorida,
   papich2023Fluoroquinolones,
   papich2025FelineFluoroquinolones,

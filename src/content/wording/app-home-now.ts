@@ -10,6 +10,7 @@ export const homeNowInEnglish = {
   stopped: '{medicine}: last dose {last}, stopped from {day}, {time}.',
   unmatched: '“{medicine}” was stopped, and no page of this stay names it. Find out what the animal is given.',
   change: 'Change a medicine',
+  stopThis: 'Stop {medicine}',
   replacedWord: 'New home page',
   replaced:
     'Page {number}, made by {what} of {when}. A home page or calendar printed before that no longer counts; it names the medicines of before.',

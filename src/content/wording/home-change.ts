@@ -5,7 +5,7 @@ export const homeChangeInEnglish = {
   calendar: 'If you keep our times in your phone, ask us for the new ones.',
   changed: 'The medicines have changed',
   stop: 'Stop: {medicine}. Give no more from {date}, {time} on.',
-  left: 'If you gave every dose until then, {amount} will be left over. Bring them back to us.',
+  left: 'If you gave every dose until then, {amount} will be left over. Bring what is left back to us.',
   start: 'New: {medicine}. First dose {first}.',
   noneLeft: 'There is no medicine left to give.',
 } as const

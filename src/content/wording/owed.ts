@@ -110,9 +110,9 @@ export const owedInEnglish = {
     'acted-read': '{by} read the version before on {on} and acted on it.',
     'acted-told-owner': 'The owner was told of the version before on {on}, by {by}.',
     'acted-told-vet': 'The referring vet was told of the version before on {on}, by {by}.',
-    'carries-resistant': '{names} on record since {on}. {practice}',
-    'hygiene-belongs':
-      '{names}: the hygiene at home belongs to this call, and a new home page that says it. {practice}',
+    'carries-resistant':
+      '{names} on record since {on}: gloves and apron, last on the list, the wound covered, everything disinfected after.',
+    'hygiene-belongs': '{names}: the hygiene at home belongs to this call, and a new home page that says it.',
     'result-taken-away': 'Taken away by {by} on {on}. {reason}',
     'acted-changed': '{by} changed the medicines because of the version before on {on}.',
     'change-decided':

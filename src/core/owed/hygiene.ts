@@ -35,6 +35,6 @@ function saying(
 ): OwedItem {
   const since = carriages[0]?.at ?? item.dueFrom
   const on = sayMoment({ at: since, zone: clinic.zone, precision: 'day', by: 'clock' })
-  const about = { names: namesOfCarriages(carriages), on, practice: practice.value }
+  const about = { names: namesOfCarriages(carriages), on }
   return { ...item, why: [...item.why, { code, about }], facts: [...item.facts, practice] }
 }

@@ -24,7 +24,6 @@ export const mayWrite = {
   'blood-test': atTheAnimal,
   'blood-type': atTheAnimal,
   booking: staff,
-  'breakpoint-edition': ['surgeon', 'manager'],
   call: staff,
   check: atTheAnimal,
   choice: surgeonOnly,

@@ -8,6 +8,8 @@ import { type ReportInLoop, type SpecimenLine, specimenLoopsOf } from '#core/owe
 import { earOf, sayDay } from '../case/case-words.ts'
 import { type Block, list, paragraph } from '../render/model.ts'
 
+type Tissue = NonNullable<BodyOf<'specimen-result'>['tissue']>
+
 /** Every specimen with what the laboratory wrote, raw, and who read it. A result nobody read says so. */
 export function resultBlocks(file: CaseFile): Block[] {
   const loops = specimenLoopsOf(file.theCase)
@@ -46,14 +48,20 @@ function resultWords({ body, header }: Line<BodyOf<'specimen-result'>>): string 
 }
 
 /** Raw, as the laboratory printed it; nothing is interpreted in a letter. */
-function detail({ isolates, text }: BodyOf<'specimen-result'>): string[] {
+function detail({ isolates, tissue, text }: BodyOf<'specimen-result'>): string[] {
   const tested = isolates
     .filter(({ results }) => results.length > 0)
     .map(({ organism, results }) => {
       const said = results.map(({ drug, raw }) => `${drug} ${raw}`).join(', ')
       return fill(words.resistance, { organism, results: said })
     })
-  return [...tested, ...(text === null ? [] : [text])]
+  return [...tested, ...(tissue ? [tissueWords(tissue)] : []), ...(text === null ? [] : [text])]
+}
+
+function tissueWords({ diagnosis, margins, marginMillimetres }: Tissue): string {
+  const edge = words.edge[margins]
+  const free = marginMillimetres === null ? edge : fill(words.edgeOf, { edge, mm: marginMillimetres })
+  return fill(words.tissue, { diagnosis, edge: free })
 }
 
 function readWords(file: CaseFile, { reads }: ReportInLoop): string {

@@ -1,4 +1,5 @@
 import type { FormWords } from '#core/forms/words.ts'
+import { tissueDiagnoses } from '../../follow-up/tissue-diagnoses.ts'
 import { specimenWords } from '../report.ts'
 
 export const specimenResult = {
@@ -60,7 +61,11 @@ export const specimenResult = {
     'isolates.tests.result': { label: 'Result', options: { positive: 'positive', negative: 'negative' } },
     tissue: { label: 'Tissue or cells', none: 'words of the report only', open: 'diagnosis and edge' },
     'tissue.diagnosis': { label: 'Diagnosis, as printed' },
-    'tissue.tumour': { label: 'Read as' },
+    'tissue.tumour': {
+      label: 'Read as',
+      none: 'none of these',
+      options: Object.fromEntries(tissueDiagnoses.map(({ id, name }) => [id, name])),
+    },
     'tissue.margins': {
       label: 'Edge of the tissue',
       options: {

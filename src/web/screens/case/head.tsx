@@ -118,7 +118,11 @@ function Flags() {
     <ul className={styles.flags}>
       {carriages.map((one) => (
         <li key={`${one.result} ${one.name}`}>
-          {sayCarriage(one, file.clinic.zone)} <span className="soft">{hygieneForClinic.practice.value}</span>
+          {sayCarriage(one, file.clinic.zone)}
+          <details className={styles.hygiene}>
+            <summary>{hygieneForClinic.title}</summary>
+            <p>{hygieneForClinic.practice.value}</p>
+          </details>
         </li>
       ))}
       {flags.map(({ code, about }) => (

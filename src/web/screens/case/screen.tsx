@@ -23,6 +23,7 @@ import { FindingsPair } from './findings-pair.tsx'
 import { CaseHead, sayAnimal } from './head.tsx'
 import { HomeNow } from './home-now.tsx'
 import { Lanes } from './lanes.tsx'
+import { LoopStrips } from './loop-strip.tsx'
 import { Odds } from './odds.tsx'
 import { OwnerLinks, ownerLinksHref } from './owner-links.tsx'
 import { Papers, papersHref } from './papers.tsx'
@@ -55,6 +56,7 @@ export function CasePage() {
         <SidesPart />
         <Contents />
         <Lanes />
+        <LoopStrips />
         {chapters.chapters.map((view) => (
           <ChapterPart key={view.chapter} view={view}>
             <Panels chapter={view.chapter} state={view.state} />

@@ -26,6 +26,7 @@ import { DraftedLead, DraftedMark, DraftedUnread } from './drafted-parts.tsx'
 import { FilesPart } from './files-part.tsx'
 import { formChoices } from './form-choices.ts'
 import { PriceLines } from './price-lines.tsx'
+import { StopLines } from './stop-lines.tsx'
 import { SubjectChoice } from './subject-choice.tsx'
 import { SummaryHelp } from './summary-help.tsx'
 import { useWriting } from './use-writing.ts'
@@ -67,7 +68,10 @@ export function Writing(props: {
     kind === 'estimate'
       ? (field: string) =>
           field === 'lines' && <PriceLines draft={draft.body} place={place} onDraft={(body) => put({ body })} />
-      : drafted && ((field: string) => <DraftedMark kind={kind} drafted={drafted} field={field} />)
+      : kind === 'medicine-change'
+        ? (field: string) =>
+            field === 'stops' && <StopLines draft={draft.body} place={place} onDraft={(body) => put({ body })} />
+        : drafted && ((field: string) => <DraftedMark kind={kind} drafted={drafted} field={field} />)
   if (!writing.ready) return <DraftAwaited />
   const title = refused
     ? words.insteadTitle

@@ -1,0 +1,30 @@
+/** The strip from the swab to "owner told", on the page of a case. */
+export const loopInEnglish = {
+  title: 'From swab to owner told',
+  closed: { one: '{count} specimen: owner told', many: '{count} specimens: owner told' },
+  report: '{status} report of {when}',
+  expected: { culture: 'Culture', histology: 'Histology', cytology: 'Cytology' },
+  steps: {
+    taken: 'Taken',
+    come: 'Report',
+    read: 'Read',
+    decided: 'Decided',
+    changed: 'Medicines changed',
+    'owner-told': 'Owner told',
+    'vet-told': 'Referring vet told',
+  },
+  done: '{who}, {when}',
+  owed: 'not yet: {who}, by {when}',
+  late: 'late: {who}, since {when}',
+  behind: 'not yet',
+  deputy: '{name} for {of}',
+  before: 'Acted on the version before:',
+  acted: {
+    read: '{by} read it, {when}',
+    'told-owner': 'the owner was told by {by}, {when}',
+    'told-referring-vet': 'the referring vet was told by {by}, {when}',
+    changed: '{by} changed the medicines, {when}',
+  },
+  tissue: 'What sources say of it',
+  changes: 'Changes the chapter {chapter}:',
+} as const
