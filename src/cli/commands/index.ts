@@ -4,6 +4,7 @@ import { account } from './account.ts'
 import { antibiogram } from './antibiogram.ts'
 import { attach } from './attach.ts'
 import { backup } from './backup.ts'
+import { breakpoints } from './breakpoints.ts'
 import { calc } from './calc.ts'
 import { culture } from './culture.ts'
 import { demo } from './demo.ts'
@@ -26,6 +27,7 @@ export const commands = [
   antibiogram,
   attach,
   backup,
+  breakpoints,
   calc,
   culture,
   demo,

@@ -8,6 +8,7 @@ import { bloodLoss } from './blood-loss.ts'
 import { bloodTest } from './blood-test.ts'
 import { bloodType } from './blood-type.ts'
 import { booking } from './booking.ts'
+import { breakpointEdition } from './breakpoint-edition.ts'
 import { call } from './call.ts'
 import { check } from './check.ts'
 import { choice } from './choice.ts'
@@ -75,6 +76,7 @@ export const forms = [
   bloodTest,
   bloodType,
   booking,
+  breakpointEdition,
   call,
   check,
   choice,

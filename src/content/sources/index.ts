@@ -175,6 +175,7 @@ import { nuttallCole2004 } from './nuttall-cole-2004.ts'
 import { oncologyBsaTables } from './oncology-bsa-tables.ts'
 import { ophthalmologyTexts } from './ophthalmology-texts.ts'
 import { osuPackedRedCells } from './osu-packed-red-cells.ts'
+import { ownBreakpoints } from './own-breakpoints.ts'
 import { pabloCriFlorida } from './pablo-cri-florida.ts'
 import { papich2023Fluoroquinolones } from './papich-2023-fluoroquinolones.ts'
 import { papich2025FelineFluoroquinolones } from './papich-2025-feline-fluoroquinolones.ts'
@@ -433,6 +434,7 @@ export const sources = [
   oncologyBsaTables,
   ophthalmologyTexts,
   osuPackedRedCells,
+  ownBreakpoints,
   pabloCriFlorida,
   papich2023Fluoroquinolones,
   papich2025FelineFluoroquinolones,

@@ -27,6 +27,10 @@ export const settingsInEnglish = {
     plans: { title: 'Our usual plans', lead: 'Named dose plans; every line carries one chosen dose with its reason.' },
     doses: { title: 'Dose policies', lead: 'The dose this house starts from when nobody chose one.' },
     policies: { title: 'House policies', lead: 'Defaults that this clinic changed, with who, when and why.' },
+    breakpoints: {
+      title: 'Breakpoints',
+      lead: 'By which edition cultures of animals are read, and the copies this clinic owns.',
+    },
     prices: { title: 'Prices', lead: 'What an estimate is put together from, low and high.' },
     'closed-days': { title: 'Closed days', lead: 'Days on which no visit can fall due.' },
     clinic: { title: 'The clinic', lead: 'Name, phones, zone, and how numbers are written here.' },

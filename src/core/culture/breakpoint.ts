@@ -11,7 +11,11 @@ export type TestMethod = (typeof testMethods)[number]
 export type BreakpointKind = 'clinical' | 'human-derived' | 'human' | 'screen' | 'wild-type-limit' | 'proposal' | 'none'
 
 export type BreakpointHost = Species | 'human' | 'any'
-export type BodySite = 'soft-tissue' | 'urinary' | 'respiratory' | 'genital' | 'systemic' | 'any'
+export const bodySites = ['soft-tissue', 'urinary', 'respiratory', 'genital', 'systemic', 'any'] as const
+export type BodySite = (typeof bodySites)[number]
+export const breakpointRoutes = ['oral', 'intravenous', 'other'] as const
+export const conventions = ['CLSI', 'EUCAST'] as const
+export const audiences = ['animals', 'people'] as const
 
 /**
  * Where a category ends, as decimal text: mg/L for an MIC, whole mm for a zone. How the ends are compared is the
@@ -33,7 +37,7 @@ export type Breakpoint = {
   readonly kind: BreakpointKind
   readonly host: BreakpointHost
   readonly sites: readonly BodySite[]
-  readonly route?: 'oral' | 'intravenous' | 'other'
+  readonly route?: (typeof breakpointRoutes)[number]
   /** An organism or a group of them (content/susceptibility/organisms). */
   readonly organisms: string
   /** content/susceptibility/agents. */
@@ -58,8 +62,10 @@ export type Edition = {
   /** `ed7`, `v15.0` */
   readonly edition: string
   readonly year: number
-  readonly convention: 'CLSI' | 'EUCAST'
-  readonly audience: 'animals' | 'people'
+  readonly convention: (typeof conventions)[number]
+  readonly audience: (typeof audiences)[number]
   readonly current: boolean
+  /** The clinic’s own copy, loaded by a person: it goes before ours of the same name. */
+  readonly own?: true
   readonly rows: readonly Breakpoint[]
 }

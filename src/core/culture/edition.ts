@@ -66,7 +66,7 @@ function rowsOf(groups: readonly WrittenGroup[], convention: Edition['convention
   return groups.flatMap(({ rows, known, since, remark, dose, ...group }) =>
     rows.map(({ susceptible, between, resistant, known: own, ...row }): Breakpoint => {
       const ends = readEnds({ susceptible, between, resistant }, row.method, convention)
-      const id = idOf(group, row)
+      const id = rowId(group, row)
       if (ends.kind === 'refusal') throw new Error(`${id}: "${ends.refusal.written}" is no end of ${ends.refusal.end}.`)
       const about = { ...(since ? { since } : {}), ...(remark ? { remark } : {}), ...(dose ? { dose } : {}) }
       return { id, ...group, ...about, ...row, ends: { value: ends.answer, ...(own ?? known) } }
@@ -75,7 +75,7 @@ function rowsOf(groups: readonly WrittenGroup[], convention: Edition['convention
 }
 
 /** Made of what the row is of, so that the same row has the same id in every edition; a screen stands beside a value. */
-function idOf(
+export function rowId(
   { kind, host, agent, sites, route }: Pick<Breakpoint, 'kind' | 'host' | 'agent' | 'sites' | 'route'>,
   { organisms, method }: Pick<Breakpoint, 'organisms' | 'method'>,
 ): string {

@@ -17,7 +17,10 @@ export function editionById(editions: readonly Edition[], id: Edition['id']): Ed
 export function editionCalled(text: string, editions: readonly Edition[]): Edition | null {
   const wanted = plain(text)
   const found = editions.filter((edition) => namesOf(edition).some((name) => plain(name) === wanted))
-  return found.length === 1 ? (found[0] ?? null) : null
+  // The clinic's own copy in force goes before ours of the same name.
+  const own = found.filter((edition) => edition.own && edition.current)
+  const [only, another] = own.length > 0 ? own : found.filter((edition) => !edition.own)
+  return only && !another ? only : null
 }
 
 function namesOf(edition: Edition): string[] {

@@ -24,12 +24,3 @@ export type Organism = {
 export function organismById(organisms: readonly Organism[], id: string | null): Organism | undefined {
   return organisms.find((organism) => organism.id === id)
 }
-
-/**
- * Whether an organism is the one named or belongs to it; `any` holds them all.
- *
- * @example belongsTo(pseudintermedius, 'staphylococcus') // true
- */
-export function belongsTo(organism: Organism, named: string): boolean {
-  return named === 'any' || organism.id === named || organism.groups.includes(named)
-}

@@ -24,6 +24,7 @@ export const mayWrite = {
   'blood-test': atTheAnimal,
   'blood-type': atTheAnimal,
   booking: staff,
+  'breakpoint-edition': ['surgeon', 'manager'],
   call: staff,
   check: atTheAnimal,
   choice: surgeonOnly,

@@ -29,6 +29,7 @@ const gists = {
   erasure: ['because'],
   estimate: ['=edition', '=ceiling', '=answer'],
   'history-item': ['topic', 'text'],
+  'breakpoint-edition': ['standard', 'edition', 'year'],
   'figures-approved': ['species', 'procedure', 'asOf'],
   'house-policy': ['policy', 'value'],
   household: ['contacts', '=language'],

@@ -49,6 +49,7 @@ export const mappings: { readonly [Name in KindName]?: Mapping<Name> | 'elsewher
   erasure: 'journal',
   estimate,
   'history-item': historyItem,
+  'breakpoint-edition': 'journal',
   'figures-approved': 'journal',
   'house-policy': 'journal',
   household: 'elsewhere',

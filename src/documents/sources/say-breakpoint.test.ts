@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { susceptibility } from '#content/susceptibility/index.ts'
-import { sayEdition, sayEnds } from './say-breakpoint.ts'
+import { editionName } from '#core/culture/edition-name.ts'
+import { sayEnds } from './say-breakpoint.ts'
 
 function said(id: string, row: string): string {
   const edition = susceptibility.editions.find((one) => one.id === id)
@@ -29,7 +30,7 @@ describe('a breakpoint in words', () => {
   })
 
   it('belongs to an edition named in the long form', () => {
-    expect(susceptibility.editions.map(sayEdition)).toContain('CLSI VET01S ed7 (2024)')
-    expect(susceptibility.editions.map(sayEdition)).toContain('EUCAST v15.0 (2025)')
+    expect(susceptibility.editions.map(editionName)).toContain('CLSI VET01S ed7 (2024)')
+    expect(susceptibility.editions.map(editionName)).toContain('EUCAST v15.0 (2025)')
   })
 })

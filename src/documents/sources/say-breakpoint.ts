@@ -2,11 +2,6 @@ import { breakpointsInEnglish as words } from '#content/wording/app-breakpoints.
 import type { BetweenStep, Breakpoint, Edition } from '#core/culture/breakpoint.ts'
 import { fill } from '#core/outcome/finding.ts'
 
-/** Example: `CLSI VET01S ed7 (2024)`, as laboratories print it. */
-export function sayEdition({ standard, edition, year }: Pick<Edition, 'standard' | 'edition' | 'year'>): string {
-  return fill(words.name, { standard, edition, year: String(year) })
-}
-
 /**
  * The ends of a row in the signs of its convention.
  *

@@ -88,6 +88,7 @@ export const screens = [
   ['settings-plan-change', '/settings/plans/of/our%20usual%20plan%2C%20dog/change'],
   ['settings-doses', '/settings/doses'],
   ['settings-policies', '/settings/policies'],
+  ['settings-breakpoints', '/settings/breakpoints'],
   ['settings-prices', '/settings/prices'],
   ['settings-closed-days', '/settings/closed-days'],
   ['settings-clinic', '/settings/clinic'],

@@ -7,7 +7,7 @@ import styles from './home.module.css'
 const groups = {
   people: ['me', 'people', 'devices'],
   doses: ['shelf', 'register', 'plans', 'doses'],
-  house: ['policies', 'prices', 'closed-days', 'clinic'],
+  house: ['policies', 'breakpoints', 'prices', 'closed-days', 'clinic'],
   server: ['backup', 'read-log'],
 } as const satisfies Record<keyof typeof words.groups, readonly Part[]>
 

@@ -2,6 +2,7 @@ import type { ComponentType } from 'react'
 import { lazyPart } from '../../ahead.tsx'
 
 const backup = lazyPart(async () => ({ default: (await import('./backup.tsx')).BackupScreen }))
+const breakpoints = lazyPart(async () => ({ default: (await import('./breakpoints.tsx')).OwnBreakpointsScreen }))
 const clinic = lazyPart(async () => ({ default: (await import('./clinic.tsx')).ClinicScreen }))
 const closedDays = lazyPart(async () => ({ default: (await import('./closed-days.tsx')).ClosedDaysScreen }))
 const devices = lazyPart(async () => ({ default: (await import('./devices.tsx')).DevicesScreen }))
@@ -23,6 +24,7 @@ const shelf = lazyPart(async () => ({ default: (await import('./shelf.tsx')).She
 export const settingsRoutes: readonly (readonly [path: string, screen: ComponentType])[] = [
   ['/settings', home],
   ['/settings/backup', backup],
+  ['/settings/breakpoints', breakpoints],
   ['/settings/clinic', clinic],
   ['/settings/closed-days', closedDays],
   ['/settings/devices', devices],

@@ -2,7 +2,7 @@ import { Link } from 'wouter'
 import { breakpointsInEnglish as words } from '#content/wording/app-breakpoints.ts'
 import { sourcesInEnglish } from '#content/wording/app-sources.ts'
 import type { Edition } from '#core/culture/breakpoint.ts'
-import { sayEdition } from '#documents/sources/say-breakpoint.ts'
+import { editionName } from '#core/culture/edition-name.ts'
 import { SourcesPage } from './frame.tsx'
 import { allEditions, hrefOf } from './library.ts'
 import styles from './lists.module.css'
@@ -44,7 +44,7 @@ function Editions({ editions }: { readonly editions: readonly Edition[] }) {
         {editions.map((edition) => (
           <tr key={edition.id}>
             <th scope="row">
-              <Link href={hrefOf('breakpoints', edition.id)}>{sayEdition(edition)}</Link>
+              <Link href={hrefOf('breakpoints', edition.id)}>{editionName(edition)}</Link>
             </th>
             <td data-head={words.list.of}>{words.audiences[edition.audience]}</td>
             <td data-head={words.list.rows}>{edition.rows.length}</td>

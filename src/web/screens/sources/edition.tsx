@@ -2,10 +2,11 @@ import { useParams } from 'wouter'
 import { breakpointsInEnglish as words } from '#content/wording/app-breakpoints.ts'
 import { agentById } from '#core/culture/agent.ts'
 import type { Breakpoint, Edition } from '#core/culture/breakpoint.ts'
+import { editionName } from '#core/culture/edition-name.ts'
 import { organismById } from '#core/culture/organism.ts'
 import { capital } from '#core/outcome/capital.ts'
 import { fill } from '#core/outcome/finding.ts'
-import { sayEdition, sayEnds } from '#documents/sources/say-breakpoint.ts'
+import { sayEnds } from '#documents/sources/say-breakpoint.ts'
 import { SecondHand } from './breakpoints.tsx'
 import drugStyles from './drug.module.css'
 import { type FactLine, FactTable } from './facts.tsx'
@@ -21,7 +22,7 @@ export function EditionScreen() {
 
 export function EditionPage({ edition }: { readonly edition: Edition }) {
   return (
-    <SourcesPage title={sayEdition(edition)} part="breakpoints" cites={edition} lead={<About edition={edition} />}>
+    <SourcesPage title={editionName(edition)} part="breakpoints" cites={edition} lead={<About edition={edition} />}>
       <SecondHand />
       {edition.rows.length === 0 && <p>{words.noRows}</p>}
       {byDrug(edition).map(([drug, rows]) => (

@@ -28,12 +28,12 @@ import { susceptibility } from '#content/susceptibility/index.ts'
 import { type RuleName, rulesInEnglish } from '#content/wording/app-sources-rules.ts'
 import { emergencyTitles } from '#content/wording/emergency.ts'
 import type { Edition } from '#core/culture/breakpoint.ts'
+import { editionName } from '#core/culture/edition-name.ts'
 import { citedIn } from '#core/evidence/facts-in.ts'
 import type { Source } from '#core/evidence/sourced.ts'
 import type { Study } from '#core/evidence/study.ts'
 import type { Drug } from '#core/formulary/drug.ts'
 import type { Procedure } from '#core/procedures/procedure.ts'
-import { sayEdition } from '#documents/sources/say-breakpoint.ts'
 import { byStandard } from './edition-order.ts'
 
 const { bodySurface: _, patches: __, interactions: ___, loss, ...rest } = dosingRules
@@ -97,7 +97,7 @@ export type Entry = {
 /** Every page that cites something. */
 export const pages: readonly Entry[] = [
   ...drugs.map((one) => entry('formulary', one.id, one.name, one)),
-  ...allEditions.map((one) => entry('breakpoints', one.id, sayEdition(one), one)),
+  ...allEditions.map((one) => entry('breakpoints', one.id, editionName(one), one)),
   ...allStudies.map((one) => entry('studies', one.id, one.id, one)),
   ...allProcedures.map((one) => entry('procedures', one.id, one.name, one)),
   ...emergency.map((one) => entry('protocols', one.call, emergencyTitles[one.call], one)),
