@@ -34,8 +34,11 @@ const request = z.strictObject({
   standard: z.string().min(1).optional(),
   /** What the laboratory says it read by, where that is another one. */
   laboratoryStandard: z.string().min(1).optional(),
-  /** For what could be given; the reading itself does not use it. */
-  animal: z.looseObject({}).optional(),
+  /** For what could be used, in the shapes of the command `dose`; they are read by culture-options.ts. */
+  animal: z.unknown().optional(),
+  given: z.unknown().optional(),
+  at: z.unknown().optional(),
+  lines: z.unknown().optional(),
   isolates: z
     .array(
       z.strictObject({

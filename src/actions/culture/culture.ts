@@ -12,6 +12,7 @@ import { type ReadingRequest, readIsolates } from '#core/culture/read-isolates.t
 import type { Category, DrugReading, IsolateReading, Phenotype, UsedBreakpoint } from '#core/culture/reading.ts'
 import { type Cited, cite } from '#core/evidence/cite.ts'
 import { fill } from '#core/outcome/finding.ts'
+import { type AboutAnimal, type OptionAnswer, optionsOf } from './culture-options.ts'
 import { readCultureRequest } from './culture-request.ts'
 
 type SaidBreakpoint = {
@@ -80,6 +81,8 @@ export type CultureAnswer = {
     }
     readonly findings: readonly SaidFinding[]
   }[]
+  /** What could be used, first what should be taken first; empty without an animal. */
+  readonly options: readonly OptionAnswer[]
   readonly caution: string
 }
 
@@ -92,10 +95,12 @@ export type CultureAnswer = {
 export function culture(input: unknown): CultureAnswer {
   const request = readCultureRequest(input)
   const edition = editionById(susceptibility.editions, request.edition)
+  const readings = readIsolates(request, susceptibility)
   return {
     standard: editionName(edition),
     ...(request.laboratory && { laboratory: besides(request, request.laboratory) }),
-    isolates: readIsolates(request, susceptibility).map(isolate),
+    isolates: readings.map(isolate),
+    options: optionsOf(input as AboutAnimal, request, readings),
     caution,
   }
 }

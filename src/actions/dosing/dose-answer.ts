@@ -154,7 +154,8 @@ function writeConfirmation({ confirmation }: DoseResult): DoseAnswer['confirmati
   return { asks, secondName: confirmation.secondName }
 }
 
-function writeLine(line: DoseLine, lines: readonly DoseLine[]): LineAnswer {
+/** One line as every answer says it. */
+export function writeLine(line: DoseLine, lines: readonly DoseLine[]): LineAnswer {
   return {
     id: line.id,
     drug: line.drug,
@@ -281,7 +282,7 @@ function writeCeiling(ceiling: Ceiling): DoseAnswer['ceilings'][number] {
   }
 }
 
-function writeFinding(finding: DoseFinding): FindingAnswer {
+export function writeFinding(finding: DoseFinding): FindingAnswer {
   const { code, level, about } = finding
   const text = [sentence(fill(doseFindingWords[code], about)), sayLifted(finding, liftedWords)]
     .filter(Boolean)

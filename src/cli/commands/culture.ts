@@ -1,8 +1,9 @@
 import { culture as answerOf, type CultureAnswer } from '#actions/culture/culture.ts'
 import { changedByWords, drugFlagWords, cultureTable as words } from '#content/wording/culture.ts'
+import { optionWords } from '#content/wording/culture-options.ts'
 import type { CommandFile } from '../command.ts'
 import { readJson } from '../read-input.ts'
-import { table } from '../table.ts'
+import { amount, table } from '../table.ts'
 
 type Said = CultureAnswer['isolates'][number]
 type Result = Said['results'][number]
@@ -24,7 +25,7 @@ export const culture: CommandFile = {
   },
 }
 
-function told({ standard, isolates, caution }: CultureAnswer): string {
+function told({ standard, isolates, options, caution }: CultureAnswer): string {
   const parts = isolates.map((isolate) => {
     const rows = isolate.results.map((result) => [
       result.drug,
@@ -37,7 +38,16 @@ function told({ standard, isolates, caution }: CultureAnswer): string {
     const header = [words.drug, words.printed, words.category, words.breakpoint, words.beside]
     return `${isolate.id}. ${isolate.organism}\n${table(header, rows)}${findings}\n`
   })
-  return `${standard}\n\n${parts.join('')}${caution}\n`
+  return `${standard}\n\n${parts.join('')}${options.map(option).join('')}${caution}\n`
+}
+
+/** One drug with every sentence about it, and the range of each way: no dose, unless somebody sent one. */
+function option({ drug, verdict, why, whyNot, tier, ways, findings }: CultureAnswer['options'][number]): string {
+  const ranges = ways.flatMap(({ route, range, interval }) =>
+    range ? [`${route}: ${amount(range.low)} to ${amount(range.high)}, ${interval}`] : [],
+  )
+  const said = [...why, ...whyNot, ...(tier ? [tier.says] : []), ...ranges, ...findings.map(({ text }) => text)]
+  return `${optionWords.verdicts[verdict]}: ${drug}\n${said.map((sentence) => `  ${sentence}\n`).join('')}\n`
 }
 
 function category({ category: read, possible }: Result): string {

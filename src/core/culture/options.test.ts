@@ -1,3 +1,4 @@
+import { Temporal } from 'temporal-polyfill'
 import { describe, expect, it } from 'vitest'
 import { formulary } from '#content/formulary/index.ts'
 import { dosingRules } from '#content/protocols/dosing-rules.ts'
@@ -18,6 +19,7 @@ const agents: readonly Agent[] = [
   agent('trimethoprim-sulfonamide', 'folate-inhibitor'),
   { ...agent('oxacillin', 'staphylococcal-penicillin'), formulary: null },
   agent('rifampicin', 'rifamycin'),
+  agent('gentamicin', 'aminoglycoside'),
 ]
 
 function agent(id: string, family: Agent['family']): Agent {
@@ -169,6 +171,18 @@ describe('what could be used', () => {
     expect(ask([], {}, { isolates: isolates.slice(0, 1) }).map(({ verdict }) => verdict)).toEqual(['could'])
     const untested = [isolate([['doxycycline', 'S']], '1'), isolate([], '2')]
     expect(ask([], {}, { isolates: untested }).map(({ verdict }) => verdict)).toEqual(['doubt'])
+  })
+})
+
+describe('what it swallows at home', () => {
+  it('is met by the choice, and a drug never meets its own course', () => {
+    const at = Temporal.Instant.from('2026-03-10T10:00:00Z')
+    const home = (drug: string) => [{ drug, route: 'PO' as const, at: at.subtract({ hours: 2 }) }]
+    const of = (drug: string, on: string) => ask([[drug, 'S']], {}, { at, atHome: home(on) })[0]
+    expect(of('gentamicin', 'meloxicam')?.inAnimal.map(({ code }) => code)).toContain('pair-forbidden')
+    expect(of('gentamicin', 'meloxicam')?.verdict).toBe('cannot')
+    expect(of('gentamicin', 'gabapentin')?.verdict).toBe('could')
+    expect(of('enrofloxacin', 'enrofloxacin')?.verdict).toBe('could')
   })
 })
 

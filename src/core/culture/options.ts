@@ -26,8 +26,8 @@ export type OptionsQuestion = {
   readonly at?: Temporal.Instant
   /** Doses that a person chose, each of one drug; without one the range stands there and no dose. */
   readonly lines?: readonly PlannedLine[]
-  /** What it goes on getting besides. */
-  readonly beside?: readonly PlannedLine[]
+  /** What it swallows at home: another drug that a choice meets, never a dose of the drug itself. */
+  readonly atHome?: readonly Given[]
 }
 
 export type OptionFacts = Pick<SusceptibilityFacts, 'agents' | 'tiers'> & {
@@ -133,10 +133,10 @@ function wordsOf({ id }: Drug, { use, routes, qualifier, formulation }: DoseRow)
   }
 }
 
-function judged(line: PlannedLine, { animal, given, at, beside = [] }: OptionsQuestion, facts: OptionFacts) {
+function judged(line: PlannedLine, { animal, given, at, atHome = [] }: OptionsQuestion, facts: OptionFacts) {
   if (!animal) return undefined
-  const lines = [line, ...beside.filter(({ drug }) => drug !== line.drug)]
-  return doseLines({ animal, given, lines, ...(at && { at }) }, facts.knowledge).lines[0]
+  const before = [...given, ...atHome.filter(({ drug }) => drug !== line.drug)]
+  return doseLines({ animal, given: before, lines: [line], ...(at && { at }) }, facts.knowledge).lines[0]
 }
 
 /** What the record of the animal says about a drug, whatever dose somebody chooses. */

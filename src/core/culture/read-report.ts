@@ -2,6 +2,7 @@ import type { CaseFile } from '#core/journal/clinic.ts'
 import type { BodyOf, Line } from '#core/journal/fold.ts'
 import type { StoredIsolate } from '#core/journal/kinds/specimen-result.ts'
 import type { Edition } from './breakpoint.ts'
+import { compareEditions, type EditionDifference } from './compare-editions.ts'
 import { editionCalled } from './editions.ts'
 import type { SusceptibilityFacts } from './facts.ts'
 import { readIsolates } from './read-isolates.ts'
@@ -9,7 +10,12 @@ import type { IsolateReading } from './reading.ts'
 import { recogniseAgent, recogniseOrganism } from './recognise.ts'
 
 /** A report as it is read: by which edition, and what of each isolate. */
-export type ReportReading = { readonly edition: Edition; readonly isolates: readonly IsolateReading[] }
+export type ReportReading = {
+  readonly edition: Edition
+  readonly isolates: readonly IsolateReading[]
+  /** The edition that the laboratory names, where it is another one, and what it says otherwise. */
+  readonly laboratory: { readonly edition: Edition; readonly differences: readonly EditionDifference[] } | null
+}
 
 /**
  * A report read for its animal: by the edition somebody judged it by, else by that of the house. Null without a species,
@@ -28,9 +34,15 @@ export function readReport(
   const edition = facts.editions.find(({ id }) => id === (read?.body.edition ?? ofHouse))
   if (!host || !edition) return null
   const isolates = body.isolates.map((isolate) => withNames(isolate, facts))
-  const laboratory = body.standard === null ? null : (editionCalled(body.standard, facts.editions)?.id ?? null)
+  const theirs = body.standard === null ? null : editionCalled(body.standard, facts.editions)
+  const laboratory = theirs?.id ?? null
   const request = { host, site: 'soft-tissue', edition: edition.id, laboratory, isolates } as const
-  return { edition, isolates: readIsolates(request, facts) }
+  const differences = compareEditions(request, facts)
+  return {
+    edition,
+    isolates: readIsolates(request, facts),
+    laboratory: theirs && theirs.id !== edition.id ? { edition: theirs, differences } : null,
+  }
 }
 
 /** Names that nobody had settled when it was written, and that mean one thing: an older entry holds none. */

@@ -1,6 +1,7 @@
 import { Link } from 'wouter'
 import { susceptibility } from '#content/susceptibility/index.ts'
 import { cultureInEnglish } from '#content/wording/app-culture.ts'
+import { categoryWords } from '#content/wording/culture.ts'
 import { agentById } from '#core/culture/agent.ts'
 import { editionName } from '#core/culture/edition-name.ts'
 import { organismById } from '#core/culture/organism.ts'
@@ -24,6 +25,7 @@ export function IsolatesPart({ report, reading }: { readonly report: Report; rea
         {fill(words.by, { standard: editionName(reading.edition) })} {words.second}{' '}
         <Link href="/sources/breakpoints">{words.sources}</Link>
       </p>
+      {reading.laboratory && <Laboratory laboratory={reading.laboratory} />}
       {reading.isolates.map((isolate, place) => (
         <IsolatePart
           key={isolate.key}
@@ -33,6 +35,31 @@ export function IsolatesPart({ report, reading }: { readonly report: Report; rea
         />
       ))}
     </section>
+  )
+}
+
+/** Editions are never mixed: the laboratory's own is read whole beside ours, and only where they part is it said. */
+function Laboratory({ laboratory }: { readonly laboratory: NonNullable<ReportReading['laboratory']> }) {
+  const { edition, differences } = laboratory
+  const standard = editionName(edition)
+  if (differences.length === 0) return <p>{fill(words.laboratorySame, { standard })}</p>
+  return (
+    <>
+      <p>{fill(words.laboratoryOther, { standard })}</p>
+      <ul className={styles.facts}>
+        {differences.map(({ key, printed, agent, raw, ours, theirs }) => (
+          <li key={`${key} ${agent} ${printed} ${raw}`}>
+            {fill(words.difference, {
+              number: key,
+              drug: printed || (agentById(susceptibility.agents, agent)?.name ?? ''),
+              raw,
+              theirs: categoryWords[theirs],
+              ours: categoryWords[ours],
+            })}
+          </li>
+        ))}
+      </ul>
+    </>
   )
 }
 

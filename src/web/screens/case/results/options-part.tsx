@@ -7,6 +7,7 @@ import { susceptibility } from '#content/susceptibility/index.ts'
 import { cultureInEnglish } from '#content/wording/app-culture.ts'
 import { optionWords } from '#content/wording/culture-options.ts'
 import { askLaboratory } from '#core/culture/ask-laboratory.ts'
+import { givenAtHome } from '#core/culture/given-at-home.ts'
 import { type CultureOption, isReserved } from '#core/culture/option.ts'
 import { cultureOptions } from '#core/culture/options.ts'
 import type { ReportReading } from '#core/culture/read-report.ts'
@@ -33,7 +34,8 @@ export function OptionsPart({ reading }: { readonly reading: ReportReading }) {
   const covered = useMemo(() => reading.isolates.filter(({ key }) => !left.includes(key)), [reading, left])
   const animal = useMemo(() => dosedAnimalOf(file.theCase, now, dosingRules) ?? null, [file, now])
   const options = useMemo(() => {
-    const question = { isolates: covered, animal, given: givenOf(file.theCase, now), lines }
+    const atHome = givenAtHome(file.theCase, now, file.clinic.zone)
+    const question = { isolates: covered, animal, given: givenOf(file.theCase, now), atHome, lines }
     const facts = { ...susceptibility, cautions, knowledge: knowledgeOf(file) }
     return cultureOptions({ ...question, at: Temporal.Instant.from(now) }, facts)
   }, [covered, animal, file, now, lines])
