@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { susceptibility } from '#content/susceptibility/index.ts'
 import { entryMaker } from '#core/journal/entries-for-tests.ts'
+import type { Entry } from '#core/journal/entry.ts'
 import { fold } from '#core/journal/fold.ts'
 import { identity as identityKind } from '#core/journal/kinds/identity.ts'
 import type { StoredIsolate } from '#core/journal/kinds/specimen-result.ts'
@@ -10,6 +11,11 @@ import { emptyReport } from './empty-report.ts'
 const make = entryMaker()
 const identity = make({ kind: 'identity', body: identityKind.example })
 const specimen = make({ kind: 'specimen' })
+
+/** The case of these entries in a clinic without anything of its own. */
+function fileOf(...entries: readonly Entry[]) {
+  return { theCase: fold(entries), house: fold([]), people: new Map() }
+}
 
 function isolate(species: string, rows: readonly (readonly [string, string])[], tests: StoredIsolate['tests'] = []) {
   return {
@@ -33,7 +39,7 @@ function found(isolates: StoredIsolate[], edition: string | null = null) {
     kind: 'result-read',
     body: { result: result.id, decision: 'no-change', edition, text: 'Read.' },
   })
-  return carriagesOf(fold([identity, specimen, result, read]), susceptibility)
+  return carriagesOf(fileOf(identity, specimen, result, read), susceptibility)
 }
 
 describe('what asks for hygiene', () => {
@@ -86,7 +92,7 @@ describe('what asks for hygiene', () => {
       },
     })
     const away = make({ kind: 'withdrawal', withdraws: result.id, reason: 'Another animal’s.' })
-    expect(carriagesOf(fold([identity, specimen, result]), susceptibility)).toHaveLength(1)
-    expect(carriagesOf(fold([identity, specimen, result, away]), susceptibility)).toEqual([])
+    expect(carriagesOf(fileOf(identity, specimen, result), susceptibility)).toHaveLength(1)
+    expect(carriagesOf(fileOf(identity, specimen, result, away), susceptibility)).toEqual([])
   })
 })

@@ -1,6 +1,7 @@
 import type { Side } from '#core/animal/species.ts'
-import type { Case } from '#core/journal/fold.ts'
+import type { CaseFile } from '#core/journal/clinic.ts'
 import type { SusceptibilityFacts } from './facts.ts'
+import { factsOfHouse } from './house-facts.ts'
 import { methicillinName } from './methicillin.ts'
 import { organismById } from './organism.ts'
 import { readIsolates } from './read-isolates.ts'
@@ -23,9 +24,13 @@ export type Carriage = {
  * What reports that count have found of such organisms, oldest first; each report by the edition it was judged by. It
  * never ends by itself: an animal may carry them for months after the ear has healed.
  *
- * @example carriagesOf(theCase, susceptibility).map(({ name }) => name) // ['MRSP']
+ * @example carriagesOf(file, susceptibility).map(({ name }) => name) // ['MRSP']
  */
-export function carriagesOf(theCase: Case, facts: SusceptibilityFacts): Carriage[] {
+export function carriagesOf(
+  { theCase, ...clinic }: Pick<CaseFile, 'theCase' | 'house' | 'people'>,
+  ofContent: SusceptibilityFacts,
+): Carriage[] {
+  const facts = factsOfHouse(clinic, ofContent)
   const host = theCase.latest('identity')?.body.species
   if (!host) return []
   return theCase.live('specimen-result').flatMap(({ header, body, at }) => {

@@ -20,6 +20,17 @@ export const editionPolicy = 'culture.edition'
  * @example readIsolates({ …, edition: factsOfHouse(file, susceptibility).usual }, factsOfHouse(file, susceptibility))
  */
 export function factsOfHouse(file: House, facts: SusceptibilityFacts): SusceptibilityFacts {
+  const before = kept.get(file.house)
+  if (before && before.people === file.people && before.facts === facts) return before.made
+  const made = madeOf(file, facts)
+  kept.set(file.house, { people: file.people, facts, made })
+  return made
+}
+
+/** Made once for each state of the house: a screen reads many reports, and an edition is looked up by its own object. */
+const kept = new WeakMap<House['house'], Pick<House, 'people'> & Record<'facts' | 'made', SusceptibilityFacts>>()
+
+function madeOf(file: House, facts: SusceptibilityFacts): SusceptibilityFacts {
   const own = ownEditions(file)
   const editions = [...facts.editions, ...own]
   const ownPeople = own.filter(({ audience, current }) => audience === 'people' && current).map(({ id }) => id)

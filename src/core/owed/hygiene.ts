@@ -12,7 +12,7 @@ export type HygieneRules = { readonly facts: SusceptibilityFacts; readonly pract
  * comes, and the call that tells the result tells the hygiene too.
  */
 export function withHygiene(drafts: readonly Draft[], file: CaseFile, rules: HygieneRules): readonly Draft[] {
-  const carriages = carriagesOf(file.theCase, rules.facts)
+  const carriages = carriagesOf(file, rules.facts)
   if (carriages.length === 0) return drafts
   return drafts.map((draft) => {
     if (isTouched(draft.item))

@@ -6,8 +6,8 @@ import { fill } from '#core/outcome/finding.ts'
 import { type Block, heading, list, paragraph } from '../render/model.ts'
 
 /** What an owner does while the animal carries a germ that many medicines do not kill. */
-export function hygieneBlocks({ theCase }: CaseFile, { hygiene: words }: OwnerWords): Block[] {
-  const carriages = carriagesOf(theCase, susceptibility)
+export function hygieneBlocks(file: CaseFile, { hygiene: words }: OwnerWords): Block[] {
+  const carriages = carriagesOf(file, susceptibility)
   if (carriages.length === 0) return []
   const sure = carriages.filter((one) => one.sure)
   const open = carriages.filter((one) => !one.sure && !sure.some(({ name }) => name === one.name))

@@ -8,10 +8,10 @@ import { sayMoment } from '#core/time/moment.ts'
 import type { Block } from '../render/model.ts'
 
 /** The next clinic hears of it before the animal stands in its waiting room. */
-export function hygieneCallout({ theCase, clinic }: CaseFile): Block[] {
-  const carriages = carriagesOf(theCase, susceptibility)
+export function hygieneCallout(file: CaseFile): Block[] {
+  const carriages = carriagesOf(file, susceptibility)
   if (carriages.length === 0) return []
-  const lines = [...carriages.map((one) => sayCarriage(one, clinic.zone)), words.practice.value, words.lasts]
+  const lines = [...carriages.map((one) => sayCarriage(one, file.clinic.zone)), words.practice.value, words.lasts]
   return [{ kind: 'callout', tone: 'attention', word: words.title, lines }]
 }
 

@@ -112,7 +112,7 @@ function sayAgo(moment: { readonly at: string; readonly zone: string }, now: str
 function Flags() {
   const { file } = useCaseView()
   const flags = flagsOf(file.theCase)
-  const carriages = useMemo(() => carriagesOf(file.theCase, susceptibility), [file])
+  const carriages = useMemo(() => carriagesOf(file, susceptibility), [file])
   if (flags.length + carriages.length === 0) return words.noFlags
   return (
     <ul className={styles.flags}>

@@ -4,6 +4,7 @@ import { susceptibility } from '#content/susceptibility/index.ts'
 import { cultureInEnglish } from '#content/wording/app-culture.ts'
 import { resultRead } from '#content/wording/app-forms/result-read.ts'
 import { editionName } from '#core/culture/edition-name.ts'
+import { factsOfHouse } from '#core/culture/house-facts.ts'
 import type { ReportReading } from '#core/culture/read-report.ts'
 import { authorNamed } from '#core/journal/clinic.ts'
 import type { BodyOf, Line } from '#core/journal/fold.ts'
@@ -59,7 +60,7 @@ function Standing({ read }: { readonly read: Line<BodyOf<'result-read'>> }) {
     who: authorNamed(file, header.author),
     decision: resultRead.fields.decision.options[body.decision],
   }
-  const edition = susceptibility.editions.find((one) => one.id === body.edition)
+  const edition = factsOfHouse(file, susceptibility).editions.find((one) => one.id === body.edition)
   return (
     <>
       <p>
