@@ -35,6 +35,8 @@ export const optionWords = {
       '{organism} is susceptible by its number, but its other results raise the suspicion of an ESBL. Ask for the confirmation first.',
     'methicillin-possible':
       '{organism} is susceptible by its number, but it may be methicillin-resistant. Ask for oxacillin, mecA or PBP2a first.',
+    'same-drug-differs':
+      '{organism}: tested twice, once susceptible and once not. Ask the laboratory which result holds.',
     'susceptible-not-to-be-reported':
       '{organism}: this drug is not to be relied on against it, whatever the number shows ({raw}).',
     'value-unread': '{organism}: “{raw}” cannot be read as a value. Correct the report as it is printed.',

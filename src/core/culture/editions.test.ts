@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { susceptibility } from '#content/susceptibility/index.ts'
 import { editionName } from './edition-name.ts'
-import { editionById, editionCalled } from './editions.ts'
+import { conventionCalled, editionById, editionCalled } from './editions.ts'
 
 const { editions } = susceptibility
 
@@ -27,6 +27,16 @@ describe('the edition that a text means', () => {
 
   it('is found by the long name of each', () => {
     for (const edition of editions) expect(editionCalled(editionName(edition), editions)).toBe(edition)
+  })
+
+  it('is at least of one system, where only that is named', () => {
+    expect(['EUCAST', 'CLSI', 'VET01S', 'M100, newest'].map(conventionCalled)).toEqual([
+      'EUCAST',
+      'CLSI',
+      'CLSI',
+      'CLSI',
+    ])
+    for (const text of ['CLSI or EUCAST', 'in house', '']) expect(conventionCalled(text)).toBeNull()
   })
 
   it('that nobody holds is a bug, not a guess', () => {

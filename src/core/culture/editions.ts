@@ -23,6 +23,17 @@ export function editionCalled(text: string, editions: readonly Edition[]): Editi
   return only && !another ? only : null
 }
 
+/**
+ * Whose system a text names, where it names no edition: enough to know whose disks were laid.
+ *
+ * @example conventionCalled('EUCAST, current tables') // 'EUCAST'
+ */
+export function conventionCalled(text: string): Edition['convention'] | null {
+  const [eucast, clsi] = [/\beucast\b/i.test(text), /\b(?:clsi|vet0?1s?|vet0?8|m100|m45)\b/i.test(text)]
+  if (eucast === clsi) return null
+  return eucast ? 'EUCAST' : 'CLSI'
+}
+
 function namesOf(edition: Edition): string[] {
   const { id, standard, edition: number, year } = edition
   const numeral = number.replace(/^(?:ed|v)/, '')

@@ -49,8 +49,8 @@ export type ReadBy = {
   readonly edition: Edition
   readonly people: readonly Edition[]
   readonly proposals: readonly Edition[]
-  /** The edition that the laboratory names, where it is known. */
-  readonly laboratory: Edition | null
+  /** Whose disks the laboratory uses, where it is known. */
+  readonly laboratoryConvention: Edition['convention'] | null
   readonly printedSums: readonly PrintedSum[]
 }
 /** A reading before the expert rules, with what the isolate says about it. */
@@ -112,7 +112,7 @@ function readNumber(
   const method = value.kind === 'mic' ? 'MIC' : 'DISK'
   const wanted = { host: by.host, site: by.site, organism, agent: row.agent ?? '', method, disk: row.disk } as const
   const unsaidDisk = method === 'DISK' && row.disk === null
-  const otherSystem = by.laboratory !== null && by.laboratory.convention !== by.edition.convention
+  const otherSystem = by.laboratoryConvention !== null && by.laboratoryConvention !== by.edition.convention
   const read = { ...bare, method } as const
   if (unsaidDisk && otherSystem) {
     return { ...read, category: 'no_breakpoint', flags: ['disk-not-stated'], none: 'other-disk' }

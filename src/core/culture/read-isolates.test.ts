@@ -82,6 +82,10 @@ describe('a disk', () => {
   it('is not read unnamed when the laboratory works by the other system', () => {
     const reading = read(isolateOf('pseudomonas-aeruginosa', { gentamicin: '16 mm' }), { laboratory: 'eucast-15' })
     expect(drug(reading, 'gentamicin')).toMatchObject({ category: 'no_breakpoint', flags: ['disk-not-stated'] })
+    const onlyNamed = read(isolateOf('pseudomonas-aeruginosa', { gentamicin: '16 mm' }), {
+      laboratoryConvention: 'EUCAST',
+    })
+    expect(drug(onlyNamed, 'gentamicin').category).toBe('no_breakpoint')
   })
 })
 

@@ -25,6 +25,8 @@ export type ReadingRequest = {
   readonly edition: Edition['id']
   /** The edition that the laboratory names, where it is known. */
   readonly laboratory?: Edition['id'] | null
+  /** Whose disks and ends it uses, where only that is known of its standard. */
+  readonly laboratoryConvention?: Edition['convention'] | null
   readonly isolates: readonly StoredIsolate[]
 }
 
@@ -41,11 +43,22 @@ export function readIsolates(request: ReadingRequest, facts: SusceptibilityFacts
     site: request.site,
     edition,
     people: facts.people.map((id) => editionById(facts.editions, id)),
-    proposals: facts.editions.filter(({ rows }) => rows.some(({ kind }) => kind === 'proposal')),
-    laboratory: request.laboratory ? editionById(facts.editions, request.laboratory) : null,
+    proposals: proposalsOf(facts.editions),
+    laboratoryConvention: request.laboratory
+      ? editionById(facts.editions, request.laboratory).convention
+      : (request.laboratoryConvention ?? null),
     printedSums: facts.rules.printedSums,
   }
   return request.isolates.map((isolate) => readIsolate(isolate, by, facts))
+}
+
+/** Looked for once: a table of results asks for one isolate at a time. */
+const proposals = new WeakMap<readonly Edition[], readonly Edition[]>()
+function proposalsOf(editions: readonly Edition[]): readonly Edition[] {
+  const known = proposals.get(editions)
+  const found = known ?? editions.filter(({ rows }) => rows.some(({ kind }) => kind === 'proposal'))
+  if (!known) proposals.set(editions, found)
+  return found
 }
 
 function readIsolate(stored: StoredIsolate, by: ReadBy, facts: SusceptibilityFacts): IsolateReading {

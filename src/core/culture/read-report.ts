@@ -3,7 +3,7 @@ import type { BodyOf, Line } from '#core/journal/fold.ts'
 import type { StoredIsolate } from '#core/journal/kinds/specimen-result.ts'
 import type { Edition } from './breakpoint.ts'
 import { compareEditions, type EditionDifference } from './compare-editions.ts'
-import { editionCalled } from './editions.ts'
+import { conventionCalled, editionCalled } from './editions.ts'
 import type { SusceptibilityFacts } from './facts.ts'
 import { readIsolates } from './read-isolates.ts'
 import type { IsolateReading } from './reading.ts'
@@ -35,13 +35,21 @@ export function readReport(
   if (!host || !edition) return null
   const isolates = body.isolates.map((isolate) => withNames(isolate, facts))
   const theirs = body.standard === null ? null : editionCalled(body.standard, facts.editions)
+  const laboratoryConvention = body.standard === null ? null : conventionCalled(body.standard)
   const laboratory = theirs?.id ?? null
-  const request = { host, site: 'soft-tissue', edition: edition.id, laboratory, isolates } as const
-  const differences = compareEditions(request, facts)
+  const request = {
+    host,
+    site: 'soft-tissue',
+    edition: edition.id,
+    laboratory,
+    laboratoryConvention,
+    isolates,
+  } as const
   return {
     edition,
     isolates: readIsolates(request, facts),
-    laboratory: theirs && theirs.id !== edition.id ? { edition: theirs, differences } : null,
+    laboratory:
+      theirs === null || theirs === edition ? null : { edition: theirs, differences: compareEditions(request, facts) },
   }
 }
 

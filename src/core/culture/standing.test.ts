@@ -112,6 +112,7 @@ describe('how a drug stands against one isolate', () => {
   it('keeps back what the isolate itself speaks against', () => {
     expect(said(read('S', { flags: ['d-test-missing'] }))).toBe('doubt: d-test-missing')
     expect(said(read('S', { flags: ['esbl-suspected'] }))).toBe('doubt: esbl-suspected')
+    expect(said(read('S', { flags: ['same-drug-differs'] }))).toBe('doubt: same-drug-differs')
     expect(said(read('R', { flags: ['d-test-missing'] }))).toBe('fails: resistant')
     expect(said(read('NI', { flags: ['not-to-be-reported-susceptible'] }))).toBe(
       'fails: susceptible-not-to-be-reported',

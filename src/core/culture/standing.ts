@@ -22,6 +22,7 @@ export const standingCodes = [
   'laboratory-resistant',
   'd-test-missing',
   'esbl-suspected',
+  'same-drug-differs',
   'methicillin-possible',
   'susceptible-not-to-be-reported',
   'value-unread',
@@ -91,6 +92,7 @@ const keptBack: readonly (readonly [flag: string, because: StandingCode])[] = [
   ['d-test-missing', 'd-test-missing'],
   ['esbl-suspected', 'esbl-suspected'],
   ['methicillin-possible', 'methicillin-possible'],
+  ['same-drug-differs', 'same-drug-differs'],
 ]
 
 function conventionOf({ breakpoint }: DrugReading, editions: readonly Pick<Edition, 'id' | 'convention'>[]) {
