@@ -373,7 +373,8 @@ export const clsiM10035 = edition({
       kind: 'screen',
       host: 'human',
       agent: 'mupirocin',
-      sites: ['any'],
+      // Of the nose alone: no value for an ear.
+      sites: ['respiratory'],
       known: clsiRemembered,
       rows: [
         zone('staphylococcus-aureus', '200 µg', '>=7', '', '<=6'),

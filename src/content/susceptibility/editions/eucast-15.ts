@@ -627,7 +627,8 @@ export const eucast15 = edition({
       kind: 'human',
       host: 'human',
       agent: 'mupirocin',
-      sites: ['any'],
+      // Of the nose alone: no value for an ear.
+      sites: ['respiratory'],
       remark: 'only for clearing carriers, in the nose',
       known: eucastRemembered,
       rows: [
