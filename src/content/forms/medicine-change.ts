@@ -16,7 +16,6 @@ export const medicineChange = {
     read: { entries: ['result-read'], blank: 'none' },
     stops: { blank: 'none' },
     'stops.drug': { register: 'drug', free: true },
-    'stops.side': { blank: 'none' },
     starts: { blank: 'none' },
     'starts.drug': { register: 'drug', free: true },
   },

@@ -6,6 +6,7 @@ import { traction } from '../procedures/traction.ts'
 import { ventralBullaOsteotomy } from '../procedures/ventral-bulla-osteotomy.ts'
 import { verticalCanalAblation } from '../procedures/vertical-canal-ablation.ts'
 import { caution } from '../wording/caution.ts'
+import { handlingInEnglish } from '../wording/handling.ts'
 import { homeInEnglish } from '../wording/home.ts'
 import { homeChangeInEnglish } from '../wording/home-change.ts'
 import { hygieneInEnglish } from '../wording/hygiene.ts'
@@ -44,6 +45,7 @@ export const english = {
   },
   home: homeInEnglish,
   homeChange: homeChangeInEnglish,
+  handling: handlingInEnglish,
   hygiene: hygieneInEnglish,
   calendar: calendarInEnglish,
   page: ownerPageInEnglish,

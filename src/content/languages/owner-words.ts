@@ -6,6 +6,7 @@ import type { Provenance } from '#core/evidence/sourced.ts'
 import type { DrawingWords } from '#core/plate/drawings-of.ts'
 import type { PlateWords } from '#core/plate/words.ts'
 import type { DateWords } from '#core/time/date-words.ts'
+import type { handlingInEnglish } from '../wording/handling.ts'
 import type { homeInEnglish } from '../wording/home.ts'
 import type { homeChangeInEnglish } from '../wording/home-change.ts'
 import type { hygieneInEnglish } from '../wording/hygiene.ts'
@@ -44,6 +45,7 @@ export type OwnerWords = {
   readonly procedures: Readonly<Record<ProcedureId, string>>
   readonly home: SameShape<typeof homeInEnglish>
   readonly homeChange: SameShape<typeof homeChangeInEnglish>
+  readonly handling: SameShape<typeof handlingInEnglish>
   readonly hygiene: SameShape<typeof hygieneInEnglish>
   readonly calendar: SameShape<typeof calendarInEnglish>
   /** The page behind a private link, and what stands on and beside its plates. */

@@ -1,5 +1,6 @@
 import { cautionInSpanish } from '../wording/spanish/caution.ts'
 import { datesInSpanish } from '../wording/spanish/dates.ts'
+import { handlingInSpanish } from '../wording/spanish/handling.ts'
 import { homeInSpanish } from '../wording/spanish/home.ts'
 import { homeChangeInSpanish } from '../wording/spanish/home-change.ts'
 import { hygieneInSpanish } from '../wording/spanish/hygiene.ts'
@@ -34,6 +35,7 @@ export const spanish = {
   procedures: procedureNamesInSpanish,
   home: homeInSpanish,
   homeChange: homeChangeInSpanish,
+  handling: handlingInSpanish,
   hygiene: hygieneInSpanish,
   calendar: calendarInSpanish,
   page: ownerPageInSpanish,

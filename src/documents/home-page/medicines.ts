@@ -51,8 +51,18 @@ export function medicineBlocks(
   return [
     times.length > widestDay ? longTable(courses, said) : dayTable(courses, times, said),
     ...[...new Set(changes)].map((sentence) => paragraph(sentence)),
+    ...handlingOf(medicines, said).map((sentence) => paragraph([{ kind: 'strong', text: sentence }])),
     paragraph(`${words.forgotten} ${words.noHumanMedicine}`),
   ]
+}
+
+/** What a medicine may do to whoever gives it. */
+function handlingOf(medicines: readonly TimedMedicine[], { handling }: OwnerWords): string[] {
+  const known: Readonly<Record<string, { readonly value: string }>> = handling
+  return medicines.flatMap(({ drug, label }) => {
+    const said = known[drug]?.value
+    return said === undefined ? [] : [`${label}: ${said}`]
+  })
 }
 
 /** What to do with a dose at a time that the clocks skip or show twice. */
