@@ -1,11 +1,12 @@
 import { laboratoryTerms as terms } from '#content/exchange/laboratory-terms.ts'
+import { readFhir } from '#core/laboratory/fhir/read-fhir.ts'
 import { component, rawField } from '#core/laboratory/hl7/fields.ts'
 import { readOru } from '#core/laboratory/hl7/read-oru.ts'
 import { splitMessages } from '#core/laboratory/hl7/segments.ts'
 import { readTable } from '#core/laboratory/read-table.ts'
 import type { LaboratoryReport } from '#core/laboratory/report.ts'
 import { ourTable } from '#core/laboratory/write-table.ts'
-import { soundMessage, soundTable } from './sound-messages.ts'
+import { soundFhir, soundMessage, soundTable } from './sound-messages.ts'
 
 /**
  * Spoils result messages and tables at random and reads them. Reading must answer or refuse, never throw; and what it
@@ -19,17 +20,25 @@ export function breakMessages(
 ): { readonly text: string; readonly why: string } | undefined {
   const next = numbersFrom(seed)
   for (let made = 0; made < count; made += 1) {
-    const table = made % 4 === 0
-    const text = spoil(table ? soundTable : soundMessage, next)
-    const why = table ? tableWrong(text) : messageWrong(text)
+    const sort = sorts[made % sorts.length] ?? 'message'
+    const text = spoil(sound[sort], next)
+    const why = wrong[sort](text)
     if (why !== null) return { text, why }
   }
   return undefined
 }
 
-function tableWrong(text: string): string | null {
+const sorts = ['message', 'table', 'message', 'fhir'] as const
+const sound = { message: soundMessage, table: soundTable, fhir: soundFhir }
+const wrong = {
+  message: messageWrong,
+  table: (text: string) => thrown(() => readTable(text, ourTable, terms)),
+  fhir: (text: string) => thrown(() => readFhir(text, terms)),
+}
+
+function thrown(read: () => unknown): string | null {
   try {
-    readTable(text, ourTable, terms)
+    read()
     return null
   } catch (error) {
     return `threw ${String(error)}`

@@ -55,3 +55,27 @@ const report: LaboratoryReport = {
 
 export const soundMessage = writeOru(report)
 export const soundTable = writeTable([report, { ...report, accession: 'NL-26-00418', side: 'RIGHT' }])
+
+export const soundFhir = JSON.stringify({
+  resourceType: 'DiagnosticReport',
+  status: 'final',
+  identifier: [{ value: 'NL-26-00417' }],
+  contained: [
+    {
+      resourceType: 'Observation',
+      id: 'o',
+      status: 'final',
+      code: { text: 'Culture' },
+      valueString: 'Pseudomonas aeruginosa',
+      hasMember: [{ reference: '#a' }],
+    },
+    {
+      resourceType: 'Observation',
+      id: 'a',
+      status: 'final',
+      code: { text: 'gentamicin' },
+      valueQuantity: { value: 2, comparator: '<=', unit: 'mg/L' },
+    },
+  ],
+  result: [{ reference: '#o' }],
+})

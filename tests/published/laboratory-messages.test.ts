@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { laboratoryTerms as terms } from '#content/exchange/laboratory-terms.ts'
+import { drugOf } from '#core/laboratory/fhir/read-observation.ts'
 import { readOru } from '#core/laboratory/hl7/read-oru.ts'
 
 // Two lines of a susceptibility battery, copied on 30 November 2026 from the vectors SX086 and SX087; their layout is that
@@ -32,6 +33,26 @@ describe('the published line of a susceptibility battery', () => {
     expect(report).toMatchObject({
       status: 'final',
       isolates: [{ drugs: [{ drug: 'Clindamycin', value: '<=0.25', unit: 'mg/L', category: 'S' }] }],
+    })
+  })
+})
+
+// Vector SX088: the shape of the microbiology example of HL7 FHIR R4 (comparator, interpretation).
+const sx088 = {
+  resourceType: 'Observation',
+  status: 'final',
+  code: { coding: [{ system: 'http://loinc.org', code: '18878-9' }], text: 'Cefazolin' },
+  valueQuantity: { value: 2, comparator: '<=', unit: 'mg/L' },
+  interpretation: [
+    { coding: [{ system: 'http://terminology.hl7.org/CodeSystem/v3-ObservationInterpretation', code: 'S' }] },
+  ],
+}
+
+describe('the published FHIR observation of a drug', () => {
+  it('gives drug, MIC and category (SX088)', () => {
+    expect(drugOf(sx088, terms)).toMatchObject({
+      drug: { drug: 'Cefazolin', code: '18878-9', value: '<=2', unit: 'mg/L', category: 'S' },
+      doubts: [],
     })
   })
 })

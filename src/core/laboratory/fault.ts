@@ -21,6 +21,7 @@ export const faultCodes = [
   'date-two-readings',
   'status-unknown',
   'wrong-patient',
+  'entered-in-error',
   'parent-missing',
   'parent-disagrees',
   'isolate-unclear',

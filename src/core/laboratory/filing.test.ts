@@ -48,10 +48,10 @@ describe('a report under a number that the case has', () => {
     const theCase = fold([specimen, preliminary, final, read, told, change])
     const corrected = filingOf({ ...body, status: 'corrected', growth: 'none', isolates: [] }, theCase)
     expect(corrected).toMatchObject({ kind: 'supersedes', results: [{ header: { id: final.id } }] })
-    expect(corrected.kind === 'supersedes' && corrected.acted.map(({ header }) => header.id)).toEqual([
-      read.id,
-      told.id,
-      change.id,
+    expect(corrected.kind === 'supersedes' && corrected.acted.map(({ what, line }) => [what, line.header.id])).toEqual([
+      ['read', read.id],
+      ['told-owner', told.id],
+      ['changed', change.id],
     ])
   })
 

@@ -1,17 +1,15 @@
 import type { Side } from '#core/animal/species.ts'
 import { plainName } from '#core/identity/names.ts'
-import type { BodyOf, Case, Line } from '#core/journal/fold.ts'
+import type { Case } from '#core/journal/fold.ts'
 import { rootOf } from '#core/owed/operations.ts'
+import { type ResultLine, type SpecimenLine, sideOf } from '#core/owed/specimen-loop.ts'
 import type { LaboratoryReport } from './report.ts'
-
-export type Specimen = Line<BodyOf<'specimen'>>
-export type Result = Line<BodyOf<'specimen-result'>>
 
 /** Which tube of the case a report speaks of. `choose`: a person says so; `other-side`: nobody may file it there. */
 export type SpecimenMatch =
-  | { readonly kind: 'one'; readonly specimen: Specimen; readonly by: 'accession' | 'label' }
-  | { readonly kind: 'choose'; readonly among: readonly Specimen[] }
-  | { readonly kind: 'other-side'; readonly specimen: Specimen; readonly says: Side | 'BOTH' }
+  | { readonly kind: 'one'; readonly specimen: SpecimenLine; readonly by: 'accession' | 'label' }
+  | { readonly kind: 'choose'; readonly among: readonly SpecimenLine[] }
+  | { readonly kind: 'other-side'; readonly specimen: SpecimenLine; readonly says: Side | 'BOTH' }
   | { readonly kind: 'none' }
 
 /**
@@ -38,12 +36,8 @@ export function matchSpecimen(
   return among.length === 0 ? { kind: 'none' } : { kind: 'choose', among }
 }
 
-export function sideOf({ header }: { readonly header: Line['header'] }): Side | null {
-  return header.subject.kind === 'ear' ? header.subject.side : null
-}
-
 /** The live results of a case that stand under a laboratory's number. */
-export function resultsUnder(accession: string | null, theCase: Case): Result[] {
+export function resultsUnder(accession: string | null, theCase: Case): ResultLine[] {
   return accession === null ? [] : theCase.live('specimen-result').filter(({ body }) => body.accession === accession)
 }
 

@@ -1,7 +1,9 @@
+import { cultureInEnglish } from '#content/wording/app-culture.ts'
 import { takeInResultInEnglish } from '#content/wording/app-take-in-result.ts'
 import type { Case } from '#core/journal/fold.ts'
-import type { Acted, Filing } from '#core/laboratory/filing.ts'
+import type { Filing } from '#core/laboratory/filing.ts'
 import { fill } from '#core/outcome/finding.ts'
+import type { Acted } from '#core/owed/specimen-loop.ts'
 import { Notice } from '../../../design/notice.tsx'
 import { sayWhen } from '../../../design/say-when.ts'
 import { usePeople } from '../../../session/use-people.ts'
@@ -30,8 +32,8 @@ export function FilingPart({ filing, theCase }: { readonly filing: Filing; reado
             <>
               <p>{words.acted}</p>
               <ul>
-                {filing.acted.map((line) => (
-                  <ActedLine key={line.header.id} line={line} />
+                {filing.acted.map((acted) => (
+                  <ActedLine key={acted.line.header.id} acted={acted} />
                 ))}
               </ul>
             </>
@@ -42,19 +44,10 @@ export function FilingPart({ filing, theCase }: { readonly filing: Filing; reado
   }
 }
 
-function ActedLine({ line }: { readonly line: Acted }) {
+function ActedLine({ acted: { what, line } }: { readonly acted: Acted }) {
   const { nameOf } = usePeople()
   const { pen } = useWho()
   const { author } = line.header
-  const about = {
-    name: author.kind === 'person' ? nameOf(author.person) : author.kind,
-    when: sayWhen(line.at, pen.zone),
-  }
-  const { body } = line
-  if ('decision' in body) {
-    return <li>{fill(words.read, { ...about, decision: words.decisions[body.decision] })}</li>
-  }
-  return (
-    <li>{'who' in body ? fill(words.told, { ...about, who: words.who[body.who] }) : fill(words.changed, about)}</li>
-  )
+  const who = author.kind === 'person' ? nameOf(author.person) : author.kind
+  return <li>{fill(cultureInEnglish.report.actedOn[what], { who, when: sayWhen(line.at, pen.zone) })}</li>
 }

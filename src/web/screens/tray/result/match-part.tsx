@@ -7,10 +7,11 @@ import type { Side } from '#core/animal/species.ts'
 import { plainName } from '#core/identity/names.ts'
 import { filingOf } from '#core/laboratory/filing.ts'
 import type { CaseMatch } from '#core/laboratory/match-case.ts'
-import { matchSpecimen, type Specimen, sideOf } from '#core/laboratory/match-specimen.ts'
+import { matchSpecimen } from '#core/laboratory/match-specimen.ts'
 import type { LaboratoryReport } from '#core/laboratory/report.ts'
 import { type Answers, resultBody } from '#core/laboratory/to-result.ts'
 import { fill } from '#core/outcome/finding.ts'
+import { type SpecimenLine, sideOf } from '#core/owed/specimen-loop.ts'
 import { Choices } from '../../../design/choices.tsx'
 import { Field } from '../../../design/field.tsx'
 import { Notice } from '../../../design/notice.tsx'
@@ -66,7 +67,7 @@ function TubePart(props: Props & { readonly candidate: Candidate }) {
   const { theCase } = candidate.open.file
   const match = matchSpecimen(report, theCase)
   const [chosen, setChosen] = useState<string | null>(null)
-  const site = ({ body }: Specimen) => specimenWords.sites[body.site]
+  const site = ({ body }: SpecimenLine) => specimenWords.sites[body.site]
   switch (match.kind) {
     case 'none':
       return <Notice tone="warn" title={words.tube.none} />
@@ -110,7 +111,7 @@ function TubePart(props: Props & { readonly candidate: Candidate }) {
 }
 
 /** The laboratory by its name in the address book, what filing does to the case, and the filing itself. */
-function KeepPart(props: Props & { readonly candidate: Candidate; readonly specimen: Specimen }) {
+function KeepPart(props: Props & { readonly candidate: Candidate; readonly specimen: SpecimenLine }) {
   const { report, answers, from, end, candidate, specimen } = props
   const { pen } = useWho()
   const contacts = useAction<{ readonly contacts: readonly ListedContact[] }>('read-contacts', {})

@@ -138,7 +138,7 @@ function Begin(props: {
           <span>{words.choose}</span>
           <input
             type="file"
-            accept=".csv,.txt,.hl7,.tsv,text/plain,text/csv"
+            accept=".csv,.txt,.hl7,.tsv,.json,text/plain,text/csv"
             onChange={(event) => {
               const [file] = event.target.files ?? []
               if (file) take(file, false)

@@ -3,6 +3,7 @@ import { susceptibility } from '#content/susceptibility/index.ts'
 import type { BodyOf, Case } from '#core/journal/fold.ts'
 import type { Fault } from '#core/laboratory/fault.ts'
 import { Unreadable } from '#core/laboratory/fault.ts'
+import { readFhir } from '#core/laboratory/fhir/read-fhir.ts'
 import { guessMapping, plainHeading } from '#core/laboratory/guess-mapping.ts'
 import { readOru } from '#core/laboratory/hl7/read-oru.ts'
 import type { Delimiter, TableMapping } from '#core/laboratory/mapping.ts'
@@ -26,12 +27,21 @@ export type Read = {
   readonly reports: readonly LaboratoryReport[]
 }
 
-/** Whether a text is a result message rather than a table. */
+/** Whether a text is a message of another program rather than a table. */
 export function isMessage(text: string): boolean {
-  return /^\s*(MSH|FHS|BHS)/.test(text.slice(0, 200))
+  return isFhir(text) || /^\s*(MSH|FHS|BHS)/.test(text.slice(0, 200))
+}
+
+function isFhir(text: string): boolean {
+  return /^\s*\{/.test(text.slice(0, 200))
 }
 
 export function readMessages(text: string): Read {
+  if (isFhir(text)) {
+    const read = readFhir(text, terms)
+    if (read.kind === 'refusal') return { fault: read.refusal, faults: [], reports: [] }
+    return { fault: null, faults: [], reports: read.answer }
+  }
   const read = readOru(text, terms)
   if (read.kind === 'refusal') return { fault: read.refusal, faults: [], reports: [] }
   return {
