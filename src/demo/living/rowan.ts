@@ -4,6 +4,7 @@ import { moment } from '../chart.ts'
 import { staff, zone } from '../practice.ts'
 import { writeCheck } from '../writers.ts'
 import { find, firstCall, type Living, living, normalBaseline, weigh } from './animal.ts'
+import { reported, resistantStaphylococcus, sample } from './cultures.ts'
 import type { Days } from './days.ts'
 import { agreeAndBook, givePlan, operate } from './operation.ts'
 
@@ -60,6 +61,9 @@ export function rowan(days: Days): Chart {
   })
   weigh(one, `${operated} 07:50`, '31.2')
   givePlan(one, operated, 'our usual plan, dog', 'great auricular and auriculotemporal nerves, RIGHT')
+  const board = { operation: one.operationId, antibioticsOnBoard: 'cefazolin since 09:25' }
+  const entry = sample(one, 'RIGHT', `${operated} 10:20`, { site: 'bulla-on-entry', label: 'R-1', ...board })
+  const lavaged = sample(one, 'RIGHT', `${operated} 10:50`, { site: 'bulla-after-lavage', label: 'R-2', ...board })
   operate(one, operated, {
     side: 'RIGHT',
     procedure: 'teca-lbo',
@@ -68,6 +72,7 @@ export function rowan(days: Days): Chart {
     plan: 'Ward for two nights.',
   })
   quietMonths(one, operated)
+  cultures(one, addDays(operated, 7), entry, lavaged)
   yesterday(one, days)
   return one.chart
 }
@@ -124,6 +129,23 @@ function quietMonths(one: Living, operated: string): void {
     { plan: 'watch', because: 'The left ear is quiet.', reviewOn: null },
   )
   look(addDays(dayAfter(operated, { count: 3, unit: 'months' }), 3), 'none', 'Quiet; no swelling.')
+}
+
+/** The first sample grew nothing; what lay behind the debris grew once it was washed out. */
+function cultures(one: Living, on: string, entry: string, lavaged: string): void {
+  const decision = 'no-change'
+  reported(one, 'RIGHT', entry, {
+    on,
+    number: 'INV-0311',
+    isolate: null,
+    decided: { decision, text: 'Nothing grew on entry; wait for the sample after lavage.' },
+  })
+  reported(one, 'RIGHT', lavaged, {
+    on: addDays(on, 1),
+    number: 'INV-0312',
+    isolate: resistantStaphylococcus,
+    decided: { decision, text: 'Resistant to methicillin. The wound is closed and dry: no tablets, looked at again.' },
+  })
 }
 
 function yesterday(one: Living, days: Days): void {

@@ -4,6 +4,7 @@ import { moment } from '../chart.ts'
 import { staff, zone } from '../practice.ts'
 import { writeCheck } from '../writers.ts'
 import { find, firstCall, type Living, living, normalBaseline, weigh } from './animal.ts'
+import { coliOfACat, reported, sample } from './cultures.ts'
 import type { Days } from './days.ts'
 import { agreeAndBook, givePlan, operate } from './operation.ts'
 
@@ -42,6 +43,7 @@ export function sorrel(days: Days): Chart {
     },
   )
   workUp(one, seen)
+  swab(one, seen)
   agreeAndBook(one, `${seen} 15:00`, `${operated} 09:30`, {
     side: 'LEFT',
     procedure: 'ventral-bulla-osteotomy',
@@ -102,6 +104,21 @@ function workUp(one: Living, day: string): void {
       missing: [],
     },
   )
+}
+
+/** A swab of the work-up: it says what lived in the canal, not what the bulla will grow. */
+function swab(one: Living, day: string): void {
+  const canal = { site: 'canal', label: 'S-0', operation: null, antibioticsOnBoard: null } as const
+  const specimen = sample(one, 'LEFT', `${day} 10:20`, canal)
+  reported(one, 'LEFT', specimen, {
+    on: addDays(day, 4),
+    number: 'INV-0417',
+    isolate: coliOfACat,
+    decided: {
+      decision: 'no-change',
+      text: 'A swab of the canal before the operation; the bulla is sampled in theatre.',
+    },
+  })
 }
 
 function theatre(one: Living, day: string): void {

@@ -34,7 +34,7 @@ export const culture: readonly State[] = [
     name: 'report-typed-refused',
     seat: 'surgeon',
     bring: async (page, url, stage) => {
-      const specimen = await entryOf(page, stage, 'sorrel', 'specimen', 0)
+      const specimen = await entryOf(page, stage, 'sorrel', 'specimen', 1)
       await open(page, `${url}/case/sorrel/results/type/${specimen}`)
       await page.getByRole('radio', { name: 'growth', exact: true }).check()
       await page.getByLabel('Drug, drug 1 of organism 1').fill('Enrofloxacyne')
