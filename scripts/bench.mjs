@@ -39,6 +39,7 @@ console.log(`plan of ${recompute.size} lines in a case, as its page recomputes i
 const { benchCulture } = await import(pathToFileURL(await buildEntry('tests/bench/culture.ts', 'bench-culture')).href)
 const culture = benchCulture()
 console.log(`results of cultures read on one core: ${culture.perSecond} a second (${culture.results} of one drug each)`)
+console.log(await (await import('./bench-antibiogram.mjs')).benchAntibiogram())
 const { benchInBrowser } = await import('./bench-browser.mjs')
 await benchInBrowser(withinScreen)
 const { benchOffline } = await import('./bench-offline.mjs')

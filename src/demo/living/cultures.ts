@@ -75,7 +75,7 @@ export const resistantStaphylococcus = isolateOf('Staphylococcus pseudintermediu
   ['enrofloxacin', '>=4'],
   ['gentamicin', '>=16'],
   ['amikacin', '<=2'],
-  ['trimethoprim-sulfamethoxazole', '>=16/304'],
+  ['trimethoprim-sulfonamide', '>=16/304'],
   ['chloramphenicol', '8'],
 ])
 
@@ -87,6 +87,6 @@ export const coliOfACat = isolateOf('Escherichia coli', 'escherichia-coli', [
   ['marbofloxacin', '<=0.5'],
   ['gentamicin', '<=1'],
   ['amikacin', '<=2'],
-  ['trimethoprim-sulfamethoxazole', '<=0.5/9.5'],
+  ['trimethoprim-sulfonamide', '<=0.5/9.5'],
   ['doxycycline', '4'],
 ])

@@ -59,7 +59,7 @@ export function GrowsScreen() {
 function Grown({ grown }: { readonly grown: GrowsAnswer }) {
   const { organisms, isolates, preliminary, withoutSpecies, today } = grown
   const counted = organisms.reduce((sum, { n }) => sum + n, 0)
-  const groups = [...new Set(organisms.map(({ host, site }) => `${host} ${site ?? ''}`))]
+  const groups = [...new Set(inOrder(organisms).map(({ host, site }) => `${host} ${site ?? ''}`))]
   return (
     <div className="stack">
       <p role="status">
@@ -84,5 +84,15 @@ function Grown({ grown }: { readonly grown: GrowsAnswer }) {
       })}
       <HowCounted grown={grown} />
     </div>
+  )
+}
+
+const places: readonly string[] = Object.keys(words.places)
+
+/** Dogs before cats, and the places as they are reached: canal, bulla on entry, after lavage. */
+function inOrder(organisms: GrowsAnswer['organisms']): GrowsAnswer['organisms'] {
+  const rank = (site: string | null) => places.indexOf(site ?? '')
+  return organisms.toSorted(
+    (a, b) => Number(a.host === 'cat') - Number(b.host === 'cat') || rank(a.site) - rank(b.site),
   )
 }
