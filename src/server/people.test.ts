@@ -120,6 +120,29 @@ describe('looking after people', () => {
     expect(await today()).toEqual(['2026-07-10', nurse.person, 1])
   })
 
+  it('hands over only the closed days of a span, and leaves a leave that is there as it is', async () => {
+    const span = { person: nurse.person, from: '2026-08-01', until: '2026-08-31', deputy: surgeon.person }
+    const away = { ...span, from: '2026-08-15', until: '2026-08-16', deputy: house.managerId }
+    const spans = async () => {
+      const { body } = await house.manager.act('list-people', {})
+      const leaves = body.leaves as { readonly person: string; readonly from: string; readonly until: string }[]
+      return leaves.filter(({ person, from }) => person === nurse.person && from >= '2026-08').map(({ from }) => from)
+    }
+    expect(await status(nurse.browser.act('set-leave', away))).toBe(200)
+    expect(await status(nurse.browser.act('set-leave', { ...span, onClosedDays: true }))).toBe(200)
+    const found = (await spans()).sort()
+    expect(found).toContain('2026-08-15')
+    // Sundays are closed in this house; that of the leave stays with its own deputy.
+    expect(found.length).toBeGreaterThan(3)
+    const { body } = await house.manager.act('list-people', {})
+    const leaves = body.leaves as (typeof span)[]
+    expect(leaves.filter(({ deputy, from }) => deputy === house.managerId && from === '2026-08-15')).toHaveLength(1)
+    expect(
+      (await nurse.browser.act('set-leave', { ...span, until: '2028-08-31', onClosedDays: true })).error.path,
+    ).toBe('until')
+    expect(await status(nurse.browser.act('set-leave', { ...span, deputy: null }))).toBe(200)
+  })
+
   it('shows who read a case to surgeons and managers', async () => {
     const line = { stream: 'case:1', person: nurse.person, device: 'device of nora', at: '2026-07-10T09:00Z' }
     await house.serving.store.accounts.logRead(house.clinic, line)

@@ -5,7 +5,7 @@ export const medicineChange = {
   kind: 'medicine-change',
   place: 'case',
   chapters: ['Home', 'Year'],
-  writtenBy: ['surgeon'],
+  writtenBy: ['surgeon', 'anaesthetist'],
   amendable: true,
   sections: [
     { id: 'why', fields: ['read', 'because'] },

@@ -5,7 +5,7 @@ export const resultRead = {
   kind: 'result-read',
   place: 'case',
   chapters: ['Work-up', 'Home', 'Year'],
-  writtenBy: ['surgeon'],
+  writtenBy: ['surgeon', 'anaesthetist'],
   amendable: true,
   sections: [{ id: 'decision', fields: ['result', 'decision', 'edition', 'text'] }],
   fields: { result: { entries: ['specimen-result'] } },

@@ -41,6 +41,8 @@ export const peopleInEnglish = {
   deputy: 'Who stands in',
   chooseDeputy: 'choose …',
   leaveHelp: 'What {name} owes on these days is shown to the deputy as well.',
+  whichDays: 'Which of these days?',
+  onClosedDays: 'only days on which the clinic is closed: weekends and holidays',
   saveLeave: 'Write the leave down',
   leaveLine: '{name}: {from} to {until}. {deputy} stands in.',
   leaveBack: 'Take it back',

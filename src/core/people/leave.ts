@@ -1,4 +1,6 @@
 import { z } from 'zod'
+import { addDays } from '#core/time/calendar-day.ts'
+import { type ClosedDays, isOpen } from '#core/time/open-days.ts'
 
 const day = z.string().regex(/^\d{4}-\d{2}-\d{2}$/, 'must be a day like 2026-12-25')
 
@@ -26,4 +28,25 @@ export function standsFor(person: string, day: string, leaves: readonly Leave[])
     if (!away) return now
     now = away.deputy
   }
+}
+
+/**
+ * The closed days of a span, each run of them as one: weekends and holidays on which somebody else stands in. Days on
+ * which that person is away already are left as they are.
+ *
+ * @example closedRuns({ from: '2026-12-01', until: '2026-12-31' }, { weekdays: [6, 7], days: ['2026-12-25'] }, [])
+ */
+export function closedRuns(
+  { from, until }: Pick<Leave, 'from' | 'until'>,
+  closed: ClosedDays,
+  away: readonly Pick<Leave, 'from' | 'until'>[],
+): { from: string; until: string }[] {
+  const runs: { from: string; until: string }[] = []
+  for (let day = from; day <= until; day = addDays(day, 1)) {
+    if (isOpen(day, closed) || away.some((leave) => leave.from <= day && day <= leave.until)) continue
+    const last = runs.at(-1)
+    if (last && addDays(last.until, 1) === day) last.until = day
+    else runs.push({ from: day, until: day })
+  }
+  return runs
 }

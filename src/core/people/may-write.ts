@@ -8,6 +8,8 @@ const staff = ['surgeon', 'nurse', 'anaesthetist', 'desk', 'manager'] as const
 /** Whoever stands at the animal: what was done and seen can always be recorded by whoever did and saw it. */
 const atTheAnimal = ['surgeon', 'nurse', 'anaesthetist'] as const
 const surgeonOnly = ['surgeon'] as const
+/** Also whoever stands in for the surgeon: a result does not wait for the end of a leave. */
+const reads = ['surgeon', 'anaesthetist'] as const
 const doses = ['surgeon', 'anaesthetist', 'manager'] as const
 
 /**
@@ -56,7 +58,7 @@ export const mayWrite = {
   'laboratory-table': staff,
   'late-event': atTheAnimal,
   'medicine-before': staff,
-  'medicine-change': surgeonOnly,
+  'medicine-change': reads,
   merge: staff,
   note: staff,
   observation: atTheAnimal,
@@ -72,7 +74,7 @@ export const mayWrite = {
   referral: staff,
   refile: staff,
   'register-line': [...atTheAnimal, 'manager'],
-  'result-read': surgeonOnly,
+  'result-read': reads,
   'second-check': atTheAnimal,
   'shelf-item': [...atTheAnimal, 'manager'],
   'side-settled': surgeonOnly,

@@ -8,6 +8,7 @@ import { Field } from '../../design/field.tsx'
 import { Modal } from '../../design/modal.tsx'
 import { sayDay } from '../../design/say-when.ts'
 import { TextField } from '../../design/text-field.tsx'
+import { Ticks } from '../../design/ticks.tsx'
 import { call } from '../../journal/api.ts'
 import { useDraft } from '../../journal/drafts.ts'
 import { useWho } from '../../session/use-who.ts'
@@ -15,7 +16,13 @@ import { DoingNote, useDoing } from './doing.tsx'
 import styles from './settings.module.css'
 import type { Person, Staff } from './staff.ts'
 
-type Draft = { readonly from: string; readonly until: string; readonly deputy: string }
+type Draft = {
+  readonly from: string
+  readonly until: string
+  readonly deputy: string
+  /** Missing in a draft of before. */
+  readonly onClosedDays?: boolean
+}
 
 /** When somebody is away, and who stands in. */
 export function LeaveForm(props: { readonly person: Person; readonly staff: Staff; readonly onClose: () => void }) {
@@ -38,7 +45,8 @@ export function LeaveForm(props: { readonly person: Person; readonly staff: Staf
     setTried(true)
     const { from, until } = days
     if (from.kind === 'refusal' || until.kind === 'refusal') return
-    const leave = { person: person.id, from: from.answer, until: until.answer, deputy: draft.deputy }
+    const { deputy, onClosedDays = false } = draft
+    const leave = { person: person.id, from: from.answer, until: until.answer, deputy, onClosedDays }
     const done = await run(async () => {
       await call('set-leave', leave)
       return settingsInEnglish.saved
@@ -62,6 +70,13 @@ export function LeaveForm(props: { readonly person: Person; readonly staff: Staf
             onText={(text) => change({ ...draft, [day]: text })}
           />
         ))}
+        <Ticks
+          legend={words.whichDays}
+          values={draft.onClosedDays ? (['closed'] as const) : []}
+          options={['closed'] as const}
+          say={() => words.onClosedDays}
+          onValues={(values) => change({ ...draft, onClosedDays: values.length > 0 })}
+        />
         <Field label={words.deputy} error={tried && draft.deputy === '' ? formRefusals['not-chosen'] : null}>
           {(control) => (
             <select
