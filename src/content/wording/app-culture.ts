@@ -53,6 +53,11 @@ export const cultureInEnglish = {
     entry: 'The entry itself',
     correct: 'Correct it',
     words: 'The laboratory writes',
+    notReadTitle: 'Nothing is read of it',
+    notReadAnimal: 'Nobody wrote which species the animal is. Write it, and the report is read.',
+    notReadEdition:
+      'It was judged by an edition of breakpoints that is not held here, and by another one it is not read.',
+    printed: '{organism}: {drugs}',
     noGrowth: 'Nothing grew.',
     noGrowthMeans: 'No growth is not “no infection”: a drug before the sample, anaerobes and biofilm do the same.',
     besideGrew: '{site} ({label}): {what}',

@@ -42,4 +42,12 @@ describe('a report read for its animal', () => {
     })
     for (const standard of [null, 'CLSI VET01S ed7', 'our own table']) expect(read(standard)?.laboratory).toBeNull()
   })
+
+  it('knows a name that was written before names were recognised', () => {
+    expect(read(null)?.isolates[0]?.organism).toBe('staphylococcus-pseudintermedius')
+  })
+
+  it('is not read by another edition than it was judged by: nobody chose that one', () => {
+    expect(read(null, 'own:an-edition-that-is-gone')).toBeNull()
+  })
 })

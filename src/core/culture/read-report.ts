@@ -21,17 +21,16 @@ export type ReportReading = {
  * A report read for its animal: by the edition somebody judged it by, else by that of the house. Null without a species,
  * or where that edition is not held here: then nothing is read rather than by another one.
  *
- * @example readReport(file, report, susceptibility)?.isolates[0]?.phenotype.methicillinResistant // 'yes'
+ * @example readReport(file, report, factsOfHouse(file, susceptibility))?.isolates[0]?.phenotype.methicillinResistant // 'yes'
  */
 export function readReport(
   { theCase }: Pick<CaseFile, 'theCase'>,
   { header, body }: Line<BodyOf<'specimen-result'>>,
   facts: SusceptibilityFacts,
-  ofHouse: Edition['id'] = facts.usual,
 ): ReportReading | null {
   const host = theCase.latest('identity')?.body.species
   const read = theCase.live('result-read').findLast((line) => line.body.result === header.id && line.body.edition)
-  const edition = facts.editions.find(({ id }) => id === (read?.body.edition ?? ofHouse))
+  const edition = facts.editions.find(({ id }) => id === (read?.body.edition ?? facts.usual))
   if (!host || !edition) return null
   const isolates = body.isolates.map((isolate) => withNames(isolate, facts))
   const theirs = body.standard === null ? null : editionCalled(body.standard, facts.editions)

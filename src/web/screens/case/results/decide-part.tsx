@@ -1,10 +1,8 @@
 import { type FormEvent, useState } from 'react'
 import { Link } from 'wouter'
-import { susceptibility } from '#content/susceptibility/index.ts'
 import { cultureInEnglish } from '#content/wording/app-culture.ts'
 import { resultRead } from '#content/wording/app-forms/result-read.ts'
 import { editionName } from '#core/culture/edition-name.ts'
-import { factsOfHouse } from '#core/culture/house-facts.ts'
 import type { ReportReading } from '#core/culture/read-report.ts'
 import { authorNamed } from '#core/journal/clinic.ts'
 import type { BodyOf, Line } from '#core/journal/fold.ts'
@@ -22,7 +20,7 @@ import { entryHref, writeHref } from '../case-hrefs.ts'
 import { useCaseView } from '../case-view.ts'
 import { MayNotWrite } from '../may-correct.tsx'
 import { useFaultFocus } from '../use-fault-focus.ts'
-import type { Report } from './read-here.ts'
+import { factsHere, type Report } from './read-here.ts'
 import styles from './results.module.css'
 
 const words = cultureInEnglish.decide
@@ -60,7 +58,7 @@ function Standing({ read }: { readonly read: Line<BodyOf<'result-read'>> }) {
     who: authorNamed(file, header.author),
     decision: resultRead.fields.decision.options[body.decision],
   }
-  const edition = factsOfHouse(file, susceptibility).editions.find((one) => one.id === body.edition)
+  const edition = factsHere(file).editions.find((one) => one.id === body.edition)
   return (
     <>
       <p>

@@ -21,6 +21,7 @@ import { Ticks } from '../../../design/ticks.tsx'
 import { useMinute } from '../../../journal/use-minute.ts'
 import { useCaseView } from '../case-view.ts'
 import { OptionRow } from './option-row.tsx'
+import { factsHere } from './read-here.ts'
 import styles from './results.module.css'
 
 const words = cultureInEnglish.options
@@ -36,7 +37,7 @@ export function OptionsPart({ reading }: { readonly reading: ReportReading }) {
   const options = useMemo(() => {
     const atHome = givenAtHome(file.theCase, now, file.clinic.zone)
     const question = { isolates: covered, animal, given: givenOf(file.theCase, now), atHome, lines }
-    const facts = { ...susceptibility, cautions, knowledge: knowledgeOf(file) }
+    const facts = { ...factsHere(file), cautions, knowledge: knowledgeOf(file) }
     return cultureOptions({ ...question, at: Temporal.Instant.from(now) }, facts)
   }, [covered, animal, file, now, lines])
   const keep = (line: PlannedLine | null, drug: string) =>

@@ -1,5 +1,6 @@
 import { useMemo } from 'react'
 import { Link, useParams } from 'wouter'
+import { choiceInEnglish } from '#content/wording/app-choice.ts'
 import { cultureInEnglish } from '#content/wording/app-culture.ts'
 import { specimenWords } from '#content/wording/report.ts'
 import type { SpecimenStanding } from '#core/culture/specimen-standing.ts'
@@ -90,6 +91,7 @@ function ReportPage({ report }: { readonly report: Report }) {
           <OptionsPart reading={reading} />
         </>
       )}
+      {!reading && report.body.isolates.length > 0 && <NotRead report={report} />}
       {isCulture && <TopicalPart standing={standing} />}
       {isCulture && <DurationPart />}
       <DecidePart report={report} reading={reading} />
@@ -98,6 +100,31 @@ function ReportPage({ report }: { readonly report: Report }) {
         <Link href={specimensHref(id)}>{words.toList}</Link>
       </p>
     </Page>
+  )
+}
+
+/** Why nothing is read, and everything as it was printed. */
+function NotRead({ report: { body } }: { readonly report: Report }) {
+  const { file, id } = useCaseView()
+  const hasAnimal = file.theCase.latest('identity') !== undefined
+  return (
+    <section className={styles.part}>
+      <Notice tone="warn" title={words.notReadTitle}>
+        <p>{hasAnimal ? words.notReadEdition : words.notReadAnimal}</p>
+        {!hasAnimal && (
+          <p data-screen-only>
+            <Link href={writeHref(id, 'identity')}>{choiceInEnglish.toIdentity}</Link>
+          </p>
+        )}
+      </Notice>
+      <ul className={styles.facts}>
+        {body.isolates.map(({ key, organism, results }) => (
+          <li key={key}>
+            {fill(words.printed, { organism, drugs: results.map(({ drug, raw }) => `${drug} ${raw}`).join('; ') })}
+          </li>
+        ))}
+      </ul>
+    </section>
   )
 }
 
