@@ -49,6 +49,18 @@ test('a clinic loads its own copy of breakpoints, is told what is wrong in it, a
       await page.screenshot({ path: `${process.env.LOOK}/own-breakpoints-${width}.png`, fullPage: true })
   }
 
+  await page.goto(`${program.url}/settings/policies`)
+  await expect(
+    page.getByText('Edition of breakpoints that animals are read by: Invented standard ed1 (2026)'),
+  ).toBeVisible()
+  await page.goto(`${program.url}/sources/breakpoints`)
+  await page.getByRole('link', { name: 'Invented standard ed1 (2026)' }).click()
+  await expect(page.getByText('Our own copy: Our copy, compared by two of us,', { exact: false })).toBeVisible()
+  await expect(page.getByText('S ≤ 16; I 32; R ≥ 64')).toBeVisible()
+  await expectAccessible(page)
+  if (process.env.LOOK) await page.screenshot({ path: `${process.env.LOOK}/own-edition.png`, fullPage: true })
+  await page.goto(`${program.url}/settings/breakpoints`)
+
   // The copy that results are read by is taken back: ours holds again, and the page says why.
   await copies.getByRole('button', { name: 'Take back' }).click()
   const dialog = page.getByRole('dialog')

@@ -6,6 +6,11 @@ export const breakpointsInEnglish = {
     'Second-hand: none of these values was read in the document itself. Compare them with your own copy before you rely on one; a clinic can load the edition that it owns.',
   never: 'An old edition is never changed: a case keeps the edition that its result was judged by.',
   doses: 'Doses of people are left out. None may be scaled to an animal.',
+  ownTitle: 'Our own copies',
+  ownChange: 'Load a copy, or choose by which edition animals are read',
+  noOwn: 'This clinic has loaded none.',
+  ownHand: 'Our own copy: {from}.',
+  ownReplaced: 'Our own copy, replaced or taken back since; kept for what was judged by it: {from}.',
   list: { edition: 'Edition', of: 'Made for', rows: 'Rows', state: 'State' },
   audiences: { animals: 'animals', people: 'people' },
   madeFor: {

@@ -1,8 +1,10 @@
 import { useState } from 'react'
 import { Link } from 'wouter'
 import { dosingRules } from '#content/protocols/dosing-rules.ts'
+import { susceptibility } from '#content/susceptibility/index.ts'
 import { settingsInEnglish } from '#content/wording/app-settings.ts'
 import { policyInEnglish as words } from '#content/wording/app-settings-doses.ts'
+import { chosenEdition, editionPolicy, factsOfHouse } from '#core/culture/house-facts.ts'
 import { ownDefaultsOf } from '#core/dosing/own-defaults.ts'
 import { isUnreadableFigurePolicy } from '#core/evidence/own/own-rules.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
@@ -18,7 +20,7 @@ import { SettingsPage } from './frame.tsx'
 import { useRefusal } from './may.ts'
 import { ownValue } from './own-spans.ts'
 import { type Policy, PolicyForm } from './policy-form.tsx'
-import { policyName } from './policy-name.ts'
+import { policyName, policyValue } from './policy-name.ts'
 import styles from './settings.module.css'
 import { TakeBack } from './take-back.tsx'
 
@@ -83,6 +85,7 @@ function List(props: {
     ...policiesOf(file).unreadable.map(({ body }) => body.policy),
     ...ownDefaultsOf(file.house, dosingRules).unreadable.map(({ policy }) => policy),
     ...lines.flatMap(({ body }) => (isUnreadableFigurePolicy(body) ? [body.policy] : [])),
+    ...(chosenEdition(file, factsOfHouse(file, susceptibility).editions) ? [] : [editionPolicy]),
   ])
   if (lines.length === 0) return <p>{words.none}</p>
   return (
@@ -94,7 +97,7 @@ function List(props: {
           <li key={header.id} className={styles.line}>
             <div>
               <p className={styles.name}>
-                {policyName(body.policy)}: {body.value}
+                {policyName(body.policy)}: {policyValue(body, file)}
               </p>
               <p>{body.because}</p>
               {unreadable.has(body.policy) && (

@@ -3,6 +3,10 @@ import { breakpointsInEnglish as words } from '#content/wording/app-breakpoints.
 import { sourcesInEnglish } from '#content/wording/app-sources.ts'
 import type { Edition } from '#core/culture/breakpoint.ts'
 import { editionName } from '#core/culture/edition-name.ts'
+import { ownEditions } from '#core/culture/house-facts.ts'
+import { ReadingView } from '../../design/reading-view.tsx'
+import { useHouse } from '../../journal/cases.ts'
+import drugStyles from './drug.module.css'
 import { SourcesPage } from './frame.tsx'
 import { allEditions, hrefOf } from './library.ts'
 import styles from './lists.module.css'
@@ -16,7 +20,27 @@ export function BreakpointsScreen() {
       <SecondHand />
       <p>{words.never}</p>
       <Editions editions={allEditions} />
+      <OwnCopies />
     </SourcesPage>
+  )
+}
+
+/** What this clinic loaded itself, copies that were replaced among them. */
+function OwnCopies() {
+  const reading = useHouse()
+  return (
+    <section aria-labelledby="own-copies" className={drugStyles.species}>
+      <h2 id="own-copies">{words.ownTitle}</h2>
+      <p data-screen-only>
+        <Link href="/settings/breakpoints">{words.ownChange}</Link>
+      </p>
+      <ReadingView reading={reading}>
+        {({ file }) => {
+          const own = ownEditions(file)
+          return own.length === 0 ? <p>{words.noOwn}</p> : <Editions editions={own} />
+        }}
+      </ReadingView>
+    </section>
   )
 }
 

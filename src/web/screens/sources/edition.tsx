@@ -3,10 +3,14 @@ import { breakpointsInEnglish as words } from '#content/wording/app-breakpoints.
 import { agentById } from '#core/culture/agent.ts'
 import type { Breakpoint, Edition } from '#core/culture/breakpoint.ts'
 import { editionName } from '#core/culture/edition-name.ts'
+import { ownEditions } from '#core/culture/house-facts.ts'
 import { organismById } from '#core/culture/organism.ts'
 import { capital } from '#core/outcome/capital.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { sayEnds } from '#documents/sources/say-breakpoint.ts'
+import { ReadingView } from '../../design/reading-view.tsx'
+import { useHouse } from '../../journal/cases.ts'
+import { decoded } from '../settings/house-lines.ts'
 import { SecondHand } from './breakpoints.tsx'
 import drugStyles from './drug.module.css'
 import { type FactLine, FactTable } from './facts.tsx'
@@ -15,15 +19,29 @@ import { allAgents, allEditions, allOrganisms } from './library.ts'
 
 /** One edition of breakpoints: drug by drug, every row with its animal, organism, site and method. */
 export function EditionScreen() {
-  const { edition: id = '' } = useParams<{ edition: string }>()
-  const edition = allEditions.find((one) => one.id === id)
-  return edition ? <EditionPage edition={edition} /> : <NoSuchPage part="breakpoints" />
+  const { edition = '' } = useParams<{ edition: string }>()
+  const id = decoded(edition)
+  const ours = allEditions.find((one) => one.id === id)
+  return ours ? <EditionPage edition={ours} /> : <OwnEdition id={id} />
+}
+
+/** A copy of this clinic, which only its own journal holds. */
+function OwnEdition({ id }: { readonly id: string }) {
+  const reading = useHouse()
+  return (
+    <ReadingView reading={reading}>
+      {({ file }) => {
+        const own = ownEditions(file).find((one) => one.id === id)
+        return own ? <EditionPage edition={own} /> : <NoSuchPage part="breakpoints" />
+      }}
+    </ReadingView>
+  )
 }
 
 export function EditionPage({ edition }: { readonly edition: Edition }) {
   return (
     <SourcesPage title={editionName(edition)} part="breakpoints" cites={edition} lead={<About edition={edition} />}>
-      <SecondHand />
+      {edition.own ? <OwnHand edition={edition} /> : <SecondHand />}
       {edition.rows.length === 0 && <p>{words.noRows}</p>}
       {byDrug(edition).map(([drug, rows]) => (
         <section key={drug} aria-label={drug} className={drugStyles.species}>
@@ -42,6 +60,14 @@ function About({ edition }: { readonly edition: Edition }) {
       <p>{words.conventions[edition.convention]}</p>
       {edition.audience === 'people' && <p>{words.doses}</p>}
     </div>
+  )
+}
+
+function OwnHand({ edition: { rows, current } }: { readonly edition: Edition }) {
+  return (
+    <p role="note">
+      <strong>{fill(current ? words.ownHand : words.ownReplaced, { from: rows[0]?.ends.where ?? '' })}</strong>
+    </p>
   )
 }
 

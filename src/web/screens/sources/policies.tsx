@@ -9,7 +9,7 @@ import { sayUnit } from '#documents/case/say-quantity.ts'
 import { ReadingView } from '../../design/reading-view.tsx'
 import { useHouse } from '../../journal/cases.ts'
 import { whoWrote } from '../../journal/who-wrote.ts'
-import { policyName } from '../settings/policy-name.ts'
+import { policyName, policyValue } from '../settings/policy-name.ts'
 import drugStyles from './drug.module.css'
 import { SourcesPage } from './frame.tsx'
 import { drugs } from './library.ts'
@@ -35,7 +35,7 @@ function Policies({ file }: { readonly file: CaseFile }) {
   return (
     <>
       <Part title={words.house} none={words.none} lines={house.live('house-policy')} file={file}>
-        {({ policy, value }) => ({ title: policyName(policy), said: value })}
+        {(body) => ({ title: policyName(body.policy), said: policyValue(body, file) })}
       </Part>
       <Part title={words.doses} none={words.none} lines={house.live('dose-policy')} file={file}>
         {saidOfDose}
@@ -109,7 +109,7 @@ function Former({ file }: { readonly file: CaseFile }) {
       <h2>{words.former}</h2>
       {former.length === 0 && <p>{words.noFormer}</p>}
       {former.map((line) => {
-        const { title, said } = saidOf(line)
+        const { title, said } = saidOf(line, file)
         return (
           <article key={line.header.id} className={styles.policy}>
             <h3>{title}</h3>
@@ -124,7 +124,7 @@ function Former({ file }: { readonly file: CaseFile }) {
   )
 }
 
-function saidOf(line: Line): Said {
+function saidOf(line: Line, file: CaseFile): Said {
   if (!line.known || line.body === null) return { title: line.header.kind, said: '' }
   switch (line.header.kind) {
     case 'dose-policy':
@@ -132,8 +132,8 @@ function saidOf(line: Line): Said {
     case 'usual-plan':
       return saidOfPlan(line.body as unknown as BodyOf<'usual-plan'>)
     default: {
-      const { policy, value } = line.body as unknown as BodyOf<'house-policy'>
-      return { title: policyName(policy), said: value }
+      const body = line.body as unknown as BodyOf<'house-policy'>
+      return { title: policyName(body.policy), said: policyValue(body, file) }
     }
   }
 }
