@@ -1,7 +1,7 @@
 import { sources } from '#content/sources/index.ts'
 import { susceptibility } from '#content/susceptibility/index.ts'
 import { caution } from '#content/wording/caution.ts'
-import { cultureFindingWords } from '#content/wording/culture.ts'
+import { cultureFindingWords, noChoiceWords } from '#content/wording/culture.ts'
 import { compareEditions, type EditionDifference } from '#core/culture/compare-editions.ts'
 import { editionName } from '#core/culture/edition-name.ts'
 import { editionById } from '#core/culture/editions.ts'
@@ -9,7 +9,14 @@ import type { CultureFinding } from '#core/culture/findings.ts'
 import { methicillinName } from '#core/culture/methicillin.ts'
 import { organismById } from '#core/culture/organism.ts'
 import { type ReadingRequest, readIsolates } from '#core/culture/read-isolates.ts'
-import type { Category, DrugReading, IsolateReading, Phenotype, UsedBreakpoint } from '#core/culture/reading.ts'
+import type {
+  Category,
+  DrugReading,
+  IsolateReading,
+  NoChoice,
+  Phenotype,
+  UsedBreakpoint,
+} from '#core/culture/reading.ts'
 import { type Cited, cite } from '#core/evidence/cite.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { type AboutAnimal, type OptionAnswer, optionsOf } from './culture-options.ts'
@@ -58,6 +65,8 @@ export type CultureAnswer = {
       readonly breakpoint?: SaidBreakpoint
       /** Of people or of another species: apart, and never the category. */
       readonly fallback?: { readonly category: Category; readonly breakpoint: SaidBreakpoint }
+      /** Without a breakpoint: why. */
+      readonly none?: { readonly code: NoChoice; readonly text: string }
       readonly raw: string
       /** What the number alone gave, when a rule changed it. */
       readonly before?: Category
@@ -134,7 +143,7 @@ function isolate(reading: IsolateReading): CultureAnswer['isolates'][number] {
 }
 
 function drug(reading: DrugReading): CultureAnswer['isolates'][number]['results'][number] {
-  const { agent, printed, raw, category, before, changedBy, because, possible, laboratory, flags } = reading
+  const { agent, printed, raw, category, before, changedBy, because, possible, laboratory, flags, none } = reading
   return {
     drug: printed === '' ? (agent ?? '') : printed,
     agent,
@@ -144,6 +153,7 @@ function drug(reading: DrugReading): CultureAnswer['isolates'][number]['results'
     ...(reading.fallback && {
       fallback: { category: reading.fallback.category, breakpoint: breakpoint(reading.fallback.breakpoint) },
     }),
+    ...(category === 'no_breakpoint' && none && { none: { code: none, text: noChoiceWords[none] } }),
     raw,
     ...(before !== null && { before }),
     ...(changedBy !== null && { changedBy }),

@@ -1,5 +1,5 @@
 import { culture as answerOf, type CultureAnswer } from '#actions/culture/culture.ts'
-import { changedByWords, drugFlagWords, cultureTable as words } from '#content/wording/culture.ts'
+import { changedByWords, choiceStepWords, drugFlagWords, cultureTable as words } from '#content/wording/culture.ts'
 import { optionWords } from '#content/wording/culture-options.ts'
 import type { CommandFile } from '../command.ts'
 import { readJson } from '../read-input.ts'
@@ -60,9 +60,11 @@ function ends(used: Result['breakpoint']): string {
   return used.dose ? `${parts.join(', ')}; ${used.dose}` : parts.join(', ')
 }
 
-function beside({ changedBy, before, fallback, flags }: Result): string {
+function beside({ breakpoint, none, changedBy, before, fallback, flags }: Result): string {
   const reason = changedByWords[changedBy as keyof typeof changedByWords]
   return [
+    ...(breakpoint ? [choiceStepWords[breakpoint.step]] : []),
+    ...(none ? [none.text] : []),
     ...(reason ? [before ? `${reason} (${before})` : reason] : []),
     ...(fallback ? [`${fallback.category} ${fallback.breakpoint.standard}, ${fallback.breakpoint.host}`] : []),
     ...flags.map((flag) => drugFlagWords[flag as keyof typeof drugFlagWords] ?? flag),

@@ -8,7 +8,7 @@ export const cultureFindingWords = {
     'Nobody here knows the organism "{organism}", so nothing is read of it. Choose what it is, or ask the laboratory.',
   'drug-not-recognised': 'Not read, because nobody here knows the drug: {drugs}. Choose what it is; the text is kept.',
   'named-by-group-only':
-    'Only the group is named ({organism}). What the species is always resistant to, and how methicillin resistance is told, depends on the species: ask for it.',
+    'Only the group is named ({organism}). What a species always resists, and how some resistance is told, depends on the species: ask for it.',
   'not-a-bacterium':
     '{organism} is no bacterium: antibacterial drugs do nothing to it, and there are no breakpoints for it.',
   'panel-does-not-reach':
@@ -99,6 +99,7 @@ export const drugFlagWords = {
   'not-printed': 'not tested; read from another drug',
 } satisfies Readonly<Record<DrugFlag, string>>
 
+/** Why there is no breakpoint. */
 export const noChoiceWords = {
   'stated-none': 'the edition says that this drug tells nothing in this organism',
   'other-disk': 'the edition has a value for another disk only',
@@ -109,7 +110,7 @@ export const noChoiceWords = {
 
 export const changedByWords = {
   'methicillin-resistance': 'changed because of methicillin resistance',
-  intrinsic: 'this organism is always resistant to it',
+  intrinsic: 'by the nature of this organism',
   inducible: 'inducible resistance',
   inferred: 'read from another drug',
   'beta-lactamase': 'changed because of a beta-lactamase',
@@ -126,12 +127,13 @@ export const categoryWords = {
   no_breakpoint: 'no breakpoint',
 } satisfies Readonly<Record<Category, string>>
 
+/** At which step of the stated order a row was found. */
 export const choiceStepWords = {
-  'same-organism': 'a value for this organism in soft tissue of this species of animal',
-  group: 'a value for its group in soft tissue of this species of animal',
-  'no-site': 'a value of this species of animal without a body site',
-  human: 'a value for people; shown apart',
-  'other-host': 'a value of another species of animal; shown apart',
+  'same-organism': 'a value of this organism for such a site',
+  group: 'a value of its group for such a site',
+  'no-site': 'a value without a body site',
+  human: 'a value of people',
+  'other-host': 'a value of another species of animal',
 } satisfies Readonly<Record<ChoiceStep, string>>
 
 /** The table for people. */

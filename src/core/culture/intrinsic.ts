@@ -40,9 +40,8 @@ function judge(line: Line, organism: Organism, rules: readonly Intrinsic[]): Jud
   if (!rule) return { line }
   const { read } = line
   const about = { drug: line.agent?.name ?? read.printed, organism: organism.name }
-  const susceptible = [read.before ?? read.category, printedCategory(read.laboratory)].some(
-    (one) => one === 'S' || one === 'SDD',
-  )
+  const reported = line.row === null ? [] : [read.before ?? read.category, printedCategory(read.laboratory)]
+  const susceptible = reported.some((one) => one === 'S' || one === 'SDD')
   if (rule.verdict === 'R') {
     const after = rule.lowLevel ? flagged(line, 'low-level-resistance') : line
     const turned = withoutStandIn(changed(after, 'R', 'intrinsic', rule))

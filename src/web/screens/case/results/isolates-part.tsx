@@ -1,7 +1,7 @@
 import { Link } from 'wouter'
 import { susceptibility } from '#content/susceptibility/index.ts'
 import { cultureInEnglish } from '#content/wording/app-culture.ts'
-import { categoryWords } from '#content/wording/culture.ts'
+import { categoryWords, choiceStepWords, noChoiceWords } from '#content/wording/culture.ts'
 import { agentById } from '#core/culture/agent.ts'
 import { editionName } from '#core/culture/edition-name.ts'
 import { organismById } from '#core/culture/organism.ts'
@@ -154,11 +154,12 @@ function sayCategory(category: DrugReading['before']): string {
   return category === null || category === 'no_breakpoint' ? words.notRead : category
 }
 
-function sayRow({ breakpoint, fallback }: DrugReading): string {
-  if (breakpoint) return sayBreakpoint(breakpoint)
-  if (!fallback) return words.noRow
+function sayRow({ breakpoint, fallback, none }: DrugReading): string {
+  if (breakpoint) return `${sayBreakpoint(breakpoint)}; ${choiceStepWords[breakpoint.step]}`
+  const noRow = none ? `${words.noRow}: ${noChoiceWords[none]}` : words.noRow
+  if (!fallback) return noRow
   const about = { standard: fallback.breakpoint.standard, category: fallback.category }
-  return `${words.noRow}; ${fill(words.fallbackSaid, about)}`
+  return `${noRow}; ${fill(words.fallbackSaid, about)}`
 }
 
 function sayBreakpoint({ standard, host, site, organisms, susceptible, resistant }: UsedBreakpoint): string {
