@@ -71,7 +71,7 @@ describe('what a clinic reads cultures by', () => {
     expect(editionById(facts.editions, own).rows[0]?.ends).toMatchObject({
       known: 'house',
       sources: ['own-breakpoints'],
-      where: 'Our copy, compared line by line, A. Person, 2026-02-01',
+      where: 'Our copy, compared line by line, A. Person, 1 February 2026',
     })
   })
 

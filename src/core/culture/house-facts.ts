@@ -2,6 +2,7 @@ import type { Provenance } from '#core/evidence/sourced.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
 import type { BodyOf, Line } from '#core/journal/fold.ts'
 import { dayOf } from '#core/time/calendar-day.ts'
+import { sayMoment } from '#core/time/moment.ts'
 import type { Breakpoint, Edition } from './breakpoint.ts'
 import { rowId } from './edition.ts'
 import type { SusceptibilityFacts } from './facts.ts'
@@ -68,14 +69,14 @@ function ownEdition(line: OwnLine, { people }: House): Edition {
   const { header, body, state } = line
   const { rows, from, ...about } = body
   const by = header.author.kind === 'person' ? (people.get(header.author.person)?.name ?? header.author.person) : ''
-  const on = dayOf(header.happenedAt)
+  const on = sayMoment({ ...header.happenedAt, precision: 'day' })
   const known: Provenance = {
     sources: ['own-breakpoints'],
     where: [from.replace(/[.\s]+$/u, ''), by, on].filter((text) => text !== '').join(', '),
     known: 'house',
     strength: 'guideline',
     confidence: 'high',
-    checked: on as Provenance['checked'],
+    checked: dayOf(header.happenedAt) as Provenance['checked'],
   }
   return {
     id: `own:${header.id}`,

@@ -48,6 +48,7 @@ export function ChooseEdition({ file }: { readonly file: CaseFile }) {
       reason: standing ? draft.because.trim() : null,
     })
     setTried(false)
+    change({ which: '', because: '' })
     await clear()
   }
   return (

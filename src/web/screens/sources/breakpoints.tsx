@@ -10,6 +10,7 @@ import drugStyles from './drug.module.css'
 import { SourcesPage } from './frame.tsx'
 import { allEditions, hrefOf } from './library.ts'
 import styles from './lists.module.css'
+import { SecondHand } from './second-hand.tsx'
 
 const { breakpoints } = sourcesInEnglish.parts
 
@@ -41,14 +42,6 @@ function OwnCopies() {
         }}
       </ReadingView>
     </section>
-  )
-}
-
-export function SecondHand() {
-  return (
-    <p role="note">
-      <strong>{words.warning}</strong>
-    </p>
   )
 }
 

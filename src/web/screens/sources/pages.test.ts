@@ -8,7 +8,7 @@ import { factsIn } from '#core/evidence/facts-in.ts'
 import { isQuantity, plain } from '#core/units/quantity.ts'
 import { sayQuantity } from '#documents/case/say-quantity.ts'
 import { DrugPage } from './drug-page.tsx'
-import { EditionPage } from './edition.tsx'
+import { EditionPage } from './edition-page.tsx'
 import {
   allEditions,
   allProcedures,
