@@ -1,4 +1,5 @@
 import { type Drug, drugById } from '#core/formulary/drug.ts'
+import { compareText } from '#core/journal/compare-text.ts'
 import type { Case } from '#core/journal/fold.ts'
 import { dayOf } from '#core/time/calendar-day.ts'
 
@@ -55,5 +56,5 @@ export function antibioticsSince(
       })),
     )
   const first = given.filter((one, place) => given.findIndex(({ drug }) => drug === one.drug) === place)
-  return [...first, ...home].sort((a, b) => a.day.localeCompare(b.day))
+  return [...first, ...home].sort((a, b) => compareText(a.day, b.day))
 }
