@@ -28,8 +28,8 @@ const notClinical = new Set(
     'ABCDEFGHJKLMNPQRSTUVWXYZ23456789 K7QD-2MXA-V9RT Z0-9 NL-26-00417',
   ].flatMap((line) => line.split(' ')),
 )
-/** Periods as ISO 8601 writes them. */
-const notAWord = /^P\d*T?\d/
+/** Periods as ISO 8601 writes them; numbers of invented reports. */
+const notAWord = /^P\d*T?\d|^INV-\d/
 
 function sourcesOf(layer: string): string[] {
   return (
