@@ -134,6 +134,12 @@ test('two Bellas on one day: each result finds its own by two things that agree,
       ])
   })
 
+  await test.step('a number that stands with one Bella is not filed to the other', async () => {
+    await takeIn(page, program, 'other.hl7', message('Okafor', 'LR-2'))
+    await expect(page.getByText('Results under this number stand with Bella already.')).toBeVisible()
+    await expect(page.getByRole('button', { name: 'File to Bella, LEFT' })).toHaveCount(0)
+  })
+
   await test.step('a message with a category in the wrong field says where, and nothing of it is taken', async () => {
     const broken = message('Bell', 'LR-4').replace('|mg/L||S|||', '|mg/L|||S|||')
     await takeIn(page, program, 'broken.hl7', broken)

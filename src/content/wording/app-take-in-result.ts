@@ -183,4 +183,9 @@ export const takeInResultInEnglish = {
   },
   says: '{animal}; {ear}; {report}',
   noSide: 'no side',
+  save: {
+    title: 'Result {name} {number}',
+    table: 'Save it as a table (CSV)',
+    message: 'Save it as a message (HL7)',
+  },
 } as const

@@ -11,6 +11,8 @@ import type { Place } from './report.ts'
 export function readDate(text: string, order: TableMapping['dates'], place: Place): string | null {
   const given = text.trim()
   if (given === '') return null
+  // A birth is often known to the month or the year only.
+  if (/^\d{4}(-(0[1-9]|1[0-2]))?$/.test(given)) return given
   const iso = /^(\d{4})-(\d{2})-(\d{2})(?:[T ](\d{2}:\d{2})(?::\d{2}(?:\.\d+)?)?(Z|[+-]\d{2}:\d{2})?)?$/.exec(given)
   if (iso) return dated(iso[1], iso[2], iso[3], iso[4], iso[5], given, place)
   const match = /^(\d{1,2})[/.-](\d{1,2})[/.-](\d{4})(?:[ ,T]+(\d{1,2}:\d{2})(?::\d{2})?)?$/.exec(given)

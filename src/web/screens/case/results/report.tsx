@@ -25,6 +25,7 @@ import { IsolatesPart } from './isolates-part.tsx'
 import { OptionsPart } from './options-part.tsx'
 import { type Report, readingOf, standingOfSpecimen } from './read-here.ts'
 import styles from './results.module.css'
+import { SaveReport } from './save-report.tsx'
 import { sayGrowth } from './say-growth.ts'
 import { SpecimenPart } from './specimen-part.tsx'
 import { TopicalPart } from './topical-part.tsx'
@@ -220,6 +221,7 @@ function Stated({ report, standing }: { readonly report: Report; readonly standi
           {words.correct}
         </Link>
       </p>
+      <SaveReport result={report} />
     </section>
   )
 }
