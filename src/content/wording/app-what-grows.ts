@@ -24,7 +24,7 @@ export const whatGrowsInEnglish = {
   until: 'Sampled until',
   edition: 'Breakpoints',
   minimum: 'Tell no share of fewer isolates than',
-  all: 'All places',
+  all: 'all places',
   places: { ...specimenWords.sites, 'second-operation': 'second operation on the same ear' } satisfies Record<
     GrownSite,
     string

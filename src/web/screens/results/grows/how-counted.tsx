@@ -1,4 +1,5 @@
 import { Link } from 'wouter'
+import { provenanceInEnglish } from '#content/wording/app-provenance.ts'
 import { whatGrowsInEnglish as words } from '#content/wording/app-what-grows.ts'
 import styles from './grows.module.css'
 import type { GrowsAnswer } from './grows-answer.ts'
@@ -6,7 +7,6 @@ import type { GrowsAnswer } from './grows-answer.ts'
 /** The method in sentences, and what a reader must know before using the table; on paper too. */
 export function HowCounted({ grown }: { readonly grown: GrowsAnswer }) {
   const second = grown.organisms.some(({ site }) => site === 'second-operation')
-  const cited = [...new Map(grown.sources.map((source) => [source.id, source])).values()]
   return (
     <section aria-labelledby="grows-how" className={`stack ${styles.how}`}>
       <h2 id="grows-how">{words.how}</h2>
@@ -20,9 +20,11 @@ export function HowCounted({ grown }: { readonly grown: GrowsAnswer }) {
       <details>
         <summary>{words.sources}</summary>
         <ul>
-          {cited.map(({ id, citation }) => (
-            <li key={id}>
+          {grown.sources.map(({ id, citation, where, known, confidence }) => (
+            <li key={`${id} ${where} ${known} ${confidence}`}>
               <Link href={`/sources/reference/${encodeURIComponent(id)}`}>{citation}</Link>
+              {where !== null && <p className={styles.where}>{where}</p>}
+              <p className={styles.where}>{provenanceInEnglish.longKnown[known]}</p>
             </li>
           ))}
         </ul>

@@ -59,7 +59,7 @@ export function GrowsScreen() {
 function Grown({ grown }: { readonly grown: GrowsAnswer }) {
   const { organisms, isolates, preliminary, withoutSpecies, today } = grown
   const counted = organisms.reduce((sum, { n }) => sum + n, 0)
-  const groups = [...new Set(inOrder(organisms).map(({ host, site }) => `${host} ${site ?? ''}`))]
+  const groups = [...new Set(inOrder(organisms).map(({ host, site }) => `${host}-${site ?? 'all'}`))]
   return (
     <div className="stack">
       <p role="status">
@@ -69,13 +69,13 @@ function Grown({ grown }: { readonly grown: GrowsAnswer }) {
       {withoutSpecies > 0 && <p>{fill(words.withoutSpecies, { count: String(withoutSpecies) })}</p>}
       {organisms.length === 0 && <p>{words.none}</p>}
       {groups.map((group) => {
-        const of = organisms.filter(({ host, site }) => `${host} ${site ?? ''}` === group)
+        const of = organisms.filter(({ host, site }) => `${host}-${site ?? 'all'}` === group)
         const [one] = of
         if (!one) return null
         const place = one.site === null ? words.all : (words.places[one.site as keyof typeof words.places] ?? one.site)
         return (
-          <section key={group} className={styles.group}>
-            <h2>{fill(words.of, { animals: antibiogramInEnglish.hosts[one.host], place })}</h2>
+          <section key={group} aria-labelledby={`grows-${group}`} className={styles.group}>
+            <h2 id={`grows-${group}`}>{fill(words.of, { animals: antibiogramInEnglish.hosts[one.host], place })}</h2>
             {of.map((organism) => (
               <OrganismTable key={organism.organism} organism={organism} method={grown.method} />
             ))}
