@@ -57,7 +57,8 @@ export const cultureFindingWords = {
   'ampc-suspected': '{organism} may make an AmpC beta-lactamase ({by}). Ask the laboratory.',
   'carbapenemase-suspected':
     '{organism} may break carbapenems ({by}). Stop, have it confirmed, and tell the contact for public health of owner and practice.',
-  multidrug: '{organism}: {kind}. Not susceptible in {counted} ({tested} of {of} categories were tested).',
+  multidrug:
+    '{organism} is multidrug-resistant: {kind}. Not susceptible in {counted} ({tested} of {of} categories were tested).',
   'method-not-stated':
     '{drug} {raw}: nobody says whether this is an MIC in mg/L or a zone in mm. State the method or the unit.',
   'unit-not-known': '{drug} {raw}: this unit is not one of ours. Write the value in mg/L or mm, or ask the laboratory.',

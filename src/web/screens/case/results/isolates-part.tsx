@@ -162,14 +162,14 @@ function sayRow({ breakpoint, fallback, none }: DrugReading): string {
   return `${noRow}; ${fill(words.fallbackSaid, about)}`
 }
 
-function sayBreakpoint({ standard, host, site, organisms, susceptible, resistant }: UsedBreakpoint): string {
+function sayBreakpoint({ standard, host, site, organisms, susceptible, between, resistant }: UsedBreakpoint): string {
   const group = organismById(susceptibility.organisms, organisms)?.name ?? organisms
   return fill(words.rowSaid, {
     standard,
     host,
     site,
     organisms: group,
-    susceptible: susceptible ?? words.missing,
+    susceptible: [susceptible ?? words.missing, ...(between === null ? [] : [between])].join(', '),
     resistant: resistant ?? words.missing,
   })
 }
