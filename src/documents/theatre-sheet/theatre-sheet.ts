@@ -1,7 +1,6 @@
 import { procedures } from '#content/procedures/index.ts'
 import { spokenPauses } from '#content/protocols/spoken-pauses.ts'
 import { theatreTimers } from '#content/protocols/theatre-timers.ts'
-import { caseInEnglish } from '#content/wording/app-case.ts'
 import { pauseInEnglish } from '#content/wording/app-pause.ts'
 import { ledgerInEnglish } from '#content/wording/ledger.ts'
 import { papersInEnglish } from '#content/wording/papers.ts'
@@ -16,13 +15,13 @@ import { fill } from '#core/outcome/finding.ts'
 import { oneAnaesthetic } from '#core/owed/one-anaesthetic.ts'
 import { operationsOf } from '#core/owed/operations.ts'
 import { procedureNamed } from '#core/procedures/procedure.ts'
-import { flagsOf } from '#core/reading/flags-of.ts'
 import { assessmentOf } from '#core/theatre/assessment-of.ts'
 import { pausesOf } from '#core/theatre/spoken-pause.ts'
 import { Decimal, plain } from '#core/units/quantity.ts'
 import { inBothUnits } from '#core/units/show-weight.ts'
 import { type Operation, operationOf, paperOf, whenOf } from '../case/case-words.ts'
 import { notYet, type PaperDefinition, type PaperInput } from '../case/paper-input.ts'
+import { saidFlags } from '../case/said-flags.ts'
 import { wholeVolume } from '../emergency-sheet/say-whole.ts'
 import { sheetOfCase } from '../emergency-sheet/sheet-of-case.ts'
 import { type Block, facts, heading, paragraph, type Words } from '../render/model.ts'
@@ -86,7 +85,7 @@ function beforeFacts(input: PaperInput, operation: Operation): Block {
   const { file } = input
   const { terms } = words
   const weighed = file.theCase.latest('weight')
-  const flags = flagsOf(file.theCase).map(({ code, about }) => fill(caseInEnglish.flags[code], about))
+  const flags = saidFlags(file)
   const assessed = assessmentOf(operation, operationsOf(file), file.theCase)?.body
   const bound = boundPlanOf(file.theCase, linesAbout(file.theCase, 'planned-line', operation.id))
   const strong = (text: string): Words => [{ kind: 'strong', text }]

@@ -34,6 +34,7 @@ export const screens = [
   ['write-weight', '/case/tansy/write/weight'],
   ['write-ear-findings', '/case/tansy/write/ear-findings'],
   ['write-baseline', '/case/tansy/write/baseline'],
+  ['write-medicine-change', '/case/barley/write/medicine-change'],
   ['dose-plan', '/case/juniper/doses/operation-juniper'],
   ['dose-plan-line', '/case/juniper/doses/operation-juniper/line?line=block'],
   ['room', '/case/fennel/room/operation-fennel'],

@@ -8,9 +8,9 @@ import { contactNamed } from '#core/journal/clinic.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { sayCount } from '#core/outcome/say-count.ts'
 import type { OperationOnFile } from '#core/owed/operations.ts'
-import { flagsOf } from '#core/reading/flags-of.ts'
 import { type TheatreLine, theatreLine } from '#core/theatre/theatre-list.ts'
 import { theatreRules } from '#documents/agreement/consent-today.ts'
+import { saidFlags } from '#documents/case/said-flags.ts'
 import { sayWhen } from '../../../../design/say-when.ts'
 import { useMinute } from '../../../../journal/use-minute.ts'
 import { dosePlanHref, entryHref, settleHref } from '../../case-hrefs.ts'
@@ -31,7 +31,7 @@ export function StartPart(props: {
 
   const { file, owed, sides } = useCaseView()
   const line = useMemo(() => theatreLine(operation, { file, owed }, theatreRules), [operation, file, owed])
-  const flags = flagsOf(file.theCase)
+  const flags = saidFlags(file)
   return (
     <section aria-labelledby="pause-start" className="stack">
       <h2 id="pause-start" ref={heading} tabIndex={-1} className={styles.title}>
@@ -49,11 +49,7 @@ export function StartPart(props: {
         </div>
         <div>
           <dt>{caseInEnglish.head.flags}</dt>
-          <dd>
-            {flags.length === 0
-              ? caseInEnglish.head.noFlags
-              : flags.map(({ code, about }) => <p key={code}>{fill(caseInEnglish.flags[code], about)}</p>)}
-          </dd>
+          <dd>{flags.length === 0 ? caseInEnglish.head.noFlags : flags.map((flag) => <p key={flag}>{flag}</p>)}</dd>
         </div>
         <div>
           <dt>{words.plan}</dt>
