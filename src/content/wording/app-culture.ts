@@ -45,7 +45,7 @@ export const cultureInEnglish = {
     noLaboratory: 'laboratory not named',
     number: 'number {number}',
     noNumber: 'no number printed',
-    standard: 'Standard as printed: {standard}',
+    standard: 'standard as printed: {standard}',
     noStandard: 'no standard printed',
     original: 'The original is kept beside it.',
     noOriginal: 'No original is kept with it.',
@@ -59,6 +59,8 @@ export const cultureInEnglish = {
       'It was judged by an edition of breakpoints that is not held here, and by another one it is not read.',
     printed: '{organism}: {drugs}',
     noGrowth: 'Nothing grew.',
+    grewBeside:
+      'Nothing grew in this one, but something did in another sample of the same ear and operation. Read that one first.',
     noGrowthMeans: 'No growth is not “no infection”: a drug before the sample, anaerobes and biofilm do the same.',
     besideGrew: '{site} ({label}): {what}',
     besideTitle: 'Also taken at this operation',
@@ -78,7 +80,7 @@ export const cultureInEnglish = {
       given: '{drug}, given here from {day}',
       'sent-home': '{drug}, sent home from {day} for {days} days',
     } satisfies Record<AntibioticSince['how'], string>,
-    old: 'From how many days on a report is called old',
+    old: 'A report is called old after {days} days',
     counted: 'What was counted',
   },
   isolates: {

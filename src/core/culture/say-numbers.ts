@@ -37,7 +37,7 @@ export function numberFindings(
             {
               ...about,
               proposed: `<=${read.proposal.ends.value.susceptible}`,
-              dose: read.proposal.dose?.value ?? '',
+              dose: read.proposal.dose?.value ?? 'not known',
             },
             read.proposal.ends,
             ...(read.proposal.dose ? [read.proposal.dose] : []),

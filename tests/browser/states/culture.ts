@@ -29,6 +29,9 @@ function reportOf(name: string, place: string, at: number): State {
 /** A report of a laboratory as it is read, and one while it is typed. */
 export const culture: readonly State[] = [
   reportOf('report-of-culture', 'tansy', 0),
+  reportOf('report-of-canal-swab', 'sorrel', 0),
+  reportOf('report-of-no-growth', 'rowan', 0),
+  reportOf('report-of-resistant', 'rowan', 1),
   reportOf('report-of-tissue', 'barley', 1),
   {
     name: 'report-typed-refused',

@@ -40,12 +40,15 @@ export function OptionRow(props: {
         </div>
         {verdict !== 'cannot' && ways.length > 0 && <Doses ways={ways} />}
         {verdict !== 'cannot' && ways.length > 0 && <Harms option={option} />}
+        {inAnimal.length > 0 && (
+          <div>
+            <dt>{words.inAnimal}</dt>
+            <dd>
+              <FindingList findings={inAnimal} />
+            </dd>
+          </div>
+        )}
       </dl>
-      {inAnimal.length > 0 && (
-        <section aria-label={words.inAnimal}>
-          <FindingList findings={inAnimal} />
-        </section>
-      )}
       {mayWork && (
         <p data-screen-only>
           <button

@@ -81,6 +81,7 @@ function ReportPage({ report }: { readonly report: Report }) {
       <Stated report={report} standing={standing} />
       {report.body.growth === 'none' && (
         <section className={styles.part}>
+          <GrewBeside standing={standing} />
           <p>
             <strong>{words.noGrowth}</strong> {words.noGrowthMeans}
           </p>
@@ -223,6 +224,28 @@ function Stated({ report, standing }: { readonly report: Report; readonly standi
       </p>
       <SaveReport result={report} />
     </section>
+  )
+}
+
+/** A sample on entry that grew nothing is no answer while the one after lavage grew. */
+function GrewBeside({ standing }: { readonly standing: SpecimenStanding | null }) {
+  const { file, id } = useCaseView()
+  const { theCase } = file
+  const roots = new Set(standing?.beside.map(({ header }) => rootOf(theCase, header.id)))
+  const grew = theCase
+    .live('specimen-result')
+    .filter(({ body }) => body.growth === 'growth' && roots.has(rootOf(theCase, body.specimen)))
+  if (grew.length === 0) return null
+  return (
+    <Notice tone="warn" title={words.grewBeside}>
+      <ul className={styles.facts}>
+        {grew.map(({ header, body }) => (
+          <li key={header.id}>
+            <Link href={reportHref(id, header.id)}>{capital(sayGrowth(body))}</Link>
+          </li>
+        ))}
+      </ul>
+    </Notice>
   )
 }
 

@@ -77,7 +77,7 @@ function Doubts({ standing: { doubts, days, specimen } }: { readonly standing: S
       ))}
       {doubts.includes('old') && (
         <p className={styles.fact}>
-          <span className="soft">{words.old}</span>
+          <span className="soft">{fill(words.old, { days: String(specimenRules.oldAfter.value.count) })}.</span>
           <Provenance fact={specimenRules.oldAfter} />
         </p>
       )}
