@@ -4,6 +4,7 @@ import { susceptibility } from '#content/susceptibility/index.ts'
 import type { AntibiogramMethod } from '#core/antibiogram/method.ts'
 import type { Edition } from '#core/culture/breakpoint.ts'
 import { editionCalled } from '#core/culture/editions.ts'
+import type { SusceptibilityFacts } from '#core/culture/facts.ts'
 import { daysBetween } from '#core/time/calendar-day.ts'
 import { InputError, listed, readInput } from '../input.ts'
 
@@ -18,13 +19,13 @@ export const antibiogramRequest = z.strictObject({
   from: day.optional(),
   until: day.optional(),
   minimum: z.int().min(1).default(1),
-  edition: z.string().min(1).default(susceptibility.usual),
+  /** Absent: that of the house. */
+  edition: z.string().min(1).optional(),
   sites: listed(['together', 'apart', 'each'], 'way to tell places').default('together'),
 })
 
 /** The edition asked for, by its id or by its name. */
-function editionAsked(named: string): Edition {
-  const { editions } = susceptibility
+function editionAsked(named: string, { editions }: SusceptibilityFacts): Edition {
   const found = editionCalled(named, editions)
   if (found) return found
   const known = editions.map(({ id }) => id).join(', ')
@@ -35,10 +36,13 @@ function editionAsked(named: string): Edition {
   )
 }
 
-/** The method as asked for, with what is usual for the rest. */
-export function methodAsked(input: unknown): { readonly method: AntibiogramMethod; readonly edition: Edition } {
+/** The method as asked for, with what is usual for the rest; `facts` are those of the house where its record is counted. */
+export function methodAsked(
+  input: unknown,
+  facts: SusceptibilityFacts = susceptibility,
+): { readonly method: AntibiogramMethod; readonly edition: Edition } {
   const asked = readInput(antibiogramRequest, input)
-  const edition = editionAsked(asked.edition)
+  const edition = editionAsked(asked.edition ?? facts.usual, facts)
   const { method, from = null, until = null, minimum, sites } = asked
   const unused = [
     ...(method === 'calendar-year' && asked.episodeDays !== undefined ? ['episodeDays'] : []),
