@@ -77,4 +77,12 @@ test('the sample on entry grew nothing, the one after lavage did: both are read,
   const saved = page.waitForEvent('download')
   await page.getByRole('button', { name: 'Save for a spreadsheet' }).click()
   expect((await saved).suggestedFilename()).toMatch(/^What-grows-here-.*\.csv$/)
+
+  // A period that ends before it begins is said, and no table stands under it.
+  await page.getByLabel('Sampled from').fill('2026-06-01')
+  await page.getByLabel('Sampled until').fill('2026-05-01')
+  await expect(page.getByText('This day lies before the first one.', { exact: false })).toBeVisible()
+  await expect(page.getByRole('table')).toHaveCount(0)
+  await page.getByLabel('Sampled until').fill('')
+  await expect(page.getByRole('table').first()).toBeVisible()
 })

@@ -22,8 +22,7 @@ export const whatGrowsInEnglish = {
   } satisfies Record<SitesTold | 'label', string>,
   from: 'Sampled from',
   until: 'Sampled until',
-  edition: 'Breakpoints',
-  minimum: 'Tell no share of fewer isolates than',
+  backwards: 'This day lies before the first one. Choose a later one.',
   all: 'all places',
   places: { ...specimenWords.sites, 'second-operation': 'second operation on the same ear' } satisfies Record<
     GrownSite,

@@ -7,7 +7,13 @@ const methods = ['calendar-year', 'episode', 'phenotype'] as const
 const sites = ['apart', 'each', 'together'] as const
 
 /** How the table is asked for; a day that is not whole yet asks for nothing. */
-export function Asked({ asked, onAsk }: { readonly asked: GrowsInput; readonly onAsk: (asked: GrowsInput) => void }) {
+export function Asked(props: {
+  readonly asked: GrowsInput
+  /** The last day lies before the first. */
+  readonly backwards: boolean
+  readonly onAsk: (asked: GrowsInput) => void
+}) {
+  const { asked, backwards, onAsk } = props
   const day = (name: 'from' | 'until', value: string) => {
     const { [name]: _, ...rest } = asked
     onAsk(value === '' ? rest : { ...rest, [name]: value })
@@ -45,7 +51,7 @@ export function Asked({ asked, onAsk }: { readonly asked: GrowsInput; readonly o
         )}
       </Field>
       {(['from', 'until'] as const).map((name) => (
-        <Field key={name} label={words[name]}>
+        <Field key={name} label={words[name]} error={name === 'until' && backwards ? words.backwards : null}>
           {(control) => (
             <input
               {...control}

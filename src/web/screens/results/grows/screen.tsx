@@ -21,10 +21,11 @@ import { OrganismTable } from './organism-table.tsx'
 /** The clinic's own cumulative antibiogram: what our samples grew, counted from the record as it now stands. */
 export function GrowsScreen() {
   const [asked, setAsked] = useState<GrowsInput>({ method: 'calendar-year', sites: 'apart' })
-  const reading = useAction<GrowsAnswer>('read-what-grows', asked)
+  const backwards = asked.from !== undefined && asked.until !== undefined && asked.until < asked.from
+  const reading = useAction<GrowsAnswer>('read-what-grows', backwards ? { ...asked, until: asked.from } : asked)
   const { pen, clinic } = useWho()
   const now = useMinute()
-  const answer = reading.kind === 'read' ? reading.value : null
+  const answer = reading.kind === 'read' && !backwards ? reading.value : null
   return (
     <Page
       title={words.title}
@@ -47,10 +48,12 @@ export function GrowsScreen() {
       }
     >
       <p className={styles.printed}>{fill(words.printed, { clinic: clinic.row.name, when: sayWhen(now, pen.zone) })}</p>
-      <Asked asked={asked} onAsk={setAsked} />
-      <ReadingView reading={reading} again={reading.again}>
-        {(grown) => <Grown grown={grown} />}
-      </ReadingView>
+      <Asked asked={asked} backwards={backwards} onAsk={setAsked} />
+      {!backwards && (
+        <ReadingView reading={reading} again={reading.again}>
+          {(grown) => <Grown grown={grown} />}
+        </ReadingView>
+      )}
       <Caution />
     </Page>
   )
