@@ -119,6 +119,7 @@ export const takeInResultInEnglish = {
   reports: { one: '1 report', many: '{count} reports' },
   animal: { both: '{name}, owner {owner}', name: '{name}, no owner named', none: 'No animal is named' },
   chip: 'chip {chip}',
+  collected: 'sample taken {when}',
   report: { accession: 'number {accession}', label: 'tube {label}', none: 'no number' },
   statuses: { preliminary: 'preliminary', final: 'final', corrected: 'corrected' },
   growths: { none: 'no growth', growth: 'growth', 'not-a-culture': 'not a culture: tissue or cells' },

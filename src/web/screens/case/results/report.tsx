@@ -222,7 +222,7 @@ function Stated({ report, standing }: { readonly report: Report; readonly standi
           {words.correct}
         </Link>
       </p>
-      <SaveReport result={report} />
+      {body.growth !== 'not-a-culture' && <SaveReport result={report} />}
     </section>
   )
 }

@@ -4,6 +4,7 @@ import { takeInResultInEnglish as words } from '#content/wording/app-take-in-res
 import type { LaboratoryReport } from '#core/laboratory/report.ts'
 import { type Answers, noAnswers } from '#core/laboratory/to-result.ts'
 import { fill } from '#core/outcome/finding.ts'
+import { readMoment, sayMoment } from '#core/time/moment.ts'
 import { keepEntries } from '../../../journal/outbox.ts'
 import { useWho } from '../../../session/use-who.ts'
 import { specimensHref } from '../../case/case-hrefs.ts'
@@ -39,7 +40,7 @@ export function ReportPart(props: {
   return (
     <section className={styles.report} aria-label={says}>
       <h2 className={styles.who}>{says}</h2>
-      <p className="soft">{headOf(report)}</p>
+      <p className="soft">{headOf(report, pen.zone)}</p>
       {ended ? (
         <EndedLine ended={ended} />
       ) : (
@@ -67,7 +68,8 @@ export function ReportPart(props: {
   )
 }
 
-function headOf({ status, growth, animal, laboratory, standard }: LaboratoryReport): string {
+function headOf({ status, growth, animal, laboratory, standard, collected }: LaboratoryReport, zone: string): string {
+  const taken = collected === null ? null : readMoment(collected, zone)
   return [
     ...(laboratory === null ? [] : [laboratory]),
     ...(status === null ? [] : [words.statuses[status]]),
@@ -75,6 +77,7 @@ function headOf({ status, growth, animal, laboratory, standard }: LaboratoryRepo
     ...(animal.speciesPrinted === null ? [] : [animal.speciesPrinted]),
     ...(animal.chip === null ? [] : [fill(words.chip, { chip: animal.chip })]),
     ...(standard === null ? [] : [standard]),
+    ...(taken === null || 'because' in taken ? [] : [fill(words.collected, { when: sayMoment(taken) })]),
   ].join(', ')
 }
 
