@@ -12,7 +12,7 @@ const notClinical = new Set(
   [
     'APP1 APP13 ASCII CRLF CSV DTSTAMP EXIF GPS HTML IANA IEND II ISO ITU-T JFIF JPEG JSON NFC NFD NFKC PDF PNG RFC RIFF SHA-256',
     // What a message of a laboratory begins with, and a field of it.
-    'MSH OBX-2 ORU R01',
+    'HL7 MSH OBX-2 ORU R01',
     // The first bytes of a TIFF; the beginning of CO₂.
     'A4 CA CO DOI EAR FNV M0 MM SVG W3C WCAG',
     // The end of the name of a type face; the code of a currency that is none.
