@@ -97,7 +97,7 @@ export const drugFlagWords = {
   'esbl-suspected': 'extended-spectrum beta-lactamase not excluded',
   'methicillin-possible': 'methicillin resistance not excluded',
   'same-drug-differs': 'tested twice, with different answers',
-  'not-printed': 'not tested; read from another drug',
+  'not-printed': 'not tested',
 } satisfies Readonly<Record<DrugFlag, string>>
 
 /** Why there is no breakpoint. */

@@ -56,6 +56,18 @@ describe('a decision to change the medicines', () => {
     expect(owed(specimen, wentHome, result, read, change, told(result.id))).toEqual(['owner-about-medicines'])
   })
 
+  it('is told with the page of a later change, which holds it too', () => {
+    const later = make({
+      kind: 'medicine-change',
+      at: '2026-03-08T12:45:00.000Z',
+      body: { read: read.id, because: 'Vomits.', stops: [], starts: [] },
+    })
+    const all = [specimen, wentHome, result, read, change, later]
+    expect(owed(...all).filter((what) => what === 'owner-about-medicines')).toHaveLength(2)
+    expect(owed(...all, told(later.id))).toEqual([])
+    expect(owed(...all, told(change.id))).toContain('owner-about-medicines')
+  })
+
   it('is not told to the owner by telling the referring vet', () => {
     const all = owed(specimen, wentHome, result, read, change, told(change.id, 'referring-vet'))
     expect(all).toEqual(['owner-to-tell', 'owner-about-medicines'])

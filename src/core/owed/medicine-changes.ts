@@ -60,9 +60,14 @@ function toTell(change: Change, setting: Setting): Draft {
     way: 'call',
     withOwner: true,
   })
+  // The page of a later change holds this one too: whoever was told of that one was told of all before it.
+  const since = theCase.live('medicine-change').filter(({ at }) => at >= change.at)
   const told = theCase
     .live('told')
-    .find(({ body, at }) => body.who === 'owner' && body.about === change.header.id && at >= change.at)
+    .find(
+      ({ body, at }) =>
+        body.who === 'owner' && at >= change.at && since.some(({ header }) => header.id === body.about),
+    )
   return { item, ended: told ? settled(told, item) : null }
 }
 
