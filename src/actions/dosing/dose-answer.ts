@@ -1,4 +1,5 @@
 import { sources } from '#content/sources/index.ts'
+import { animalWordsInEnglish } from '#content/wording/app-formulary.ts'
 import { doseFindingWords, liftedWords, spelledUnits } from '#content/wording/dosing-findings.ts'
 import type { BloodAnswer } from '#core/dosing/blood-answer.ts'
 import { operations } from '#core/dosing/calc/registry.ts'
@@ -8,6 +9,7 @@ import type { DoseFinding } from '#core/dosing/findings.ts'
 import type { FluidPlan } from '#core/dosing/fluids.ts'
 import type { Ceiling } from '#core/dosing/local-anaesthetic.ts'
 import type { ChosenBy, DoseLine, Loading, Measured } from '#core/dosing/request.ts'
+import { saidConditions } from '#core/dosing/said-conditions.ts'
 import type { Dilution } from '#core/dosing/volume.ts'
 import { type Cited, cite } from '#core/evidence/cite.ts'
 import type { Provenance } from '#core/evidence/sourced.ts'
@@ -284,7 +286,10 @@ function writeCeiling(ceiling: Ceiling): DoseAnswer['ceilings'][number] {
 
 export function writeFinding(finding: DoseFinding): FindingAnswer {
   const { code, level, about } = finding
-  const text = [sentence(fill(doseFindingWords[code], about)), sayLifted(finding, liftedWords)]
+  const text = [
+    sentence(fill(doseFindingWords[code], saidConditions(about, animalWordsInEnglish))),
+    sayLifted(finding, liftedWords),
+  ]
     .filter(Boolean)
     .join(' ')
   return { code, level, text, ...(finding.lifted && { lifted: true }), sources: cited(finding.provenance) }

@@ -31,6 +31,7 @@ export const cultureInEnglish = {
     toList: 'To the specimens and results',
     newer: 'A later report of this specimen is on file.',
     toNewer: 'Open the latest',
+    toDecide: 'To the decision, at the end',
     acted: 'It replaces an earlier version, and somebody acted on that one',
     actedHelp: 'Look at each of these again.',
     actedOn: {

@@ -1,3 +1,4 @@
+import { animalWordsInEnglish } from '#content/wording/app-formulary.ts'
 import { doseFindingWords, liftedWords } from '#content/wording/dosing-findings.ts'
 import { doseSheetWords as words } from '#content/wording/papers-dose.ts'
 import type { DoseResult } from '#core/dosing/dose-lines.ts'
@@ -5,6 +6,7 @@ import { sayLifted } from '#core/dosing/emergency-declared.ts'
 import type { DoseFinding } from '#core/dosing/findings.ts'
 import { isDrawnOtherwise } from '#core/dosing/planned-body.ts'
 import type { DoseLine, DrawnLine } from '#core/dosing/request.ts'
+import { saidConditions } from '#core/dosing/said-conditions.ts'
 import type { Dose, DoseRange } from '#core/formulary/drug.ts'
 import type { BodyOf, Line } from '#core/journal/fold.ts'
 import { capital } from '#core/outcome/capital.ts'
@@ -157,7 +159,7 @@ export function findingLines(findings: readonly DoseFinding[]): (readonly Run[])
 /** A finding as a sentence; behind one that an emergency lifted, by whose. */
 export function sayFinding(finding: DoseFinding): string {
   const { code, about } = finding
-  const said = capital(spellUnits(fill(doseFindingWords[code], about)))
+  const said = capital(spellUnits(fill(doseFindingWords[code], saidConditions(about, animalWordsInEnglish))))
   return [said, sayLifted(finding, liftedWords)].filter(Boolean).join(' ')
 }
 

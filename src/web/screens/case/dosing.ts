@@ -1,3 +1,4 @@
+import { animalWordsInEnglish } from '#content/wording/app-formulary.ts'
 import { doseFindingWords, liftedWords } from '#content/wording/dosing-findings.ts'
 import type { DoseResult } from '#core/dosing/dose-lines.ts'
 import { sayLifted } from '#core/dosing/emergency-declared.ts'
@@ -5,6 +6,7 @@ import type { DoseFinding } from '#core/dosing/findings.ts'
 import { flagsOfGiven } from '#core/dosing/flag-given.ts'
 import { planAsWritten } from '#core/dosing/plan-as-written.ts'
 import { judgedAt, type PlanNow, planNow } from '#core/dosing/plan-now.ts'
+import { saidConditions } from '#core/dosing/said-conditions.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
 import { fill } from '#core/outcome/finding.ts'
 import type { OperationOnFile } from '#core/owed/operations.ts'
@@ -66,7 +68,7 @@ export function givenFlags(file: CaseFile): ReadonlyMap<string, readonly DoseFin
 
 /** A finding as a sentence. */
 export function sayFinding(finding: DoseFinding): string {
-  const said = spellUnits(fill(doseFindingWords[finding.code], finding.about))
+  const said = spellUnits(fill(doseFindingWords[finding.code], saidConditions(finding.about, animalWordsInEnglish)))
   const whole = said.charAt(0).toUpperCase() + said.slice(1)
   return [whole, sayLifted(finding, liftedWords)].filter(Boolean).join(' ')
 }

@@ -24,7 +24,8 @@ export function OptionRow(props: {
   const [open, setOpen] = useState(false)
   const { why, whyNot } = sayWhyOf(option, optionWords)
   const { ways, tier, verdict, inAnimal } = option
-  const mayWork = ways.length > 0 && verdict !== 'cannot'
+  const mayWork = ways.length > 0
+  if (verdict === 'cannot') return <Barred option={option} sentences={whyNot} />
   return (
     <li className={styles.option} data-verdict={verdict}>
       <h4>{capital(option.name)}</h4>
@@ -38,8 +39,8 @@ export function OptionRow(props: {
             {tier && <Provenance fact={tier} />}
           </dd>
         </div>
-        {verdict !== 'cannot' && ways.length > 0 && <Doses ways={ways} />}
-        {verdict !== 'cannot' && ways.length > 0 && <Harms option={option} />}
+        {ways.length > 0 && <Doses ways={ways} />}
+        {ways.length > 0 && <Harms option={option} />}
         {inAnimal.length > 0 && (
           <div>
             <dt>{words.inAnimal}</dt>
@@ -65,6 +66,20 @@ export function OptionRow(props: {
         </p>
       )}
       {open && mayWork && <CoursePart option={option} onLine={onLine} />}
+    </li>
+  )
+}
+
+/** Why it cannot be used, and nothing beside it: a place in an order of preference would read as advice. */
+function Barred({ option, sentences }: { readonly option: CultureOption; readonly sentences: readonly string[] }) {
+  const { name, inAnimal } = option
+  return (
+    <li className={styles.option} data-verdict="cannot">
+      <h4>{capital(name)}</h4>
+      {sentences.map((sentence) => (
+        <p key={sentence}>{sentence}</p>
+      ))}
+      {inAnimal.length > 0 && <FindingList findings={inAnimal} />}
     </li>
   )
 }

@@ -76,6 +76,9 @@ function ReportPage({ report }: { readonly report: Report }) {
       wide
     >
       <Newer report={report} />
+      <p data-screen-only>
+        <a href="#decide">{words.toDecide}</a>
+      </p>
       <ActedBefore report={report} />
       <SpecimenPart standing={standing} isCulture={isCulture} />
       <Stated report={report} standing={standing} />
