@@ -9,7 +9,7 @@ import { firstIsolates } from '#core/antibiogram/first-isolates.ts'
 import type { GrownIsolate } from '#core/antibiogram/isolate.ts'
 import type { AntibiogramMethod } from '#core/antibiogram/method.ts'
 import { notCounted, type Purpose } from '#core/antibiogram/purpose.ts'
-import { asGiven, isolateOf } from '#core/antibiogram/readings-for-tests.ts'
+import { asGiven, isolateOf, plainMethod } from '#core/antibiogram/readings-for-tests.ts'
 import type { Category, DrugReading } from '#core/culture/reading.ts'
 
 type Row = Record<'id' | 'description' | 'inputs' | 'expected' | 'source', string>
@@ -22,15 +22,7 @@ const example = <Inputs, Expected>(id: string) => {
   const read = { inputs: JSON.parse(row.inputs) as Inputs, expected: JSON.parse(row.expected) as Expected }
   return { name: `${id} ${row.description} [${row.source}]`, ...read }
 }
-const usual: AntibiogramMethod = {
-  first: { kind: 'calendar-year' },
-  sites: 'together',
-  from: null,
-  until: null,
-  minimum: 1,
-  flagBelow: 30,
-  edition: 'clsi-vet01s-7',
-}
+const usual: AntibiogramMethod = { ...plainMethod, edition: 'clsi-vet01s-7' }
 const points = { susceptibleToResistant: 1, byOneStep: 0.5 }
 const categoriesOf = ({ tested }: GrownIsolate<DrugReading>) =>
   new Map(tested.map(({ agent, category }) => [agent ?? '', category]))

@@ -5,7 +5,7 @@ import { antibiogramOf } from './antibiogram.ts'
 import { gatherIsolates } from './gather-isolates.ts'
 import type { GrownIsolate } from './isolate.ts'
 import type { AntibiogramMethod, FirstIsolateRule } from './method.ts'
-import { asGiven, isolateOf } from './readings-for-tests.ts'
+import { asGiven, isolateOf, plainMethod } from './readings-for-tests.ts'
 
 const categories: readonly Category[] = ['S', 'SDD', 'I', 'R', 'NS', 'NI', 'no_breakpoint']
 const drugs = ['amikacin', 'cefalexin', 'doxycycline']
@@ -91,7 +91,7 @@ describe('laws of an antibiogram', () => {
   it('never counts an animal twice for one organism in a year, whatever came later', () => {
     fc.assert(
       fc.property(isolates, (all) => {
-        const method = { ...plain, sites: 'together' } as const
+        const method = { ...plainMethod, sites: 'together' } as const
         const rows = table(all, method)
         const wanted = new Set(all.map(({ animal, organism, day }) => `${animal} ${organism} ${day.slice(0, 4)}`))
         expect(rows.reduce((sum, { n }) => sum + n, 0)).toBe(wanted.size)
@@ -99,13 +99,3 @@ describe('laws of an antibiogram', () => {
     )
   })
 })
-
-const plain: AntibiogramMethod = {
-  first: { kind: 'calendar-year' },
-  sites: 'together',
-  from: null,
-  until: null,
-  minimum: 1,
-  flagBelow: 30,
-  edition: 'an-edition',
-}

@@ -3,21 +3,12 @@ import type { UsedBreakpoint } from '#core/culture/reading.ts'
 import { antibiogramOf } from './antibiogram.ts'
 import type { GrownIsolate } from './isolate.ts'
 import type { AntibiogramMethod } from './method.ts'
-import { asGiven, isolateOf, readDrug } from './readings-for-tests.ts'
+import { asGiven, isolateOf, plainMethod, readDrug } from './readings-for-tests.ts'
 
-const plain: AntibiogramMethod = {
-  first: { kind: 'calendar-year' },
-  sites: 'together',
-  from: null,
-  until: null,
-  minimum: 1,
-  flagBelow: 30,
-  edition: 'an-edition',
-}
 const points = { susceptibleToResistant: 1, byOneStep: 0.5 }
 type Isolate = ReturnType<typeof isolateOf>
 const table = (isolates: readonly Isolate[], method: Partial<AntibiogramMethod> = {}) =>
-  antibiogramOf(isolates, asGiven, { method: { ...plain, ...method }, points })
+  antibiogramOf(isolates, asGiven, { method: { ...plainMethod, ...method }, points })
 const many = (count: number, make: (animal: string, place: number) => Isolate) =>
   Array.from({ length: count }, (_, place) => make(`animal-${place}`, place))
 

@@ -1,5 +1,6 @@
 import type { Category, DrugReading } from '#core/culture/reading.ts'
 import type { GrownIsolate } from './isolate.ts'
+import type { AntibiogramMethod } from './method.ts'
 
 /** A drug of which only the category matters here; everything else as a reading by number has it. */
 export function readDrug(agent: string, category: Category, more: Partial<DrugReading> = {}): DrugReading {
@@ -24,4 +25,15 @@ export function isolateOf(
 /** Reads them as they stand. */
 export function asGiven({ tested }: GrownIsolate<DrugReading>): { readonly results: readonly DrugReading[] } {
   return { results: tested }
+}
+
+/** The first isolate of each calendar year, all places together. */
+export const plainMethod: AntibiogramMethod = {
+  first: { kind: 'calendar-year' },
+  sites: 'together',
+  from: null,
+  until: null,
+  minimum: 1,
+  flagBelow: 30,
+  edition: 'an-edition',
 }

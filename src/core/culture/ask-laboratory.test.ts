@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { askLaboratory } from './ask-laboratory.ts'
 import type { CultureOption } from './option.ts'
+import { nothingKnown } from './read-isolates.ts'
 import type { IsolateReading, Phenotype } from './reading.ts'
 import type { StandingCode } from './standing.ts'
 
@@ -22,16 +23,7 @@ function option(name: string, because: StandingCode): CultureOption {
 }
 
 function isolate(organism: string | null, methicillinResistant: Phenotype['methicillinResistant']): IsolateReading {
-  const phenotype: Phenotype = {
-    methicillinResistant,
-    esbl: 'not-applicable',
-    ampc: 'not-applicable',
-    carbapenemase: 'not-applicable',
-    multidrug: 'not-known',
-    counted: [],
-    tested: 0,
-    of: 0,
-  }
+  const phenotype: Phenotype = { ...nothingKnown, methicillinResistant }
   return { key: '1', printed: 'Staph. sp.', organism, results: [], phenotype, findings: [] }
 }
 

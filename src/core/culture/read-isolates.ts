@@ -158,7 +158,8 @@ function unread(
   }
 }
 
-const nothingKnown: Phenotype = {
+/** Of an isolate of which nothing was tested. */
+export const nothingKnown: Phenotype = {
   methicillinResistant: 'not-applicable',
   esbl: 'not-applicable',
   ampc: 'not-applicable',

@@ -1,5 +1,6 @@
-/** What a column of a laboratory's table says. */
-export const columnMeanings = [
+/** What must be the same in every row of a report: whose it is and what it was taken from. */
+export const columnsOfReport = [
+  'laboratory',
   'accession',
   'label',
   'animal',
@@ -12,6 +13,13 @@ export const columnMeanings = [
   'site',
   'side',
   'status',
+  'standard',
+  'edition',
+] as const
+
+/** What a column of a laboratory's table says. */
+export const columnMeanings = [
+  ...columnsOfReport,
   'organism',
   'isolate',
   'amount',
@@ -22,9 +30,6 @@ export const columnMeanings = [
   'unit',
   'category',
   'disk',
-  'standard',
-  'edition',
-  'laboratory',
   'comment',
   /** Of a wide table: the drug whose values, or whose categories, stand under it. */
   'drug-values',

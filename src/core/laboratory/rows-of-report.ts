@@ -1,36 +1,17 @@
 import { type Cells, cellsOf, placeOf } from './cells.ts'
 import { drugsOf } from './drug-cells.ts'
 import { Unreadable } from './fault.ts'
-import type { ColumnMeaning, TableMapping } from './mapping.ts'
+import { columnsOfReport, type TableMapping } from './mapping.ts'
 import { readDate } from './read-date.ts'
 import type { Doubt, LaboratoryReport, Place, ReportedDrug, ReportedIsolate, ReportedTest } from './report.ts'
 import { type LaboratoryTerms, saysNoGrowth, sideCoded, sideIn, termOf } from './terms.ts'
 
 type Building = ReportedIsolate & { amount: string | null; drugs: ReportedDrug[]; tests: ReportedTest[] }
 
-/** What must be the same in every row of a report: whose it is and what it was taken from. */
-const ofReport = [
-  'laboratory',
-  'accession',
-  'label',
-  'animal',
-  'owner',
-  'chip',
-  'species',
-  'born',
-  'collected',
-  'reported',
-  'site',
-  'side',
-  'status',
-  'standard',
-  'edition',
-] as const satisfies readonly ColumnMeaning[]
-
 /** One report from its rows. */
 export function reportOfRows(rows: readonly Cells[], mapping: TableMapping, terms: LaboratoryTerms): LaboratoryReport {
   const said = new Map<string, { readonly text: string; readonly place: Place }>()
-  for (const means of ofReport) {
+  for (const means of columnsOfReport) {
     const cells = rows.flatMap((row) => cellsOf(row, means))
     for (const cell of cells) {
       const before = said.get(means)
@@ -40,7 +21,7 @@ export function reportOfRows(rows: readonly Cells[], mapping: TableMapping, term
       if (!before) said.set(means, cell)
     }
   }
-  const text = (means: (typeof ofReport)[number]) => said.get(means)?.text.slice(0, 300) ?? null
+  const text = (means: (typeof columnsOfReport)[number]) => said.get(means)?.text.slice(0, 300) ?? null
   const date = (means: 'born' | 'collected' | 'reported') => {
     const cell = said.get(means)
     return cell ? readDate(cell.text, mapping.dates, cell.place) : null

@@ -65,8 +65,7 @@ function toTell(change: Change, setting: Setting): Draft {
   const told = theCase
     .live('told')
     .find(
-      ({ body, at }) =>
-        body.who === 'owner' && at >= change.at && since.some(({ header }) => header.id === body.about),
+      ({ body, at }) => body.who === 'owner' && at >= change.at && since.some(({ header }) => header.id === body.about),
     )
   return { item, ended: told ? settled(told, item) : null }
 }

@@ -4,6 +4,7 @@ import { sourcesInEnglish } from '#content/wording/app-sources.ts'
 import type { Edition } from '#core/culture/breakpoint.ts'
 import { editionName } from '#core/culture/edition-name.ts'
 import { ownEditions } from '#core/culture/house-facts.ts'
+import { ColumnHeads } from '../../design/column-heads.tsx'
 import { ReadingView } from '../../design/reading-view.tsx'
 import { useHouse } from '../../journal/cases.ts'
 import drugStyles from './drug.module.css'
@@ -48,15 +49,7 @@ function OwnCopies() {
 function Editions({ editions }: { readonly editions: readonly Edition[] }) {
   return (
     <table className={styles.list}>
-      <thead>
-        <tr>
-          {Object.values(words.list).map((head) => (
-            <th key={head} scope="col">
-              {head}
-            </th>
-          ))}
-        </tr>
-      </thead>
+      <ColumnHeads of={Object.values(words.list)} />
       <tbody>
         {editions.map((edition) => (
           <tr key={edition.id}>

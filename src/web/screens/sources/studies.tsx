@@ -2,6 +2,7 @@ import { Link } from 'wouter'
 import { sourcesInEnglish, studyPage as words } from '#content/wording/app-sources.ts'
 import { oddsInEnglish } from '#content/wording/odds.ts'
 import type { Study } from '#core/evidence/study.ts'
+import { ColumnHeads } from '../../design/column-heads.tsx'
 import { SourcesPage } from './frame.tsx'
 import { allStudies, hrefOf, sourceNamed } from './library.ts'
 import styles from './lists.module.css'
@@ -16,15 +17,7 @@ export function StudiesScreen() {
       <Searched rows={allStudies} textOf={textOf} help={words.searchHelp}>
         {(found) => (
           <table className={styles.list}>
-            <thead>
-              <tr>
-                {[words.list.study, words.list.animals, words.list.rows, words.list.aside].map((head) => (
-                  <th key={head} scope="col">
-                    {head}
-                  </th>
-                ))}
-              </tr>
-            </thead>
+            <ColumnHeads of={[words.list.study, words.list.animals, words.list.rows, words.list.aside]} />
             <tbody>
               {found.map((study) => (
                 <tr key={study.id}>

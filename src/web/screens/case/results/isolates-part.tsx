@@ -9,6 +9,7 @@ import type { ReportReading } from '#core/culture/read-report.ts'
 import type { DrugReading, IsolateReading, UsedBreakpoint } from '#core/culture/reading.ts'
 import type { StoredIsolate } from '#core/journal/kinds/specimen-result.ts'
 import { fill } from '#core/outcome/finding.ts'
+import { ColumnHeads } from '../../../design/column-heads.tsx'
 import { ScrollBox } from '../../../design/scroll-box.tsx'
 import type { Report } from './read-here.ts'
 import styles from './results.module.css'
@@ -106,15 +107,9 @@ function Values({ isolate }: { readonly isolate: IsolateReading }) {
     <ScrollBox label={caption}>
       <table>
         <caption className="said">{caption}</caption>
-        <thead>
-          <tr>
-            {(['drug', 'printed', 'theirs', 'ours', 'row'] as const).map((column) => (
-              <th key={column} scope="col">
-                {words.columns[column]}
-              </th>
-            ))}
-          </tr>
-        </thead>
+        <ColumnHeads
+          of={(['drug', 'printed', 'theirs', 'ours', 'row'] as const).map((column) => words.columns[column])}
+        />
         <tbody>
           {isolate.results.map((row) => (
             <ValueRow key={`${row.agent} ${row.printed} ${row.raw}`} row={row} />

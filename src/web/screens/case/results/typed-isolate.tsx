@@ -18,6 +18,7 @@ import { isolateTests } from '#core/journal/kinds/specimen-result.ts'
 import { capital } from '#core/outcome/capital.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { Choices } from '../../../design/choices.tsx'
+import { ColumnHeads } from '../../../design/column-heads.tsx'
 import { ScrollBox } from '../../../design/scroll-box.tsx'
 import { TextField } from '../../../design/text-field.tsx'
 import styles from './results.module.css'
@@ -73,15 +74,9 @@ export function TypedIsolatePart(props: {
       <ScrollBox label={fill(words.drugs, { number })}>
         <table className={styles.typed}>
           <caption className="said">{fill(words.drugs, { number })}</caption>
-          <thead>
-            <tr>
-              {(['drug', 'value', 'unit', 'disk', 'category'] as const).map((column) => (
-                <th key={column} scope="col">
-                  {words.columns[column]}
-                </th>
-              ))}
-            </tr>
-          </thead>
+          <ColumnHeads
+            of={(['drug', 'value', 'unit', 'disk', 'category'] as const).map((column) => words.columns[column])}
+          />
           <tbody>
             {rows.map((row, at) => (
               <TypedRowPart

@@ -2,6 +2,7 @@ import { useId } from 'react'
 import { caseInEnglish, readingInEnglish } from '#content/wording/app-case.ts'
 import type { Line } from '#core/journal/fold.ts'
 import type { Difference } from '#core/reading/compare.ts'
+import { ColumnHeads } from '../../../design/column-heads.tsx'
 import { ScrollBox } from '../../../design/scroll-box.tsx'
 import { useCaseView } from '../case-view.ts'
 import { changesOf, type Now } from './changes-of.ts'
@@ -38,16 +39,7 @@ export function Differences(props: {
   return (
     <ScrollBox label={words.compare}>
       <table className={styles.compare} data-last={last}>
-        <thead>
-          <tr>
-            <th scope="col">{words.field}</th>
-            {heads.map((head) => (
-              <th key={head} scope="col">
-                {head}
-              </th>
-            ))}
-          </tr>
-        </thead>
+        <ColumnHeads of={[words.field, ...heads]} />
         <tbody>
           {changed.map(({ at, label, says }) => (
             <tr key={at}>

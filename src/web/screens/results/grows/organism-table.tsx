@@ -5,6 +5,7 @@ import { fill } from '#core/outcome/finding.ts'
 import { sayCount } from '#core/outcome/say-count.ts'
 import { sayCalendarDay } from '#core/time/calendar-day.ts'
 import { besideOf, shareOf } from '#documents/what-grows/say-drug.ts'
+import { ColumnHeads } from '../../../design/column-heads.tsx'
 import { ScrollBox } from '../../../design/scroll-box.tsx'
 import styles from './grows.module.css'
 import type { GrowsAnswer } from './grows-answer.ts'
@@ -55,15 +56,7 @@ function DrugTable(props: {
     <ScrollBox label={props.caption}>
       <table className={styles.table}>
         <caption>{props.caption}</caption>
-        <thead>
-          <tr>
-            {[columns.drug, columns.counted, columns.share, columns.interval].map((head) => (
-              <th key={head} scope="col">
-                {head}
-              </th>
-            ))}
-          </tr>
-        </thead>
+        <ColumnHeads of={[columns.drug, columns.counted, columns.share, columns.interval]} />
         <tbody>
           {props.drugs.map((drug) => {
             const [counted, share, interval] = shareOf(drug)
