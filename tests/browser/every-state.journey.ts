@@ -2,6 +2,9 @@ import { expectAccessible, expectContrast, expectNoSidewaysScroll, expectPaper, 
 import { groups } from './states/index.ts'
 import { expect, test } from './states/stage.ts'
 
+// Each group has a stage of its own: two of them share the two processors.
+test.describe.configure({ mode: 'parallel' })
+
 /** Nothing sticks out, is too small for a finger or printed in vain, and the automated check finds no hindrance. */
 for (const [group, states] of groups) {
   test(`every state: ${group}`, async ({ stage }) => {

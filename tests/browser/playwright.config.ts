@@ -6,7 +6,7 @@ export default defineConfig({
   testDir: '.',
   testMatch: '*.journey.ts',
   outputDir: '../../.cache/browser',
-  workers: 1,
+  workers: 2,
   timeout: 90_000,
   expect: { timeout: 10_000 },
   reporter: [['list'], ['json', { outputFile: '../../.cache/browser-results.json' }]],
