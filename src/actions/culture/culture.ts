@@ -107,17 +107,21 @@ export function culture(input: unknown): CultureAnswer {
   const readings = readIsolates(request, susceptibility)
   return {
     standard: editionName(edition),
-    ...(request.laboratory && { laboratory: besides(request, request.laboratory) }),
+    ...(request.laboratory && { laboratory: besides(request, request.laboratory, readings) }),
     isolates: readings.map(isolate),
     options: optionsOf(input as AboutAnimal, request, readings),
     caution,
   }
 }
 
-function besides(request: ReadingRequest, laboratory: string): NonNullable<CultureAnswer['laboratory']> {
+function besides(
+  request: ReadingRequest,
+  laboratory: string,
+  readings: readonly IsolateReading[],
+): NonNullable<CultureAnswer['laboratory']> {
   return {
     standard: editionName(editionById(susceptibility.editions, laboratory)),
-    differences: compareEditions(request, susceptibility).map(({ key, printed, ...rest }) => ({
+    differences: compareEditions(request, readings, susceptibility).map(({ key, printed, ...rest }) => ({
       id: key,
       drug: printed,
       ...rest,

@@ -6,7 +6,7 @@ import { fold } from '#core/journal/fold.ts'
 import { identity as identityKind } from '#core/journal/kinds/identity.ts'
 import type { StoredIsolate } from '#core/journal/kinds/specimen-result.ts'
 import { carriagesOf, namesOfCarriages } from './carriage.ts'
-import { emptyReport } from './empty-report.ts'
+import { emptyReport, printedIsolate } from './empty-report.ts'
 
 const make = entryMaker()
 const identity = make({ kind: 'identity', body: identityKind.example })
@@ -55,6 +55,11 @@ describe('what asks for hygiene', () => {
     })
     const mrsa = found([isolate('staphylococcus-aureus', [], [{ test: 'meca', result: 'positive' }])])
     expect(mrsa.map(({ name, sure }) => [name, sure])).toEqual([['MRSA', true]])
+  })
+
+  it('is found in a report whose names nobody had settled when it was written', () => {
+    const written = printedIsolate('1', 'Staph. pseudintermedius', [['Oxacillin', '>=4 mg/L']])
+    expect(found([written]).map(({ name }) => name)).toEqual(['MRSP'])
   })
 
   it('is not a susceptible one, nor one that nobody tested', () => {

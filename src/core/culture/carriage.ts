@@ -1,10 +1,12 @@
 import type { Side } from '#core/animal/species.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
+import { editionById } from './editions.ts'
 import type { SusceptibilityFacts } from './facts.ts'
 import { factsOfHouse } from './house-facts.ts'
 import { methicillinName } from './methicillin.ts'
 import { organismById } from './organism.ts'
 import { readIsolates } from './read-isolates.ts'
+import { judgedBy, requestOf } from './read-report.ts'
 import type { IsolateReading, Phenotype } from './reading.ts'
 
 /** A resistant organism that passes between animals and people: it asks for hygiene whatever drug is chosen. */
@@ -35,9 +37,10 @@ export function carriagesOf(
   if (!host) return []
   return theCase.live('specimen-result').flatMap(({ header, body, at }) => {
     if (body.isolates.length === 0) return []
-    const read = theCase.live('result-read').findLast((line) => line.body.result === header.id)
-    const judged = facts.editions.find(({ id }) => id === read?.body.edition)?.id ?? facts.usual
-    const readings = readIsolates({ host, site: 'soft-tissue', edition: judged, isolates: body.isolates }, facts)
+    // An edition that is not held any more is no reason to be silent here: then that of the house is asked.
+    const judged = judgedBy({ theCase }, header.id)
+    const edition = facts.editions.find(({ id }) => id === judged) ?? editionById(facts.editions, facts.usual)
+    const readings = readIsolates(requestOf(body, host, edition, facts), facts)
     const side = header.subject.kind === 'ear' ? header.subject.side : null
     return readings.flatMap((reading) =>
       carriagesIn(reading, facts).map((found) => ({ ...found, side, result: header.id, at })),

@@ -2,7 +2,7 @@ import type { Edition } from './breakpoint.ts'
 import { editionById } from './editions.ts'
 import type { SusceptibilityFacts } from './facts.ts'
 import { type ReadingRequest, readIsolates } from './read-isolates.ts'
-import type { Category, DrugReading } from './reading.ts'
+import type { Category, DrugReading, IsolateReading } from './reading.ts'
 
 export type EditionDifference = {
   /** The isolate. */
@@ -15,13 +15,16 @@ export type EditionDifference = {
 }
 
 /**
- * The same report read by the laboratory's edition and by ours, each whole: where they part. Nothing is mixed; ours
+ * The same report read by the laboratory's edition, beside our reading, each whole: where they part. Nothing is mixed; ours
  * stays the reading. A human edition gives no category of its own for an animal: what it says is compared all the same.
  */
-export function compareEditions(request: ReadingRequest, facts: SusceptibilityFacts): EditionDifference[] {
+export function compareEditions(
+  request: ReadingRequest,
+  ours: readonly IsolateReading[],
+  facts: SusceptibilityFacts,
+): EditionDifference[] {
   const { edition, laboratory } = request
   if (!laboratory || laboratory === edition) return []
-  const ours = readIsolates(request, facts)
   const theirs = readIsolates({ ...request, edition: laboratory }, facts)
   const [own, other] = [editionById(facts.editions, edition), editionById(facts.editions, laboratory)]
   return ours.flatMap(({ key, results }, at) =>

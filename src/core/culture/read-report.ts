@@ -1,3 +1,4 @@
+import type { Species } from '#core/animal/species.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
 import type { BodyOf, Line } from '#core/journal/fold.ts'
 import type { StoredIsolate } from '#core/journal/kinds/specimen-result.ts'
@@ -5,7 +6,7 @@ import type { Edition } from './breakpoint.ts'
 import { compareEditions, type EditionDifference } from './compare-editions.ts'
 import { conventionCalled, editionCalled } from './editions.ts'
 import type { SusceptibilityFacts } from './facts.ts'
-import { readIsolates } from './read-isolates.ts'
+import { type ReadingRequest, readIsolates } from './read-isolates.ts'
 import type { IsolateReading } from './reading.ts'
 import { recogniseAgent, recogniseOrganism } from './recognise.ts'
 
@@ -29,26 +30,43 @@ export function readReport(
   facts: SusceptibilityFacts,
 ): ReportReading | null {
   const host = theCase.latest('identity')?.body.species
-  const read = theCase.live('result-read').findLast((line) => line.body.result === header.id && line.body.edition)
-  const edition = facts.editions.find(({ id }) => id === (read?.body.edition ?? facts.usual))
+  const judged = judgedBy({ theCase }, header.id)
+  const edition = facts.editions.find(({ id }) => id === (judged ?? facts.usual))
   if (!host || !edition) return null
-  const isolates = body.isolates.map((isolate) => withNames(isolate, facts))
-  const theirs = body.standard === null ? null : editionCalled(body.standard, facts.editions)
-  const laboratoryConvention = body.standard === null ? null : conventionCalled(body.standard)
-  const laboratory = theirs?.id ?? null
-  const request = {
-    host,
-    site: 'soft-tissue',
-    edition: edition.id,
-    laboratory,
-    laboratoryConvention,
-    isolates,
-  } as const
+  const request = requestOf(body, host, edition, facts)
+  const isolates = readIsolates(request, facts)
+  const theirs = facts.editions.find(({ id }) => id === request.laboratory)
   return {
     edition,
-    isolates: readIsolates(request, facts),
+    isolates,
     laboratory:
-      theirs === null || theirs === edition ? null : { edition: theirs, differences: compareEditions(request, facts) },
+      !theirs || theirs === edition
+        ? null
+        : { edition: theirs, differences: compareEditions(request, isolates, facts) },
+  }
+}
+
+/** The edition that somebody judged a report by, where one was named. */
+export function judgedBy({ theCase }: Pick<CaseFile, 'theCase'>, report: string): Edition['id'] | null {
+  return (
+    theCase.live('result-read').findLast(({ body }) => body.result === report && body.edition)?.body.edition ?? null
+  )
+}
+
+/** A report as it is asked to be read: for an ear, with what its laboratory says of its own standard. */
+export function requestOf(
+  { standard, isolates }: BodyOf<'specimen-result'>,
+  host: Species,
+  { id }: Edition,
+  facts: SusceptibilityFacts,
+): ReadingRequest {
+  return {
+    host,
+    site: 'soft-tissue',
+    edition: id,
+    laboratory: standard === null ? null : (editionCalled(standard, facts.editions)?.id ?? null),
+    laboratoryConvention: standard === null ? null : conventionCalled(standard),
+    isolates: isolates.map((isolate) => withNames(isolate, facts)),
   }
 }
 

@@ -97,6 +97,12 @@ describe('how a drug stands against one isolate', () => {
     expect(said(read('no_breakpoint', { laboratory: 'R*', fallback }))).toBe('fails: laboratory-resistant')
   })
 
+  it('hears what the laboratory says in a word as it hears its letter', () => {
+    expect(said(read('S', { laboratory: 'Resistant' }))).toBe('doubt: laboratory-says-resistant')
+    expect(said(read('no_breakpoint', { laboratory: 'resistant' }))).toBe('fails: laboratory-resistant')
+    expect(said(read('no_breakpoint', { laboratory: 'Susceptible' }))).toBe('doubt: laboratory-susceptible')
+  })
+
   it('takes a category without a number as the word of the laboratory, not as ours', () => {
     const word = (category: 'S' | 'I' | 'R') =>
       said(read(category, { laboratory: category, breakpoint: null, flags: ['laboratory-category-only'] }))

@@ -1,5 +1,6 @@
 import { never } from '#core/outcome/outcome.ts'
 import type { Edition } from './breakpoint.ts'
+import { printedCategory } from './printed-value.ts'
 import type { Category, ChangedBy, DrugReading } from './reading.ts'
 
 /** How a drug stands against one isolate. `doubt`: this report cannot say; nobody may guess from it. */
@@ -61,14 +62,14 @@ export function standingOf(
   if (!reading) return doubt('not-tested')
   if (reading.flags.includes('laboratory-category-only') && reading.changedBy === null) return ofLaboratory(reading)
   if (reading.flags.includes('not-to-be-reported-susceptible')) return fails('susceptible-not-to-be-reported')
-  const kept = keptBack.find(([flag]) => reading.flags.includes(flag))
-  if (kept && (reading.category === 'S' || reading.category === 'SDD')) return doubt(kept[1])
+  const kept = keptBack.find((flag) => reading.flags.includes(flag))
+  if (kept && (reading.category === 'S' || reading.category === 'SDD')) return doubt(kept)
   switch (reading.category) {
     case 'S':
-      if (printedBy(reading) === 'R') return doubt('laboratory-says-resistant')
+      if (printedCategory(reading.laboratory) === 'R') return doubt('laboratory-says-resistant')
       return works(reading.changedBy === 'inferred' ? 'inferred-susceptible' : 'susceptible')
     case 'SDD':
-      if (printedBy(reading) === 'R') return doubt('laboratory-says-resistant')
+      if (printedCategory(reading.laboratory) === 'R') return doubt('laboratory-says-resistant')
       if (!reading.breakpoint?.dose) return doubt('dose-not-known')
       return { standing: 'works-at-dose', because: 'susceptible-at-dose' }
     case 'I':
@@ -88,12 +89,12 @@ export function standingOf(
 }
 
 /** What an isolate says against a drug that its own number calls susceptible. */
-const keptBack: readonly (readonly [flag: string, because: StandingCode])[] = [
-  ['d-test-missing', 'd-test-missing'],
-  ['esbl-suspected', 'esbl-suspected'],
-  ['methicillin-possible', 'methicillin-possible'],
-  ['same-drug-differs', 'same-drug-differs'],
-]
+const keptBack = [
+  'd-test-missing',
+  'esbl-suspected',
+  'methicillin-possible',
+  'same-drug-differs',
+] as const satisfies readonly StandingCode[]
 
 function conventionOf({ breakpoint }: DrugReading, editions: readonly Pick<Edition, 'id' | 'convention'>[]) {
   return editions.find(({ id }) => id === breakpoint?.edition)?.convention
@@ -115,16 +116,18 @@ function ofPossible(possible: readonly Category[]): Stood {
 /** A human row, or one of another species, says something beside the answer and never is the answer. */
 function withoutBreakpoint(reading: DrugReading): Stood {
   const { fallback } = reading
-  if (printedBy(reading) === 'R') return fails('laboratory-resistant')
+  if (printedCategory(reading.laboratory) === 'R') return fails('laboratory-resistant')
   if (fallback && fallback.category !== 'NI' && fallback.category !== 'no_breakpoint') {
     return doubt(fallback.category === 'S' ? 'fallback-susceptible' : 'fallback-not-susceptible')
   }
-  return printedBy(reading) === '' ? doubt('no-breakpoint') : ofLaboratory(reading)
+  return reading.laboratory === null || reading.laboratory.trim() === ''
+    ? doubt('no-breakpoint')
+    : ofLaboratory(reading)
 }
 
 /** The word of a laboratory without a number that anybody could compare. */
 function ofLaboratory(reading: DrugReading): Stood {
-  switch (printedBy(reading)) {
+  switch (printedCategory(reading.laboratory)) {
     case 'R':
     case 'NS':
       return fails('laboratory-resistant')
@@ -136,9 +139,4 @@ function ofLaboratory(reading: DrugReading): Stood {
     default:
       return doubt('no-breakpoint')
   }
-}
-
-/** The category as the laboratory printed it, without its marks: `R*` is R. */
-function printedBy({ laboratory }: DrugReading): string {
-  return laboratory?.trim().toUpperCase().replace(/\W+$/u, '') ?? ''
 }
