@@ -1,4 +1,4 @@
-import { type Drug, drugById } from '#core/formulary/drug.ts'
+import { type Drug, isAntibiotic } from '#core/formulary/drug.ts'
 import { compareText } from '#core/journal/compare-text.ts'
 import type { Case } from '#core/journal/fold.ts'
 import { dayOf } from '#core/time/calendar-day.ts'
@@ -24,12 +24,11 @@ export function antibioticsSince(
   { after, until, zone }: { readonly after: string; readonly until: string; readonly zone: string },
   drugs: readonly Drug[],
 ): AntibioticSince[] {
-  const isAntibiotic = (id: string) =>
-    drugById(drugs, id)?.doses.some(({ use }) => use.startsWith('antibiotic')) ?? false
   const given = theCase
     .live('drug-given')
     .filter(
-      ({ at, body }) => at > after && at <= until && (body.use.startsWith('antibiotic') || isAntibiotic(body.drug)),
+      ({ at, body }) =>
+        at > after && at <= until && (body.use.startsWith('antibiotic') || isAntibiotic(drugs, body.drug)),
     )
     .map(({ header, body, at }) => ({
       entry: header.id,
@@ -39,7 +38,7 @@ export function antibioticsSince(
       days: null,
     }))
   const isBegun = ({ drug, firstDay }: { readonly drug: string; readonly firstDay: string }) =>
-    isAntibiotic(drug) && firstDay <= dayOf({ at: until, zone })
+    isAntibiotic(drugs, drug) && firstDay <= dayOf({ at: until, zone })
   const sent = theCase
     .live('discharge')
     .map(({ header, body, at }) => ({ header, at, medicines: body.medicines }))

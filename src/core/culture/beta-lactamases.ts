@@ -2,7 +2,7 @@ import type { Provenance } from '#core/evidence/sourced.ts'
 import { say } from './findings.ts'
 import { rungsOf } from './ladder.ts'
 import { limitMet } from './limit.ts'
-import { changed, flagged, type Isolate, type Line, lineOf, named, warnsOf } from './lines.ts'
+import { asPrinted, changed, flagged, type Isolate, type Line, lineOf, named, warnsOf } from './lines.ts'
 import { meansAgent, meansOrganism } from './meant.ts'
 import { readPrinted } from './printed-value.ts'
 import type { Phenotype } from './reading.ts'
@@ -59,17 +59,19 @@ function esblOf({ organism, printed: name, lines, tests }: Isolate, rules: BetaL
     }),
   )
   const met = outcomes.filter(({ outcome }) => outcome === 'met').map(({ line }) => line)
-  const printed = (some: readonly Line[]) => some.map((line) => `${named([line])} ${line.read.raw}`).join(', ')
   const test = tests.find((one) => one.test === 'esbl-confirmation')?.result
-  if (test === 'positive') return { status: 'confirmed', by: printed(met) }
+  if (test === 'positive') return { status: 'confirmed', by: asPrinted(met) }
   if (strainSays(name, 'esbl')) return { status: 'confirmed', by: name }
   const pairs = pairsOf(lines, rules)
   if (pairs.some(({ gained }) => gained)) {
-    return { status: 'confirmed', by: printed(pairs.filter(({ gained }) => gained).flatMap(({ lines: both }) => both)) }
+    return {
+      status: 'confirmed',
+      by: asPrinted(pairs.filter(({ gained }) => gained).flatMap(({ lines: both }) => both)),
+    }
   }
   if (test === 'negative' || pairs.length > 0)
     return { status: met.length > 0 ? 'not-confirmed' : 'screen-negative', by: '' }
-  if (met.length > 0) return { status: 'screen-positive', by: printed(met) }
+  if (met.length > 0) return { status: 'screen-positive', by: asPrinted(met) }
   return { status: outcomes.some(({ outcome }) => outcome === 'not-met') ? 'screen-negative' : 'not-tested', by: '' }
 }
 

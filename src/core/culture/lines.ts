@@ -88,3 +88,8 @@ export function inferredLine(agent: Agent, category: Category, because: Provenan
 export function named(lines: readonly Line[]): string {
   return lines.map(({ agent, read }) => agent?.name ?? read.printed).join(', ')
 }
+
+/** Lines with what was printed of each: `oxacillin >=4 mg/L`. */
+export function asPrinted(lines: readonly Line[]): string {
+  return lines.map((line) => `${named([line])} ${line.read.raw}`).join(', ')
+}

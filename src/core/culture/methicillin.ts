@@ -3,7 +3,7 @@ import type { Edition } from './breakpoint.ts'
 import { say } from './findings.ts'
 import { onLadder, rungsOf } from './ladder.ts'
 import { limitMet } from './limit.ts'
-import { changed, flagged, type Isolate, type Line, lineOf, named, warnsOf } from './lines.ts'
+import { asPrinted, changed, flagged, type Isolate, type Line, lineOf, named, warnsOf } from './lines.ts'
 import { meansAgent, meansOrganism, nearness } from './meant.ts'
 import type { Organism } from './organism.ts'
 import { printedCategory, readPrinted } from './printed-value.ts'
@@ -105,17 +105,14 @@ function judge(
   const testDrugs = lines.filter((line) => isTestDrug(line, rules, organism) && !unused(line))
   const byWord = testDrugs.filter((line) => !read.some((one) => one.line === line))
   const saysR = byWord.filter((line) => printedCategory(line.read.laboratory) === 'R')
-  const by = [
-    ...met.map(({ line }) => `${named([line])} ${line.read.raw}`),
-    ...saysR.map((line) => `${named([line])} ${line.read.raw}`),
-  ]
+  const by = asPrinted([...met.map(({ line }) => line), ...saysR])
   if (genePositive) return { status: 'yes', by: gene.map(({ test }) => geneNames[test]).join(', '), findings: disagree }
   if (met.length > 0 || saysR.length > 0) {
-    const conflict = geneNegative ? [say('confirm', 'methicillin-tests-disagree', { ...about, by: by.join(', ') })] : []
+    const conflict = geneNegative ? [say('confirm', 'methicillin-tests-disagree', { ...about, by })] : []
     const sure = met.some(({ test, line }) => !atDisputed(test, line))
     return {
       status: sure && !geneNegative ? 'yes' : 'presumed',
-      by: by.join(', '),
+      by,
       findings: [...disagree, ...conflict],
     }
   }
@@ -147,7 +144,7 @@ function possible(
   about: Readonly<Record<string, string>>,
   ...because: readonly Provenance[]
 ): Found {
-  const by = lines.map((line) => `${named([line])} ${line.read.raw}`).join(', ')
+  const by = asPrinted(lines)
   return { status: 'possible', by, findings: [say('confirm', code, { ...about, by }, ...because)] }
 }
 

@@ -66,7 +66,8 @@ export type DrugRead = DrugReading & {
  * they do not, `no_breakpoint` when this animal's own kind has no row.
  */
 export function readDrug(row: Row, organism: Organism, by: ReadBy): DrugRead {
-  const laboratory = row.category ?? (readPrinted(row.raw, row.method).kind === 'category' ? row.raw : null)
+  const value = printedValue(row, by.printedSums)
+  const laboratory = row.category ?? (value.kind === 'category' ? row.raw : null)
   const bare: DrugRead = {
     agent: row.agent,
     printed: row.drug,
@@ -85,7 +86,6 @@ export function readDrug(row: Row, organism: Organism, by: ReadBy): DrugRead {
     proposal: null,
   }
   if (row.agent === null) return { ...bare, flags: ['drug-not-recognised'] }
-  const value = printedValue(row, by.printedSums)
   switch (value.kind) {
     case 'unreadable':
       return { ...bare, flags: ['value-unreadable'], doubt: value.doubt }

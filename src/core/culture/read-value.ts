@@ -74,43 +74,29 @@ const kept = new WeakMap<Breakpoint, Judge>()
 function judged(row: Breakpoint, convention: Edition['convention']): Judge {
   const before = kept.get(row)
   if (before) return before
-  const judge = row.method === 'MIC' ? judgeRung(row, convention) : judgeZone(row, convention)
+  const judge = judgeOf(row, convention)
   kept.set(row, judge)
   return judge
 }
 
-function judgeRung(row: Breakpoint, convention: Edition['convention']): Judge {
+/** Dilutions and zones are judged alike, only that a larger number is worse of the one and better of the other. */
+function judgeOf(row: Breakpoint, convention: Edition['convention']): Judge {
   const { susceptible, between, resistant } = row.ends.value
-  const upToS = susceptible === null ? null : rung(susceptible, row)
-  const endR = resistant === null ? null : rung(resistant, row)
-  const fromR = endR === null ? null : convention === 'CLSI' ? endR : endR + 1
+  const isMic = row.method === 'MIC'
+  const placed = (end: string) => (isMic ? rung(end, row) : Number(end))
+  const worse = (one: number, other: number) => (isMic ? one > other : one < other)
+  const endS = susceptible === null ? null : placed(susceptible)
+  const endR = resistant === null ? null : placed(resistant)
   const steps = (between?.steps ?? []).map(({ value, upTo, dose }) => ({
-    from: rung(value, row),
-    to: rung(upTo ?? value, row),
+    from: placed(value),
+    to: placed(upTo ?? value),
     dose: dose ?? null,
   }))
   const doseOfS = row.dose?.value ?? null
   return (at) => {
-    if (upToS !== null && at <= upToS) return { category: 'S', dose: doseOfS }
-    if (fromR !== null && at >= fromR) return { category: 'R', dose: null }
-    const step = steps.find(({ from, to }) => at >= from && at <= to)
-    return lying(between?.category ?? null, step?.dose ?? null, fromR)
-  }
-}
-
-function judgeZone(row: Breakpoint, convention: Edition['convention']): Judge {
-  const { susceptible, between, resistant } = row.ends.value
-  const fromS = susceptible === null ? null : Number(susceptible)
-  const endR = resistant === null ? null : Number(resistant)
-  const steps = (between?.steps ?? []).map(({ value, upTo, dose }) => ({
-    from: Number(value),
-    to: Number(upTo ?? value),
-    dose: dose ?? null,
-  }))
-  const doseOfS = row.dose?.value ?? null
-  return (at) => {
-    if (fromS !== null && at >= fromS) return { category: 'S', dose: doseOfS }
-    if (endR !== null && (convention === 'CLSI' ? at <= endR : at < endR)) return { category: 'R', dose: null }
+    if (endS !== null && !worse(at, endS)) return { category: 'S', dose: doseOfS }
+    if (endR !== null && (worse(at, endR) || (convention === 'CLSI' && at === endR)))
+      return { category: 'R', dose: null }
     const step = steps.find(({ from, to }) => at >= from && at <= to)
     return lying(between?.category ?? null, step?.dose ?? null, endR)
   }

@@ -161,6 +161,11 @@ export function drugById(drugs: readonly Drug[], name: string): Drug | undefined
   return namesOf(drugs).get(name.trim().toLowerCase())
 }
 
+/** Whether some row of a drug is for an infection; a drug that the formulary does not hold is none. */
+export function isAntibiotic(drugs: readonly Drug[], id: string): boolean {
+  return drugById(drugs, id)?.doses.some(({ use }) => use.startsWith('antibiotic')) ?? false
+}
+
 /** Every id, name and alias of a list, worked out once: a plan asks for each drug many times. */
 const known = new WeakMap<readonly Drug[], ReadonlyMap<string, Drug>>()
 

@@ -1,4 +1,4 @@
-import { type Drug, drugById } from '#core/formulary/drug.ts'
+import { type Drug, isAntibiotic } from '#core/formulary/drug.ts'
 import type { BodyOf, Case, Line } from '#core/journal/fold.ts'
 
 export type OnBoard = {
@@ -16,15 +16,18 @@ const day = 24 * 60 * 60_000
  * @example antibioticsOnBoard(theCase, at, formulary).given.map(({ body }) => body.drug) // ['cefazolin']
  */
 export function antibioticsOnBoard(theCase: Case, at: string, drugs: readonly Drug[]): OnBoard {
-  const isAntibiotic = (id: string | null) =>
-    id !== null && (drugById(drugs, id)?.doses.some(({ use }) => use.startsWith('antibiotic')) ?? false)
   return {
     given: theCase
       .live('drug-given')
       .filter((line) => line.at <= at && Date.parse(at) - Date.parse(line.at) <= day)
-      .filter(({ body }) => body.use.startsWith('antibiotic') || isAntibiotic(body.drug)),
+      .filter(({ body }) => body.use.startsWith('antibiotic') || isAntibiotic(drugs, body.drug)),
     goesOn: theCase
       .live('medicine-before')
-      .filter(({ body }) => isAntibiotic(body.substance) && (body.ongoing || (body.until?.at ?? '') >= at)),
+      .filter(
+        ({ body }) =>
+          body.substance !== null &&
+          isAntibiotic(drugs, body.substance) &&
+          (body.ongoing || (body.until?.at ?? '') >= at),
+      ),
   }
 }
