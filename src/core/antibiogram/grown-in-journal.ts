@@ -1,7 +1,7 @@
 import type { StoredEntry } from '#core/journal/entry.ts'
-import { type BodyOf, type Case, fold, type KindName, type Line } from '#core/journal/fold.ts'
+import { type BodyOf, type Case, fold, type KindName } from '#core/journal/fold.ts'
 import type { StoredIsolate } from '#core/journal/kinds/specimen-result.ts'
-import { rootOf } from '#core/owed/operations.ts'
+import { type SpecimenLine, specimenOf } from '#core/owed/specimen-loop.ts'
 import { dayOf } from '#core/time/calendar-day.ts'
 import type { GrownIsolate } from './isolate.ts'
 
@@ -79,16 +79,8 @@ function grownInCase(
   return { found, preliminary, withoutSpecies: 0 }
 }
 
-type Specimen = Line<BodyOf<'specimen'>>
-
-/** A result names its specimen as it was first written, also when that entry was corrected since. */
-function specimenOf(theCase: Case, id: string): Specimen | undefined {
-  const root = rootOf(theCase, id)
-  return theCase.live('specimen').find(({ header }) => rootOf(theCase, header.id) === root)
-}
-
 /** Known only where the first operation is signed in our own record. */
-function isOfSecond(theCase: Case, { header: { subject }, body }: Specimen): boolean {
+function isOfSecond(theCase: Case, { header: { subject }, body }: SpecimenLine): boolean {
   if (body.operation === null || subject.kind !== 'ear') return false
   const done = theCase.live('operation-summary').filter(({ body: { side } }) => side === subject.side)
   const own = done.find(

@@ -1,5 +1,6 @@
 import type { Side } from '#core/animal/species.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
+import { sideOf } from '#core/owed/specimen-loop.ts'
 import { editionById } from './editions.ts'
 import type { SusceptibilityFacts } from './facts.ts'
 import { factsOfHouse } from './house-facts.ts'
@@ -41,7 +42,7 @@ export function carriagesOf(
     const judged = judgedBy({ theCase }, header.id)
     const edition = facts.editions.find(({ id }) => id === judged) ?? editionById(facts.editions, facts.usual)
     const readings = readIsolates(requestOf(body, host, edition, facts), facts)
-    const side = header.subject.kind === 'ear' ? header.subject.side : null
+    const side = sideOf({ header })
     return readings.flatMap((reading) =>
       carriagesIn(reading, facts).map((found) => ({ ...found, side, result: header.id, at })),
     )

@@ -3,7 +3,8 @@ import type { Sourced } from '#core/evidence/sourced.ts'
 import type { Drug } from '#core/formulary/drug.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
 import type { BodyOf, Line } from '#core/journal/fold.ts'
-import { operationsOf, rootOf } from '#core/owed/operations.ts'
+import { operationsOf } from '#core/owed/operations.ts'
+import { sideOf, specimenOf } from '#core/owed/specimen-loop.ts'
 import { antibioticsOnBoard, type OnBoard } from '#core/theatre/antibiotics-on-board.ts'
 import { dayAfter, dayOf, daysBetween, type Period } from '#core/time/calendar-day.ts'
 import { type AntibioticSince, antibioticsSince } from './antibiotics-since.ts'
@@ -41,12 +42,9 @@ export function specimenStanding(
   report: Line<BodyOf<'specimen-result'>>,
   { at, drugs, rules }: About,
 ): SpecimenStanding | null {
-  const root = rootOf(theCase, report.body.specimen)
-  const specimens = theCase.live('specimen')
-  const specimen = specimens.find(({ header }) => rootOf(theCase, header.id) === root)
+  const specimen = specimenOf(theCase, report.body.specimen)
   if (!specimen) return null
-  const { subject } = specimen.header
-  const side = subject.kind === 'ear' ? subject.side : null
+  const side = sideOf(specimen)
   const taken = dayOf({ at: specimen.at, zone: clinic.zone })
   const today = dayOf({ at, zone: clinic.zone })
   const { operation, site } = specimen.body
@@ -62,14 +60,16 @@ export function specimenStanding(
     days: daysBetween(taken, today),
     onBoard: antibioticsOnBoard(theCase, specimen.at, drugs),
     since: antibioticsSince(theCase, { after: specimen.at, until: at, zone: clinic.zone }, drugs),
-    beside: specimens.filter(
-      ({ header, body }) =>
-        header.id !== specimen.header.id &&
-        operation !== null &&
-        body.operation === operation &&
-        header.subject.kind === 'ear' &&
-        header.subject.side === side,
-    ),
+    beside: theCase
+      .live('specimen')
+      .filter(
+        ({ header, body }) =>
+          header.id !== specimen.header.id &&
+          operation !== null &&
+          body.operation === operation &&
+          header.subject.kind === 'ear' &&
+          header.subject.side === side,
+      ),
     doubts: [
       ...(isCulture && (site === 'canal' || site === 'canal-tissue') ? (['canal'] as const) : []),
       ...(today > dayAfter(taken, rules.oldAfter.value) ? (['old'] as const) : []),

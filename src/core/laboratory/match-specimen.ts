@@ -2,7 +2,7 @@ import type { Side } from '#core/animal/species.ts'
 import { plainName } from '#core/identity/names.ts'
 import type { Case } from '#core/journal/fold.ts'
 import { rootOf } from '#core/owed/operations.ts'
-import { type ResultLine, type SpecimenLine, sideOf } from '#core/owed/specimen-loop.ts'
+import { type ResultLine, type SpecimenLine, sideOf, specimenOf } from '#core/owed/specimen-loop.ts'
 import type { LaboratoryReport } from './report.ts'
 
 /** Which tube of the case a report speaks of. `choose`: a person says so; `other-side`: nobody may file it there. */
@@ -23,7 +23,7 @@ export function matchSpecimen(
 ): SpecimenMatch {
   const all = theCase.live('specimen')
   const [earlier] = resultsUnder(report.accession, theCase)
-  const known = earlier && all.find(({ header }) => sameRoot(theCase, header.id, earlier.body.specimen))
+  const known = earlier && specimenOf(theCase, earlier.body.specimen)
   const { label } = report
   const named = label === null ? [] : all.filter(({ body }) => plainName(body.label) === plainName(label))
   const specimen = known ?? (named.length === 1 ? named[0] : undefined)

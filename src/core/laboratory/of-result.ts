@@ -1,8 +1,7 @@
 import type { CaseFile } from '#core/journal/clinic.ts'
 import { contactNamed } from '#core/journal/clinic.ts'
 import type { BodyOf, Line } from '#core/journal/fold.ts'
-import { rootOf } from '#core/owed/operations.ts'
-import { type ResultLine, sideOf } from '#core/owed/specimen-loop.ts'
+import { type ResultLine, sideOf, specimenOf } from '#core/owed/specimen-loop.ts'
 import { type Moment, wallClock } from '#core/time/moment.ts'
 import type { LaboratoryReport, Place, ReportedDrug } from './report.ts'
 
@@ -16,7 +15,7 @@ const nowhere: Place = { line: 1, segment: null, field: null }
 export function reportOfResult(result: ResultLine, file: CaseFile): LaboratoryReport {
   const { theCase } = file
   const { body } = result
-  const specimen = theCase.live('specimen').find(({ header }) => sameSpecimen(header.id, body.specimen, file))
+  const specimen = specimenOf(theCase, body.specimen)
   const identity = theCase.latest('identity')?.body ?? null
   const owner = theCase
     .live('household')
@@ -47,10 +46,6 @@ export function reportOfResult(result: ResultLine, file: CaseFile): LaboratoryRe
     text: body.text === null ? [] : body.text.split('\n').filter((line) => line.trim() !== ''),
     doubts: [],
   }
-}
-
-function sameSpecimen(one: string, other: string, { theCase }: CaseFile): boolean {
-  return rootOf(theCase, one) === rootOf(theCase, other)
 }
 
 /** The printed value apart from its unit, as it was read; a category alone has no value. */

@@ -6,6 +6,7 @@ import { rootOf, timesWritten } from './operations.ts'
 import type { Draft, OwedItem, Why } from './owed-item.ts'
 import { dueWithin } from './results.ts'
 import type { Setting } from './setting.ts'
+import { sideOf } from './specimen-loop.ts'
 
 type Read = Line<BodyOf<'result-read'>>
 type Change = Line<BodyOf<'medicine-change'>>
@@ -29,7 +30,7 @@ function toWrite(read: Read, setting: Setting): Draft[] {
   if (decision !== 'change' && decision !== 'stop') return []
   const isUnderWay = setting.operations.some(({ done, moment }) => done !== null && moment.at <= read.at)
   if (!isUnderWay && theCase.live('discharge').length === 0) return []
-  const side = read.header.subject.kind === 'ear' ? read.header.subject.side : null
+  const side = sideOf(read)
   const item = itemOf(setting, {
     id: `medicine-change-to-write:${rootOf(theCase, read.header.id)}`,
     what: 'medicine-change-to-write',

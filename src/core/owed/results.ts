@@ -16,6 +16,7 @@ import {
   type SpecimenLoop,
   sideOf,
   specimenLoopsOf,
+  specimenOf,
   type TestGroup,
 } from './specimen-loop.ts'
 
@@ -185,8 +186,7 @@ function draft({ result }: ReportInLoop, setting: Setting, { what, from, within,
 
 /** How a specimen is called, and the operation it was taken at. */
 export function labelOf(id: string, { file: { theCase } }: Setting): { said: string; operation: string | null } {
-  const root = rootOf(theCase, id)
-  const specimen = theCase.live('specimen').find(({ header }) => rootOf(theCase, header.id) === root)
+  const specimen = specimenOf(theCase, id)
   return { said: specimen?.body.label ?? id, operation: specimen?.body.operation ?? null }
 }
 

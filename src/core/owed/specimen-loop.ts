@@ -44,9 +44,7 @@ export type SpecimenLoop = {
  */
 export function specimenLoopsOf(theCase: Case): SpecimenLoop[] {
   return theCase.live('specimen').map((specimen) => {
-    const root = rootOf(theCase, specimen.header.id)
-    // A result names the specimen it was asked with, also when that entry was corrected since.
-    const results = theCase.live('specimen-result').filter(({ body }) => rootOf(theCase, body.specimen) === root)
+    const results = resultsOf(theCase, specimen.header.id)
     return {
       specimen,
       side: sideOf(specimen),
@@ -54,6 +52,22 @@ export function specimenLoopsOf(theCase: Case): SpecimenLoop[] {
       answered: answeredOf(specimen, results),
     }
   })
+}
+
+/**
+ * The specimen that a result speaks of. It names the entry it was asked with, also when that was corrected since.
+ *
+ * @example specimenOf(theCase, result.body.specimen)?.body.label // 'B-1'
+ */
+export function specimenOf(theCase: Case, id: string): SpecimenLine | undefined {
+  const root = rootOf(theCase, id)
+  return theCase.live('specimen').find(({ header }) => rootOf(theCase, header.id) === root)
+}
+
+/** The results that count of a specimen, oldest first. */
+export function resultsOf(theCase: Case, specimen: string): ResultLine[] {
+  const root = rootOf(theCase, specimen)
+  return theCase.live('specimen-result').filter(({ body }) => rootOf(theCase, body.specimen) === root)
 }
 
 export function sideOf({ header: { subject } }: Pick<Line, 'header'>): Side | null {

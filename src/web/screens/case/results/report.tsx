@@ -8,7 +8,7 @@ import { authorNamed, contactNamed } from '#core/journal/clinic.ts'
 import { capital } from '#core/outcome/capital.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { rootOf } from '#core/owed/operations.ts'
-import { reportOf } from '#core/owed/specimen-loop.ts'
+import { reportOf, resultsOf } from '#core/owed/specimen-loop.ts'
 import { sayMoment } from '#core/time/moment.ts'
 import { Caution } from '../../../design/caution.tsx'
 import { Notice } from '../../../design/notice.tsx'
@@ -140,15 +140,9 @@ function sayDayOf({ header }: Report): string {
 /** Nobody decides by a report that a later one has overtaken without seeing that. */
 function Newer({ report }: { readonly report: Report }) {
   const { file, id } = useCaseView()
-  const root = rootOf(file.theCase, report.body.specimen)
-  const latest = file.theCase
-    .live('specimen-result')
-    .filter(
-      ({ body }) =>
-        rootOf(file.theCase, body.specimen) === root &&
-        (body.growth === 'not-a-culture') === (report.body.growth === 'not-a-culture'),
-    )
-    .at(-1)
+  const latest = resultsOf(file.theCase, report.body.specimen).findLast(
+    ({ body }) => (body.growth === 'not-a-culture') === (report.body.growth === 'not-a-culture'),
+  )
   if (!latest || latest.header.id === report.header.id) return null
   return (
     <Notice tone="warn" title={words.newer}>
@@ -262,8 +256,7 @@ function Beside({ standing }: { readonly standing: SpecimenStanding | null }) {
       <h3>{words.besideTitle}</h3>
       <ul className={styles.facts}>
         {standing.beside.map(({ header, body }) => {
-          const root = rootOf(theCase, header.id)
-          const other = theCase.live('specimen-result').findLast((line) => rootOf(theCase, line.body.specimen) === root)
+          const other = resultsOf(theCase, header.id).at(-1)
           const about = {
             site: capital(specimenWords.sites[body.site]),
             label: body.label,

@@ -8,7 +8,8 @@ import { authorNamed } from '#core/journal/clinic.ts'
 import type { BodyOf, Line } from '#core/journal/fold.ts'
 import { capital } from '#core/outcome/capital.ts'
 import { fill } from '#core/outcome/finding.ts'
-import { isOfEar, rootOf } from '#core/owed/operations.ts'
+import { isOfEar } from '#core/owed/operations.ts'
+import { resultsOf } from '#core/owed/specimen-loop.ts'
 import { dayOf, daysBetween, sayCalendarDay } from '#core/time/calendar-day.ts'
 import { ListGroup } from '../../../design/list-group.tsx'
 import { Page } from '../../../design/page.tsx'
@@ -68,10 +69,7 @@ function SpecimenRow({ specimen }: { readonly specimen: Line<BodyOf<'specimen'>>
   const { zone } = file.clinic
   const { header, body, at } = specimen
   const taken = dayOf({ at, zone })
-  const root = rootOf(file.theCase, header.id)
-  const reports = file.theCase
-    .live('specimen-result')
-    .filter(({ body: report }) => rootOf(file.theCase, report.specimen) === root)
+  const reports = resultsOf(file.theCase, header.id)
   return (
     <li className={styles.specimen}>
       <h3>

@@ -15,7 +15,7 @@ import {
 import { contactNamed } from '#core/journal/clinic.ts'
 import type { BodyOf, Line } from '#core/journal/fold.ts'
 import { fill } from '#core/outcome/finding.ts'
-import { rootOf } from '#core/owed/operations.ts'
+import { specimenOf } from '#core/owed/specimen-loop.ts'
 import { writersOf } from '#core/people/may-write.ts'
 import { Choices } from '../../../design/choices.tsx'
 import { DraftAwaited } from '../../../design/draft-awaited.tsx'
@@ -55,7 +55,7 @@ function TypeReport() {
   const { file, id } = useCaseView()
   const { me } = useWho()
   const { theCase } = file
-  const specimen = theCase.live('specimen').find(({ header }) => rootOf(theCase, header.id) === rootOf(theCase, wanted))
+  const specimen = specimenOf(theCase, wanted)
   const amended = theCase.live('specimen-result').find(({ header }) => header.id === query.get('amend')) ?? null
   if (!specimen) {
     return (
