@@ -162,7 +162,7 @@ test('consent taken back for one ear in the morning blocks that ear and leaves t
   const basil = await heard.locator('option', { hasText: nurse.name }).getAttribute('value')
   await heard.selectOption(basil ?? '')
   await page.getByRole('button', { name: /^Keep/ }).click()
-
+  await page.waitForURL(/\?kept=/)
   await page.goto(`${program.url}/case/juniper/agreement`)
   await expect(page.getByText(/LEFT: taken back by .+, by telephone/)).toBeVisible()
   await page.goto(`${program.url}/theatre`)

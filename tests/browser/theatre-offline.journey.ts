@@ -137,6 +137,7 @@ async function keepRegister(program: Program, page: Page): Promise<void> {
   await product.choose('Kept in the controlled-drug register?', 'yes')
   await product.type('Why it is changed', 'The house keeps a register of it.')
   await page.getByRole('button', { name: 'Save' }).click()
+  await expect(page.getByRole('dialog')).toHaveCount(0)
   await page.goto(program.url + register)
   await page.getByRole('link', { name: 'Midazolam 5 mg/mL, injection' }).click()
   await line(page.getByRole('dialog'), 'opening stock', '10 mL')
