@@ -45,6 +45,7 @@ await benchInBrowser(withinScreen)
 const { benchOffline } = await import('./bench-offline.mjs')
 await benchOffline()
 for (const line of await (await import('./bench-evidence.mjs')).benchEvidence()) console.log(line)
+for (const line of await (await import('./bench-survival.mjs')).benchSurvival()) console.log(line)
 for (const [store, figures] of Object.entries(await benchStorage())) {
   if (figures)
     console.log(

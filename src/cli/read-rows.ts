@@ -13,7 +13,7 @@ export async function* readRows(path: string): AsyncGenerator<unknown> {
   const pieces = textOf(path)
   const head = await beginning(pieces)
   const [first] = head.trimStart()
-  if (first === undefined) throw new InputError('empty', '', 'The input is empty; write a header and one row per drug.')
+  if (first === undefined) throw new InputError('empty', '', 'The input is empty; write a header and its rows.')
   const all = joined(head, pieces)
   if (first === '[' || first === '{') yield* jsonObjects(all)
   else yield* csvRows(all, delimiterOf(head))

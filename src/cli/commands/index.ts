@@ -20,6 +20,7 @@ import { rebuild } from './rebuild.ts'
 import { restore } from './restore.ts'
 import { schedule } from './schedule.ts'
 import { start } from './start.ts'
+import { survival } from './survival.ts'
 import { verify } from './verify.ts'
 
 export const commands = [
@@ -43,5 +44,6 @@ export const commands = [
   restore,
   schedule,
   start,
+  survival,
   verify,
 ] as const

@@ -30,13 +30,21 @@ export function exactInterval(count: Count, confidence = 0.95): Outcome<Interval
 export function wilsonInterval(count: Count, confidence = 0.95): Outcome<Interval, NoCasesYet> {
   return whenCounted(count, confidence, (tail) => {
     const { events, total } = count
-    const z = normalQuantile(tail)
-    const share = events / total
-    const shrink = 1 + (z * z) / total
-    const centre = (share + (z * z) / (2 * total)) / shrink
-    const half = (Math.abs(z) * Math.sqrt((share * (1 - share)) / total + (z * z) / (4 * total * total))) / shrink
-    return { low: centre - half, high: centre + half }
+    return scoreInterval(events / total, total, tail)
   })
+}
+
+/**
+ * The score interval of a share over so many, which need not be whole where a sample is worth fewer than it counts.
+ *
+ * @param tail the chance left out on either side, 0.025 for 95 %
+ */
+export function scoreInterval(share: number, size: number, tail: number): Interval {
+  const z = normalQuantile(tail)
+  const shrink = 1 + (z * z) / size
+  const centre = (share + (z * z) / (2 * size)) / shrink
+  const half = (Math.abs(z) * Math.sqrt((share * (1 - share)) / size + (z * z) / (4 * size * size))) / shrink
+  return { low: centre - half, high: centre + half }
 }
 
 /**

@@ -1,0 +1,29 @@
+import { answer, type Outcome, refuse } from '../outcome/outcome.ts'
+import { type Interval, type NoCasesYet, scoreInterval } from './proportion-interval.ts'
+
+/** Events and total of one cluster: of the ears of one animal. */
+export type ClusterCount = { readonly events: number; readonly total: number }
+
+/**
+ * An interval for a share of ears that knows that two ears of one animal are not two animals: Wilson's, with as many ears
+ * as the sample is worth (ears over the design effect of the ratio estimator). Never narrower than with ears told apart.
+ *
+ * @returns the interval and the design effect, 1 where ears of an animal say no more than ears of two
+ * @example clusteredInterval([{ events: 2, total: 2 }, { events: 0, total: 1 }])
+ * Reference: Rao & Scott, Biometrics 1992;48:577–585 (remembered); the floor of 1 is a house judgement.
+ */
+export function clusteredInterval(
+  clusters: readonly ClusterCount[],
+  confidence = 0.95,
+): Outcome<{ readonly interval: Interval; readonly designEffect: number }, NoCasesYet> {
+  const events = clusters.reduce((sum, cluster) => sum + cluster.events, 0)
+  const total = clusters.reduce((sum, cluster) => sum + cluster.total, 0)
+  if (total === 0) return refuse({ because: 'no-cases-yet' })
+  const share = events / total
+  const used = clusters.filter((cluster) => cluster.total > 0)
+  const squares = used.reduce((sum, cluster) => sum + (cluster.events - share * cluster.total) ** 2, 0)
+  const simple = share * (1 - share) * total
+  const among = used.length > 1 ? (squares * used.length) / (used.length - 1) : 0
+  const designEffect = simple > 0 ? Math.max(1, among / simple) : 1
+  return answer({ interval: scoreInterval(share, total / designEffect, (1 - confidence) / 2), designEffect })
+}
