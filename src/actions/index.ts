@@ -1,5 +1,6 @@
 import type { Action } from './action.ts'
 import { readWhatGrows } from './antibiogram/read-what-grows.ts'
+import { readEarsBehind } from './evidence/read-ears-behind.ts'
 import { readOwnFigures } from './evidence/read-own-figures.ts'
 import { acceptEntries } from './journal/accept-entries.ts'
 import { readCase } from './journal/read-case.ts'
@@ -52,6 +53,7 @@ export const actions: readonly Action[] = [
   putRow,
   readCase,
   readContacts,
+  readEarsBehind,
   readFiling,
   readFrontDoor,
   readLists,

@@ -7,6 +7,7 @@ import { firstCode } from './migrations/0004-first-code.ts'
 import { remaking } from './migrations/0005-remaking.ts'
 import { ownerLinks } from './migrations/0006-owner-links.ts'
 import { operatedEars } from './migrations/0007-operated-ears.ts'
+import { earsFollowed } from './migrations/0008-ears-followed.ts'
 import type { Tables } from './tables.ts'
 
 type Migration = (db: Kysely<unknown>, columns: { readonly bytes: RawBuilder<unknown> }) => Promise<void>
@@ -20,6 +21,7 @@ const migrations: readonly (readonly [name: string, up: Migration])[] = [
   ['0005-remaking', remaking],
   ['0006-owner-links', ownerLinks],
   ['0007-operated-ears', operatedEars],
+  ['0008-ears-followed', earsFollowed],
 ]
 
 /** The number of the newest tables this program knows. */

@@ -4,18 +4,44 @@ import { procedureIds } from '#core/animal/procedure.ts'
 import { speciesList } from '#core/animal/species.ts'
 import { countOwn, type OwnCount } from '#core/evidence/own/count-own.ts'
 import type { OperatedEar } from '#core/evidence/own/operated-ear.ts'
-import { ownOutcomes } from '#core/evidence/own/own-outcome.ts'
+import { type OwnCountingRules, ownOutcomes } from '#core/evidence/own/own-outcome.ts'
 import { ownRulesOf } from '#core/evidence/own/own-rules.ts'
 import { countUnits } from '#core/evidence/study.ts'
 import { currentRows } from '#core/journal/case-file.ts'
 import { fold } from '#core/journal/fold.ts'
 import type { Row } from '#core/journal/journal-file.ts'
+import { blinkRecovery } from '#core/results/blink-recovery.ts'
+import { type TractTimes, tractTimes } from '#core/results/tract-times.ts'
 import { dayOf } from '#core/time/calendar-day.ts'
-import { defineAction } from '../action.ts'
+import { defineAction, type World } from '../action.ts'
 import { callerIn } from '../caller.ts'
 import { remakingSchema } from '../journal/read-lists.ts'
 
 const count = z.int().min(0)
+const share = z.number().min(0).max(1)
+const ends = z.tuple([share, share]).nullable()
+const shareAt = { months: count, day: count, followed: count }
+const tract = z.object({
+  ears: count,
+  animals: count,
+  events: count,
+  died: count,
+  from: z.string(),
+  until: z.string(),
+  at: z.array(
+    z.discriminatedUnion('kind', [
+      z.object({ ...shareAt, kind: z.literal('too-few') }),
+      z.object({ ...shareAt, kind: z.literal('said'), share, interval: ends, withoutDeaths: share }),
+    ]),
+  ),
+  mean: z.object({ months: count, days: z.number(), error: z.number() }).nullable(),
+  steps: z.array(
+    z.object({ day: z.number(), followed: count, events: count, died: count, share: share.nullable(), interval: ends }),
+  ),
+})
+const day = z.number().nullable()
+const blink = z.object({ ears: count, back: count, half: z.object({ value: day, low: day, high: day }) })
+
 const output = z.object({
   /** The day the figures are counted on, where the clinic is. */
   today: z.string(),
@@ -37,7 +63,12 @@ const output = z.object({
       notYetDue: count,
       notYetDueWithEvent: count,
       period: z.object({ from: z.string(), until: z.string() }).nullable(),
+      acrossAnimals: z.object({ low: z.number(), high: z.number() }).nullable(),
     }),
+  ),
+  /** Over time, for every operation in a species that was done here. */
+  times: z.array(
+    z.object({ species: z.enum(speciesList), procedure: z.enum(procedureIds), tract, blink: blink.nullable() }),
   ),
 })
 export type OwnFiguresAnswer = z.infer<typeof output>
@@ -51,18 +82,27 @@ export const readOwnFigures = defineAction({
   may: 'signed-in',
   run: async (_, world) => {
     const { clinic } = callerIn(world)
-    const { store, clock } = world
     // Asked first, so that no figure is called new that is old.
-    const remaking = await store.remaking(clinic)
-    const register = currentRows((await store.registers(clinic)) as readonly Row[])
-      .clinic.values()
-      .next().value
-    const rules = ownRulesOf(fold(await store.stream(clinic, 'clinic')), ownCounting)
-    const ears = earsIn(await store.operated(clinic))
-    const today = dayOf({ at: clock.now(), zone: register?.zone ?? 'UTC' })
-    return { today, remaking, ears: ears.length, counts: countsOf(ears, today, rules) }
+    const remaking = await world.store.remaking(clinic)
+    const { ears, today, rules } = await operatedHere(clinic, world)
+    return { today, remaking, ears: ears.length, counts: countsOf(ears, today, rules), times: timesOf(ears, rules) }
   },
 })
+
+/** Every operated ear of the clinic, the day where it is, and how this house counts. */
+export async function operatedHere(
+  clinic: string,
+  { store, clock }: Pick<World, 'store' | 'clock'>,
+): Promise<{ readonly ears: OperatedEar[]; readonly today: string; readonly rules: OwnCountingRules }> {
+  const register = currentRows((await store.registers(clinic)) as readonly Row[])
+    .clinic.values()
+    .next().value
+  return {
+    ears: earsIn(await store.operated(clinic)),
+    today: dayOf({ at: clock.now(), zone: register?.zone ?? 'UTC' }),
+    rules: ownRulesOf(fold(await store.stream(clinic, 'clinic')), ownCounting),
+  }
+}
 
 /** Cases that are merged hold the same operation twice; it is counted once. */
 export function earsIn(texts: readonly string[]): OperatedEar[] {
@@ -71,17 +111,36 @@ export function earsIn(texts: readonly string[]): OperatedEar[] {
 }
 
 /** Every count for every operation in a species that was done here. */
-export function countsOf(
-  ears: readonly OperatedEar[],
-  today: string,
-  rules: Parameters<typeof countOwn>[3],
-): OwnCount[] {
-  const done = speciesList.flatMap((species) =>
+export function countsOf(ears: readonly OperatedEar[], today: string, rules: OwnCountingRules): OwnCount[] {
+  return doneHere(ears).flatMap((of) =>
+    ownOutcomes.flatMap((outcome) => countUnits.map((unit) => countOwn({ ...of, outcome, unit }, ears, today, rules))),
+  )
+}
+
+function timesOf(ears: readonly OperatedEar[], rules: OwnCountingRules): OwnFiguresAnswer['times'] {
+  return doneHere(ears).flatMap(({ species, procedure }) => {
+    const some = ears.filter((ear) => ear.species === species && ear.procedure === procedure)
+    const found = tractTimes(some, rules.followedEnough.value)
+    return found.kind === 'answer'
+      ? [{ species, procedure, tract: asSent(found.answer), blink: blinkRecovery(some) }]
+      : []
+  })
+}
+
+/** The schema package has lists that can be written to. */
+function asSent(times: TractTimes): OwnFiguresAnswer['times'][number]['tract'] {
+  const pair = (interval: readonly [number, number] | null): [number, number] | null => interval && [...interval]
+  return {
+    ...times,
+    at: times.at.map((one) => (one.kind === 'said' ? { ...one, interval: pair(one.interval) } : one)),
+    steps: times.steps.map((step) => ({ ...step, interval: pair(step.interval) })),
+  }
+}
+
+function doneHere(ears: readonly OperatedEar[]) {
+  return speciesList.flatMap((species) =>
     procedureIds
       .filter((procedure) => ears.some((ear) => ear.species === species && ear.procedure === procedure))
       .map((procedure) => ({ species, procedure })),
-  )
-  return done.flatMap((of) =>
-    ownOutcomes.flatMap((outcome) => countUnits.map((unit) => countOwn({ ...of, outcome, unit }, ears, today, rules))),
   )
 }

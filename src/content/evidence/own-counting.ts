@@ -13,5 +13,10 @@ export const ownCounting: OwnCountingRules = {
   lastingFromDay: { value: 180, ...houseJudgementOnly },
   deathUntilDay: { value: 14, ...houseJudgementOnly },
   yearFromDay: { value: 365, ...commonPractice, where: 'The status after twelve months.' },
+  followedEnough: {
+    value: 10,
+    ...houseJudgementOnly,
+    where: 'With fewer, one ear moves the share by more than ten of 100.',
+  },
   shownFrom: { value: 20, ...houseJudgementOnly },
 }

@@ -1,5 +1,7 @@
 import type { ProcedureId } from '#core/animal/procedure.ts'
 import type { Species } from '#core/animal/species.ts'
+import { clusteredInterval } from '#core/stats/clustered-proportion.ts'
+import type { Interval } from '#core/stats/proportion-interval.ts'
 import { addDays } from '#core/time/calendar-day.ts'
 import type { CountUnit } from '../study.ts'
 import type { KnownOutcome } from './known-outcomes.ts'
@@ -26,6 +28,11 @@ export type OwnCount = {
   /** Too recent to be asked; those who had it already are named, and counted only when their time has come. */
   readonly notYetDue: number
   readonly notYetDueWithEvent: number
+  /**
+   * Of ears: Wilson's interval that knows that two ears of one animal are not two animals. Null for other units, where
+   * nobody is known, and where no animal has two known ears: then it says no more than the plain one.
+   */
+  readonly acrossAnimals: Interval | null
   /** First and last day of operation among those that are due; null when none is. */
   readonly period: { readonly from: string; readonly until: string } | null
 }
@@ -42,37 +49,70 @@ export function countOwn(
   today: string,
   rules: OwnCountingRules,
 ): OwnCount {
-  const groups = grouped(
-    ears.filter(({ species, procedure }) => species === question.species && procedure === question.procedure),
-    question.unit,
-  ).map((some) => ({
-    last:
-      some
-        .map(({ on }) => on)
-        .sort()
-        .at(-1) ?? some[0].on,
-    known: ofAll(
-      question.outcome,
-      some.map(({ known }) => known[question.outcome]),
-    ),
-    died: some.some(({ died }) => died !== null),
-  }))
-  const isDue = ({ last }: { readonly last: string }) => addDays(last, dueDays(question.outcome, rules)) <= today
-  const due = groups.filter(isDue)
-  const waiting = groups.filter((group) => !isDue(group))
-  const known = due.filter((group) => group.known !== null)
-  const lost = due.filter((group) => group.known === null)
-  const days = due.map(({ last }) => last).sort()
+  const groups = countedGroups(question, ears, today, rules)
+  const of = (standing: Standing) => groups.filter((group) => group.standing === standing)
+  const [events, free, lost, waiting] = [of('events'), of('free'), of('lost'), of('notYetDue')]
+  const days = [...events, ...free, ...lost].map(({ last }) => last).sort()
   return {
     question,
-    events: known.filter((group) => group.known).length,
-    total: known.length,
+    events: events.length,
+    total: events.length + free.length,
     lost: lost.length,
+    acrossAnimals: question.unit === 'ear' ? acrossAnimals([...events, ...free]) : null,
     died: lost.filter(({ died }) => died).length,
     notYetDue: waiting.length,
-    notYetDueWithEvent: waiting.filter((group) => group.known).length,
+    notYetDueWithEvent: waiting.filter(({ known }) => known).length,
     period: days[0] === undefined ? null : { from: days[0], until: days.at(-1) ?? days[0] },
   }
+}
+
+/** Where one ear, animal or operation stands in a count. */
+export const standings = ['events', 'free', 'lost', 'notYetDue'] as const
+export type Standing = (typeof standings)[number]
+
+/** One ear, animal or operation as it is counted, with the ears in it. */
+export type CountedGroup = {
+  readonly ears: readonly [OperatedEar, ...OperatedEar[]]
+  readonly standing: Standing
+  readonly known: KnownOutcome
+  /** Day of its last operation: from then on its time runs. */
+  readonly last: string
+  readonly died: boolean
+}
+
+/** What stands behind a count: each ear, animal or operation once, with where it stands. */
+export function countedGroups(
+  { species, procedure, unit, outcome }: OwnQuestion,
+  ears: readonly OperatedEar[],
+  today: string,
+  rules: OwnCountingRules,
+): CountedGroup[] {
+  const asked = ears.filter((ear) => ear.species === species && ear.procedure === procedure)
+  return grouped(asked, unit).map((some) => {
+    const days = some.map(({ on }) => on).sort()
+    const last = days.at(-1) ?? some[0].on
+    const known = ofAll(
+      outcome,
+      some.map((ear) => ear.known[outcome]),
+    )
+    const due = addDays(last, dueDays(outcome, rules)) <= today
+    const standing = due ? (known === null ? 'lost' : known ? 'events' : 'free') : 'notYetDue'
+    return { ears: some, standing, known, last, died: some.some(({ died }) => died !== null) }
+  })
+}
+
+function acrossAnimals(groups: readonly CountedGroup[]): OwnCount['acrossAnimals'] {
+  const animals = new Map<string, { events: number; total: number }>()
+  for (const {
+    known,
+    ears: [{ animal }],
+  } of groups) {
+    const before = animals.get(animal) ?? { events: 0, total: 0 }
+    animals.set(animal, { events: before.events + (known ? 1 : 0), total: before.total + 1 })
+  }
+  if (animals.size === groups.length) return null
+  const found = clusteredInterval([...animals.values()])
+  return found.kind === 'answer' ? found.answer.interval : null
 }
 
 /** The day from which on an ear without an answer is lost and no longer only recent. */

@@ -1,6 +1,6 @@
 import { compareText } from '#core/journal/compare-text.ts'
 import type { Line } from '#core/journal/fold.ts'
-import { daySince, type OwnCase } from './own-case.ts'
+import { daySince, deepEvents, type OwnCase } from './own-case.ts'
 import type { OwnCountingRules, OwnOutcome } from './own-outcome.ts'
 
 /** What one look says of one sign: new or worse than before the operation, not so, or nothing. */
@@ -37,27 +37,33 @@ export function knownOutcomesOf(own: OwnCase, rules: OwnCountingRules): Readonly
 
 const grades = { normal: 0, weak: 1, absent: 2 } as const
 
+type Blink = keyof typeof grades | 'not-assessed'
+
+/** One look at the blink against the baseline of the same side; none where nobody looked, or nothing was known before. */
+export function blinkLook(at: string, now: Blink, before: Blink | undefined): Look[] {
+  if (now === 'not-assessed') return []
+  if (grades[now] === 0) return [{ at, worse: false }]
+  if (before === undefined || before === 'not-assessed') return []
+  return [{ at, worse: grades[now] > grades[before] }]
+}
+
 /** Blink and droop of the operated side against the baseline of the same side. A possible block effect is no look. */
 function faceLooks(own: OwnCase, { nerveFromHours }: OwnCountingRules): Look[] {
   const { side, moment } = own.operation
   const before = own.baseline?.[side]
-  const blinkLook = (at: string, now: keyof typeof grades | 'not-assessed'): Look[] => {
-    if (now === 'not-assessed') return []
-    if (grades[now] === 0) return [{ at, worse: false }]
-    if (!before || before.blink === 'not-assessed') return []
-    return [{ at, worse: grades[now] > grades[before.blink] }]
-  }
   const soonest = Date.parse(moment.at) + nerveFromHours.value * 3_600_000
   const late = ({ at }: Pick<Line, 'at'>) => Date.parse(at) >= soonest
   const checked = own.checks.filter(late).flatMap(({ at, body }) => {
     if (body.possibleBlockEffect) return []
     return together(at, [
-      ...blinkLook(at, body.blink),
+      ...blinkLook(at, body.blink, before?.blink),
       ...signLook(at, body.lipOrEarDroop, before?.lipOrEarDroop ?? 'not-assessed'),
     ])
   })
-  const rounds = own.rounds.filter(late).flatMap(({ at, body }) => blinkLook(at, body[side].blink))
-  const after = own.statuses.flatMap(({ at, body }) => (body.face === 'unknown' ? [] : blinkLook(at, body.face)))
+  const rounds = own.rounds.filter(late).flatMap(({ at, body }) => blinkLook(at, body[side].blink, before?.blink))
+  const after = own.statuses.flatMap(({ at, body }) =>
+    body.face === 'unknown' ? [] : blinkLook(at, body.face, before?.blink),
+  )
   return inOrder([...checked, ...rounds, ...after])
 }
 
@@ -135,10 +141,8 @@ function deathOf(own: OwnCase, { deathUntilDay }: OwnCountingRules): KnownOutcom
   return alive ? false : null
 }
 
-const deepKinds: readonly string[] = ['swelling', 'abscess', 'draining-tract']
-
 function deepOf(own: OwnCase, rules: OwnCountingRules): KnownOutcome {
-  if (own.late.some(({ body }) => deepKinds.includes(body.what))) return true
+  if (deepEvents(own).length > 0) return true
   return askedAfterAYear(own, rules) ? false : null
 }
 

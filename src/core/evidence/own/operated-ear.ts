@@ -4,6 +4,7 @@ import type { CaseFile } from '#core/journal/clinic.ts'
 import { oneAnaesthetic } from '#core/owed/one-anaesthetic.ts'
 import { operationsOf } from '#core/owed/operations.ts'
 import { dayOf } from '#core/time/calendar-day.ts'
+import { type BlinkCourse, blinkCourse, firstTract, followedUntil } from './followed.ts'
 import { type KnownOutcome, knownOutcomesOf } from './known-outcomes.ts'
 import { ownCasesOf } from './own-case.ts'
 import type { OwnCountingRules, OwnOutcome } from './own-outcome.ts'
@@ -23,6 +24,14 @@ export type OperatedEar = {
   /** Day of death, when that is on record. */
   readonly died: string | null
   readonly known: Readonly<Record<OwnOutcome, KnownOutcome>>
+  /** The case it stands in. */
+  readonly stream: string
+  /** The last day on which somebody knew how the ear was; null where nobody has said anything. */
+  readonly followedUntil: string | null
+  /** Day of the first late swelling, abscess or tract. */
+  readonly tractOn: string | null
+  /** A blink that was weaker than before the operation, and when it was back. */
+  readonly blink: BlinkCourse | null
 }
 
 /**
@@ -49,6 +58,10 @@ export function operatedEarsOf(file: CaseFile, common: OwnCountingRules): Operat
       on: own.day,
       died: own.death ? dayOf({ at: own.death.at, zone: file.clinic.zone }) : null,
       known: knownOutcomesOf(own, rules),
+      stream: file.stream,
+      followedUntil: followedUntil(own),
+      tractOn: firstTract(own),
+      blink: blinkCourse(own, rules),
     }
   })
 }

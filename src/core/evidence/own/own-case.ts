@@ -52,3 +52,10 @@ export function ownCasesOf(file: CaseFile): OwnCase[] {
 export function daySince({ file, day }: Pick<OwnCase, 'file' | 'day'>, at: string): number {
   return daysBetween(day, dayOf({ at, zone: file.clinic.zone }))
 }
+
+/** Late swellings, abscesses and tracts: what the trade calls a recurrence of the ear. */
+const deepKinds: readonly string[] = ['swelling', 'abscess', 'draining-tract']
+
+export function deepEvents(own: Pick<OwnCase, 'late'>): OwnCase['late'] {
+  return own.late.filter(({ body }) => deepKinds.includes(body.what))
+}

@@ -6,6 +6,7 @@ import type { BodyOf } from '#core/journal/fold.ts'
 import { baseline as baselineKind } from '#core/journal/kinds/baseline.ts'
 import { check as checkKind } from '#core/journal/kinds/check.ts'
 import { fileOf } from '#core/owed/files-for-tests.ts'
+import { earForTests } from '#core/results/ears-for-tests.ts'
 import { countOwn, type OwnQuestion } from './count-own.ts'
 import { type OperatedEar, operatedEarsOf } from './operated-ear.ts'
 import type { OwnOutcome } from './own-outcome.ts'
@@ -129,21 +130,8 @@ const ear = (
   answer: boolean | null,
   about: Partial<OperatedEar> = {},
   outcome: OwnOutcome = 'deep_recurrence',
-): OperatedEar => {
-  const nothing = known(() => [])
-  return {
-    animal: `animal-${number}`,
-    operation: `operation-${number}`,
-    session: `operation-${number}`,
-    species: 'dog',
-    procedure: 'teca-lbo',
-    side: 'LEFT',
-    on,
-    died: null,
-    ...about,
-    known: { ...nothing, [outcome]: answer },
-  }
-}
+): OperatedEar => earForTests(number, { on, ...about, known: { ...about.known, [outcome]: answer } })
+
 const question: OwnQuestion = { species: 'dog', procedure: 'teca-lbo', unit: 'ear', outcome: 'deep_recurrence' }
 const count = (ears: readonly OperatedEar[], about: Partial<OwnQuestion> = {}) =>
   countOwn({ ...question, ...about }, ears, '2027-06-30', ownCounting)

@@ -3,7 +3,9 @@ import { ownOutcomeNames } from '#content/wording/own-figures.ts'
 import type { ApprovedFigures } from '#core/evidence/own/approved.ts'
 import { bestAndWorst, ownRateOf } from '#core/evidence/own/own-rate.ts'
 import { fill } from '#core/outcome/finding.ts'
+import { type Interval, wilsonInterval } from '#core/stats/proportion-interval.ts'
 import { sayCalendarDay } from '#core/time/calendar-day.ts'
+import { CasesBehind } from './cases-behind.tsx'
 import type { OwnCounts } from './own-counts.ts'
 import styles from './results.module.css'
 
@@ -24,7 +26,10 @@ export function CountList(props: {
           <strong>{ownOutcomeNames[count.question.outcome]}</strong>
           <div>
             <p>{sayCount(count, shownFrom)}</p>
-            <p className="soft">{[...sayKnown(count), ...sayWaiting(count)].join(' ')}</p>
+            <p className="soft">
+              {[...sayIntervals(count, shownFrom), ...sayKnown(count), ...sayWaiting(count)].join(' ')}
+            </p>
+            <CasesBehind question={count.question} />
           </div>
           <p className="soft">{sayApproved(count, approved)}</p>
         </li>
@@ -53,6 +58,20 @@ function sayCount(count: Count, shownFrom: number): string {
         high: String(Math.ceil(100 * rate.interval.high)),
       })
   }
+}
+
+/** The other intervals of a rate that is shown: by Wilson, and with both ears of an animal tied to each other. */
+function sayIntervals(count: Count, shownFrom: number): string[] {
+  if (ownRateOf(count, shownFrom).kind !== 'shown') return []
+  const wilson = wilsonInterval(count)
+  const ends = ({ low, high }: Interval) => ({
+    low: String(Math.floor(100 * low)),
+    high: String(Math.ceil(100 * high)),
+  })
+  return [
+    ...(wilson.kind === 'answer' ? [fill(words.wilson, ends(wilson.answer))] : []),
+    ...(count.acrossAnimals ? [fill(words.acrossAnimals, ends(count.acrossAnimals))] : []),
+  ]
 }
 
 function sayKnown(count: Count): string[] {

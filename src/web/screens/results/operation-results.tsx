@@ -1,3 +1,4 @@
+import type { OwnFiguresAnswer } from '#actions/evidence/read-own-figures.ts'
 import { namesInEnglish } from '#content/wording/app-case.ts'
 import { resultsInEnglish as words } from '#content/wording/app-results.ts'
 import type { ProcedureId } from '#core/animal/procedure.ts'
@@ -10,6 +11,7 @@ import { fill } from '#core/outcome/finding.ts'
 import { dayOf, sayCalendarDay } from '#core/time/calendar-day.ts'
 import { Approve } from './approve.tsx'
 import { CountList } from './count-list.tsx'
+import { OverTime } from './over-time.tsx'
 import type { OwnCounts } from './own-counts.ts'
 import styles from './results.module.css'
 
@@ -18,12 +20,13 @@ export function OperationResults(props: {
   readonly species: Species
   readonly procedure: ProcedureId
   readonly counts: OwnCounts
+  readonly times: OwnFiguresAnswer['times'][number] | undefined
   readonly today: string
   readonly rules: OwnCountingRules
   readonly file: CaseFile
   readonly again: () => void
 }) {
-  const { species, procedure, counts, today, rules, file, again } = props
+  const { species, procedure, counts, times, today, rules, file, again } = props
   const of = fill(words.of, { animals: words.animals[species], procedure: namesInEnglish.procedures[procedure] })
   const approved = approvedFor(file.house, species, procedure)
   const standing = file.house
@@ -62,6 +65,7 @@ export function OperationResults(props: {
             {list(unit)}
           </details>
         ))}
+      {times && <OverTime tract={times.tract} blink={times.blink} enough={rules.followedEnough.value} />}
       <Approve
         species={species}
         procedure={procedure}

@@ -1,0 +1,49 @@
+import { compareText } from '../../journal/compare-text.ts'
+import { dayOf } from '../../time/calendar-day.ts'
+import { blinkLook } from './known-outcomes.ts'
+import { deepEvents, type OwnCase } from './own-case.ts'
+import type { OwnCountingRules } from './own-outcome.ts'
+
+/**
+ * The day on which the first late swelling, abscess or tract was seen; never before the operation. A month or a year alone
+ * is taken as its first day.
+ */
+export function firstTract(own: OwnCase): string | null {
+  const days = deepEvents(own).map(({ body }) => dayOf(body.firstSeen))
+  const [first] = days.sort(compareText)
+  return first === undefined ? null : laterOf(first, own.day)
+}
+
+/** The last day on which somebody knew how the ear was; null where nobody has said anything since the operation. */
+export function followedUntil(own: OwnCase): string | null {
+  const told = own.statuses.filter(({ body }) => body.source !== 'nobody-reached' && body.status !== 'unknown')
+  const seen = [...own.checks, ...own.rounds, ...told].map(({ at }) => dayOf({ at, zone: own.file.clinic.zone }))
+  const late = own.late.map(({ body }) => laterOf(dayOf(body.firstSeen), own.day))
+  return [...seen, ...late].sort(compareText).at(-1) ?? null
+}
+
+/** A blink that was weaker than on the baseline: from which look on, the first one as on the baseline, and the last look. */
+export type BlinkCourse = { readonly lostOn: string; readonly backOn: string | null; readonly lastLookOn: string }
+
+/** Null where it was never weaker than before, or where that is not known. */
+export function blinkCourse(own: OwnCase, { nerveFromHours }: OwnCountingRules): BlinkCourse | null {
+  const { side, moment } = own.operation
+  const before = own.baseline?.[side].blink
+  const soonest = Date.parse(moment.at) + nerveFromHours.value * 3_600_000
+  const looks = [
+    ...own.checks.flatMap(({ at, body }) => (body.possibleBlockEffect ? [] : blinkLook(at, body.blink, before))),
+    ...own.rounds.flatMap(({ at, body }) => blinkLook(at, body[side].blink, before)),
+    ...own.statuses.flatMap(({ at, body }) => (body.face === 'unknown' ? [] : blinkLook(at, body.face, before))),
+  ]
+    .filter(({ at }) => Date.parse(at) >= soonest)
+    .sort((a, b) => compareText(a.at, b.at))
+  const lost = looks.find(({ worse }) => worse)
+  if (!lost) return null
+  const day = (at: string) => dayOf({ at, zone: own.file.clinic.zone })
+  const back = looks.find(({ at, worse }) => at > lost.at && !worse)
+  return { lostOn: day(lost.at), backOn: back ? day(back.at) : null, lastLookOn: day((looks.at(-1) ?? lost).at) }
+}
+
+function laterOf(a: string, b: string): string {
+  return a > b ? a : b
+}

@@ -1,0 +1,135 @@
+import { describe, expect, it } from 'vitest'
+import { ownCounting } from '#content/evidence/own-counting.ts'
+import { countOwn } from '../evidence/own/count-own.ts'
+import { bestAndWorst, ownRateOf } from '../evidence/own/own-rate.ts'
+import { wilsonInterval } from '../stats/proportion-interval.ts'
+import { blinkRecovery } from './blink-recovery.ts'
+import { earForTests, fortyEars } from './ears-for-tests.ts'
+import { tractEnd, tractTimes } from './tract-times.ts'
+
+const question = {
+  species: 'dog',
+  procedure: 'teca-lbo',
+  unit: 'ear',
+  outcome: 'facial_nerve_deficit_permanent',
+} as const
+const today = '2026-11-30'
+
+describe('forty ears of thirty-four dogs, nine lost, two lasting palsies', () => {
+  const count = countOwn(question, fortyEars(), today, ownCounting)
+
+  it('are 2 of 31 followed, with both denominators', () => {
+    expect(count).toMatchObject({ events: 2, total: 31, lost: 9, notYetDue: 0 })
+    expect(countOwn({ ...question, unit: 'animal' }, fortyEars(), today, ownCounting)).toMatchObject({
+      lost: 9,
+      total: 25,
+    })
+    expect(new Set(fortyEars().map(({ animal }) => animal)).size).toBe(34)
+  })
+
+  it('are 6.5 %, 1.8 to 20.7 by Wilson, and 5.0 to 27.5 % of all forty', () => {
+    const wilson = wilsonInterval(count)
+    if (wilson.kind === 'refusal') throw new Error('31 ears are known.')
+    const percent = (share: number) => Math.round(1000 * share) / 10
+    expect(percent(count.events / count.total)).toBe(6.5)
+    expect([percent(wilson.answer.low), percent(wilson.answer.high)]).toEqual([1.8, 20.7])
+    const span = bestAndWorst(count)
+    expect(span && [percent(span.low), percent(span.high)]).toEqual([5, 27.5])
+  })
+
+  it('have a wider interval once two ears of one dog are not two dogs, and both palsies are of one', () => {
+    const wilson = wilsonInterval(count)
+    if (wilson.kind === 'refusal' || !count.acrossAnimals) throw new Error('Both intervals exist.')
+    expect(count.acrossAnimals.high).toBeGreaterThan(wilson.answer.high)
+    expect(count.acrossAnimals.low).toBeLessThan(wilson.answer.low)
+  })
+})
+
+describe('none of twelve', () => {
+  it('is never nought of 100: it may still be up to 26', () => {
+    const ears = Array.from({ length: 12 }, (_, i) =>
+      earForTests(i, { known: { facial_nerve_deficit_permanent: false } }),
+    )
+    const rate = ownRateOf(countOwn(question, ears, today, ownCounting), 20)
+    // 1 − 0.025^(1/12)
+    expect(rate).toMatchObject({ kind: 'none-yet', total: 12 })
+    if (rate.kind === 'none-yet') expect(rate.upTo).toBeCloseTo(0.2646, 4)
+  })
+})
+
+describe('how long an ear is followed', () => {
+  it('ends with a tract, with death before one, or with the last day on which anybody knew', () => {
+    expect(tractEnd(earForTests(1, { tractOn: '2026-03-17', followedUntil: '2026-03-17' }))).toEqual({
+      time: 431,
+      status: 1,
+    })
+    expect(tractEnd(earForTests(2, { died: '2025-03-10', followedUntil: '2025-02-20' }))).toEqual({
+      time: 59,
+      status: 2,
+    })
+    expect(tractEnd(earForTests(3, { followedUntil: '2026-01-10' }))).toEqual({ time: 365, status: 0 })
+    expect(tractEnd(earForTests(4))).toEqual({ time: 0, status: 0 })
+    expect(tractEnd(earForTests(5, { tractOn: '2025-06-10', died: '2025-03-10' }))).toEqual({ time: 59, status: 2 })
+  })
+
+  it('takes a death at month two for an end of its own: the share with a tract is lower than as if it had moved away', () => {
+    const ears = [
+      ...Array.from({ length: 14 }, (_, i) => earForTests(i, { followedUntil: '2026-03-01' })),
+      ...Array.from({ length: 4 }, (_, i) => earForTests(20 + i, { died: '2025-03-10', followedUntil: '2025-02-20' })),
+      ...Array.from({ length: 2 }, (_, i) =>
+        earForTests(30 + i, { tractOn: '2025-09-10', followedUntil: '2026-03-01' }),
+      ),
+    ]
+    const found = tractTimes(ears, 10)
+    if (found.kind === 'refusal') throw new Error(found.refusal.because)
+    expect(found.answer).toMatchObject({ ears: 20, events: 2, died: 4 })
+    const [year, two] = found.answer.at
+    // 2 of 20, because nobody left before: 16 of 20 alive, 2 of those 16.
+    expect(year).toMatchObject({ kind: 'said', followed: 14 })
+    if (year?.kind !== 'said') throw new Error('Fourteen are followed for a year.')
+    expect(year.share).toBeCloseTo(0.1, 12)
+    expect(year.withoutDeaths).toBeCloseTo(0.125, 12)
+    expect(two).toMatchObject({ kind: 'too-few', followed: 0 })
+  })
+
+  it('draws no share from the time when too few are followed: one late tract would be nearly all of 100', () => {
+    const ears = [
+      ...Array.from({ length: 30 }, (_, i) => earForTests(i, { followedUntil: '2026-02-14' })),
+      earForTests(40, { tractOn: '2026-03-16', followedUntil: '2026-03-16' }),
+    ]
+    const found = tractTimes(ears, 10)
+    if (found.kind === 'refusal') throw new Error(found.refusal.because)
+    expect(found.answer.steps.at(-1)).toEqual({
+      day: 430,
+      followed: 1,
+      events: 1,
+      died: 0,
+      share: null,
+      interval: null,
+    })
+    expect(found.answer.at[0]).toMatchObject({ kind: 'said', share: 0, interval: null })
+  })
+
+  it('says nothing of a year for which too few are followed', () => {
+    const found = tractTimes([earForTests(1, { followedUntil: '2026-06-01' })], 10)
+    if (found.kind === 'refusal') throw new Error(found.refusal.because)
+    expect(found.answer.at.map(({ kind }) => kind)).toEqual(['too-few', 'too-few'])
+    expect(tractTimes([], 10).kind).toBe('refusal')
+  })
+})
+
+describe('until the blink was back', () => {
+  it('counts the looks that found it, and those still waiting', () => {
+    const blink = (lostOn: string, backOn: string | null, lastLookOn: string) => ({
+      blink: { lostOn, backOn, lastLookOn },
+    })
+    const ears = [
+      earForTests(1, blink('2025-01-12', '2025-01-24', '2025-01-24')),
+      earForTests(2, blink('2025-01-12', '2025-02-10', '2025-02-10')),
+      earForTests(3, blink('2025-01-12', null, '2025-03-10')),
+      earForTests(4),
+    ]
+    expect(blinkRecovery(ears)).toMatchObject({ ears: 3, back: 2, half: { value: 31 } })
+    expect(blinkRecovery([earForTests(4)])).toBeNull()
+  })
+})

@@ -1,0 +1,150 @@
+import type { Page } from '@playwright/test'
+import { entryMaker } from '#core/journal/entries-for-tests.ts'
+import type { Entry } from '#core/journal/entry.ts'
+import { baseline } from '#core/journal/kinds/baseline.ts'
+import { booking } from '#core/journal/kinds/booking.ts'
+import { check } from '#core/journal/kinds/check.ts'
+import { identity } from '#core/journal/kinds/identity.ts'
+import { lateEvent } from '#core/journal/kinds/late-event.ts'
+import { act, expect, openEmpty, type Program, test } from './clinic.ts'
+
+const dayMs = 86_400_000
+
+/** Days ago: of the operation, and of the look after it. */
+const operatedAgo = 500
+const lookedAgo = 100
+
+/**
+ * One dog with its operated ears. `look` is what its face was like long after; null is a dog of which nobody has heard.
+ */
+function courseOf(
+  number: number,
+  about: {
+    readonly sides: readonly ('LEFT' | 'RIGHT')[]
+    readonly look: 'normal' | 'absent' | null
+    readonly more?: 'died' | 'tract' | 'late-tract'
+  },
+  { clinic, person }: { readonly clinic: string; readonly person: string },
+): Entry[] {
+  const animal = `animal-of-${number}`
+  const stream = `case:results-${number}`
+  const make = entryMaker({ clinic, stream, author: { kind: 'person', person } }, 0x5000 + number)
+  const at = (daysAgo: number, minutes = 0) => new Date(Date.now() - daysAgo * dayMs + minutes * 60_000).toISOString()
+  const name = `Dog ${number}`
+  const ofAnimal = { subject: { kind: 'animal', animal } } as const
+  const ears = about.sides.flatMap((side) => {
+    const subject = { kind: 'operation', animal, operation: `operation-${number}-${side}` } as const
+    const ear = { subject: { kind: 'ear', animal, side } } as const
+    const moment = { at: at(operatedAgo), zone: 'Europe/London', precision: 'minute', by: 'person' } as const
+    const plan = { ...booking.example, side, agreement: null, plannedFor: moment, surgeon: person, anaesthetist: null }
+    const seen = about.more === 'tract' ? 300 : 70
+    const late = { ...lateEvent.example, operation: subject.operation, firstSeen: { ...moment, at: at(seen) } }
+    return [
+      make({ kind: 'booking', subject, at: at(operatedAgo + 10), body: plan }),
+      make({
+        kind: 'theatre-stamp',
+        subject,
+        at: at(operatedAgo),
+        body: { checkpoint: 'incision', answer: 'done', detail: {}, text: null },
+      }),
+      ...(about.look === null
+        ? []
+        : [
+            make({
+              kind: 'check',
+              ...ear,
+              at: at(lookedAgo),
+              body: {
+                ...check.example,
+                blink: about.look,
+                lipOrEarDroop: about.look === 'normal' ? 'no' : 'yes',
+                possibleBlockEffect: false,
+              },
+            }),
+          ]),
+      ...(about.more?.endsWith('tract') ? [make({ kind: 'late-event', ...ear, at: at(seen), body: late })] : []),
+    ]
+  })
+  return [
+    make({ kind: 'identity', ...ofAnimal, at: at(operatedAgo + 20), body: { ...identity.example, name, chip: null } }),
+    make({ kind: 'baseline', ...ofAnimal, at: at(operatedAgo, -120), body: baseline.example }),
+    ...ears,
+    ...(about.more === 'died'
+      ? [
+          make({
+            kind: 'death',
+            ...ofAnimal,
+            at: at(operatedAgo - 60),
+            body: { how: 'died', cause: 'Heart', relatedToEar: 'no', heardFrom: 'owner' },
+          }),
+        ]
+      : []),
+  ]
+}
+
+/** Forty ears of thirty-four dogs: both faces of one stayed weak, nine were never heard of again, one of them died. */
+async function fortyEars(program: Program, page: Page): Promise<void> {
+  const me = await act<{ clinic: { id: string }; active: string }>(page.context(), program.url, 'who-am-i', {})
+  const about = { clinic: me.clinic.id, person: me.active }
+  const entries = Array.from({ length: 34 }, (_, i) =>
+    courseOf(
+      i,
+      {
+        sides: i < 6 ? ['LEFT', 'RIGHT'] : ['LEFT'],
+        look: i >= 25 ? null : i === 0 ? 'absent' : 'normal',
+        ...(i === 33 && { more: 'died' as const }),
+        ...(i === 20 && { more: 'tract' as const }),
+        ...(i === 21 && { more: 'late-tract' as const }),
+      },
+      about,
+    ),
+  ).flat()
+  await act(page.context(), program.url, 'accept-entries', { clinic: me.clinic.id, entries })
+}
+
+test('forty ears of thirty-four dogs, nine lost, two faces that stayed weak: both denominators, and the cases behind them', async ({
+  page,
+  program,
+}) => {
+  test.slow()
+  await openEmpty(program, page, 'The Counting Practice')
+  await fortyEars(program, page)
+
+  await page.goto(`${program.url}/results`)
+  const byEars = page.getByRole('list', { name: /by ears/ })
+  const stayed = byEars.getByRole('listitem').filter({ hasText: 'Weak face that stayed' })
+  // 2 of 31 is 6.5 %: exact 0.8 to 21.4, Wilson 1.8 to 20.7; of all forty between 5.0 and 27.5 %.
+  await expect(stayed).toContainText('2 of 31 known had it: 6 of 100, between 0 and 22.')
+  await expect(stayed).toContainText('Between 1 and 21 by Wilson’s interval')
+  await expect(stayed).toContainText('With two ears of one animal taken as tied to each other')
+  await expect(stayed).toContainText(
+    '31 of 40 due are known. If none of the others had it, it is 5 of 100; if all had, 28.',
+  )
+  await expect(stayed).toContainText('1 of the others died before it could be known.')
+
+  // Nobody is said to be free of it without an upper end.
+  const horner = byEars.getByRole('listitem').filter({ hasText: 'Horner’s syndrome that stayed' })
+  await expect(horner).toContainText(/None of \d+ known had it\. That could still be up to \d+ of 100\./)
+
+  // The cases behind the count, one touch away.
+  await stayed.getByText('Which cases').click()
+  await expect(stayed.getByText('Had it: 2')).toBeVisible()
+  await expect(stayed.getByText('Due, and not known: 9')).toBeVisible()
+  await expect(stayed.getByRole('link', { name: /^Dog 0, LEFT, / })).toBeVisible()
+
+  // Over time, death is an end of its own; a tract that came when one ear was still followed moves no share.
+  await expect(
+    page.getByText(/^Ears: 40, of 34 animals, operated from .* With one: 2\. Ended before it by death, .*: 1\.$/),
+  ).toBeVisible()
+  await expect(
+    page.getByText(/^After 12 months 3 of 100 have had one, between 0 and 14; 30 ears are still followed\.$/),
+  ).toBeVisible()
+  await expect(page.getByText('Nobody is followed for 24 months yet.')).toBeVisible()
+  await expect(page.getByText(/^When fewer than 10 ears were still followed, 1 more came\./)).toBeVisible()
+  await expect(page.getByRole('img', { name: /Share with a late swelling/ })).toBeVisible()
+  await page.getByText('The curve as a table').click()
+  await expect(page.getByRole('columnheader', { name: '95 % interval' })).toBeVisible()
+
+  await stayed.getByRole('link', { name: /^Dog 0, LEFT, / }).click()
+  await expect(page).toHaveURL(/\/case\/results-0$/)
+})
