@@ -3,6 +3,7 @@ import { owedRules } from '#content/follow-up/owed-rules.ts'
 import type { OwnerLanguage } from '#content/languages/index.ts'
 import { procedures } from '#content/procedures/index.ts'
 import { sources } from '#content/sources/index.ts'
+import { columnsOfTimeline } from '#content/wording/columns-of-timeline.ts'
 import { owedInEnglish } from '#content/wording/owed.ts'
 import { cite } from '#core/evidence/cite.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
@@ -14,6 +15,7 @@ import { calendarOf } from '#documents/calendar/calendar.ts'
 import { isPaper, type NotYet, type PaperDefinition, type PaperInput } from '#documents/case/paper-input.ts'
 import { fhirBundle } from '#documents/fhir/bundle.ts'
 import { papers } from '#documents/index.ts'
+import { dictionaryOf } from '#documents/render/data-dictionary.ts'
 import type { Paper } from '#documents/render/model.ts'
 import type { PdfPress } from '#documents/render/pdf.ts'
 import { renderText } from '#documents/render/text.ts'
@@ -126,6 +128,9 @@ export function dataOf(file: CaseFile, on: Moment, { language }: PackForm = {}):
     ),
     document('owed.json', 'What is owed', 'application/json', () => owedAsJson(owed)),
     document('timeline.csv', 'Every entry, for a spreadsheet', 'text/csv', () => timeline(file.theCase)),
+    document('timeline-columns.csv', 'What every column of timeline.csv means', 'text/csv', () =>
+      dictionaryOf(columnsOfTimeline),
+    ),
   ]
 }
 

@@ -1,23 +1,10 @@
+import { columnsOfTimeline } from '#content/wording/columns-of-timeline.ts'
 import { canonical } from '#core/journal/canonical.ts'
 import type { Case, Line } from '#core/journal/fold.ts'
 import { wallClock } from '#core/time/moment.ts'
 import { sheet } from '#documents/render/sheet.ts'
 
-const header = [
-  'happened_at',
-  'zone',
-  'precision',
-  'order_certain',
-  'kind',
-  'subject',
-  'side',
-  'state',
-  'late',
-  'written_at',
-  'author',
-  'entry',
-  'body',
-]
+const header = columnsOfTimeline.map(({ column }) => column)
 
 /** Every entry of the case, also corrected and withdrawn ones, in the order it happened, for a spreadsheet. */
 export function timeline(theCase: Case): string {
