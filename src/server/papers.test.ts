@@ -32,7 +32,13 @@ describe('the papers of a case', () => {
     const sheet = papers.find(({ name }) => name === 'dose-sheet-operation-tansy-left')
     expect(sheet).toMatchObject({ side: 'LEFT', notYet: null })
     expect(papers.find(({ name }) => name === 'owner-leaflet')).toMatchObject({ side: null, notYet: null })
-    expect(data.map(({ file }) => file)).toEqual(['calendar.ics', 'fhir.json', 'owed.json', 'timeline.csv'])
+    expect(data.map(({ file }) => file)).toEqual([
+      'calendar.ics',
+      'fhir.json',
+      'owed.json',
+      'timeline.csv',
+      'timeline-columns.csv',
+    ])
     const teasel = await listed('case:teasel')
     const home = teasel.papers.find(({ name }) => name === 'home-page')
     expect(home).toMatchObject({ side: null, operation: null, notYet: 'the animal has not gone home yet' })
