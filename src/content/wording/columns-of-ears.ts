@@ -63,6 +63,31 @@ export const columnsOfEars: readonly ColumnWords[] = [
     unit: 'days',
     values: 'whole number',
   },
+  {
+    column: 'followed_for',
+    means: 'From the day of the operation to the last day on which somebody knew how the ear was. Empty: nobody said.',
+    unit: 'days',
+    values: 'whole number',
+  },
+  {
+    column: 'tract_after',
+    means:
+      'From the day of the operation to the first late swelling, abscess or draining tract. Empty: none on record, which is never no.',
+    unit: 'days',
+    values: 'whole number',
+  },
+  {
+    column: 'blink_lost_after',
+    means: 'From the day of the operation to the first look at which the blink was weaker than before it.',
+    unit: 'days',
+    values: 'whole number; empty: no such look',
+  },
+  {
+    column: 'blink_back_after',
+    means: 'From the day of the operation to the look at which that blink was back.',
+    unit: 'days',
+    values: 'whole number; empty: no such look',
+  },
   ...ownOutcomes.map(
     (outcome): ColumnWords => ({
       column: outcome,

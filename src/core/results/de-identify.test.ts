@@ -19,8 +19,12 @@ function ear(animal: string, more: Partial<OperatedEar> = {}): OperatedEar {
     on: '2025-03-04',
     died: null,
     known,
+    stream: `case:${animal}`,
+    followedUntil: null,
+    tractOn: null,
+    blink: null,
     ...more,
-  } as OperatedEar
+  }
 }
 
 function rowsOf(ears: readonly OperatedEar[], more = {}) {

@@ -21,6 +21,12 @@ export type DeIdentifiedEar = {
   readonly year: string | null
   /** Days from the operation to the death; null when no death is on record. */
   readonly diedAfterDays: number | null
+  /** Days from the operation to the last day on which somebody knew how the ear was. */
+  readonly followedForDays: number | null
+  /** Days from the operation to the first late swelling, abscess or tract; null when none is on record. */
+  readonly tractAfterDays: number | null
+  readonly blinkLostAfterDays: number | null
+  readonly blinkBackAfterDays: number | null
   readonly known: Readonly<Record<OwnOutcome, KnownOutcome>>
 }
 
@@ -78,12 +84,20 @@ export function deIdentify(
       procedure,
       side,
       year: years.has(cellOf(ear, yearOf(ear))) ? null : yearOf(ear),
-      diedAfterDays: ear.died === null ? null : daysBetween(ear.on, ear.died),
+      diedAfterDays: after(ear, ear.died),
+      followedForDays: after(ear, ear.followedUntil),
+      tractAfterDays: after(ear, ear.tractOn),
+      blinkLostAfterDays: after(ear, ear.blink?.lostOn ?? null),
+      blinkBackAfterDays: after(ear, ear.blink?.backOn ?? null),
       known,
     }
   })
   const smallCells = [...kinds, ...years].sort(([a], [b]) => compareText(a, b)).map(([, cell]) => cell)
   return answer({ ears: rows.sort((a, b) => a.ear - b.ear), smallBelow, smallCells })
+}
+
+function after({ on }: OperatedEar, day: string | null): number | null {
+  return day === null ? null : daysBetween(on, day)
 }
 
 function idOfEar({ animal, operation, side }: OperatedEar): string {

@@ -17,6 +17,10 @@ const ear: DeIdentifiedEar = {
   side: 'RIGHT',
   year: null,
   diedAfterDays: 60,
+  followedForDays: 61,
+  tractAfterDays: null,
+  blinkLostAfterDays: 1,
+  blinkBackAfterDays: 30,
   known: { ...known, horner_any: true, horner_permanent: false },
 }
 
@@ -28,6 +32,9 @@ it('a row says yes, no and not known apart, and every line ends with CRLF', () =
       ear: '1',
       year: 'withheld',
       died_after: '60',
+      followed_for: '61',
+      tract_after: '',
+      blink_back_after: '30',
       horner_any: 'yes',
       horner_permanent: 'no',
       vestibular_any: '',

@@ -15,7 +15,13 @@ export function sheetOfEars(ears: readonly DeIdentifiedEar[]): string {
       ear.procedure,
       ear.side,
       ear.year ?? say.withheld,
-      ear.diedAfterDays === null ? '' : String(ear.diedAfterDays),
+      ...[
+        ear.diedAfterDays,
+        ear.followedForDays,
+        ear.tractAfterDays,
+        ear.blinkLostAfterDays,
+        ear.blinkBackAfterDays,
+      ].map((days) => (days === null ? '' : String(days))),
       ...ownOutcomes.map((outcome) => knownOf(ear, outcome)),
     ]),
   )
