@@ -145,6 +145,37 @@ test('forty ears of thirty-four dogs, nine lost, two faces that stayed weak: bot
   await page.getByText('The curve as a table').click()
   await expect(page.getByRole('columnheader', { name: '95 % interval' })).toBeVisible()
 
+  // In their order, against what the studies let expect; how often the design is wrong stands beside it.
+  await expect(
+    page.getByText(/^Weak face that stayed: \d+ (ears|animals|operations) known|^Weak face that stayed: no study/),
+  ).toBeVisible()
   await stayed.getByRole('link', { name: /^Dog 0, LEFT, / }).click()
   await expect(page).toHaveURL(/\/case\/results-0$/)
+})
+
+test('a run of late tracts makes the line signal; how often such a line is wrong stands beside it', async ({
+  page,
+  program,
+}) => {
+  test.slow()
+  await openEmpty(program, page, 'The Watching Practice')
+  const me = await act<{ clinic: { id: string }; active: string }>(page.context(), program.url, 'who-am-i', {})
+  const entries = Array.from({ length: 32 }, (_, i) =>
+    courseOf(
+      i,
+      { sides: ['LEFT'], look: 'normal', ...(i >= 24 && { more: 'tract' as const }) },
+      { clinic: me.clinic.id, person: me.active },
+    ),
+  ).flat()
+  await act(page.context(), program.url, 'accept-entries', { clinic: me.clinic.id, entries })
+  await page.goto(`${program.url}/results`)
+  await expect(
+    page.getByText(
+      /^Late swelling, abscess or draining tract: 32 animals known, 8 with it; .* The line first reached 3\.5 with/,
+    ),
+  ).toBeVisible()
+  await expect(page.getByRole('img', { name: /the line over 32 results/ })).toBeVisible()
+  await expect(page.getByText(/^The line asks whether the odds are 2 times those of the studies/).first()).toBeVisible()
+  await page.getByText('The line as a table').first().click()
+  await expect(page.getByRole('columnheader', { name: 'Signal' }).first()).toBeVisible()
 })

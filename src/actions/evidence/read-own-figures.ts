@@ -12,10 +12,12 @@ import { fold } from '#core/journal/fold.ts'
 import type { Row } from '#core/journal/journal-file.ts'
 import { blinkRecovery } from '#core/results/blink-recovery.ts'
 import { type TractTimes, tractTimes } from '#core/results/tract-times.ts'
+import type { Watch } from '#core/results/watch.ts'
 import { dayOf } from '#core/time/calendar-day.ts'
 import { defineAction, type World } from '../action.ts'
 import { callerIn } from '../caller.ts'
 import { remakingSchema } from '../journal/read-lists.ts'
+import { watchedOf } from './watched.ts'
 
 const count = z.int().min(0)
 const share = z.number().min(0).max(1)
@@ -42,6 +44,26 @@ const tract = z.object({
 const day = z.number().nullable()
 const blink = z.object({ ears: count, back: count, half: z.object({ value: day, low: day, high: day }) })
 
+const question = z.object({
+  species: z.enum(speciesList),
+  procedure: z.enum(procedureIds),
+  unit: z.enum(countUnits),
+  outcome: z.enum(ownOutcomes),
+})
+const watched = { question, known: count }
+const watch = z.discriminatedUnion('kind', [
+  z.object({ ...watched, kind: z.literal('too-few') }),
+  z.object({ ...watched, kind: z.literal('nothing-expected') }),
+  z.object({
+    ...watched,
+    kind: z.literal('watched'),
+    risk: share,
+    falseAlarm: share,
+    rightAlarm: share,
+    points: z.array(z.object({ on: z.string(), event: z.boolean(), value: z.number(), signal: z.boolean() })),
+  }),
+])
+
 const output = z.object({
   /** The day the figures are counted on, where the clinic is. */
   today: z.string(),
@@ -50,12 +72,7 @@ const output = z.object({
   ears: count,
   counts: z.array(
     z.object({
-      question: z.object({
-        species: z.enum(speciesList),
-        procedure: z.enum(procedureIds),
-        unit: z.enum(countUnits),
-        outcome: z.enum(ownOutcomes),
-      }),
+      question,
       events: count,
       total: count,
       lost: count,
@@ -68,7 +85,13 @@ const output = z.object({
   ),
   /** Over time, for every operation in a species that was done here. */
   times: z.array(
-    z.object({ species: z.enum(speciesList), procedure: z.enum(procedureIds), tract, blink: blink.nullable() }),
+    z.object({
+      species: z.enum(speciesList),
+      procedure: z.enum(procedureIds),
+      tract,
+      blink: blink.nullable(),
+      watched: z.array(watch),
+    }),
   ),
 })
 export type OwnFiguresAnswer = z.infer<typeof output>
@@ -85,7 +108,13 @@ export const readOwnFigures = defineAction({
     // Asked first, so that no figure is called new that is old.
     const remaking = await world.store.remaking(clinic)
     const { ears, today, rules } = await operatedHere(clinic, world)
-    return { today, remaking, ears: ears.length, counts: countsOf(ears, today, rules), times: timesOf(ears, rules) }
+    return {
+      today,
+      remaking,
+      ears: ears.length,
+      counts: countsOf(ears, today, rules),
+      times: timesOf(ears, today, rules),
+    }
   },
 })
 
@@ -117,12 +146,20 @@ export function countsOf(ears: readonly OperatedEar[], today: string, rules: Own
   )
 }
 
-function timesOf(ears: readonly OperatedEar[], rules: OwnCountingRules): OwnFiguresAnswer['times'] {
+function timesOf(ears: readonly OperatedEar[], today: string, rules: OwnCountingRules): OwnFiguresAnswer['times'] {
   return doneHere(ears).flatMap(({ species, procedure }) => {
     const some = ears.filter((ear) => ear.species === species && ear.procedure === procedure)
     const found = tractTimes(some, rules.followedEnough.value)
     return found.kind === 'answer'
-      ? [{ species, procedure, tract: asSent(found.answer), blink: blinkRecovery(some) }]
+      ? [
+          {
+            species,
+            procedure,
+            tract: asSent(found.answer),
+            blink: blinkRecovery(some),
+            watched: watchedOf({ species, procedure }, ears, today, rules).map(watchAsSent),
+          },
+        ]
       : []
   })
 }
@@ -135,6 +172,10 @@ function asSent(times: TractTimes): OwnFiguresAnswer['times'][number]['tract'] {
     at: times.at.map((one) => (one.kind === 'said' ? { ...one, interval: pair(one.interval) } : one)),
     steps: times.steps.map((step) => ({ ...step, interval: pair(step.interval) })),
   }
+}
+
+function watchAsSent(watch: Watch): OwnFiguresAnswer['times'][number]['watched'][number] {
+  return watch.kind === 'watched' ? { ...watch, points: [...watch.points] } : watch
 }
 
 function doneHere(ears: readonly OperatedEar[]) {

@@ -213,6 +213,7 @@ import { standardSurgicalAnatomy } from './standard-surgical-anatomy.ts'
 import { staphylococcalBetaLactamBreakpoints } from './staphylococcal-beta-lactam-breakpoints.ts'
 import { stateLaboratoryAntibiogram2019 } from './state-laboratory-antibiogram-2019.ts'
 import { steffeyHowland1977 } from './steffey-howland-1977.ts'
+import { steiner2000 } from './steiner-2000.ts'
 import { surgeryTexts } from './surgery-texts.ts'
 import { sweeney2018 } from './sweeney-2018.ts'
 import { sylvestre1998 } from './sylvestre-1998.ts'
@@ -472,6 +473,7 @@ export const sources = [
   staphylococcalBetaLactamBreakpoints,
   stateLaboratoryAntibiogram2019,
   steffeyHowland1977,
+  steiner2000,
   surgeryTexts,
   sweeney2018,
   sylvestre1998,

@@ -107,4 +107,21 @@ export const resultsInEnglish = {
     method:
       'Days are those of the look at which it was seen; it may have come back sooner. Kaplan–Meier, log-log limits.',
   },
+  watch: {
+    title: 'Watched in their order',
+    lead: 'Each result that is known, in the order of the operations, against what the studies let expect. A line that climbs says: look at these cases together. It says nothing of any person, and is not adjusted for how ill the animals were.',
+    tooFew: '{outcome}: {known} {unit} known. No chart is drawn of fewer than {least}.',
+    nothing: '{outcome}: no study gives a share to watch against.',
+    calm: '{outcome}: {known} {unit} known, {events} with it; the studies let expect {risk} of 100. The line stands at {value} and has not reached {limit}.',
+    signal:
+      '{outcome}: {known} {unit} known, {events} with it; the studies let expect {risk} of 100. The line first reached {limit} with the operation of {day}: look at the cases before it together.',
+    design:
+      'The line asks whether the odds are {ratio} times those of the studies and signals at {limit}. Of a hundred runs of {ahead} with odds as in the studies {false} would signal falsely; with odds {ratio} times as high {right} would signal.',
+    chart:
+      '{outcome}: the line over {known} results, from nought; it signals at {limit}. The same numbers are in the table.',
+    table: 'The line as a table',
+    columns: { on: 'Operation', event: 'With it', value: 'Line', signal: 'Signal' },
+    yes: 'yes',
+    no: 'no',
+  },
 } as const

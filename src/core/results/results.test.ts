@@ -1,11 +1,13 @@
 import { describe, expect, it } from 'vitest'
 import { ownCounting } from '#content/evidence/own-counting.ts'
-import { countOwn } from '../evidence/own/count-own.ts'
+import { watching } from '#content/evidence/watching.ts'
+import { countedGroups, countOwn } from '../evidence/own/count-own.ts'
 import { bestAndWorst, ownRateOf } from '../evidence/own/own-rate.ts'
 import { wilsonInterval } from '../stats/proportion-interval.ts'
 import { blinkRecovery } from './blink-recovery.ts'
 import { earForTests, fortyEars } from './ears-for-tests.ts'
 import { tractEnd, tractTimes } from './tract-times.ts'
+import { watchOf } from './watch.ts'
 
 const question = {
   species: 'dog',
@@ -131,5 +133,58 @@ describe('until the blink was back', () => {
     ]
     expect(blinkRecovery(ears)).toMatchObject({ ears: 3, back: 2, half: { value: 31 } })
     expect(blinkRecovery([earForTests(4)])).toBeNull()
+  })
+})
+
+describe('results watched in their order', () => {
+  const watch = (events: readonly boolean[], risk: number | null = 0.1) => {
+    const ears = events.map((event, i) =>
+      earForTests(i, {
+        on: `2025-01-${String(i + 1).padStart(2, '0')}`,
+        known: { facial_nerve_deficit_permanent: event },
+      }),
+    )
+    return watchOf(question, countedGroups(question, ears, today, ownCounting), () => risk, watching)
+  }
+  const none = Array.from({ length: 30 }, () => false)
+
+  it('are no chart while there are too few, and none where no study says what to expect', () => {
+    expect(watch(none.slice(1))).toMatchObject({ kind: 'too-few', known: 29 })
+    expect(watch(none, null)).toMatchObject({ kind: 'nothing-expected', known: 30 })
+  })
+
+  it('stay at nought while nothing happens, and signal after a run of events', () => {
+    const calm = watch(none)
+    if (calm.kind !== 'watched') throw new Error('Thirty are enough.')
+    expect(calm.points.every(({ value, signal }) => value === 0 && !signal)).toBe(true)
+    // Steiner 2000 with p = 0.1 and R = 2: each event adds ln(2 / 1.1) = 0.598; the sixth reaches 3.5.
+    const run = watch([...none.slice(6), true, true, true, true, true, true])
+    if (run.kind !== 'watched') throw new Error('Thirty are enough.')
+    expect(run.points.map(({ signal }) => signal).indexOf(true)).toBe(29)
+    expect(run.points.at(-1)?.value).toBeCloseTo(6 * Math.log(2 / 1.1), 12)
+  })
+
+  it('state how often the design is wrong over a hundred operations', () => {
+    const found = watch(none)
+    if (found.kind !== 'watched') throw new Error('Thirty are enough.')
+    expect(found.falseAlarm).toBeGreaterThan(0.02)
+    expect(found.falseAlarm).toBeLessThan(0.166)
+    expect(found.rightAlarm).toBeGreaterThan(0.573)
+  })
+
+  it('put a result that became known late at its own place', () => {
+    const ears = [3, 1, 2].map((day) =>
+      earForTests(day, { on: `2025-01-0${day}`, known: { facial_nerve_deficit_permanent: day === 1 } }),
+    )
+    const found = watchOf(question, countedGroups(question, ears, today, ownCounting), () => 0.1, {
+      ...watching,
+      least: { ...watching.least, value: 3 },
+    })
+    if (found.kind !== 'watched') throw new Error('Three are asked for.')
+    expect(found.points.map(({ on, event }) => [on, event])).toEqual([
+      ['2025-01-01', true],
+      ['2025-01-02', false],
+      ['2025-01-03', false],
+    ])
   })
 })

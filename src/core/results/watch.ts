@@ -1,0 +1,81 @@
+import type { CountedGroup, OwnQuestion } from '../evidence/own/count-own.ts'
+import type { Sourced } from '../evidence/sourced.ts'
+import { cusumPath, signalWithin } from '../stats/monitoring/cusum.ts'
+
+/** How results are watched in their order. Content gives the values. */
+export type WatchRules = {
+  /** The chart looks for odds that are so many times those of the studies. */
+  readonly ratio: Sourced<number>
+  /** It signals where it reaches this. */
+  readonly limit: Sourced<number>
+  /** No chart is drawn of fewer known. */
+  readonly least: Sourced<number>
+  /** Over so many ahead it is said how often it signals falsely, and how often rightly. */
+  readonly ahead: Sourced<number>
+}
+
+export type WatchPoint = {
+  readonly on: string
+  readonly event: boolean
+  readonly value: number
+  readonly signal: boolean
+}
+
+/** One outcome watched in the order of the operations. */
+export type Watch = {
+  readonly question: OwnQuestion
+  readonly known: number
+} & (
+  | { readonly kind: 'too-few' }
+  /** No study gives a share to watch against. */
+  | { readonly kind: 'nothing-expected' }
+  | {
+      readonly kind: 'watched'
+      /** What the studies let a new clinic expect, for each of them alike: there is no adjustment for how ill they were. */
+      readonly risk: number
+      readonly falseAlarm: number
+      readonly rightAlarm: number
+      readonly points: readonly WatchPoint[]
+    }
+)
+
+/**
+ * Whether results are getting worse than the studies let expect, in the order of the operations: those whose time has come
+ * and of whom it is known, each at its own place, also when it became known late. It says nothing of any person.
+ *
+ * @param expected the share to watch against; null where no study gives one. Asked for only when enough are known.
+ * @example watchOf(question, countedGroups(question, ears, today, rules), () => 0.1, watching).kind
+ * Reference: Steiner, Cook, Farewell & Treasure, Biostatistics 2000;1:441–452.
+ */
+export function watchOf(
+  question: OwnQuestion,
+  groups: readonly CountedGroup[],
+  expected: () => number | null,
+  { ratio, limit, least, ahead }: WatchRules,
+): Watch {
+  const known = groups
+    .filter(({ standing }) => standing === 'events' || standing === 'free')
+    .sort((a, b) => (a.last < b.last ? -1 : a.last > b.last ? 1 : a.ears[0].operation < b.ears[0].operation ? -1 : 1))
+  const about = { question, known: known.length }
+  if (known.length < least.value) return { ...about, kind: 'too-few' }
+  const risk = expected()
+  if (risk === null || !(risk > 0 && risk < 1)) return { ...about, kind: 'nothing-expected' }
+  const design = { ratio: ratio.value, limit: limit.value }
+  const { path, signals } = cusumPath(
+    known.map(({ standing }) => ({ risk, event: standing === 'events' })),
+    design,
+  )
+  return {
+    ...about,
+    kind: 'watched',
+    risk,
+    falseAlarm: signalWithin(ahead.value, risk, design),
+    rightAlarm: signalWithin(ahead.value, risk, design, ratio.value),
+    points: known.map(({ last, standing }, i) => ({
+      on: last,
+      event: standing === 'events',
+      value: path[i] ?? 0,
+      signal: signals.includes(i),
+    })),
+  }
+}
