@@ -174,7 +174,7 @@ test('a run of late tracts makes the line signal; how often such a line is wrong
       /^Late swelling, abscess or draining tract: 32 animals known, 8 with it; .* The line first reached 3\.5 with/,
     ),
   ).toBeVisible()
-  await expect(page.getByRole('img', { name: /the line over 32 results/ })).toBeVisible()
+  await expect(page.getByRole('img', { name: /^Late swelling.*the line over 32 results/ })).toBeVisible()
   await expect(page.getByText(/^The line asks whether the odds are 2 times those of the studies/).first()).toBeVisible()
   await page.getByText('The line as a table').first().click()
   await expect(page.getByRole('columnheader', { name: 'Signal' }).first()).toBeVisible()
