@@ -29,6 +29,22 @@ describe('the clinic’s data on the command line', () => {
     expect(problem(quietEar(['import', file, ...data])).code).toBe('store-not-empty')
   })
 
+  it('prints the whole record of a case that was brought in as it was printed before, to the byte', () => {
+    const folder = folderForTest()
+    const file = demoFile(folder)
+    const data = ['--data', join(folder, 'data')]
+    quietEar(['import', file, ...data])
+    const again = join(folder, 'again.jsonl')
+    quietEar(['export', ...data, '--out', again])
+    const [before, after] = [file, again].map((from, place) => {
+      const out = join(folder, `pack-${place}`)
+      expect(quietEar(['pack', from, '--case', 'tansy', '--text', '--out', out]).status).toBe(0)
+      return ['whole-record.txt', 'whole-record.pdf', 'fhir.json'].map((name) => readFileSync(join(out, name)))
+    })
+    expect(before?.[0]?.toString()).toContain('each names the hash of the one before')
+    expect(after).toEqual(before)
+  })
+
   it('names the line of an edited file: status 3 from verify, 2 from import and pack, and nothing is written', () => {
     const folder = folderForTest()
     const file = demoFile(folder)

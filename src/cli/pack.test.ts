@@ -29,6 +29,7 @@ describe('the pack of a case', () => {
       'owner-leaflet',
       'referring-letter',
       'specimen-labels',
+      'whole-record',
     ])
     packed('spaniel', folder, 'second')
     const files = readdirSync(join(folder, 'first')).sort()

@@ -10,6 +10,7 @@ import { operationReport } from './operation-report/operation-report.ts'
 import { specimenLabels } from './specimen-labels/specimen-labels.ts'
 import { syringeLabels } from './syringe-labels/syringe-labels.ts'
 import { theatreSheet } from './theatre-sheet/theatre-sheet.ts'
+import { wholeRecord } from './whole-record/whole-record.ts'
 
 /** Every paper of a case, sorted by id. A new one joins here and nowhere else. */
 export const papers: readonly PaperDefinition[] = [
@@ -24,4 +25,5 @@ export const papers: readonly PaperDefinition[] = [
   specimenLabels,
   syringeLabels,
   theatreSheet,
+  wholeRecord,
 ]
