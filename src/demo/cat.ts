@@ -528,6 +528,7 @@ function ward(chart: Chart): void {
           firstTime: '20:00',
           days: 7,
           withFood: 'either',
+          steps: [],
         },
       ],
       collarUntil: '2025-06-17',
@@ -542,6 +543,7 @@ function ward(chart: Chart): void {
         { item: 'medicines', answer: 'own-words' },
       ],
       taughtBy: lindqvist,
+      carer: null,
     },
   )
 }

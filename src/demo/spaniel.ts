@@ -580,6 +580,7 @@ function ward(chart: Chart): void {
           firstTime: '18:00',
           days: 8,
           withFood: 'yes',
+          steps: [],
         },
         {
           drug: 'amoxicillin-clavulanate',
@@ -594,6 +595,7 @@ function ward(chart: Chart): void {
           firstTime: '20:00',
           days: 28,
           withFood: 'either',
+          steps: [],
         },
         {
           drug: 'carbomer',
@@ -608,6 +610,7 @@ function ward(chart: Chart): void {
           firstTime: '11:00',
           days: 28,
           withFood: 'either',
+          steps: [],
         },
       ],
       collarUntil: '2025-03-25',
@@ -623,6 +626,7 @@ function ward(chart: Chart): void {
         { item: 'medicines', answer: 'with-help' },
       ],
       taughtBy: lindqvist,
+      carer: null,
     },
   )
 }

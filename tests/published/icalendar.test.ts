@@ -274,3 +274,71 @@ describe('after a death', () => {
     expect(events.map((event) => property(event, 'status')).sort()).toEqual(['CANCELLED', 'CONFIRMED'])
   })
 })
+
+describe('a dose that is brought down in steps', () => {
+  const steps = [
+    { fromDay: '2026-03-28', each: '1', times: ['08:00', '20:00'] },
+    { fromDay: '2026-03-30', each: '0.5', times: ['08:00'] },
+  ]
+  const tapered = { firstDay: '2026-03-26', firstTime: '20:00', days: 6, steps }
+
+  it('has a series for each step and clock time, and rings on the wall clock through the night of 29 March', () => {
+    const make = entryMaker()
+    const found = medicinesOf(read(write([...course(make), goesHome(make, tapered)])))
+    expect(found).toHaveLength(5)
+    expect(found.flatMap(instants).sort()).toEqual([
+      '2026-03-26T20:00:00.000Z',
+      '2026-03-27T08:00:00.000Z',
+      '2026-03-27T20:00:00.000Z',
+      '2026-03-28T08:00:00.000Z',
+      '2026-03-28T20:00:00.000Z',
+      '2026-03-29T07:00:00.000Z',
+      '2026-03-29T19:00:00.000Z',
+      '2026-03-30T07:00:00.000Z',
+      '2026-03-31T07:00:00.000Z',
+    ])
+  })
+
+  it('stopped before its last step, rings no more: that step is cancelled under its own UID', () => {
+    const make = entryMaker()
+    const entries = [...course(make), goesHome(make, tapered)]
+    const { drug, label, side } = medicine
+    const stop = make({
+      kind: 'medicine-change',
+      at: '2026-03-28T10:00:00.000Z',
+      body: {
+        read: null,
+        because: 'Vomits.',
+        stops: [{ drug, label, side, fromDay: '2026-03-28', fromTime: '12:00' }],
+        starts: [],
+      },
+    })
+    const before = medicinesOf(read(write(entries)))
+    const after = medicinesOf(read(write([...entries, stop])))
+    expect(after.map(({ uid }) => uid).sort()).toEqual(before.map(({ uid }) => uid).sort())
+    const confirmed = after.filter((event) => property(event, 'status') === 'CONFIRMED')
+    expect(confirmed.flatMap(instants).sort().at(-1)).toBe('2026-03-28T08:00:00.000Z')
+    expect(after.length - confirmed.length).toBe(2)
+  })
+})
+
+describe('tablets at 08:00 and 20:00 over the night the clocks change', () => {
+  it.each([
+    ['Europe/London', '2026-10-24', ['07:00', '19:00', '08:00', '20:00']],
+    ['Europe/London', '2026-03-28', ['08:00', '20:00', '07:00', '19:00']],
+    ['America/New_York', '2026-10-31', ['12:00', '00:00', '13:00', '01:00']],
+    ['America/New_York', '2026-03-07', ['13:00', '01:00', '12:00', '00:00']],
+  ])('in %s from %s keep their wall times and lose or double none', (zone, firstDay, utc) => {
+    const make = entryMaker()
+    const home = goesHome(make, { firstDay, firstTime: '08:00', days: 2 })
+    const found = medicinesOf(read(write([...course(make), home], { zone })))
+    expect(
+      found
+        .flatMap(instants)
+        .sort()
+        .map((at) => at.slice(11, 16)),
+    ).toEqual(utc)
+    const walls = found.map(({ startDate }) => startDate.toString().slice(11, 16)).sort()
+    expect(walls).toEqual(['08:00', '20:00'])
+  })
+})

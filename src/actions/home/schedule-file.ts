@@ -211,5 +211,6 @@ export function homeMedicineOf(medicine: ClockMedicine, { operation }: ScheduleR
     firstTime,
     days,
     withFood: 'either',
+    steps: [],
   }
 }

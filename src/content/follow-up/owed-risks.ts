@@ -37,6 +37,7 @@ export const owedRisks = {
   'referring-vet-to-tell': result,
   'medicine-change-to-write': { value: 'harm', ...house },
   'owner-about-medicines': { value: 'harm', ...house },
+  'carer-to-tell': { value: 'harm', ...house },
   'unfiled-to-hear': result,
   'told-to-put-right': result,
   'change-to-review': { value: 'harm', ...house },

@@ -11,11 +11,13 @@ export const discharge = {
     { id: 'medicines', fields: ['medicines'] },
     { id: 'care', fields: ['collarUntil', 'sutures', 'food', 'rest', 'eyeCare', 'nextVisit'] },
     { id: 'taught', fields: ['taught', 'taughtBy'] },
+    { id: 'carer', fields: ['carer'] },
   ],
   fields: {
     medicines: { blank: 'none' },
     'medicines.drug': { register: 'drug', free: true },
     taught: { control: 'rows', rows: 'some' },
     taughtBy: { register: 'person' },
+    'carer.contact': { register: 'contact' },
   },
 } as const satisfies FormArrangement

@@ -14,6 +14,7 @@ export const told = {
         'specimen-result',
         'result-read',
         'medicine-change',
+        'discharge',
         'refile',
         'withdrawal',
         'imaging',

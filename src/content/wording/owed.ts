@@ -1,5 +1,6 @@
 import type { OwedWording } from '#core/owed/owed-wording.ts'
 import { emergencyTitles } from './emergency.ts'
+import { agreementWords } from './papers-agreement.ts'
 
 /** What is owed, in English, for the people of the clinic. */
 export const owedInEnglish = {
@@ -23,6 +24,7 @@ export const owedInEnglish = {
     'referring-vet-to-tell': 'Tell the referring vet the result of {label}',
     'medicine-change-to-write': 'Change the medicines at home, as was decided',
     'owner-about-medicines': 'Tell the owner of the changed medicines and give them the new home page',
+    'carer-to-tell': 'Give the home page to the one who cares for the animal at home',
     'unfiled-to-hear': 'The result of {label} that you read was taken away: take your reading back',
     'told-to-put-right': 'Tell the {who} that the result of {label} was not theirs',
     'change-to-review': 'Look again at the change of medicine: its result was taken away',
@@ -117,6 +119,9 @@ export const owedInEnglish = {
     'acted-changed': '{by} changed the medicines because of the version before on {on}.',
     'change-decided':
       'A result was read, decision: {decision}. Until the medicines are changed the animal swallows the old ones.',
+    'carer-without-page':
+      'Somebody else than the owner gives the medicines, and nobody wrote down that this person has the page that counts now.',
+    'taught-not-yet': 'Ask again, it was not clear when the animal went home: {item}.',
     'medicines-changed': 'Changed because: {because} The page at the owner’s door still names the medicines of before.',
     'baseline-none':
       'No baseline before sedation is on record since the operation before: the nerve cannot be judged later.',
@@ -205,6 +210,7 @@ export const owedInEnglish = {
     'flat-face': 'a flat face',
     us: 'us',
     'this-week': 'this week',
+    ...agreementWords.taughtItems,
     'no-change': 'no change',
     'sample-again': 'sample again',
   },

@@ -57,6 +57,7 @@ export function chapterOfOwed(item: OwedItem, file: CaseFile): Chapter | 'clinic
     case 'first-call':
     case 'medicine-change-to-write':
     case 'owner-about-medicines':
+    case 'carer-to-tell':
     case 'change-to-review':
       return 'Home'
     case 'suture-check':

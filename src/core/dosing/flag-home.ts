@@ -2,7 +2,7 @@ import { Temporal } from 'temporal-polyfill'
 import type { z } from 'zod'
 import { type DoseRow, type Drug, drugById } from '#core/formulary/drug.ts'
 import { type HomeCourse, homePlanOf } from '#core/home/home-plan.ts'
-import { medicineTimes } from '#core/home/medicine-times.ts'
+import { medicineTimes, stretchesOf } from '#core/home/medicine-times.ts'
 import type { Case } from '#core/journal/fold.ts'
 import type { homeMedicine } from '#core/journal/kinds/discharge.ts'
 import { fromStored } from '#core/journal/stored.ts'
@@ -32,9 +32,11 @@ export function flagsOfHome(theCase: Case, zone: string, knowledge: DosingKnowle
   const courses = plan.courses.filter(({ form }) => form === 'tablet' || form === 'liquid')
   const swallowed = courses.filter(({ until }) => until === null)
   const stopped = courses.flatMap((course) => lastOf(course, zone))
-  return swallowed.flatMap((medicine, place) => {
-    const others = swallowed.map((other, index) => lineOf(other, String(index), animal, knowledge))
-    const lines = others.flatMap((line) => line ?? [])
+  // Each step of a dose that is brought down is judged by itself, beside the other medicines: never beside its own steps.
+  const stretches = swallowed.flatMap((course, place) => stretchesOf(course).map((medicine) => ({ medicine, place })))
+  const flags = stretches.flatMap(({ medicine, place }) => {
+    const beside = swallowed.with(place, medicine)
+    const lines = beside.flatMap((other, index) => lineOf(other, String(index), animal, knowledge) ?? [])
     const at = Temporal.Instant.from(wallTime(medicine.firstDay, medicine.firstTime, zone).at)
     const before = stopped.filter((given) => Temporal.Instant.compare(given.at, at) <= 0)
     const request = { animal, given: [...givenOf(theCase, at.toString()), ...before], at, lines }
@@ -48,6 +50,8 @@ export function flagsOfHome(theCase: Case, zone: string, knowledge: DosingKnowle
     )
     return [...judged, ...tooOften(medicine, own, animal, knowledge)]
   })
+  const said = flags.map((flag) => JSON.stringify(flag))
+  return flags.filter((_, index) => said.indexOf(said[index] ?? '') === index)
 }
 
 /** What was stopped is still in the animal for a while: its last dose counts as given. */

@@ -1,5 +1,5 @@
 import type { BodyOf } from '#core/journal/fold.ts'
-import { addDays } from '#core/time/calendar-day.ts'
+import { addDays, daysBetween } from '#core/time/calendar-day.ts'
 import { dailyWallTimes, type WallTime } from '#core/time/wall-times.ts'
 import { Decimal } from '#core/units/quantity.ts'
 
@@ -8,6 +8,24 @@ export type HomeMedicine = BodyOf<'discharge'>['medicines'][number]
 /** A medicine that may have been stopped: from this moment on the wall clock it is given no more. */
 export type TimedMedicine = HomeMedicine & {
   readonly until?: { readonly day: string; readonly time: string } | null
+}
+
+/**
+ * A medicine as stretches in which nothing changes: one, or one more for each step. Each is a medicine of its own with
+ * its own first day, amount and clock times; together they last as long as the whole.
+ *
+ * @example stretchesOf({ …, firstDay: '2026-03-02', days: 10, steps: [{ fromDay: '2026-03-07', … }] }).map(({ days }) => days) // [5, 5]
+ */
+export function stretchesOf<Medicine extends TimedMedicine>(medicine: Medicine): Medicine[] {
+  const { steps, firstDay, days } = medicine
+  const begins = [firstDay, ...steps.map(({ fromDay }) => fromDay)]
+  return begins.map((begin, place) => {
+    const step = steps[place - 1]
+    const end = begins[place + 1] ?? addDays(firstDay, days)
+    const stretch = { ...medicine, steps: [], firstDay: begin, days: daysBetween(begin, end) }
+    // Only on the very first day had the ward given something already.
+    return step ? { ...stretch, each: step.each, times: step.times, firstTime: '00:00' } : stretch
+  })
 }
 
 /** Every dose of one medicine at home, on the wall clock. Empty only where it was stopped before its first dose. */
@@ -28,7 +46,7 @@ export type MedicineTimes = {
  */
 export function medicineTimes(medicine: TimedMedicine, zone: string): MedicineTimes {
   const { times, firstDay, firstTime, days, until } = medicine
-  const planned = dailyWallTimes({ times, firstDay, firstTime, days, zone })
+  const planned = stretchesOf(medicine).flatMap((stretch) => dailyWallTimes({ ...stretch, zone }))
   const doses = until ? planned.filter(({ day, time }) => `${day}T${time}` < `${until.day}T${until.time}`) : planned
   return {
     doses,
@@ -56,7 +74,9 @@ export type NeededAmount = {
  */
 export function tabletsNeeded(medicine: TimedMedicine, zone: string): NeededAmount {
   const { doses } = medicineTimes(medicine, zone)
-  const total = new Decimal(medicine.each).times(doses.length)
+  const total = stretchesOf(medicine)
+    .map((stretch) => new Decimal(stretch.each).times(medicineTimes(stretch, zone).doses.length))
+    .reduce((sum, part) => sum.plus(part))
   const unit = medicine.form === 'tablet' ? 'tablets' : medicine.form === 'liquid' ? 'millilitres' : 'applications'
   const handOut = unit === 'tablets' ? total.ceil() : total
   return { unit, doses: doses.length, total, handOut, over: handOut.minus(total) }

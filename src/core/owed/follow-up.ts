@@ -95,6 +95,8 @@ function firstCall(step: FollowUpStep, operation: DoneOperation, setting: Settin
     : wholeDays(windowDays(window.span, dayOf(start)), setting.zone)
   const calls = theCase.live('call').filter(({ at, body }) => body.about === 'first-call' && at > operation.moment.at)
   const tries = calls.filter(({ body }) => body.reached !== 'yes').length
+  // What the owner could not say back yet is asked again at the first call.
+  const unclear = (home?.body.taught ?? []).filter(({ answer }) => answer === 'not-yet')
   const counted = sayWindow(window.span)
   const item = itemOf(operation, setting, dates, {
     id: `first-call:${operation.id}`,
@@ -106,6 +108,7 @@ function firstCall(step: FollowUpStep, operation: DoneOperation, setting: Settin
       home ? { ...counted, code: 'after-going-home' } : counted,
       ...window.why,
       ...(tries > 0 ? [{ code: 'tried-without-answer' as const, about: { tries: String(tries) } }] : []),
+      ...unclear.map(({ item }) => ({ code: 'taught-not-yet' as const, about: { item } })),
     ],
     facts: [window.fact],
   })

@@ -81,6 +81,7 @@ export const settledBy = {
   'referring-vet-to-tell': 'told',
   'medicine-change-to-write': 'medicine-change',
   'owner-about-medicines': 'told',
+  'carer-to-tell': 'told',
   'unfiled-to-hear': 'withdrawal',
   'told-to-put-right': 'told',
   'change-to-review': 'medicine-change',

@@ -53,6 +53,7 @@ function operated(make: MakeEntry, wanted: { readonly discharge?: Partial<BodyOf
       nextVisit: null,
       taught: [],
       taughtBy: 'person-nurse',
+      carer: null,
       ...wanted.discharge,
     },
   })

@@ -4,6 +4,7 @@ import type { Procedure } from '#core/procedures/procedure.ts'
 import { dayOf } from '#core/time/calendar-day.ts'
 import { owedAfterTheatre } from './after-theatre.ts'
 import { owedBefore } from './before-operation.ts'
+import { owedToCarer } from './carer.ts'
 import { owedAtTheDesk } from './desk.ts'
 import { owedAfterEmergencies } from './emergencies.ts'
 import { owedFaceAndEye } from './face-and-eye.ts'
@@ -37,6 +38,7 @@ export function owedOf(file: CaseFile, procedures: readonly Procedure[], options
     ...setting.operations.flatMap((operation) => ofOperation(operation, setting)),
     ...owedResults(setting),
     ...owedMedicineChanges(setting),
+    ...owedToCarer(setting),
     ...owedAfterUnfiling(setting),
     ...owedAfterLateEvents(setting),
     ...owedPlanReviews(setting),

@@ -6,7 +6,8 @@ import { rootOf } from './operations.ts'
 export type SpecimenLine = Line<BodyOf<'specimen'>>
 export type ResultLine = Line<BodyOf<'specimen-result'>>
 export type ReadLine = Line<BodyOf<'result-read'>>
-export type Outside = BodyOf<'told'>['who']
+/** Who hears of a result; the one who cares for the animal in place of the owner is told for the owner. */
+export type Outside = Exclude<BodyOf<'told'>['who'], 'carer'>
 export type TestGroup = 'culture' | 'histology' | 'cytology'
 
 /** Something somebody did because of a report that has been corrected or taken away since. */
@@ -14,7 +15,8 @@ export type Acted = {
   readonly what: 'read' | 'told-owner' | 'told-referring-vet' | 'changed'
   readonly line: Line<unknown>
 }
-const toldWho = { owner: 'told-owner', 'referring-vet': 'told-referring-vet' } as const
+// A carer who heard something wrong is put right through the owner.
+const toldWho = { owner: 'told-owner', carer: 'told-owner', 'referring-vet': 'told-referring-vet' } as const
 
 /** One report that counts, with what followed from it. */
 export type ReportInLoop = {

@@ -236,6 +236,7 @@ function home(one: Living, operated: string): void {
           firstTime: '18:00',
           days: 7,
           withFood: 'yes',
+          steps: [],
         },
       ],
       collarUntil: addDays(operated, 14),
@@ -249,6 +250,7 @@ function home(one: Living, operated: string): void {
         { item: 'when-to-phone', answer: 'own-words' },
       ],
       taughtBy: staff.lindqvist,
+      carer: null,
     },
   )
   look(addDays(operated, 3), '11:00', staff.lindqvist)

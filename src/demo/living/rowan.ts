@@ -101,6 +101,7 @@ function quietMonths(one: Living, operated: string): void {
       nextVisit: addDays(operated, 12),
       taught: [{ item: 'when-to-phone', answer: 'own-words' }],
       taughtBy: staff.lindqvist,
+      carer: null,
     },
   )
   look(addDays(operated, 3), 'in')

@@ -178,6 +178,7 @@ function goingHome(one: Living, day: string): void {
           firstTime: '19:00',
           days: 28,
           withFood: 'either',
+          steps: [],
         },
       ],
       collarUntil: addDays(day, 12),
@@ -192,6 +193,7 @@ function goingHome(one: Living, day: string): void {
         { item: 'when-to-phone', answer: 'with-help' },
       ],
       taughtBy: staff.lindqvist,
+      carer: null,
     },
   )
 }

@@ -1,5 +1,5 @@
 import { homePlansOf } from '#core/home/home-plan.ts'
-import { type HomeMedicine, medicineTimes, type TimedMedicine } from '#core/home/medicine-times.ts'
+import { type HomeMedicine, medicineTimes, stretchesOf, type TimedMedicine } from '#core/home/medicine-times.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
 import type { BodyOf, Line } from '#core/journal/fold.ts'
 import { rootOf, timesWritten } from '#core/owed/operations.ts'
@@ -76,7 +76,15 @@ type Series = {
   readonly last: string
 }
 
+/** One series for each clock time; each step of a dose that is brought down has series of its own, named by its day. */
 function seriesOf(medicine: TimedMedicine, zone: string): Series[] {
+  return stretchesOf(medicine).flatMap((stretch, place) => {
+    const step = place === 0 ? '' : `:from:${stretch.firstDay}`
+    return seriesOfStretch(stretch, zone).map((series) => ({ ...series, key: `${series.key}${step}` }))
+  })
+}
+
+function seriesOfStretch(medicine: TimedMedicine, zone: string): Series[] {
   const { doses } = medicineTimes(medicine, zone)
   const times = [...new Set(doses.map(({ time }) => time))].sort()
   return times.flatMap((time) => {

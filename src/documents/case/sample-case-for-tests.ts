@@ -121,6 +121,7 @@ export function exampleEntries(): Entry[] {
             firstTime: '08:00',
             days: 7,
             withFood: 'yes',
+            steps: [],
           },
           {
             drug: 'amoxicillin-clavulanate',
@@ -135,6 +136,7 @@ export function exampleEntries(): Entry[] {
             firstTime: '20:00',
             days: 7,
             withFood: 'yes',
+            steps: [],
           },
           {
             drug: 'carbomer',
@@ -149,6 +151,7 @@ export function exampleEntries(): Entry[] {
             firstTime: '12:00',
             days: 14,
             withFood: 'either',
+            steps: [],
           },
         ],
         collarUntil: '2026-02-24',
@@ -162,6 +165,7 @@ export function exampleEntries(): Entry[] {
           { item: 'eye-care', answer: 'with-help' },
         ],
         taughtBy: 'person-nurse',
+        carer: null,
       },
     }),
   ]

@@ -1,7 +1,7 @@
 import type { Dosage, MedicationAdministrationDosage } from 'fhir/r4'
 import { exchangeInEnglish as say } from '#content/wording/exchange.ts'
 import { homePlansOf } from '#core/home/home-plan.ts'
-import { type HomeMedicine, medicineTimes, type TimedMedicine } from '#core/home/medicine-times.ts'
+import { type HomeMedicine, medicineTimes, stretchesOf, type TimedMedicine } from '#core/home/medicine-times.ts'
 import type { BodyOf } from '#core/journal/fold.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { wallClock } from '#core/time/moment.ts'
@@ -118,7 +118,7 @@ function requestsOf(line: OfLine, medicines: readonly HomeMedicine[], around: Ar
       authoredOn: dateTime(header.happenedAt),
       requester: around.author(line),
       reasonCode: [words(given.purpose)],
-      dosageInstruction: [homeDosage(course, around)],
+      dosageInstruction: stretchesOf(course).map((stretch) => homeDosage(stretch, around)),
     }
   })
 }

@@ -26,6 +26,7 @@ const tablets: HomeMedicine = {
   firstTime: '20:00',
   days: 7,
   withFood: 'yes',
+  steps: [],
 }
 
 function pageOf(entries = exampleEntries()): string {
@@ -145,4 +146,38 @@ test('A page with a dose over the label says to the clinic that it is not handed
   const page = pageOf(tooMuch).replaceAll(/\s+/g, ' ')
   expect(page).toContain('do not hand this page out yet')
   expect(pageOf()).not.toContain('do not hand this page out yet')
+})
+
+test('A dose that is brought down stands row by row with its own last dose and count, and all rows are added up', () => {
+  const steps = [
+    { fromDay: '2026-02-15', each: '0.5', times: ['08:00'] },
+    { fromDay: '2026-02-17', each: '0.25', times: ['08:00'] },
+  ]
+  const tapered = exampleEntries().map((entry) =>
+    entry.kind === 'discharge'
+      ? {
+          ...entry,
+          body: { ...(entry.body as object), medicines: [{ ...tablets, label: 'Exampline', each: '1', steps }] },
+        }
+      : entry,
+  )
+  const page = pageOf(tapered).replaceAll(/\s+/g, ' ')
+  expect(page).toContain('Exampline: then, from 15 February, 08:00')
+  expect(page).toContain('Exampline: then, from 17 February, 08:00')
+  // 5 doses of 1, 2 of ½, 2 of ¼.
+  expect(page).toContain('All rows together: 6½ tablets.')
+})
+
+test('Who cares for the animal is printed, and whether this person has the page', () => {
+  const cared = (page: 'handed-over' | 'not-yet') =>
+    pageOf(
+      exampleEntries().map((entry) =>
+        entry.kind === 'discharge'
+          ? { ...entry, body: { ...(entry.body as object), carer: { contact: 'contact-1', page } } }
+          : entry,
+      ),
+    )
+  expect(cared('handed-over')).toContain('We gave this page to this person.')
+  expect(cared('not-yet').replaceAll(/\s+/g, ' ')).toContain('does not have this page yet')
+  expect(pageOf()).not.toContain('Who cares for the animal')
 })

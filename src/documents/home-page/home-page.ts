@@ -4,8 +4,9 @@ import { dosingRules } from '#content/protocols/dosing-rules.ts'
 import { homeForClinicInEnglish } from '#content/wording/home.ts'
 import type { Side } from '#core/animal/species.ts'
 import { flagsOfHome } from '#core/dosing/flag-home.ts'
+import { carerOf } from '#core/home/carer.ts'
 import { type HomePlan, homePlanOf } from '#core/home/home-plan.ts'
-import { type CaseFile, personNamed } from '#core/journal/clinic.ts'
+import { type CaseFile, contactNamed, personNamed } from '#core/journal/clinic.ts'
 import type { BodyOf } from '#core/journal/fold.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { specimenLoopsOf } from '#core/owed/specimen-loop.ts'
@@ -65,6 +66,7 @@ export const homePage: PaperDefinition = {
             ? words.nextNone
             : fill(words.nextOn, { date: sayCalendarDay(body.nextVisit, dates) }),
         ),
+        ...caredForBy(file, plan, said),
         ...waitingFor(file, said),
         ...taught(file, body, said),
         ...translationNote(spoken),
@@ -144,6 +146,14 @@ function lastBlink(
   const date = sayDay(check.header.happenedAt, dates)
   const said = fill(words.eyeNow[blink], { side: sideWord, date })
   return { said: possibleBlockEffect ? `${said} ${words.eyeBlock}` : said, normal: blink === 'normal' }
+}
+
+/** Printed, so that whoever holds the page sees whether the one who gives the medicines has it too. */
+function caredForBy(file: CaseFile, plan: HomePlan, { home: words }: OwnerWords): Block[] {
+  const carer = carerOf(plan, file.theCase)
+  if (!carer) return []
+  const about = { person: contactNamed(file, carer.contact) }
+  return [facts([words.carer, fill(carer.by ? words.carerHas : words.carerHasNot, about)])]
 }
 
 /** Specimens of which a result is still to come, or has come and the owner has not been told. */

@@ -3,6 +3,7 @@ import {
   clockChanges,
   type HomeMedicine,
   medicineTimes,
+  stretchesOf,
   type TimedMedicine,
   tabletsNeeded,
 } from '#core/home/medicine-times.ts'
@@ -17,6 +18,8 @@ export type Course = {
   readonly medicine: HomeMedicine
   readonly doses: readonly WallTime[]
   readonly total: Decimal
+  /** A later step of a dose that is brought down: its row stands below the one before. */
+  readonly isStep: boolean
 }
 
 /**
@@ -26,7 +29,14 @@ export type Course = {
  */
 export function courseOf(medicine: TimedMedicine, zone: string): Course {
   const { doses } = medicineTimes(medicine, zone)
-  return { medicine, doses, total: tabletsNeeded(medicine, zone).total }
+  return { medicine, doses, total: tabletsNeeded(medicine, zone).total, isStep: false }
+}
+
+/** One row for each step that still has doses. */
+function rowsOf(medicine: TimedMedicine, zone: string): Course[] {
+  return stretchesOf(medicine)
+    .map((stretch, place) => ({ ...courseOf(stretch, zone), isStep: place > 0 }))
+    .filter(({ doses, isStep }) => doses.length > 0 || !isStep)
 }
 
 /** "1½ tablets": quarters and halves as an owner reads them. */
@@ -45,15 +55,23 @@ export function medicineBlocks(
 ): Block[] {
   const words = said.home
   if (medicines.length === 0) return [paragraph(none)]
-  const courses = medicines.map((medicine) => courseOf(medicine, zone))
+  const courses = medicines.flatMap((medicine) => rowsOf(medicine, zone))
   const times = [...new Set(courses.flatMap(({ doses }) => doses.map(({ time }) => time)))].sort()
   const changes = courses.flatMap(({ doses }) => clockChanges(doses)).map((change) => saidChange(change, said))
   return [
     times.length > widestDay ? longTable(courses, said) : dayTable(courses, times, said),
+    ...medicines.flatMap((medicine) => saidSteps(medicine, zone, said)).map((sentence) => paragraph(sentence)),
     ...[...new Set(changes)].map((sentence) => paragraph(sentence)),
     ...handlingOf(medicines, said).map((sentence) => paragraph([{ kind: 'strong', text: sentence }])),
     paragraph(`${words.forgotten} ${words.noHumanMedicine}`),
   ]
+}
+
+/** A dose that is brought down stands in several rows: how they belong together, and what all of them come to. */
+function saidSteps(medicine: TimedMedicine, zone: string, { home: words }: OwnerWords): string[] {
+  if (rowsOf(medicine, zone).length < 2) return []
+  const total = sayAmount(tabletsNeeded(medicine, zone).total, medicine.form, words)
+  return [fill(words.steps, { medicine: medicine.label, total })]
 }
 
 /** What a medicine may do to whoever gives it. */
@@ -122,7 +140,8 @@ function longTable(courses: readonly Course[], said: OwnerWords): Table {
   }
 }
 
-function named({ medicine, doses }: Course, said: OwnerWords): Run[] {
+function named({ medicine, doses, isStep }: Course, said: OwnerWords): Run[] {
+  if (isStep) return [text(fill(said.home.step, { medicine: medicine.label, first: saidDose(doses[0], said) }))]
   const first = fill(said.home.firstDose, { first: saidDose(doses[0], said) })
   return [text(medicine.label), small(`\n${remarks(medicine, said)}; ${first}`)]
 }

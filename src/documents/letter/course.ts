@@ -1,6 +1,6 @@
 import { findingWords, letterInEnglish as words } from '#content/wording/letter.ts'
 import { papersInEnglish } from '#content/wording/papers.ts'
-import type { HomeMedicine } from '#core/home/medicine-times.ts'
+import { type HomeMedicine, stretchesOf } from '#core/home/medicine-times.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
 import type { BodyOf, Line } from '#core/journal/fold.ts'
 import { fill } from '#core/outcome/finding.ts'
@@ -30,7 +30,7 @@ function sideOf(line: Pick<Line<unknown>, 'header'>): string {
 function dischargeWords({ body, header }: Line<BodyOf<'discharge'>>): string {
   return fill(words.discharge, {
     date: sayDay(header.happenedAt),
-    medicines: body.medicines.map(medicineWords).join('; ') || words.noMedicines,
+    medicines: body.medicines.flatMap(stretchesOf).map(medicineWords).join('; ') || words.noMedicines,
     collar: sayCalendarDay(body.collarUntil),
     sutures: words.sutures[body.sutures],
   })
@@ -49,7 +49,7 @@ function changeWords({ body, header }: Line<BodyOf<'medicine-change'>>): string 
     date: sayDay(header.happenedAt),
     because: body.because,
     stops: stops.join('; ') || words.nothingStops,
-    starts: body.starts.map(medicineWords).join('; ') || words.nothingStarts,
+    starts: body.starts.flatMap(stretchesOf).map(medicineWords).join('; ') || words.nothingStarts,
   })
 }
 

@@ -4,7 +4,7 @@ import { agreementWords } from '../papers-agreement.ts'
 export const discharge = {
   kind: 'discharge',
   purpose: 'The animal goes home: medicines, care, what the owner said back.',
-  sections: { medicines: 'Medicines for home', care: 'Care', taught: 'Said back' },
+  sections: { medicines: 'Medicines for home', care: 'Care', taught: 'Said back', carer: 'Cared for by someone else' },
   fields: {
     medicines: {
       label: 'Medicines for home',
@@ -33,6 +33,15 @@ export const discharge = {
       label: 'With food?',
       options: { yes: 'with food', no: 'on an empty stomach', either: 'either way' },
     },
+    'medicines.steps': {
+      label: 'Steps, when the amount changes on the way',
+      help: 'A dose that is brought down: from which day how much. What stands above is the first step.',
+      add: 'Add a step',
+      item: 'Step {number}',
+    },
+    'medicines.steps.fromDay': { label: 'From this day on', help: 'For example 19 February 2026.' },
+    'medicines.steps.each': { label: 'Each time' },
+    'medicines.steps.times': { label: 'Clock times', help: 'For example 08:00.' },
     collarUntil: { label: 'Collar until', help: 'Day and night. For example 24 February 2026.' },
     sutures: { label: 'Stitches', options: { 'to-come-out': 'to come out', dissolve: 'dissolve', none: 'none' } },
     food: { label: 'Food' },
@@ -46,5 +55,15 @@ export const discharge = {
       options: { 'own-words': 'in own words', 'with-help': 'with help', 'not-yet': 'not yet' },
     },
     taughtBy: { label: 'Talked over by' },
+    carer: {
+      label: 'Does somebody else care for the animal at home?',
+      help: 'A sitter, a parent, a kennel: that person needs this page too.',
+      open: 'Name who it is',
+    },
+    'carer.contact': { label: 'Who' },
+    'carer.page': {
+      label: 'Has this person the home page?',
+      options: { 'handed-over': 'yes, handed over', 'not-yet': 'not yet' },
+    },
   },
 } as const satisfies FormWords

@@ -6,7 +6,10 @@ export const told = {
   sections: { told: 'Who was told what' },
   fields: {
     about: { label: 'About which entry?' },
-    who: { label: 'Who was told?', options: { owner: 'owner', 'referring-vet': 'referring vet' } },
+    who: {
+      label: 'Who was told?',
+      options: { owner: 'owner', 'referring-vet': 'referring vet', carer: 'the one who cares for the animal at home' },
+    },
     contact: { label: 'Person' },
     by: {
       label: 'How',

@@ -1,10 +1,14 @@
 import { z } from 'zod'
 import { day, decimalText, id, shortText, side, teachBack, text, timeOfDay } from '../answers.ts'
+import type { Json } from '../canonical.ts'
 import { defineKind } from '../kind.ts'
 import { storedQuantity } from '../stored.ts'
 
+/** From this day on another amount, or other clock times: a dose that is brought down in steps. */
+const medicineStep = z.strictObject({ fromDay: day, each: decimalText, times: z.array(timeOfDay).min(1) })
+
 /** One medicine for home: how much at which clock times, from when, for how many days. Times are on the wall clock. */
-export const homeMedicine = z.strictObject({
+const medicineFields = z.strictObject({
   drug: id,
   label: shortText,
   purpose: shortText,
@@ -19,12 +23,47 @@ export const homeMedicine = z.strictObject({
   firstTime: timeOfDay,
   days: z.int().min(1).max(180),
   withFood: z.enum(['yes', 'no', 'either']),
+  /** What changes within those days; empty for the same amount to the end. */
+  steps: z.array(medicineStep),
 })
+
+type MedicineFields = z.infer<typeof medicineFields>
+
+/** A step that begins on no day of the course, or not after the one before, says two things at once: it is asked again. */
+export const homeMedicine = medicineFields.check(({ value, issues }) => {
+  for (const index of stepsOutOfPlace(value)) {
+    const input = value.steps[index]?.fromDay
+    issues.push({
+      code: 'custom',
+      message: 'must be a later day of the course',
+      input,
+      path: ['steps', index, 'fromDay'],
+    })
+  }
+})
+
+function stepsOutOfPlace({ firstDay, days, steps }: MedicineFields): number[] {
+  return steps.flatMap(({ fromDay }, index) => {
+    const before = steps[index - 1]?.fromDay ?? firstDay
+    return fromDay > before && dayNumber(fromDay) < dayNumber(firstDay) + days ? [] : [index]
+  })
+}
+
+/** Days since a fixed day. An entry may hold 30 February, which is kept as it came: it is counted on from 28 February. */
+function dayNumber(text: string): number {
+  const [year = 0, month = 1, date = 1] = text.split('-').map(Number)
+  return Date.UTC(year, month - 1, date) / 86_400_000
+}
+
+/** Before there were steps, every medicine kept its amount to the end. */
+export function withoutSteps(medicines: readonly { readonly [field: string]: Json }[]): Json {
+  return medicines.map((medicine) => ({ ...medicine, steps: [] }))
+}
 
 /** The animal goes home: medicines, care, what the owner said back, who may be phoned. */
 export const discharge = defineKind({
   name: 'discharge',
-  version: 1,
+  version: 2,
   subjects: ['animal'],
   body: z.strictObject({
     medicines: z.array(homeMedicine),
@@ -36,7 +75,16 @@ export const discharge = defineKind({
     nextVisit: day.nullable(),
     taught: teachBack,
     taughtBy: id,
+    /** Who cares for the animal when it is not the owner, and whether that person has this page. */
+    carer: z.strictObject({ contact: id, page: z.enum(['handed-over', 'not-yet']) }).nullable(),
   }),
+  /** Version 1 knew no steps and did not ask who cares for the animal. */
+  upcasts: {
+    1: (older) => {
+      const body = older as { readonly medicines: readonly { readonly [field: string]: Json }[] }
+      return { ...body, medicines: withoutSteps(body.medicines), carer: null }
+    },
+  },
   example: {
     medicines: [
       {
@@ -52,6 +100,7 @@ export const discharge = defineKind({
         firstTime: '08:00',
         days: 7,
         withFood: 'yes',
+        steps: [],
       },
     ],
     collarUntil: '2026-02-24',
@@ -62,5 +111,6 @@ export const discharge = defineKind({
     nextVisit: '2026-02-23',
     taught: [{ item: 'collar', answer: 'own-words' }],
     taughtBy: 'person-nurse',
+    carer: null,
   },
 })

@@ -1,7 +1,8 @@
 import { z } from 'zod'
 import { day, entryId, id, shortText, side, text, timeOfDay } from '../answers.ts'
+import type { Json } from '../canonical.ts'
 import { defineKind } from '../kind.ts'
-import { homeMedicine } from './discharge.ts'
+import { homeMedicine, withoutSteps } from './discharge.ts'
 
 /** One medicine of the home page is given no more from a moment on the wall clock. */
 const stoppedMedicine = z.strictObject({
@@ -18,7 +19,7 @@ const stoppedMedicine = z.strictObject({
 /** Medicines at home change: because of what, which stop, which start. The page printed before no longer counts. */
 export const medicineChange = defineKind({
   name: 'medicine-change',
-  version: 1,
+  version: 2,
   subjects: ['animal'],
   body: z.strictObject({
     /** The reading of a result that asked for it. */
@@ -27,6 +28,13 @@ export const medicineChange = defineKind({
     stops: z.array(stoppedMedicine),
     starts: z.array(homeMedicine),
   }),
+  /** Version 1 knew no steps. */
+  upcasts: {
+    1: (older) => {
+      const body = older as { readonly starts: readonly { readonly [field: string]: Json }[] }
+      return { ...body, starts: withoutSteps(body.starts) }
+    },
+  },
   example: {
     read: '0190a7c2-0000-7000-8000-000000000003',
     because: 'Resistant to the drug it went home with.',
@@ -53,6 +61,7 @@ export const medicineChange = defineKind({
         firstTime: '18:00',
         days: 21,
         withFood: 'either',
+        steps: [],
       },
     ],
   },

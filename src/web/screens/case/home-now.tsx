@@ -2,7 +2,7 @@ import { Link } from 'wouter'
 import { homeNowInEnglish as words } from '#content/wording/app-home-now.ts'
 import { homeInEnglish } from '#content/wording/home.ts'
 import { type HomeCourse, type HomeEdition, homeEditionsOf, homePlanOf } from '#core/home/home-plan.ts'
-import { medicineTimes, tabletsNeeded } from '#core/home/medicine-times.ts'
+import { medicineTimes, stretchesOf, tabletsNeeded } from '#core/home/medicine-times.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { writersOf } from '#core/people/may-write.ts'
 import { sayStoredDay } from '#core/time/calendar-day.ts'
@@ -26,7 +26,8 @@ export function HomeNow() {
   if (!plan || file.theCase.latest('death')) return null
   const { zone } = file.clinic
   const isRunning = (course: HomeCourse) => (medicineTimes(course, zone).lastDose?.at ?? '') >= now
-  const running = plan.courses.filter(isRunning)
+  // A dose that is brought down in steps has a line for each step that is not over.
+  const running = plan.courses.flatMap(stretchesOf).filter(isRunning)
   const over = plan.courses.filter((course) => !isRunning(course))
   const mayChange = writersOf('medicine-change').includes(me.role)
   return (
