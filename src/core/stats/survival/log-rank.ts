@@ -23,7 +23,7 @@ export type NotComparable = UnusableTime | NobodyFollowed | { readonly because: 
 export type Stratum = readonly EndTimes[]
 
 /**
- * Compares the times to the event of two or more groups (Mantel, Cancer Chemother Rep 1966;50:163–170; Peto & Peto, JRSS A
+ * Compares the times to the event of two or more groups (Mantel, Cancer Chemother Rep 1966;50:163–170; Peto & Peto, J R Stat Soc A
  * 1972;135:185–207), with the hypergeometric variance; with several strata the sums over them. Other ends count as leaving.
  *
  * @example logRank([[endTimesOf(withMass), endTimesOf(without)]])

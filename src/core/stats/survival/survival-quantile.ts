@@ -5,7 +5,7 @@ import { type LimitScale, limitsOf, twoSided } from './survival-limits.ts'
 export type TimeQuantile = { readonly value: number | null; readonly low: number | null; readonly high: number | null }
 
 /** Shares closer than this are the same: sums of fractions end a rounding apart. */
-const sameWithin = Math.sqrt(Number.EPSILON)
+const sameWithin = 1.5e-8
 
 /**
  * The first time at which the curve is at or below one minus the probability; where it lies exactly on it over a stretch,
