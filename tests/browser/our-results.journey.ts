@@ -140,14 +140,14 @@ test('forty ears of thirty-four dogs, nine lost, two faces that stayed weak: bot
     page.getByText(/^After 12 months 3 of 100 have had one, between 0 and 14; 30 ears are still followed\.$/),
   ).toBeVisible()
   await expect(page.getByText('Nobody is followed for 24 months yet.')).toBeVisible()
-  await expect(page.getByText(/^When fewer than 10 ears were still followed, 1 more came\./)).toBeVisible()
+  await expect(page.getByText(/^Of those with one, 1 came when fewer than 10 ears were still followed\./)).toBeVisible()
   await expect(page.getByRole('img', { name: /Share with a late swelling/ })).toBeVisible()
   await page.getByText('The curve as a table').click()
   await expect(page.getByRole('columnheader', { name: '95 % interval' })).toBeVisible()
 
   // In their order, against what the studies let expect; how often the design is wrong stands beside it.
   await expect(
-    page.getByText(/^Weak face that stayed: \d+ (ears|animals|operations) known|^Weak face that stayed: no study/),
+    page.getByText(/^Weak face that stayed(, by (ears|animals|operations): \d+ known|: no study)/),
   ).toBeVisible()
   await stayed.getByRole('link', { name: /^Dog 0, LEFT, / }).click()
   await expect(page).toHaveURL(/\/case\/results-0$/)
@@ -171,7 +171,7 @@ test('a run of late tracts makes the line signal; how often such a line is wrong
   await page.goto(`${program.url}/results`)
   await expect(
     page.getByText(
-      /^Late swelling, abscess or draining tract: 32 animals known, 8 with it; .* The line first reached 3\.5 with/,
+      /^Late swelling, abscess or draining tract, by animals: 32 known, 8 with it; .* The line first reached 3\.5 with/,
     ),
   ).toBeVisible()
   await expect(page.getByRole('img', { name: /^Late swelling.*the line over 32 results/ })).toBeVisible()

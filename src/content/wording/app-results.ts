@@ -77,7 +77,7 @@ export const resultsInEnglish = {
     atNone: 'After {months} months none has had one; {followed} ears are still followed.',
     notYet: 'Nobody is followed for {months} months yet.',
     after:
-      'When fewer than {enough} ears were still followed, {events} more came. No share is said of that time: one ear would move it too far.',
+      'Of those with one, {events} came when fewer than {enough} ears were still followed. No share is said of that time: one ear would move it too far.',
     tooFewInTable: 'too few',
     tooFew: 'After {months} months {followed} of the ears are still followed, too few to say a share.',
     mean: 'In the first {months} months an ear is on average {days} days without one (standard error {error} days).',
@@ -99,7 +99,8 @@ export const resultsInEnglish = {
   blink: {
     title: 'Until the blink was back',
     none: 'No ear is on record whose blink was weaker than before.',
-    counted: 'In {ears} ears the blink was weaker than before the operation. It was back in {back} of them.',
+    counted: 'Ears in which the blink was weaker than before the operation: {ears}. Back: {back}.',
+    tooFew: 'Of fewer than {enough} ears it is not said how long it took.',
     half: 'Half of them blinked as before by day {day} after the operation{range}.',
     halfNotReached: 'So far fewer than half are back.',
     range: ' (between {low} and {high})',
@@ -110,11 +111,11 @@ export const resultsInEnglish = {
   watch: {
     title: 'Watched in their order',
     lead: 'Each result that is known, in the order of the operations, against what the studies let expect. A line that climbs says: look at these cases together. It says nothing of any person, and is not adjusted for how ill the animals were.',
-    tooFew: '{outcome}: {known} {unit} known. No chart is drawn of fewer than {least}.',
+    tooFew: '{outcome}, by {unit}: {known} known. No chart is drawn of fewer than {least}.',
     nothing: '{outcome}: no study gives a share to watch against.',
-    calm: '{outcome}: {known} {unit} known, {events} with it; the studies let expect {risk} of 100. The line stands at {value} and has not reached {limit}.',
+    calm: '{outcome}, by {unit}: {known} known, {events} with it; the studies let expect {risk} of 100. The line stands at {value} and has not reached {limit}.',
     signal:
-      '{outcome}: {known} {unit} known, {events} with it; the studies let expect {risk} of 100. The line first reached {limit} with the operation of {day}: look at the cases before it together.',
+      '{outcome}, by {unit}: {known} known, {events} with it; the studies let expect {risk} of 100. The line first reached {limit} with the operation of {day}: look at the cases before it together.',
     design:
       'The line asks whether the odds are {ratio} times those of the studies and signals at {limit}. Of a hundred runs of {ahead} with odds as in the studies {false} would signal falsely; with odds {ratio} times as high {right} would signal.',
     chart:

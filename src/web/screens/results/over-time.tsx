@@ -26,7 +26,7 @@ export function OverTime({ tract, blink, enough }: Pick<Times, 'tract' | 'blink'
       </details>
       <p className="soft">{words.method}</p>
       <h3>{blinkWords.title}</h3>
-      {blinkSaid(blink).map((sentence) => (
+      {blinkSaid(blink, enough).map((sentence) => (
         <p key={sentence}>{sentence}</p>
       ))}
       {blink && <p className="soft">{blinkWords.method}</p>}
@@ -77,10 +77,11 @@ function saidOf(tract: Tract, enough: number): string[] {
   ]
 }
 
-function blinkSaid(blink: Times['blink']): string[] {
+function blinkSaid(blink: Times['blink'], enough: number): string[] {
   if (!blink) return [blinkWords.none]
   const { value, low, high } = blink.half
   const counted = fill(blinkWords.counted, { ears: String(blink.ears), back: String(blink.back) })
+  if (blink.ears < enough) return [counted, fill(blinkWords.tooFew, { enough: String(enough) })]
   if (value === null) return [counted, blinkWords.halfNotReached]
   const ends = { low: String(low), high: String(high) }
   const range = low === null ? '' : fill(high === null ? blinkWords.rangeOpen : blinkWords.range, ends)
