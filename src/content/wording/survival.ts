@@ -30,6 +30,7 @@ export const survivalInEnglish = {
   },
   whyNotCompared: {
     'fewer-than-two-groups': 'fewer than two groups hold anybody at risk when an event happens',
+    'no-spread': 'all that are followed have the event at one and the same time',
     'nobody-followed': 'nobody is followed',
     'time-not-usable': 'a time cannot be used',
   },

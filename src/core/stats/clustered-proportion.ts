@@ -10,6 +10,7 @@ export type ClusterCount = { readonly events: number; readonly total: number }
  *
  * @returns the interval and the design effect, 1 where ears of an animal say no more than ears of two
  * @example clusteredInterval([{ events: 2, total: 2 }, { events: 0, total: 1 }])
+ * Where nobody or everybody had it, or there is one animal, how tied they are cannot be told: animals are counted then.
  * Reference: Rao & Scott, Biometrics 1992;48:577–585 (remembered); the floor of 1 is a house judgement.
  */
 export function clusteredInterval(
@@ -21,9 +22,16 @@ export function clusteredInterval(
   if (total === 0) return refuse({ because: 'no-cases-yet' })
   const share = events / total
   const used = clusters.filter((cluster) => cluster.total > 0)
-  const squares = used.reduce((sum, cluster) => sum + (cluster.events - share * cluster.total) ** 2, 0)
-  const simple = share * (1 - share) * total
-  const among = used.length > 1 ? (squares * used.length) / (used.length - 1) : 0
-  const designEffect = simple > 0 ? Math.max(1, among / simple) : 1
+  const designEffect = effectOf(used, share, total)
   return answer({ interval: scoreInterval(share, total / designEffect, (1 - confidence) / 2), designEffect })
+}
+
+function effectOf(clusters: readonly ClusterCount[], share: number, total: number): number {
+  const many = clusters.length
+  if (many === total) return 1
+  const simple = share * (1 - share) * total
+  // Nobody or everybody, or one animal alone: how tied two ears are cannot be told, so they count as one.
+  if (simple === 0 || many < 2) return total / many
+  const squares = clusters.reduce((sum, cluster) => sum + (cluster.events - share * cluster.total) ** 2, 0)
+  return Math.max(1, (squares * many) / (many - 1) / simple)
 }

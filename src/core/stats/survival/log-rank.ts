@@ -17,7 +17,7 @@ export type LogRank = {
   readonly p: number
 }
 
-export type NotComparable = UnusableTime | NobodyFollowed | { readonly because: 'fewer-than-two-groups' }
+export type NotComparable = UnusableTime | NobodyFollowed | { readonly because: 'fewer-than-two-groups' | 'no-spread' }
 
 /** One stratum: the groups in the same order in each. A group with nobody in a stratum is left empty there. */
 export type Stratum = readonly EndTimes[]
@@ -46,7 +46,8 @@ export function logRank(
     kept.map((row) => kept.map((column) => sums.variance[row]?.[column] ?? 0)),
     over,
   )
-  if (!part) return refuse({ because: 'fewer-than-two-groups' })
+  // Everybody with the event at one and the same time: observed and expected cannot differ.
+  if (!part) return refuse({ because: 'no-spread' })
   const chiSquare = part.reduce((sum, value, i) => sum + value * (over[i] ?? 0), 0)
   return answer({ ...sums, chiSquare, degrees: kept.length, p: chiSquareAbove(chiSquare, kept.length) })
 }

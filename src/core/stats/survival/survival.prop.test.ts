@@ -128,3 +128,11 @@ describe('a life table', () => {
     expect(lifeTable(endTimesOf([]))).toEqual({ kind: 'refusal', refusal: { because: 'nobody-followed' } })
   })
 })
+
+describe('a comparison of groups', () => {
+  it('is refused where there is one group, and where all have the event at one time', () => {
+    const one = endTimesOf([{ time: 3, status: 1 }])
+    expect(logRank([[one]])).toEqual({ kind: 'refusal', refusal: { because: 'fewer-than-two-groups' } })
+    expect(logRank([[one, one]])).toEqual({ kind: 'refusal', refusal: { because: 'no-spread' } })
+  })
+})
