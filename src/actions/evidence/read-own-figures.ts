@@ -33,7 +33,14 @@ const tract = z.object({
   at: z.array(
     z.discriminatedUnion('kind', [
       z.object({ ...shareAt, kind: z.literal('too-few') }),
-      z.object({ ...shareAt, kind: z.literal('said'), share, interval: ends, withoutDeaths: share }),
+      z.object({
+        ...shareAt,
+        kind: z.literal('said'),
+        share,
+        interval: ends,
+        upTo: share.nullable(),
+        withoutDeaths: share,
+      }),
     ]),
   ),
   mean: z.object({ months: count, days: z.number(), error: z.number() }).nullable(),
@@ -149,7 +156,10 @@ export function countsOf(ears: readonly OperatedEar[], today: string, rules: Own
 function timesOf(ears: readonly OperatedEar[], today: string, rules: OwnCountingRules): OwnFiguresAnswer['times'] {
   return doneHere(ears).flatMap(({ species, procedure }) => {
     const some = ears.filter((ear) => ear.species === species && ear.procedure === procedure)
-    const found = tractTimes(some, rules.followedEnough.value)
+    const found = tractTimes(some, {
+      enough: rules.followedEnough.value,
+      deathWithinDays: rules.deathWithinDays.value,
+    })
     return found.kind === 'answer'
       ? [
           {

@@ -13,6 +13,11 @@ export const ownCounting: OwnCountingRules = {
   lastingFromDay: { value: 180, ...houseJudgementOnly },
   deathUntilDay: { value: 14, ...houseJudgementOnly },
   yearFromDay: { value: 365, ...commonPractice, where: 'The status after twelve months.' },
+  deathWithinDays: {
+    value: 90,
+    ...houseJudgementOnly,
+    where: 'A tract that came before a death heard of later would not be known.',
+  },
   followedEnough: {
     value: 10,
     ...houseJudgementOnly,

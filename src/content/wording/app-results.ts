@@ -54,6 +54,8 @@ export const resultsInEnglish = {
     lastingFromDay: 'Present on day {value} or later counts as lasting.',
     deathUntilDay: 'A death until day {value} counts as around the operation when the ear may have had to do with it.',
     yearFromDay: 'Late tracts and results are asked after from day {value} on.',
+    deathWithinDays:
+      'A death counts as an end of its own over time when somebody knew how the ear was in the {value} days before it; otherwise the ear leaves with the last look.',
     followedEnough: 'A share over time is said as long as {value} ears or more are still followed.',
     shownFrom: 'Our own rate by itself is shown from {value} known ears on.',
   },
@@ -74,11 +76,13 @@ export const resultsInEnglish = {
       'Ears: {ears}, of {animals} animals, operated from {from} to {until}. With one: {events}. Ended before it by death, which is an end of its own and neither success nor loss: {died}.',
     none: 'None of {ears} ears had one as far as they were followed.',
     at: 'After {months} months {share} of 100 have had one, between {low} and {high}; {followed} ears are still followed.',
-    atNone: 'After {months} months none has had one; {followed} ears are still followed.',
+    atNone:
+      'After {months} months none has had one; {followed} ears are still followed, so it could still be up to {upTo} of 100.',
     notYet: 'Nobody is followed for {months} months yet.',
     after:
       'Of those with one, {events} came when fewer than {enough} ears were still followed. No share is said of that time: one ear would move it too far.',
     tooFewInTable: 'too few',
+    noneInTable: 'none yet',
     tooFew: 'After {months} months {followed} of the ears are still followed, too few to say a share.',
     mean: 'In the first {months} months an ear is on average {days} days without one (standard error {error} days).',
     wrong: 'Deaths taken as if those animals had only moved away would give {share} of 100: too high.',
@@ -94,7 +98,7 @@ export const resultsInEnglish = {
       interval: '95 % interval',
     },
     method:
-      'Aalen–Johansen, variance by the delta method, limits on the log-log scale; the mean is that of the curve without the event, by Kaplan–Meier. An ear counts until the last day on which anybody knew how it was.',
+      'Aalen–Johansen, variance by the delta method, limits on the log-log scale; the mean is that of the curve without the event, by Kaplan–Meier. An ear counts until the last day on which anybody knew how it was; a tract of which only the month or the year is known counts from its first day.',
   },
   blink: {
     title: 'Until the blink was back',

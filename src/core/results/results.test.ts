@@ -61,17 +61,17 @@ describe('none of twelve', () => {
 
 describe('how long an ear is followed', () => {
   it('ends with a tract, with death before one, or with the last day on which anybody knew', () => {
-    expect(tractEnd(earForTests(1, { tractOn: '2026-03-17', followedUntil: '2026-03-17' }))).toEqual({
+    expect(tractEnd(earForTests(1, { tractOn: '2026-03-17', followedUntil: '2026-03-17' }), 90)).toEqual({
       time: 431,
       status: 1,
     })
-    expect(tractEnd(earForTests(2, { died: '2025-03-10', followedUntil: '2025-02-20' }))).toEqual({
+    expect(tractEnd(earForTests(2, { died: '2025-03-10', followedUntil: '2025-02-20' }), 90)).toEqual({
       time: 59,
       status: 2,
     })
-    expect(tractEnd(earForTests(3, { followedUntil: '2026-01-10' }))).toEqual({ time: 365, status: 0 })
-    expect(tractEnd(earForTests(4))).toEqual({ time: 0, status: 0 })
-    expect(tractEnd(earForTests(5, { tractOn: '2025-06-10', died: '2025-03-10' }))).toEqual({ time: 59, status: 2 })
+    expect(tractEnd(earForTests(3, { followedUntil: '2026-01-10' }), 90)).toEqual({ time: 365, status: 0 })
+    expect(tractEnd(earForTests(4), 90)).toEqual({ time: 0, status: 0 })
+    expect(tractEnd(earForTests(5, { tractOn: '2025-06-10', died: '2025-03-10' }), 90)).toEqual({ time: 59, status: 2 })
   })
 
   it('takes a death at month two for an end of its own: the share with a tract is lower than as if it had moved away', () => {
@@ -82,7 +82,7 @@ describe('how long an ear is followed', () => {
         earForTests(30 + i, { tractOn: '2025-09-10', followedUntil: '2026-03-01' }),
       ),
     ]
-    const found = tractTimes(ears, 10)
+    const found = tractTimes(ears, { enough: 10, deathWithinDays: 90 })
     if (found.kind === 'refusal') throw new Error(found.refusal.because)
     expect(found.answer).toMatchObject({ ears: 20, events: 2, died: 4 })
     const [year, two] = found.answer.at
@@ -94,12 +94,34 @@ describe('how long an ear is followed', () => {
     expect(two).toMatchObject({ kind: 'too-few', followed: 0 })
   })
 
+  it('never takes silence for "free of it": a death heard of long after the last look lets the ear leave with that look', () => {
+    const silent = { followedUntil: '2025-01-20', died: '2027-06-01' }
+    expect(tractEnd(earForTests(1, silent), 90)).toEqual({ time: 10, status: 0 })
+    const ears = Array.from({ length: 12 }, (_, i) => earForTests(i, silent))
+    const found = tractTimes(ears, { enough: 10, deathWithinDays: 90 })
+    if (found.kind === 'refusal') throw new Error(found.refusal.because)
+    expect(found.answer).toMatchObject({ died: 0, mean: null })
+    expect(found.answer.at.map(({ kind, followed }) => [kind, followed])).toEqual([
+      ['too-few', 0],
+      ['too-few', 0],
+    ])
+  })
+
+  it('says how high the share could still be where nobody has had one', () => {
+    const ears = Array.from({ length: 12 }, (_, i) => earForTests(i, { followedUntil: '2026-06-01' }))
+    const found = tractTimes(ears, { enough: 10, deathWithinDays: 90 })
+    if (found.kind === 'refusal') throw new Error(found.refusal.because)
+    const [year] = found.answer.at
+    // 1 − 0.025^(1/12)
+    expect(year?.kind === 'said' && year.upTo).toBeCloseTo(0.2646, 4)
+  })
+
   it('draws no share from the time when too few are followed: one late tract would be nearly all of 100', () => {
     const ears = [
       ...Array.from({ length: 30 }, (_, i) => earForTests(i, { followedUntil: '2026-02-14' })),
       earForTests(40, { tractOn: '2026-03-16', followedUntil: '2026-03-16' }),
     ]
-    const found = tractTimes(ears, 10)
+    const found = tractTimes(ears, { enough: 10, deathWithinDays: 90 })
     if (found.kind === 'refusal') throw new Error(found.refusal.because)
     expect(found.answer.steps.at(-1)).toEqual({
       day: 430,
@@ -113,10 +135,10 @@ describe('how long an ear is followed', () => {
   })
 
   it('says nothing of a year for which too few are followed', () => {
-    const found = tractTimes([earForTests(1, { followedUntil: '2026-06-01' })], 10)
+    const found = tractTimes([earForTests(1, { followedUntil: '2026-06-01' })], { enough: 10, deathWithinDays: 90 })
     if (found.kind === 'refusal') throw new Error(found.refusal.because)
     expect(found.answer.at.map(({ kind }) => kind)).toEqual(['too-few', 'too-few'])
-    expect(tractTimes([], 10).kind).toBe('refusal')
+    expect(tractTimes([], { enough: 10, deathWithinDays: 90 }).kind).toBe('refusal')
   })
 })
 

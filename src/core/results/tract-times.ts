@@ -1,5 +1,6 @@
 import type { OperatedEar } from '../evidence/own/operated-ear.ts'
 import { answer, type Outcome } from '../outcome/outcome.ts'
+import { exactInterval } from '../stats/proportion-interval.ts'
 import { cumulativeIncidence, type IncidenceCurve, incidenceLimits } from '../stats/survival/cumulative-incidence.ts'
 import { kaplanMeier } from '../stats/survival/kaplan-meier.ts'
 import {
@@ -16,11 +17,12 @@ import { daysBetween } from '../time/calendar-day.ts'
 /** What is known of the share after so many days; `too-few` where too few ears are followed that long. */
 export type ShareAt = { readonly months: number; readonly day: number; readonly followed: number } & (
   | { readonly kind: 'too-few' }
-  /** `interval` is null while nobody has had it: then there is none. */
+  /** While nobody has had it there is no interval, but how high the true share could still be: `upTo`, of those followed. */
   | {
       readonly kind: 'said'
       readonly share: number
       readonly interval: readonly [number, number] | null
+      readonly upTo: number | null
       readonly withoutDeaths: number
     }
 )
@@ -49,6 +51,13 @@ export type TractTimes = {
   readonly steps: readonly TractStep[]
 }
 
+export type TractRules = {
+  /** A share is said as long as so many ears are still followed. */
+  readonly enough: number
+  /** A death counts as an end of its own when somebody knew the ear so many days before it. */
+  readonly deathWithinDays: number
+}
+
 /** Whole months as days of a year of 365, which is what "twelve months" is due by. */
 const horizons = [
   { months: 12, day: 365 },
@@ -57,28 +66,29 @@ const horizons = [
 
 /**
  * How one ear ended, for a curve: with a tract, with death before one, or last heard of without either. An ear of which
- * nobody has said anything counts as followed for no day.
+ * nobody has said anything counts as followed for no day. A death that is heard of long after the last look says nothing
+ * of the ear in between: the ear leaves with that look, because silence is never "free of it".
  *
- * @example tractEnd(ear) // { time: 431, status: 1 }
+ * @example tractEnd(ear, 90) // { time: 431, status: 1 }
  */
-export function tractEnd({ on, tractOn, died, followedUntil }: OperatedEar): Followed {
+export function tractEnd({ on, tractOn, died, followedUntil }: OperatedEar, deathWithinDays: number): Followed {
   const since = (day: string) => Math.max(0, daysBetween(on, day))
   if (tractOn !== null && (died === null || tractOn <= died)) return { time: since(tractOn), status: 1 }
-  if (died !== null) return { time: since(died), status: 2 }
-  return { time: followedUntil === null ? 0 : since(followedUntil), status: 0 }
+  const seen = followedUntil === null ? 0 : since(followedUntil)
+  if (died !== null && since(died) - seen <= deathWithinDays) return { time: since(died), status: 2 }
+  return { time: seen, status: 0 }
 }
 
 /**
  * The curve of some ears of one species and one operation, and what may be said of it at one and two years.
  *
- * @param enough a share is said as long as so many ears are still followed
- * @example tractTimes(ears, 10)
+ * @example tractTimes(ears, { enough: 10, deathWithinDays: 90 })
  */
 export function tractTimes(
   ears: readonly OperatedEar[],
-  enough: number,
+  { enough, deathWithinDays }: TractRules,
 ): Outcome<TractTimes, NobodyFollowed | UnusableTime> {
-  const rows = ears.map(tractEnd)
+  const rows = ears.map((ear) => tractEnd(ear, deathWithinDays))
   const made = lifeTable(endTimesOf(rows))
   if (made.kind === 'refusal') return made
   const table = made.answer
@@ -99,11 +109,14 @@ export function tractTimes(
       const followed = followedFor(horizon.day)
       if (followed < enough) return { ...horizon, followed, kind: 'too-few' }
       const line = lineAt(table, horizon.day)
+      const said = shareOn(found, line)
+      const none = said.share === 0 ? exactInterval({ events: 0, total: followed }) : null
       return {
         ...horizon,
         followed,
         kind: 'said',
-        ...shareOn(found, line),
+        ...said,
+        upTo: none?.kind === 'answer' ? none.answer.high : null,
         withoutDeaths: line < 0 ? 0 : 1 - (without.survival[line] ?? 1),
       }
     }),

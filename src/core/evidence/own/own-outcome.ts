@@ -38,6 +38,8 @@ export type OwnCountingRules = {
   readonly deathUntilDay: Sourced<number>
   /** The ear is asked about after so many days; until then nothing is lost, it is only not due. */
   readonly yearFromDay: Sourced<number>
+  /** A death is an end of its own over time when somebody knew how the ear was so many days before it. */
+  readonly deathWithinDays: Sourced<number>
   /** A share over time is said as long as so many ears are still followed. */
   readonly followedEnough: Sourced<number>
   /** From so many on with that outcome known our own rate is shown by itself. A house policy may set it. */

@@ -46,7 +46,7 @@ function saidOf(tract: Tract, enough: number): string[] {
   const at = tract.at.flatMap((one) => {
     const when = { months: String(one.months), followed: String(one.followed) }
     if (one.kind === 'too-few') return [fill(one.followed === 0 ? words.notYet : words.tooFew, when)]
-    if (one.interval === null) return [fill(words.atNone, when)]
+    if (one.interval === null) return [fill(words.atNone, { ...when, upTo: String(Math.ceil(100 * (one.upTo ?? 1))) })]
     const [low, high] = one.interval
     const said = fill(words.at, {
       ...when,
@@ -109,7 +109,7 @@ function Steps({ steps }: { readonly steps: Tract['steps'] }) {
               <td>{followed}</td>
               <td>{events}</td>
               <td>{died}</td>
-              <td>{share === null ? words.tooFewInTable : tenth(share)}</td>
+              <td>{share === null ? words.tooFewInTable : share === 0 ? words.noneInTable : tenth(share)}</td>
               <td>{interval === null ? '–' : `${tenth(interval[0])}–${tenth(interval[1])}`}</td>
             </tr>
           ))}
