@@ -11,8 +11,7 @@ import { currentRows } from '#core/journal/case-file.ts'
 import { fold } from '#core/journal/fold.ts'
 import type { Row } from '#core/journal/journal-file.ts'
 import { blinkRecovery } from '#core/results/blink-recovery.ts'
-import { type TractTimes, tractTimes } from '#core/results/tract-times.ts'
-import type { Watch } from '#core/results/watch.ts'
+import { tractTimes } from '#core/results/tract-times.ts'
 import { dayOf } from '#core/time/calendar-day.ts'
 import { defineAction, type World } from '../action.ts'
 import { callerIn } from '../caller.ts'
@@ -21,7 +20,7 @@ import { watchedOf } from './watched.ts'
 
 const count = z.int().min(0)
 const share = z.number().min(0).max(1)
-const ends = z.tuple([share, share]).nullable()
+const ends = z.tuple([share, share]).readonly().nullable()
 const shareAt = { months: count, day: count, followed: count }
 const tract = z.object({
   ears: count,
@@ -30,23 +29,34 @@ const tract = z.object({
   died: count,
   from: z.string(),
   until: z.string(),
-  at: z.array(
-    z.discriminatedUnion('kind', [
-      z.object({ ...shareAt, kind: z.literal('too-few') }),
-      z.object({
-        ...shareAt,
-        kind: z.literal('said'),
-        share,
-        interval: ends,
-        upTo: share.nullable(),
-        withoutDeaths: share,
-      }),
-    ]),
-  ),
+  at: z
+    .array(
+      z.discriminatedUnion('kind', [
+        z.object({ ...shareAt, kind: z.literal('too-few') }),
+        z.object({
+          ...shareAt,
+          kind: z.literal('said'),
+          share,
+          interval: ends,
+          upTo: share.nullable(),
+          withoutDeaths: share,
+        }),
+      ]),
+    )
+    .readonly(),
   mean: z.object({ months: count, days: z.number(), error: z.number() }).nullable(),
-  steps: z.array(
-    z.object({ day: z.number(), followed: count, events: count, died: count, share: share.nullable(), interval: ends }),
-  ),
+  steps: z
+    .array(
+      z.object({
+        day: z.number(),
+        followed: count,
+        events: count,
+        died: count,
+        share: share.nullable(),
+        interval: ends,
+      }),
+    )
+    .readonly(),
 })
 const day = z.number().nullable()
 const blink = z.object({ ears: count, back: count, half: z.object({ value: day, low: day, high: day }) })
@@ -67,7 +77,9 @@ const watch = z.discriminatedUnion('kind', [
     risk: share,
     falseAlarm: share,
     rightAlarm: share,
-    points: z.array(z.object({ on: z.string(), event: z.boolean(), value: z.number(), signal: z.boolean() })),
+    points: z
+      .array(z.object({ on: z.string(), event: z.boolean(), value: z.number(), signal: z.boolean() }))
+      .readonly(),
   }),
 ])
 
@@ -165,27 +177,13 @@ function timesOf(ears: readonly OperatedEar[], today: string, rules: OwnCounting
           {
             species,
             procedure,
-            tract: asSent(found.answer),
+            tract: found.answer,
             blink: blinkRecovery(some),
-            watched: watchedOf({ species, procedure }, ears, today, rules).map(watchAsSent),
+            watched: watchedOf({ species, procedure }, ears, today, rules),
           },
         ]
       : []
   })
-}
-
-/** The schema package has lists that can be written to. */
-function asSent(times: TractTimes): OwnFiguresAnswer['times'][number]['tract'] {
-  const pair = (interval: readonly [number, number] | null): [number, number] | null => interval && [...interval]
-  return {
-    ...times,
-    at: times.at.map((one) => (one.kind === 'said' ? { ...one, interval: pair(one.interval) } : one)),
-    steps: times.steps.map((step) => ({ ...step, interval: pair(step.interval) })),
-  }
-}
-
-function watchAsSent(watch: Watch): OwnFiguresAnswer['times'][number]['watched'][number] {
-  return watch.kind === 'watched' ? { ...watch, points: [...watch.points] } : watch
 }
 
 function doneHere(ears: readonly OperatedEar[]) {

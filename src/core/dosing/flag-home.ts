@@ -50,8 +50,8 @@ export function flagsOfHome(theCase: Case, zone: string, knowledge: DosingKnowle
     )
     return [...judged, ...tooOften(medicine, own, animal, knowledge)]
   })
-  const said = flags.map((flag) => JSON.stringify(flag))
-  return flags.filter((_, index) => said.indexOf(said[index] ?? '') === index)
+  // Two steps may be against the same rule in the same words; it is said once.
+  return [...new Map(flags.map((flag) => [JSON.stringify(flag), flag])).values()]
 }
 
 /** What was stopped is still in the animal for a while: its last dose counts as given. */

@@ -1,4 +1,4 @@
-import type { Case } from '#core/journal/fold.ts'
+import type { Case, Line } from '#core/journal/fold.ts'
 import { olderVersions } from '#core/journal/older-versions.ts'
 import type { HomePlan } from './home-plan.ts'
 
@@ -8,7 +8,7 @@ export type CarerState = {
   /** Since when the page that counts has been owed to this person: going home, or the last change of medicines. */
   readonly since: string
   /** The entry by which this person has the page that counts; null while nobody handed it over. */
-  readonly by: { readonly id: string; readonly at: string } | null
+  readonly by: Pick<Line, 'at' | 'header'> | null
 }
 
 /**
@@ -25,9 +25,9 @@ export function carerOf({ discharge, changes }: HomePlan, theCase: Case): CarerS
   const since = last?.at ?? discharge.at
   const counts = last ? [last.header.id] : [discharge.header.id]
   const pages = new Set(counts.flatMap((id) => [id, ...olderVersions(id, theCase)]))
-  if (!last && carer.page === 'handed-over') return { contact, since, by: { id: discharge.header.id, at: since } }
+  if (!last && carer.page === 'handed-over') return { contact, since, by: discharge }
   const told = theCase
     .live('told')
     .find(({ body }) => body.who === 'carer' && body.contact === contact && pages.has(body.about))
-  return { contact, since, by: told ? { id: told.header.id, at: told.at } : null }
+  return { contact, since, by: told ?? null }
 }

@@ -2,6 +2,7 @@ import type { Provenance } from '#core/evidence/sourced.ts'
 import { carerOf } from '#core/home/carer.ts'
 import { homePlanOf } from '#core/home/home-plan.ts'
 import { surgeonOfEar } from './answerable.ts'
+import { endedBy } from './follow-up.ts'
 import { rootOf, timesWritten } from './operations.ts'
 import type { Draft, OwedItem } from './owed-item.ts'
 import { dueWithin } from './results.ts'
@@ -30,6 +31,5 @@ export function owedToCarer(setting: Setting): Draft[] {
     facts: [within as Provenance],
     revision: setting.revision + timesWritten(theCase, 'medicine-change', () => true),
   } as const satisfies OwedItem
-  const { by } = carer
-  return [{ item, ended: by && { because: by.at > item.dueBy ? 'settled-late' : 'settled', by: by.id } }]
+  return [endedBy(item, carer.by ?? undefined)]
 }

@@ -1,5 +1,6 @@
 import type { CountedGroup, OwnQuestion } from '../evidence/own/count-own.ts'
 import type { Sourced } from '../evidence/sourced.ts'
+import { compareText } from '../journal/compare-text.ts'
 import { cusumPath, signalWithin } from '../stats/monitoring/cusum.ts'
 
 /** How results are watched in their order. Content gives the values. */
@@ -55,7 +56,7 @@ export function watchOf(
 ): Watch {
   const known = groups
     .filter(({ standing }) => standing === 'events' || standing === 'free')
-    .sort((a, b) => (a.last < b.last ? -1 : a.last > b.last ? 1 : a.ears[0].operation < b.ears[0].operation ? -1 : 1))
+    .sort((a, b) => compareText(a.last, b.last) || compareText(a.ears[0].operation, b.ears[0].operation))
   const about = { question, known: known.length }
   if (known.length < least.value) return { ...about, kind: 'too-few' }
   const risk = expected()
@@ -65,6 +66,7 @@ export function watchOf(
     known.map(({ standing }) => ({ risk, event: standing === 'events' })),
     design,
   )
+  const signalled = new Set(signals)
   return {
     ...about,
     kind: 'watched',
@@ -75,7 +77,7 @@ export function watchOf(
       on: last,
       event: standing === 'events',
       value: path[i] ?? 0,
-      signal: signals.includes(i),
+      signal: signalled.has(i),
     })),
   }
 }

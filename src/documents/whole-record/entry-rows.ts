@@ -1,4 +1,3 @@
-import { forms } from '#content/forms/index.ts'
 import { formulary } from '#content/formulary/index.ts'
 import { procedures } from '#content/procedures/index.ts'
 import { spokenPauses } from '#content/protocols/spoken-pauses.ts'
@@ -6,20 +5,19 @@ import { namesInEnglish, readingInEnglish } from '#content/wording/app-case.ts'
 import { formsInEnglish } from '#content/wording/app-form-words.ts'
 import { formWords } from '#content/wording/app-forms/index.ts'
 import { wholeRecordInEnglish as say } from '#content/wording/whole-record.ts'
-import { type Form, formOf } from '#core/forms/form.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
 import type { Line } from '#core/journal/fold.ts'
 import { bodyWordsOf } from '#core/reading/body-words.ts'
 import { type Library, nameOfEntry, namesOf, saySubject } from '#core/reading/names-of.ts'
 import { plainSaid } from '#core/reading/said.ts'
 import { sayBody } from '#core/reading/say-body.ts'
+import { formOfKind } from '../case/form-of-kind.ts'
 
 const library: Library = { drugs: formulary, procedures, pauses: spokenPauses, words: namesInEnglish }
-const made = new Map<string, Form | null>()
 
 /** Every answer of an entry with its label, as its form asks for them; none where nobody can read it. */
 export function entryRows(line: Line, file: CaseFile): (readonly [label: string, said: string])[] {
-  const form = formNamed(line.header.kind)
+  const form = formOfKind(line.header.kind)
   if (!form || !line.known || line.body === null) return []
   const { yes, no, blanks, codes } = readingInEnglish
   const own = formWords.find(({ kind }) => kind === line.header.kind) ?? { fields: {} }
@@ -35,13 +33,4 @@ export function entryRows(line: Line, file: CaseFile): (readonly [label: string,
 /** What an entry is about, in words. */
 export function subjectOf({ header: { subject } }: Line, file: CaseFile): string {
   return saySubject(subject, file, library)
-}
-
-function formNamed(kind: string): Form | null {
-  const known = made.get(kind)
-  if (known !== undefined) return known
-  const arrangement = forms.find((one) => one.kind === kind)
-  const form = arrangement ? formOf(arrangement) : null
-  made.set(kind, form)
-  return form
 }

@@ -3,16 +3,15 @@ import { formWords } from '#content/wording/app-forms/index.ts'
 import { kindsInEnglish } from '#content/wording/app-kinds.ts'
 import type { Chapter } from '#core/chapters/chapter.ts'
 import type { FormArrangement } from '#core/forms/arrangement.ts'
-import { type Form, formOf } from '#core/forms/form.ts'
+import type { Form } from '#core/forms/form.ts'
 import type { FormWords } from '#core/forms/words.ts'
 import { type KindName, kindNamed } from '#core/journal/fold.ts'
-
-const made = new Map<KindName, Form>()
+import { formOfKind } from '#documents/case/form-of-kind.ts'
 
 /** The form of a kind, made once. */
 export function formFor<Name extends KindName>(kind: Name): Form<Name> {
-  const form = made.get(kind) ?? formOf(arrangementOf(kind))
-  made.set(kind, form)
+  const form = formOfKind(kind)
+  if (!form) throw new Error(`No form asks for a ${kind}.`)
   return form as Form<Name>
 }
 

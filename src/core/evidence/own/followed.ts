@@ -1,6 +1,7 @@
 import { compareText } from '../../journal/compare-text.ts'
+import { laterOf } from '../../owed/setting.ts'
 import { dayOf } from '../../time/calendar-day.ts'
-import { blinkLook } from './known-outcomes.ts'
+import { blinkBesideChecks, blinkLook, inOrder, isPastBlock } from './known-outcomes.ts'
 import { deepEvents, type OwnCase } from './own-case.ts'
 import type { OwnCountingRules } from './own-outcome.ts'
 
@@ -26,24 +27,15 @@ export function followedUntil(own: OwnCase): string | null {
 export type BlinkCourse = { readonly lostOn: string; readonly backOn: string | null; readonly lastLookOn: string }
 
 /** Null where it was never weaker than before, or where that is not known. */
-export function blinkCourse(own: OwnCase, { nerveFromHours }: OwnCountingRules): BlinkCourse | null {
-  const { side, moment } = own.operation
-  const before = own.baseline?.[side].blink
-  const soonest = Date.parse(moment.at) + nerveFromHours.value * 3_600_000
-  const looks = [
-    ...own.checks.flatMap(({ at, body }) => (body.possibleBlockEffect ? [] : blinkLook(at, body.blink, before))),
-    ...own.rounds.flatMap(({ at, body }) => blinkLook(at, body[side].blink, before)),
-    ...own.statuses.flatMap(({ at, body }) => (body.face === 'unknown' ? [] : blinkLook(at, body.face, before))),
-  ]
-    .filter(({ at }) => Date.parse(at) >= soonest)
-    .sort((a, b) => compareText(a.at, b.at))
+export function blinkCourse(own: OwnCase, rules: OwnCountingRules): BlinkCourse | null {
+  const before = own.baseline?.[own.operation.side].blink
+  const checked = own.checks
+    .filter(isPastBlock(own, rules))
+    .flatMap(({ at, body }) => (body.possibleBlockEffect ? [] : blinkLook(at, body.blink, before)))
+  const looks = inOrder([...checked, ...blinkBesideChecks(own, rules)])
   const lost = looks.find(({ worse }) => worse)
   if (!lost) return null
   const day = (at: string) => dayOf({ at, zone: own.file.clinic.zone })
   const back = looks.find(({ at, worse }) => at > lost.at && !worse)
   return { lostOn: day(lost.at), backOn: back ? day(back.at) : null, lastLookOn: day((looks.at(-1) ?? lost).at) }
-}
-
-function laterOf(a: string, b: string): string {
-  return a > b ? a : b
 }

@@ -47,24 +47,34 @@ export function blinkLook(at: string, now: Blink, before: Blink | undefined): Lo
   return [{ at, worse: grades[now] > grades[before] }]
 }
 
+/** Long enough after the cut that no block and no anaesthetic acts any more. */
+export function isPastBlock({ operation }: Pick<OwnCase, 'operation'>, { nerveFromHours }: OwnCountingRules) {
+  const soonest = Date.parse(operation.moment.at) + nerveFromHours.value * 3_600_000
+  return ({ at }: Pick<Line, 'at'>) => Date.parse(at) >= soonest
+}
+
+/** Looks at the blink beside the checks: of rounds in the ward, and of the answers after a year. */
+export function blinkBesideChecks(own: OwnCase, rules: OwnCountingRules): Look[] {
+  const { side } = own.operation
+  const before = own.baseline?.[side].blink
+  const rounds = own.rounds.filter(isPastBlock(own, rules))
+  return [
+    ...rounds.flatMap(({ at, body }) => blinkLook(at, body[side].blink, before)),
+    ...own.statuses.flatMap(({ at, body }) => (body.face === 'unknown' ? [] : blinkLook(at, body.face, before))),
+  ]
+}
+
 /** Blink and droop of the operated side against the baseline of the same side. A possible block effect is no look. */
-function faceLooks(own: OwnCase, { nerveFromHours }: OwnCountingRules): Look[] {
-  const { side, moment } = own.operation
-  const before = own.baseline?.[side]
-  const soonest = Date.parse(moment.at) + nerveFromHours.value * 3_600_000
-  const late = ({ at }: Pick<Line, 'at'>) => Date.parse(at) >= soonest
-  const checked = own.checks.filter(late).flatMap(({ at, body }) => {
+function faceLooks(own: OwnCase, rules: OwnCountingRules): Look[] {
+  const before = own.baseline?.[own.operation.side]
+  const checked = own.checks.filter(isPastBlock(own, rules)).flatMap(({ at, body }) => {
     if (body.possibleBlockEffect) return []
     return together(at, [
       ...blinkLook(at, body.blink, before?.blink),
       ...signLook(at, body.lipOrEarDroop, before?.lipOrEarDroop ?? 'not-assessed'),
     ])
   })
-  const rounds = own.rounds.filter(late).flatMap(({ at, body }) => blinkLook(at, body[side].blink, before?.blink))
-  const after = own.statuses.flatMap(({ at, body }) =>
-    body.face === 'unknown' ? [] : blinkLook(at, body.face, before?.blink),
-  )
-  return inOrder([...checked, ...rounds, ...after])
+  return inOrder([...checked, ...blinkBesideChecks(own, rules)])
 }
 
 function hornerLooks(own: OwnCase): Look[] {
@@ -103,7 +113,7 @@ function together(at: string, looks: readonly Look[]): Look[] {
   return looks.length === 2 ? [{ at, worse: false }] : []
 }
 
-function inOrder(looks: readonly Look[]): Look[] {
+export function inOrder(looks: readonly Look[]): Look[] {
   return [...looks].sort((a, b) => compareText(a.at, b.at))
 }
 

@@ -2,6 +2,7 @@ import type { OwnFiguresAnswer } from '#actions/evidence/read-own-figures.ts'
 import { resultsInEnglish } from '#content/wording/app-results.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { sayCalendarDay } from '#core/time/calendar-day.ts'
+import { ColumnHeads } from '../../design/column-heads.tsx'
 import { IncidenceChart } from './incidence-chart.tsx'
 import styles from './results.module.css'
 
@@ -89,19 +90,10 @@ function blinkSaid(blink: Times['blink'], enough: number): string[] {
 }
 
 function Steps({ steps }: { readonly steps: Tract['steps'] }) {
-  const { columns } = words
   return (
     <div className={styles.wide}>
       <table>
-        <thead>
-          <tr>
-            {Object.values(columns).map((column) => (
-              <th key={column} scope="col">
-                {column}
-              </th>
-            ))}
-          </tr>
-        </thead>
+        <ColumnHeads of={Object.values(words.columns)} />
         <tbody>
           {steps.map(({ day, followed, events, died, share, interval }) => (
             <tr key={day}>

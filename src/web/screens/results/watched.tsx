@@ -4,6 +4,7 @@ import { resultsInEnglish } from '#content/wording/app-results.ts'
 import { countUnitNames, ownOutcomeNames } from '#content/wording/own-figures.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { sayCalendarDay } from '#core/time/calendar-day.ts'
+import { ColumnHeads } from '../../design/column-heads.tsx'
 import { Provenance } from '../../design/provenance.tsx'
 import styles from './results.module.css'
 
@@ -56,7 +57,6 @@ function saidOf(watch: Watch): string {
 }
 
 function Line({ watch }: { readonly watch: Drawn }) {
-  const { columns } = words
   const about = { outcome: ownOutcomeNames[watch.question.outcome], known: String(watch.known), limit: String(limit) }
   return (
     <>
@@ -75,15 +75,7 @@ function Line({ watch }: { readonly watch: Drawn }) {
         <summary>{words.table}</summary>
         <div className={styles.wide}>
           <table>
-            <thead>
-              <tr>
-                {Object.values(columns).map((column) => (
-                  <th key={column} scope="col">
-                    {column}
-                  </th>
-                ))}
-              </tr>
-            </thead>
+            <ColumnHeads of={Object.values(words.columns)} />
             <tbody>
               {watch.points.map(({ on, event, value, signal }, i) => (
                 // biome-ignore lint/suspicious/noArrayIndexKey: a result is named by its place in the order
