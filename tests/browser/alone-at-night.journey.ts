@@ -4,7 +4,7 @@ import { join } from 'node:path'
 import type { Page } from '@playwright/test'
 import { ensureDebian } from '../../scripts/ensure-debian.mjs'
 import { expectAccessible } from './accessible.ts'
-import { expect, openInvented, type Program, surgeon, test } from './clinic.ts'
+import { askedAgain, expect, openInvented, type Program, surgeon, test } from './clinic.ts'
 import { DosePlanPage } from './pages/dose-plan-page.ts'
 import { writeWeight } from './pages/entry-form.ts'
 
@@ -13,7 +13,7 @@ async function paper(page: Page, program: Program, name: RegExp): Promise<{ read
   const href = (await page.getByRole('link', { name }).getAttribute('href')) ?? ''
   const address = new URL(href, program.url).href
   const file = join(program.folder, 'paper.pdf')
-  writeFileSync(file, await (await page.context().request.get(address)).body())
+  writeFileSync(file, await (await page.context().request.get(address, askedAgain)).body())
   const printed = execFileSync('pdftotext', ['-layout', file, '-'], { encoding: 'utf8' })
   const screen = await page.context().newPage()
   await screen.goto(address.replace(/\.pdf$/, '.html'))

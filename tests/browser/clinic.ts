@@ -93,13 +93,19 @@ export type Person = { readonly name: string; readonly role: string; readonly lo
 export const surgeon: Person = { name: 'Runa Falk', role: 'surgeon', login: 'runa.falk' }
 export const nurse: Person = { name: 'Basil Ode', role: 'nurse', login: 'basil.ode' }
 
+/** A connection that lay idle may be closed by the server just as it is used again: what only reads is asked again. */
+export const askedAgain = { maxRetries: 2 } as const
+
 export async function act<Answer>(
   context: BrowserContext,
   url: string,
   action: string,
   input: unknown,
 ): Promise<Answer> {
-  const response = await context.request.post(`${url}/api/actions/${action}`, { data: input })
+  const response = await context.request.post(`${url}/api/actions/${action}`, {
+    data: input,
+    ...(/^(read|who|list)-/.test(action) && askedAgain),
+  })
   expect(response.ok(), `${action}: ${await response.text()}`).toBe(true)
   return (await response.json()) as Answer
 }
@@ -221,14 +227,43 @@ export function typedWhen(minutes: number): string {
   return said.replace(' at ', ', ')
 }
 
-/** What the server has of a case. */
+/**
+ * What the server has of a case. A screen shows what it has kept before the server has it: the server is asked when nothing
+ * waits on that page any more, or after five seconds, where there is no network.
+ */
 export async function entriesOf(program: Program, page: Page, stream: string): Promise<readonly StoredLine[]> {
+  const until = Date.now() + 5_000
+  while (Date.now() < until && (await waitingOn(page)) > 0) await page.waitForTimeout(50)
   const read = await act<{ entries: readonly StoredLine[] }>(page.context(), program.url, 'read-case', {
     stream,
     after: null,
   })
   return read.entries
 }
+
+/** How many entries a page has kept and not sent; what was refused waits for a person and not for the network. */
+async function waitingOn(page: Page): Promise<number> {
+  if (!page.url().startsWith('http')) return 0
+  return (await keptHere(page)).filter((one) => one?.state !== 'refused').length
+}
+
+type Kept = {
+  readonly state: string
+  readonly entry: { readonly id: string; readonly clinic: string; readonly body: object }
+}
+
+/** What the page's own database holds of what was not accepted yet. */
+export async function keptHere(page: Page): Promise<readonly Kept[]> {
+  // Opening a database that is not there would make an empty one.
+  return await page.evaluate(`indexedDB.databases().then((all) => !all.some(({ name }) => name === 'quiet-ear') ? [] : new Promise((done) => {
+    const open = indexedDB.open('quiet-ear')
+    open.onsuccess = () => {
+      const all = open.result.transaction('outbox').objectStore('outbox').getAll()
+      all.onsuccess = () => { open.result.close(); done(all.result) }
+    }
+  }))`)
+}
+
 type StoredLine = {
   readonly header: {
     readonly id: string

@@ -4,7 +4,18 @@ import { agreement } from '#core/journal/kinds/agreement.ts'
 import type { booking } from '#core/journal/kinds/booking.ts'
 import { estimate } from '#core/journal/kinds/estimate.ts'
 import { household } from '#core/journal/kinds/household.ts'
-import { entriesOf, expect, hire, nurse, openInvented, type Program, test, typedWhen, writeNow } from './clinic.ts'
+import {
+  askedAgain,
+  entriesOf,
+  expect,
+  hire,
+  nurse,
+  openInvented,
+  type Program,
+  test,
+  typedWhen,
+  writeNow,
+} from './clinic.ts'
 import { AgreementPage } from './pages/agreement-page.ts'
 import { DosePlanPage } from './pages/dose-plan-page.ts'
 
@@ -89,7 +100,7 @@ test('a sitter cannot agree and is told what would make it possible; the owner s
   // The signature is on the paper.
   const paper = await page
     .context()
-    .request.get(`${program.url}/api/papers/${encodeURIComponent(stream)}/agreement-sheet.html`)
+    .request.get(`${program.url}/api/papers/${encodeURIComponent(stream)}/agreement-sheet.html`, askedAgain)
   expect(await paper.text()).toContain('Signature of')
 
   // The ceiling rises by one: the page and the theatre list say from what to what.

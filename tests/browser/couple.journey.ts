@@ -4,7 +4,7 @@ import { agreement } from '#core/journal/kinds/agreement.ts'
 import { estimate } from '#core/journal/kinds/estimate.ts'
 import { household } from '#core/journal/kinds/household.ts'
 import { expectAccessible } from './accessible.ts'
-import { entriesOf, expect, openInvented, type Program, test, writeNow } from './clinic.ts'
+import { askedAgain, entriesOf, expect, openInvented, type Program, test, writeNow } from './clinic.ts'
 import { AgreementPage } from './pages/agreement-page.ts'
 
 const stream = 'case:juniper'
@@ -201,7 +201,7 @@ async function newest(program: Program, page: Page) {
 
 async function paperOf({ url }: Program, page: Page): Promise<string> {
   const path = `/api/papers/${encodeURIComponent(stream)}/agreement-sheet.html`
-  const answer = await page.context().request.get(`${url}${path}`)
+  const answer = await page.context().request.get(`${url}${path}`, askedAgain)
   expect(answer.ok()).toBe(true)
   return answer.text()
 }

@@ -1,6 +1,6 @@
 import type { BodyOf } from '#core/journal/fold.ts'
 import { expectAccessible } from './accessible.ts'
-import { expect, openInvented, test, writeNow } from './clinic.ts'
+import { askedAgain, expect, openInvented, test, writeNow } from './clinic.ts'
 import { EntryForm } from './pages/entry-form.ts'
 
 const day = (days: number) => new Date(Date.now() + days * 86_400_000).toISOString().slice(0, 10)
@@ -49,7 +49,7 @@ test('a methicillin-resistant isolate: no beta-lactam is left, the drug is chang
     },
   ])
   const paper = async (name: string) =>
-    (await page.context().request.get(`${program.url}/api/papers/case%3Abarley/${name}.txt`)).text()
+    (await page.context().request.get(`${program.url}/api/papers/case%3Abarley/${name}.txt`, askedAgain)).text()
   const before = (await paper('home-page')).replaceAll(/\s+/g, ' ')
   expect(before).toContain('Amoxicillin with clavulanate 250 mg tablets')
   expect(before).not.toContain('many medicines do not kill')

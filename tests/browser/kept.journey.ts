@@ -1,21 +1,8 @@
 import { readFileSync } from 'node:fs'
 import type { Page } from '@playwright/test'
 import { expectAccessible, expectNoSidewaysScroll } from './accessible.ts'
-import { enrol, entriesOf, expect, nurse, openInvented, type Program, test } from './clinic.ts'
+import { enrol, entriesOf, expect, keptHere, nurse, openInvented, type Program, test } from './clinic.ts'
 import { EntryForm, fillWeight } from './pages/entry-form.ts'
-
-type Kept = { readonly entry: { readonly id: string; readonly clinic: string; readonly body: object } }
-
-/** What the page's own database holds of what was not accepted yet. */
-async function keptHere(page: Page): Promise<readonly Kept[]> {
-  return await page.evaluate(`new Promise((done) => {
-    const open = indexedDB.open('quiet-ear')
-    open.onsuccess = () => {
-      const all = open.result.transaction('outbox').objectStore('outbox').getAll()
-      all.onsuccess = () => { open.result.close(); done(all.result) }
-    }
-  })`)
-}
 
 /** Writes a weight while the network is away; ends on the page of what is kept here. */
 async function weighOffline(page: Page, program: Program, weight: string): Promise<void> {

@@ -1,5 +1,5 @@
 import { expectAccessible, expectNoSidewaysScroll } from './accessible.ts'
-import { entriesOf, expect, openInvented, test } from './clinic.ts'
+import { askedAgain, entriesOf, expect, openInvented, test } from './clinic.ts'
 
 test('a theatre sheet is printed before, written by hand, and typed in afterwards, all at once and marked as such', async ({
   page,
@@ -9,9 +9,11 @@ test('a theatre sheet is printed before, written by hand, and typed in afterward
   await openInvented(program, page)
   await page.goto(`${program.url}/case/juniper/room/operation-juniper`)
   const sheet = await page.getByRole('link', { name: 'Print the paper sheet' }).getAttribute('href')
-  const printed = await page.context().request.get(`${program.url}${sheet}`)
+  const printed = await page.context().request.get(`${program.url}${sheet}`, askedAgain)
   expect(printed.headers()['content-type']).toBe('application/pdf')
-  const words = await (await page.context().request.get(`${program.url}${sheet?.replace('.pdf', '.txt')}`)).text()
+  const words = await (
+    await page.context().request.get(`${program.url}${sheet?.replace('.pdf', '.txt')}`, askedAgain)
+  ).text()
   expect(words).toContain('Theatre sheet: RIGHT ear')
   expect(words).toContain('____ : ____')
 

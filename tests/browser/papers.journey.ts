@@ -5,7 +5,7 @@ import type { Page } from '@playwright/test'
 import { caution } from '#content/wording/caution.ts'
 import { ensureDebian } from '../../scripts/ensure-debian.mjs'
 import { expectAccessible } from './accessible.ts'
-import { expect, openInvented, type Program, test } from './clinic.ts'
+import { askedAgain, expect, openInvented, type Program, test } from './clinic.ts'
 
 /** Line breaks are the page's, not the sentence's. */
 function unspaced(text: string): string {
@@ -26,7 +26,9 @@ test('the papers of a case are printed from its page, each with its side and the
   await openPapers(page, program, 'barley')
   const link = page.getByRole('link', { name: /^Dose sheet.*, (LEFT|RIGHT) ear, PDF$/ })
   await expect(link).toBeVisible()
-  const answer = await page.context().request.get(new URL((await link.getAttribute('href')) ?? '', program.url).href)
+  const answer = await page
+    .context()
+    .request.get(new URL((await link.getAttribute('href')) ?? '', program.url).href, askedAgain)
   expect(answer.headers()['content-type']).toBe('application/pdf')
   const file = join(program.folder, 'sheet.pdf')
   writeFileSync(file, await answer.body())

@@ -1,7 +1,7 @@
 import type { Page } from '@playwright/test'
 import { theatreStamp } from '#core/journal/kinds/theatre-stamp.ts'
 import { expectAccessible, expectNoSidewaysScroll } from './accessible.ts'
-import { entriesOf, expect, openInvented, test, writeNow } from './clinic.ts'
+import { askedAgain, entriesOf, expect, openInvented, test, writeNow } from './clinic.ts'
 import { EntryForm } from './pages/entry-form.ts'
 import { copyUntil } from './states/case-until.ts'
 
@@ -30,7 +30,9 @@ test('the surgeon reads what was drafted from the stamps, changes it and signs i
     stamp('k12-drain', 20, { drain: 'none' }),
   ])
   const paper = async (name: string) =>
-    (await page.context().request.get(`${url}/api/papers/case%3Ayarrow/${name}-operation-yarrow.txt`)).text()
+    (
+      await page.context().request.get(`${url}/api/papers/case%3Ayarrow/${name}-operation-yarrow.txt`, askedAgain)
+    ).text()
   const sign = page.getByRole('link', { name: 'Draft and sign the operation report' })
 
   // The wound is open: nothing is signed yet.
@@ -115,6 +117,6 @@ test('the surgeon reads what was drafted from the stamps, changes it and signs i
 })
 
 async function bytesOf(page: Page, address: string): Promise<string> {
-  const response = await page.context().request.get(address)
+  const response = await page.context().request.get(address, askedAgain)
   return (await response.body()).subarray(0, 4).toString()
 }

@@ -1,5 +1,5 @@
 import { expectAccessible, expectNoSidewaysScroll } from './accessible.ts'
-import { entriesOf, expect, openInvented, test } from './clinic.ts'
+import { askedAgain, entriesOf, expect, openInvented, test } from './clinic.ts'
 import { EntryForm } from './pages/entry-form.ts'
 import { copyUntil } from './states/case-until.ts'
 
@@ -51,7 +51,7 @@ test('an operation with an unlabelled pot and an unequal count is not signed out
   await expect(pots.getByText('sent')).toHaveCount(2, { timeout: 10_000 })
   const labels = await page
     .context()
-    .request.get(`${url}/api/papers/case%3Alinden/specimen-labels-operation-linden.txt`)
+    .request.get(`${url}/api/papers/case%3Alinden/specimen-labels-operation-linden.txt`, askedAgain)
   expect(await labels.text()).toMatch(/Linden .*\n?.*L-1 (LEFT|RIGHT) ear/)
 
   await count('final', '19', 'in')
@@ -113,7 +113,11 @@ test('an operation with an unlabelled pot and an unequal count is not signed out
   await page.goto(url + room)
   await expect(page.getByText(/^Signed out\./)).toBeVisible()
   const report = async () =>
-    (await page.context().request.get(`${url}/api/papers/case%3Alinden/operation-report-operation-linden.txt`)).text()
+    (
+      await page
+        .context()
+        .request.get(`${url}/api/papers/case%3Alinden/operation-report-operation-linden.txt`, askedAgain)
+    ).text()
   expect(await report()).toMatch(/Signed out \d+ \w+ \d{4}, \d\d:\d\d, Runa Falk\./)
   expect(await report()).toContain('Because: One lies under the drape')
 
