@@ -54,7 +54,7 @@ export function app({ world, about, log, names, live, press, web, connecting }: 
   offerPapers(app, worldOf, press)
   offerLive(app, worldOf, live)
   offerConnect(app, { ...connecting, modeOf: connectionOf, files: web })
-  offerOwnerPage(app, worldOf)
+  offerOwnerPage(app, worldOf, press)
   offerWeb(app, web)
 
   app.notFound((c) => c.json(problem('not-found', '', `There is nothing at ${c.req.method} ${c.req.path}.`), 404))

@@ -157,9 +157,22 @@ describe('the door of the owner’s page', () => {
     expect(await closed(await get('/o/'))).toEqual([404, true])
   })
 
-  it('is closed for ever when the animal has died', async () => {
+  it('shows whoever has a good link a quiet page when the animal has died, and keeps nothing that is sent', async () => {
+    const [before, entry] = [(await wishes()).length, await entryOn()]
     await desk.browser.send([desk.make({ stream, kind: 'death' })], house.clinic)
     clock.pass({ seconds: 120 })
-    expect(await closed(await get(path))).toEqual([404, true])
+    for (const answer of [
+      await get(path),
+      await get(`${path}/home`),
+      await get(`${path}/before`),
+      await get(`${path}/leaflet.pdf`),
+      await send(path, { entry, leaning: 'teca-lbo' }),
+    ]) {
+      const page = await answer.text()
+      expect([answer.status, page.includes('We are sorry that Bramble has died.')]).toEqual([410, true])
+      expect(page).not.toMatch(/<form|<nav|<script|<input/)
+    }
+    expect(await wishes()).toHaveLength(before)
+    expect(await closed(await get(`/o/${'E'.repeat(43)}`))).toEqual([404, true])
   })
 })

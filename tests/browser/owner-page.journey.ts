@@ -29,7 +29,7 @@ test('a link made on the case opens the owner’s page on a phone without a scri
   expect(await page.content()).not.toContain(address.slice(-43))
 
   const phone = await (await browser.newContext(stranger)).newPage()
-  const answer = await phone.goto(address)
+  const answer = await phone.goto(`${address}/before`)
   expect([answer?.status(), answer?.headers()['referrer-policy'], answer?.headers()['cache-control']]).toEqual([
     200,
     'no-referrer',
@@ -84,7 +84,7 @@ test('the page is whole for a screen reader and without colour, on a phone, a ta
   await openInvented(program, page)
   const address = await makeLink(page, program.url, 'Rosalind Okafor')
   const reader = await (await browser.newContext({ viewport: { width: 768, height: 1024 } })).newPage()
-  await reader.goto(`${address}?a=teca-lbo&b=no-treatment&step=all`)
+  await reader.goto(`${address}/before?a=teca-lbo&b=no-treatment&step=all`)
   await expectAccessible(reader, 'the owner’s page')
 
   // Headings without a gap, one of the first level; every square of dots says its number, beside the same in words.
@@ -152,9 +152,12 @@ test('a tablet in the room opens the page beside the case; no other address of t
     page.waitForEvent('popup'),
     page.getByRole('button', { name: 'Show on this tablet, for Rosalind Okafor' }).click(),
   ])
+  await expect(tab.getByRole('heading', { level: 1 })).toHaveText('At home with Tansy')
+  const token = tab.url().split('/').at(-2)
+  expect(token).toMatch(/^[\w-]{43}$/)
+  await tab.getByRole('link', { name: 'The choices, as before' }).click()
   await expect(tab.getByRole('heading', { level: 1 })).toHaveText('Tansy: what can be done')
   await expect(tab.getByText('We made this page for our talk today.')).toBeVisible()
-  const token = tab.url().slice(-43)
   const elsewhere = await browser.newContext()
   for (const path of ['/api/actions/read-case', '/api/actions/list-owner-links']) {
     const answer = await elsewhere.request.post(`${program.url}${path}`, {

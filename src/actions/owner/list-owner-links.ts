@@ -1,5 +1,6 @@
 import { z } from 'zod'
-import { ownerLinkState, ownerLinkStates, ownersOf } from '#core/people/owner-link-state.ts'
+import { ownerLinkRules } from '#content/follow-up/owner-link-rules.ts'
+import { ownerLinkEnds, ownerLinkState, ownerLinkStates, ownersOf } from '#core/people/owner-link-state.ts'
 import { defineAction } from '../action.ts'
 import { callerIn } from '../caller.ts'
 import { linkedCase } from './linked-case.ts'
@@ -26,6 +27,8 @@ const answer = z.object({
 })
 export type OwnerLinksAnswer = z.infer<typeof answer>
 
+const afterHome = ownerLinkRules.privateLastsAfterHome.value
+
 /** Every private link that was made for a case, whatever became of it, and for whom one can be made. */
 export const listOwnerLinks = defineAction({
   name: 'list-owner-links',
@@ -40,7 +43,11 @@ export const listOwnerLinks = defineAction({
     const links = await world.ownerLinks.ofCases(clinic, streams)
     const owners = file && !file.theCase.latest('death') ? ownersOf(file) : []
     return {
-      links: links.map(({ clinic: _, stream: __, ...link }) => ({ ...link, state: ownerLinkState(link, file, now) })),
+      links: links.map(({ clinic: _, stream: __, ...link }) => ({
+        ...link,
+        expiresAt: ownerLinkEnds(link, file, afterHome),
+        state: ownerLinkState(link, file, now, afterHome),
+      })),
       owners: owners.map((contact) => ({ contact, name: file?.contacts.get(contact)?.name ?? contact })),
     }
   },

@@ -1,15 +1,24 @@
+import { ownerLinkRules } from '#content/follow-up/owner-link-rules.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
-import { ownerLinkState } from '#core/people/owner-link-state.ts'
+import { ownerLinkEnds, ownerLinkState } from '#core/people/owner-link-state.ts'
 import type { World } from '../action.ts'
 import { hashOf } from '../people/caller.ts'
 import { countTry, delayOfAddress, networkOf } from '../people/tries.ts'
 import { linkedCase } from './linked-case.ts'
 import type { OwnerLink } from './owner-links.ts'
 
-export type OpenedLink = { readonly link: OwnerLink; readonly file: CaseFile; readonly now: string }
+export type OpenedLink = {
+  /** `expiresAt` is when it really ends: the year at home counted in. */
+  readonly link: OwnerLink
+  readonly file: CaseFile
+  readonly now: string
+  /** The animal has died: nothing is shown or asked any more. */
+  readonly died: boolean
+}
 type Asked = Pick<World, 'store' | 'accounts' | 'ownerLinks' | 'clock' | 'door'>
 
 const shape = /^[\w-]{43}$/
+const afterHome = ownerLinkRules.privateLastsAfterHome.value
 
 /**
  * The case behind the token of a link, or null for one that is wrong, has run out or was ended: nobody outside is told
@@ -20,12 +29,14 @@ export async function openOwnerLink(token: string, world: Asked): Promise<Opened
   const now = world.clock.now()
   const link = shape.test(token) ? await world.ownerLinks.byToken(hashOf(token)) : undefined
   const file = link ? (await linkedCase(world, link.clinic, link.stream)).file : null
-  if (!link || !file || ownerLinkState(link, file, now) !== 'open') {
+  const state = link && ownerLinkState(link, file, now, afterHome)
+  if (!link || !file || (state !== 'open' && state !== 'animal-died')) {
     await countTry(world, `owner-link address ${networkOf(world.door.address)}`, delayOfAddress)
     return null
   }
   await world.ownerLinks.opened(link.id, now)
   const line = { stream: link.stream, person: link.contact, device: link.id, at: `${now.slice(0, 16)}Z` }
   await world.accounts.logRead(link.clinic, line)
-  return { link, file, now }
+  const expiresAt = ownerLinkEnds(link, file, afterHome)
+  return { link: { ...link, expiresAt }, file, now, died: state === 'animal-died' }
 }

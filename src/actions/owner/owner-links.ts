@@ -31,8 +31,8 @@ export interface OwnerLinks {
   byToken(tokenHash: string): Promise<OwnerLink | undefined>
   /** Every link that was ever made for some cases, the oldest first. */
   ofCases(clinic: string, streams: readonly string[]): Promise<OwnerLink[]>
-  /** The links of a clinic that were neither ended nor ran out. */
-  standing(clinic: string, now: string): Promise<OwnerLink[]>
+  /** The links of a clinic that nobody ended: one whose day has passed stands longer when the animal went home. */
+  standing(clinic: string): Promise<OwnerLink[]>
   opened(id: string, at: string): Promise<void>
   /** Ends a link for good; who ended it first stays. False when there is none of this clinic. */
   revoke(clinic: string, id: string, by: string, at: string): Promise<boolean>

@@ -9,9 +9,18 @@ export const ownerLinkRules = {
     ...houseJudgementOnly,
     where: 'from the first talk past the stitches: long enough to decide without haste; a new link is made in a minute',
   },
+  privateLastsAfterHome: {
+    value: { count: 14, unit: 'months' },
+    ...houseJudgementOnly,
+    where: 'counted from going home: the twelve-month check, and two months in which an answer may still come',
+  },
   inRoomHours: {
     value: 2,
     ...houseJudgementOnly,
     where: 'one consultation: the tablet is handed to the next owner afterwards',
   },
-} as const satisfies { readonly privateLasts: Sourced<Period>; readonly inRoomHours: Sourced<number> }
+} as const satisfies {
+  readonly privateLasts: Sourced<Period>
+  readonly privateLastsAfterHome: Sourced<Period>
+  readonly inRoomHours: Sourced<number>
+}

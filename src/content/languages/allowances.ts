@@ -13,6 +13,7 @@ export const allowances: WordsAllowances = {
       { path: 'plate.described.layers.bulla', because: 'the same word' },
       { path: 'page.groups.animal', because: 'only places to fill' },
       { path: 'page.sourceLine', because: 'a number in brackets and a citation' },
+      { path: 'link.quiet.title', because: 'only a place to fill' },
       { path: 'page.closed.phone', because: 'a name and a number' },
       { path: 'told.groups.animal', because: 'only places to fill' },
       { path: 'odds.groups.animal.one', because: 'only places to fill' },

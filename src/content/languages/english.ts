@@ -14,6 +14,7 @@ import { leafletInEnglish } from '../wording/leaflet.ts'
 import { oddsInEnglish } from '../wording/odds.ts'
 import { optionsInEnglish } from '../wording/options.ts'
 import { calendarInEnglish } from '../wording/owed-calendar.ts'
+import { ownerLinkInEnglish } from '../wording/owner-link.ts'
 import { ownerPageInEnglish } from '../wording/owner-page.ts'
 import { ownerPlateInEnglish } from '../wording/owner-page-plate.ts'
 import { papersInEnglish } from '../wording/papers.ts'
@@ -49,6 +50,7 @@ export const english = {
   hygiene: hygieneInEnglish,
   calendar: calendarInEnglish,
   page: ownerPageInEnglish,
+  link: ownerLinkInEnglish,
   ownerPlate: ownerPlateInEnglish,
   plate: plateInEnglish,
   drawing: keptDrawingInEnglish,

@@ -12,6 +12,7 @@ import type { homeChangeInEnglish } from '../wording/home-change.ts'
 import type { hygieneInEnglish } from '../wording/hygiene.ts'
 import type { leafletInEnglish } from '../wording/leaflet.ts'
 import type { calendarInEnglish } from '../wording/owed-calendar.ts'
+import type { ownerLinkInEnglish } from '../wording/owner-link.ts'
 import type { ownerPageInEnglish } from '../wording/owner-page.ts'
 import type { ownerPlateInEnglish } from '../wording/owner-page-plate.ts'
 import type { papersInEnglish } from '../wording/papers.ts'
@@ -50,6 +51,8 @@ export type OwnerWords = {
   readonly calendar: SameShape<typeof calendarInEnglish>
   /** The page behind a private link, and what stands on and beside its plates. */
   readonly page: SameShape<typeof ownerPageInEnglish>
+  /** The pages beside it, from the day the animal goes home. */
+  readonly link: SameShape<typeof ownerLinkInEnglish>
   readonly ownerPlate: SameShape<typeof ownerPlateInEnglish>
   readonly plate: PlateWords
   readonly drawing: DrawingWords

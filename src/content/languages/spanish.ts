@@ -8,6 +8,7 @@ import { leafletInSpanish } from '../wording/spanish/leaflet.ts'
 import { oddsInSpanish } from '../wording/spanish/odds.ts'
 import { optionsInSpanish } from '../wording/spanish/options.ts'
 import { calendarInSpanish } from '../wording/spanish/owed-calendar.ts'
+import { ownerLinkInSpanish } from '../wording/spanish/owner-link.ts'
 import { ownerPageInSpanish } from '../wording/spanish/owner-page.ts'
 import { ownerPlateInSpanish } from '../wording/spanish/owner-page-plate.ts'
 import { papersInSpanish } from '../wording/spanish/papers.ts'
@@ -39,6 +40,7 @@ export const spanish = {
   hygiene: hygieneInSpanish,
   calendar: calendarInSpanish,
   page: ownerPageInSpanish,
+  link: ownerLinkInSpanish,
   ownerPlate: ownerPlateInSpanish,
   plate: plateInSpanish,
   drawing: keptDrawingInSpanish,

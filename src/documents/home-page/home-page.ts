@@ -32,11 +32,9 @@ export const homePage: PaperDefinition = {
     if (!animal) return notYet('no-identity')
     if (!plan) return notYet('not-discharged')
     if (file.theCase.latest('death')) return notYet('dead')
-    const { body } = plan.discharge
     const spoken = spokenWith(input)
     const said = spoken.words
-    const { home: words, dates } = said
-    const operations = operationsOf(file).filter(({ done }) => done !== null)
+    const { home: words } = said
     return paperOf(input, {
       id: 'home-page',
       title: fill(words.title, { name: animal.name }),
@@ -47,32 +45,45 @@ export const homePage: PaperDefinition = {
         ...stoppedUnnamed(plan),
         ...otherLanguageNote(file, spoken),
         ...replacesOlder(file, said),
-        ...operations.map((operation) => operatedEar(operation, said)),
-        phoneNow(file, said),
-        ...changedMedicines(plan, file, said),
-        heading(1, words.tonight),
-        list(words.tonightItems.value),
-        heading(1, words.medicines),
-        ...medicineBlocks(coursesToGive(plan, file), file.clinic.zone, said, noneToGive(plan, said)),
-        ...eyeBlocks(file, operations, body, said),
-        ...hygieneBlocks(file, said),
-        heading(1, words.collar),
-        paragraph(`${fill(words.collarUntil, { date: sayCalendarDay(body.collarUntil, dates) })} ${words.collarWhy}`),
-        facts([words.wound, words.sutures[body.sutures]], [words.eating, body.food], [words.rest, body.rest]),
-        warningSign(operations, said),
-        heading(1, words.next),
-        paragraph(
-          body.nextVisit === null
-            ? words.nextNone
-            : fill(words.nextOn, { date: sayCalendarDay(body.nextVisit, dates) }),
-        ),
-        ...caredForBy(file, plan, said),
-        ...waitingFor(file, said),
-        ...taught(file, body, said),
+        ...homeBlocks(file, plan, said),
         ...translationNote(spoken),
       ],
     })
   },
+}
+
+/** Whether a person of the house has to look at the medicines before an owner reads this page. */
+export function isHomePageHeld(file: CaseFile, plan: HomePlan): boolean {
+  return notToBeHandedOut(file).length > 0 || stoppedUnnamed(plan).length > 0
+}
+
+/** What the page says to the owner, without what is for whoever hands it out. */
+export function homeBlocks(file: CaseFile, plan: HomePlan, said: OwnerWords): Block[] {
+  const { body } = plan.discharge
+  const { home: words, dates } = said
+  const operations = operationsOf(file).filter(({ done }) => done !== null)
+  return [
+    ...operations.map((operation) => operatedEar(operation, said)),
+    phoneNow(file, said),
+    ...changedMedicines(plan, file, said),
+    heading(1, words.tonight),
+    list(words.tonightItems.value),
+    heading(1, words.medicines),
+    ...medicineBlocks(coursesToGive(plan, file), file.clinic.zone, said, noneToGive(plan, said)),
+    ...eyeBlocks(file, operations, body, said),
+    ...hygieneBlocks(file, said),
+    heading(1, words.collar),
+    paragraph(`${fill(words.collarUntil, { date: sayCalendarDay(body.collarUntil, dates) })} ${words.collarWhy}`),
+    facts([words.wound, words.sutures[body.sutures]], [words.eating, body.food], [words.rest, body.rest]),
+    warningSign(operations, said),
+    heading(1, words.next),
+    paragraph(
+      body.nextVisit === null ? words.nextNone : fill(words.nextOn, { date: sayCalendarDay(body.nextVisit, dates) }),
+    ),
+    ...caredForBy(file, plan, said),
+    ...waitingFor(file, said),
+    ...taught(file, body, said),
+  ]
 }
 
 function noneToGive({ changes }: HomePlan, { home, homeChange }: OwnerWords): string {
@@ -94,7 +105,7 @@ function operatedEar({ side, moment }: Operation, { home: words, papers, dates }
   return facts([words.operated, fill(words.operatedValue, about)])
 }
 
-function phoneNow(file: CaseFile, { home: words, papers }: OwnerWords): Block {
+export function phoneNow(file: CaseFile, { home: words, papers }: OwnerWords): Block {
   const { phone, outOfHoursPhone } = file.clinic
   const night = outOfHoursPhone ?? papers.notRecorded
   const numbers = fill(words.phones, { phone, night })

@@ -1,15 +1,16 @@
 import { fill } from '#core/outcome/finding.ts'
-import { sayMoment } from '#core/time/moment.ts'
 import { numberSources } from '../leaflet/numbered-sources.ts'
-import { type Html, html } from '../render/markup.ts'
+import { navHtml } from '../owner-link/destinations.ts'
+import { html } from '../render/markup.ts'
 import { afterPart, decidePart, decisionPart, estimatePart, sourcesPart } from './around.ts'
 import { hrefOf } from './asked.ts'
 import { choicesPart, twoPart } from './choices.ts'
+import { documentHtml, footerHtml, languageLinks } from './frame.ts'
 import type { OwnerPageInput } from './input.ts'
 import { foundPart, stepsPart } from './inside.ts'
 import { earsInWords, nameOf, type Part, partHtml } from './parts.ts'
 import { wishesPart } from './wishes.ts'
-import { type OwnerPageWords, ownerPageInLanguages } from './words.ts'
+import type { OwnerPageWords } from './words.ts'
 
 /** The parts of the page in their order; two choices stand side by side only when they were asked for. */
 function partsOf(input: OwnerPageInput): Part[] {
@@ -33,7 +34,7 @@ function partsOf(input: OwnerPageInput): Part[] {
 
 /** The owner's page as HTML: nothing on it needs a script, and no address of it holds the token that opens it. */
 export function ownerPage(input: OwnerPageInput): string {
-  const { file, until, contact, use, words } = input
+  const { file, contact, use, words } = input
   const { page } = words
   const ears = earsInWords(input)
   const about = { owner: file.contacts.get(contact)?.name ?? '', name: nameOf(input), ears: ears ?? '' }
@@ -44,41 +45,14 @@ export function ownerPage(input: OwnerPageInput): string {
 <h1>${fill(page.title, about)}</h1>
 <p class="hello">${fill(ears === null ? page.helloNoEar : page.hello, about)}</p>
 <p>${use === 'in-room' ? `${page.inRoom} ` : ''}${page.howToRead}</p>
-${languageLinks(input)}
+${languageLinks(words, (language) => hrefOf(input.asked, { language }, ''))}
 </header>
-<nav aria-labelledby="contents" class="screen"><h2 id="contents">${page.contents}</h2>
+${navHtml('before', input)}<nav aria-labelledby="contents" class="screen"><h2 id="contents">${page.contents}</h2>
 <ol>${parts.map(({ id, title }) => html`<li><a href="#${id}">${title}</a></li>`)}</ol></nav>
 <main>
 ${parts.map(partHtml)}</main>
-<footer>
-<h2>${fill(page.phone, { clinic: file.clinic.name })}</h2>
-${phonesHtml(input)}
-<p>${page.caution}</p>
-<p>${fill(page.linkUntil, { date: sayMoment(until, words.dates) })}</p>
-<p class="screen">${page.print}</p>
-</footer>`,
+${footerHtml(input, [html`<p class="screen">${page.print}</p>\n`])}`,
   ])
-}
-
-function phonesHtml({ file: { clinic }, words: { page } }: OwnerPageInput): Html {
-  const night =
-    clinic.outOfHoursPhone === null ? html`` : html`<p>${phoneLine(page.phoneNight, clinic.outOfHoursPhone)}</p>`
-  return html`<p>${phoneLine(page.phoneDay, clinic.phone)}</p>${night}`
-}
-
-function phoneLine(sentence: string, phone: string): Html {
-  const [before = '', after = ''] = sentence.split('{phone}')
-  return html`${before}<a href="tel:${phone.replaceAll(/[^\d+]/g, '')}">${phone}</a>${after}`
-}
-
-function languageLinks({ asked, words }: OwnerPageInput): Html[] {
-  return Object.values(ownerPageInLanguages)
-    .filter(({ page }) => page.language !== words.page.language)
-    .map(({ page: other }) => {
-      const text = fill(other.otherLanguage, { language: other.languageName })
-      const href = hrefOf(asked, { language: other.language }, '')
-      return html`<p class="screen"><a href="${href}" lang="${other.language}" hreflang="${other.language}">${text}</a></p>`
-    })
 }
 
 /** What everybody sees whose link opens nothing: the same page for a wrong one, one that ran out and one that was ended. */
@@ -99,23 +73,4 @@ export function closedPage(
 ${phone ?? html``}${tooMany ? html`<p>${closed.wait}</p>` : html``}
 </main>`,
   ])
-}
-
-function documentHtml({ page }: OwnerPageWords, title: string, body: readonly Html[]): string {
-  return html`<!doctype html>
-<html lang="${page.language}">
-<head>
-<meta charset="utf-8">
-<meta name="viewport" content="width=device-width, initial-scale=1">
-<meta name="robots" content="noindex, nofollow, noarchive">
-<meta name="referrer" content="no-referrer">
-<meta name="format-detection" content="telephone=no">
-<title>${title}</title>
-<link rel="stylesheet" href="/o/page.css">
-</head>
-<body>
-${body}
-</body>
-</html>
-`.text
 }

@@ -23,7 +23,7 @@ export function listOf(texts: readonly string[]): Html {
   return html`<ul>${texts.map((text) => html`<li>${text}</li>`)}</ul>\n`
 }
 
-export function nameOf({ file }: OwnerPageInput): string {
+export function nameOf({ file }: Pick<OwnerPageInput, 'file'>): string {
   return file.theCase.latest('identity')?.body.name ?? ''
 }
 

@@ -72,7 +72,25 @@ legend { padding: 0; }
 .wishes label { display: inline-block; padding: 0.55rem 0 0.55rem 1.5rem; margin-right: 1.25rem; text-indent: -1.5rem; }
 .wishes h3 label { padding: 0; text-indent: 0; }
 input[type="radio"] { accent-color: #1f5a66; width: 1.15rem; height: 1.15rem; vertical-align: -0.2rem; margin: 0 0.35rem 0 0; }
+nav.pages { padding: 0.25rem 1.25rem; }
+nav.pages ul { list-style: none; margin: 0; padding: 0; }
+nav.pages li { margin: 0; border-top: 1px solid #c9d2d4; }
+nav.pages li:first-child { border-top: 0; }
+nav.pages a { padding: 0.6rem 0; min-height: 26px; }
+nav.pages a[aria-current] { font-weight: 600; color: inherit; text-decoration: none; }
+.as-of { font-weight: 600; }
+.paper h2 { margin-top: 2.25rem; }
+.paper dl div { padding: 0.2rem 0; }
+.paper aside { border-left: 4px solid #1f5a66; padding: 0.2rem 0 0.2rem 1rem; margin: 1.25rem 0; }
+.paper aside.stop { border: 3px solid #1c2326; border-radius: 6px; padding: 0.75rem 1rem; }
+.paper aside p { margin: 0.3rem 0; white-space: pre-line; }
+.paper .word { font-weight: 700; }
+.paper p, .paper dd { white-space: pre-line; }
+.paper td { padding-left: 7.5rem; text-indent: -7.5rem; }
+.paper td::before { content: attr(data-head); display: inline-block; width: 7rem; padding-right: 0.5rem; text-indent: 0; color: #5a666b; }
 @media (min-width: 44rem), print {
+  .paper td { padding-left: 0; text-indent: 0; } .paper td::before { display: none; }
+  .paper dl div { padding-left: 10.5rem; }
   body { padding: 0 2rem 4rem; }
   .narrow { display: none; }
   .wide { display: block; }

@@ -1,6 +1,7 @@
 import { papersInEnglish } from '#content/wording/papers.ts'
 import { never } from '#core/outcome/outcome.ts'
 import { printStyle } from './html-style.ts'
+import { Html } from './markup.ts'
 import { type Block, type Label, type Paper, printable, runsOf, type Table, type Words } from './model.ts'
 
 /** The paper as one self-contained page: no script, no other file, print style inside. */
@@ -27,6 +28,11 @@ ${paper.blocks.map(blockHtml).join('\n')}
 </body>
 </html>
 `
+}
+
+/** Blocks alone, to stand in a page of another kind. */
+export function blocksHtml(blocks: readonly Block[]): Html {
+  return new Html(blocks.map(blockHtml).join('\n'))
 }
 
 function blockHtml(block: Block): string {
@@ -84,18 +90,20 @@ function inPage(svg: string): string {
 
 function tableHtml({ caption, columns, rows, rowHeader }: Table): string {
   const classOf = (at: number) => ` class="${columns[at]?.align ?? 'left'} ${columns[at]?.weight ?? 'plain'}"`
-  const heads = columns.map(({ head }, at) => `<th scope="col"${classOf(at)}>${escaped(head)}</th>`).join('')
+  const heads = columns
+    .map(({ head }, at) => `<th scope="col" role="columnheader"${classOf(at)}>${escaped(head)}</th>`)
+    .join('')
   const body = rows
     .map((row) => {
       const cells = row.map((cell, at) =>
         rowHeader && at === 0
-          ? `<th scope="row" dir="auto"${classOf(at)}>${inline(cell)}</th>`
-          : `<td dir="auto"${classOf(at)}>${inline(cell)}</td>`,
+          ? `<th scope="row" role="rowheader" dir="auto"${classOf(at)}>${inline(cell)}</th>`
+          : `<td role="cell" dir="auto" data-head="${escaped(columns[at]?.head ?? '')}"${classOf(at)}>${inline(cell)}</td>`,
       )
-      return `<tr>${cells.join('')}</tr>`
+      return `<tr role="row">${cells.join('')}</tr>`
     })
     .join('\n')
-  return `<table><caption>${escaped(caption)}</caption><thead><tr>${heads}</tr></thead><tbody>\n${body}\n</tbody></table>`
+  return `<table role="table"><caption>${escaped(caption)}</caption><thead><tr role="row">${heads}</tr></thead><tbody>\n${body}\n</tbody></table>`
 }
 
 function inline(words: Words): string {

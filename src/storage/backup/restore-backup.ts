@@ -67,7 +67,7 @@ export async function restoreBackup(
         erased.push(...(await eraseAgain(store, clinic, erasures, at)))
         await store.rebuild(clinic)
         for (const session of await store.accounts.openSessions(clinic, at)) await store.accounts.end(session.id, at)
-        const links = await store.ownerLinks.standing(clinic, at)
+        const links = await store.ownerLinks.standing(clinic)
         for (const { id } of links) await store.ownerLinks.revoke(clinic, id, endedByRestore, at)
       }
     } finally {

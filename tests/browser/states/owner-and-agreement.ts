@@ -117,7 +117,7 @@ export const agreements: readonly State[] = [
 
 /** The page an owner opens behind a link that was made on the case, and what stands on the case then. */
 const ownerAddresses = new WeakMap<Stage, string>()
-const shown = (stage: Stage, asked: string) => `${ownerAddresses.get(stage) ?? ''}${asked}`
+const shown = (stage: Stage, asked: string) => `${ownerAddresses.get(stage) ?? ''}/before${asked}`
 
 function ofOwner(name: string, asked: string): State {
   return { name, seat: 'surgeon', bring: (page, _url, stage) => open(page, shown(stage, asked)) }
