@@ -1,12 +1,27 @@
-import { logGamma } from './special-functions.ts'
+import { logGamma, rootTwoPi } from './special-functions.ts'
 
 /**
- * ln of the beta function B(a, b).
+ * ln of the beta function B(a, b). With large shapes the three gammas would cancel all but a few digits; there their
+ * series are subtracted before anything is rounded (Stirling; the terms are those of Abramowitz & Stegun 6.1.41).
  *
  * @example logBeta(1, 2) // ln(1/2)
  */
 export function logBeta(a: number, b: number): number {
-  return logGamma(a) + logGamma(b) - logGamma(a + b)
+  const [small, large] = a < b ? [a, b] : [b, a]
+  if (large < 10) return logGamma(a) + logGamma(b) - logGamma(a + b)
+  const rest = beyondStirling(large) - beyondStirling(a + b)
+  const share = small / (a + b)
+  if (small < 10) {
+    return logGamma(small) + rest + small - small * Math.log(a + b) + (large - 0.5) * Math.log1p(-share)
+  }
+  const both = beyondStirling(small) + rest - 0.5 * Math.log(large) + Math.log(rootTwoPi)
+  return both + (small - 0.5) * Math.log(share) + large * Math.log1p(-share)
+}
+
+/** What Stirling's formula leaves out of ln Γ, from ten on. */
+function beyondStirling(x: number): number {
+  const s = 1 / (x * x)
+  return (1 / 12 - s * (1 / 360 - s * (1 / 1260 - s * (1 / 1680 - s * (1 / 1188 - (s * 691) / 360360))))) / x
 }
 
 /**

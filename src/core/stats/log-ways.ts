@@ -1,7 +1,11 @@
+import { logBeta } from './incomplete-beta.ts'
 import type { Count } from './proportion-interval.ts'
-import { logGamma } from './special-functions.ts'
 
-/** ln of the number of ways in which so many events can fall among so many cases. */
+/**
+ * ln of the number of ways in which so many events can fall among so many cases.
+ *
+ * @example logWays({ events: 2, total: 4 }) // ln 6
+ */
 export function logWays({ events, total }: Count): number {
-  return logGamma(total + 1) - logGamma(events + 1) - logGamma(total - events + 1)
+  return -Math.log(total + 1) - logBeta(events + 1, total - events + 1)
 }
