@@ -3,6 +3,7 @@
 import { account } from './account.ts'
 import { antibiogram } from './antibiogram.ts'
 import { attach } from './attach.ts'
+import { audit } from './audit.ts'
 import { backup } from './backup.ts'
 import { breakpoints } from './breakpoints.ts'
 import { calc } from './calc.ts'
@@ -27,6 +28,7 @@ export const commands = [
   account,
   antibiogram,
   attach,
+  audit,
   backup,
   breakpoints,
   calc,
