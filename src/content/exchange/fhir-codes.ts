@@ -66,6 +66,7 @@ export const systems = {
   diagnosticService: 'http://terminology.hl7.org/CodeSystem/v2-0074',
   allergyClinical: 'http://terminology.hl7.org/CodeSystem/allergyintolerance-clinical',
   allergyVerification: 'http://terminology.hl7.org/CodeSystem/allergyintolerance-verification',
+  provenanceAgent: 'http://terminology.hl7.org/CodeSystem/provenance-participant-type',
   participation: 'http://terminology.hl7.org/CodeSystem/v3-ParticipationType',
   modality: 'http://dicom.nema.org/resources/ontology/DCM',
   dicomUid: 'urn:dicom:uid',

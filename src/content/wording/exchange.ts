@@ -205,6 +205,8 @@ export const exchangeInEnglish = {
   superseded: 'Corrected by a later entry',
   withdrawn: 'Entered in error',
   refiled: 'Filed again in the right place',
+  origin: 'Told from the journal of the case',
+  journalOf: 'The journal of the case: {entries} entries',
   specimenSite: '{site}, {side} ear',
   collector: 'Collected by',
   sideBySide: 'Stands beside another entry that says something else; nobody has settled it',

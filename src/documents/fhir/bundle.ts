@@ -11,14 +11,14 @@ import { mappings } from './mappings.ts'
 import { derivedUuid, urn } from './naming.ts'
 import { owedTasks } from './owed-tasks.ts'
 import { patientOf } from './patient.ts'
-import { provenanceOf } from './provenance.ts'
+import { originOf, provenanceOf } from './provenance.ts'
 import { type Resource, type ResourceType, type Written, writeJson } from './written.ts'
 
 export const fhirVersion = '4.0.1'
 
 /**
  * The case as one FHIR R4 bundle of the type `collection`: the animal, the people, every entry that counts in the
- * order it happened, what is owed at `on`, and who corrected what. Nothing stands in it that no entry says.
+ * order it happened, what is owed at `on`, from which journal it is told, and who corrected what. Nothing stands in it that no entry says.
  *
  * @example fhirBundle(file, owedOf(file, procedures, { rules: owedRules }), '2026-03-05T16:00:00.000Z')
  */
@@ -26,7 +26,7 @@ export function fhirBundle(file: CaseFile, owed: Owed, on: string): string {
   const around = aroundOf(file, on)
   nameOwners(around)
   const told = file.theCase.lines.flatMap((line) => resourcesOf(line, around))
-  const after = [...owedTasks(owed, around), ...provenanceOf(around)].map((one): Resource => one)
+  const after = [...owedTasks(owed, around), ...originOf(around), ...provenanceOf(around)].map((one): Resource => one)
   const patients = animalsOf(file).map((animal): Resource => {
     const patient = patientOf(file, animal, around.people)
     const lines = [...file.theCase.live('identity'), ...file.theCase.live('death')]

@@ -1,4 +1,5 @@
 import type { Dosage, MedicationAdministrationDosage } from 'fhir/r4'
+import { systems } from '#content/exchange/fhir-codes.ts'
 import { exchangeInEnglish as say } from '#content/wording/exchange.ts'
 import { homePlansOf } from '#core/home/home-plan.ts'
 import { type HomeMedicine, medicineTimes, stretchesOf, type TimedMedicine } from '#core/home/medicine-times.ts'
@@ -165,18 +166,25 @@ function isStoppedBy(on: string, { until }: TimedMedicine, zone: string): boolea
   return until != null && wallTime(until.day, until.time, zone).at <= on
 }
 
+/** What is counted has no unit in UCUM, only a word in braces. */
+const ucumOf = {
+  tablet: '{tablet}',
+  liquid: 'mL',
+  'eye-gel': '{application}',
+  'eye-ointment': '{application}',
+} as const satisfies Record<HomeMedicine['form'], string>
+
 function homeDosage(medicine: TimedMedicine, { file }: Around): Written<Dosage> {
   const { zone } = file.clinic
   const { doses } = medicineTimes(medicine, zone)
   const times = [...new Set(medicine.times)].sort()
   const unit = say.doseUnits[medicine.form]
-  const ucum = medicine.form === 'tablet' ? '{tablet}' : medicine.form === 'liquid' ? 'mL' : undefined
   const at = (instant: string | undefined) =>
     instant === undefined
       ? undefined
       : `${wallClock({ at: instant, zone }).toString({ timeZoneName: 'never', smallestUnit: 'second' })}`
   const value = new ExactNumber(withoutLeadingNoughts(medicine.each))
-  const coding = ucum === undefined ? {} : { system: 'http://unitsofmeasure.org', code: ucum }
+  const coding = { system: systems.ucum, code: ucumOf[medicine.form] }
   return {
     text: fill(say.eachTime, {
       each: medicine.each,

@@ -1,10 +1,43 @@
 import { systems } from '#content/exchange/fhir-codes.ts'
 import { exchangeInEnglish as say } from '#content/wording/exchange.ts'
 import type { Line } from '#core/journal/fold.ts'
+import { fill } from '#core/outcome/finding.ts'
+import { animalsOf, patientUuid } from './animals.ts'
 import type { Around } from './around.ts'
 import { local, words } from './concepts.ts'
 import { derivedUuid, entryUuid, urn } from './naming.ts'
 import type { ResourceOf } from './written.ts'
+
+/** From which journal the whole bundle was told, by which clinic, and when; none where there is no animal to tell of. */
+export function originOf({ file, on, people }: Around): ResourceOf<'Provenance'>[] {
+  const target = animalsOf(file).map((animal) => ({ reference: urn(patientUuid(file, animal)), type: 'Patient' }))
+  if (target.length === 0) return []
+  const entries = String(file.theCase.lines.length)
+  return [
+    {
+      resourceType: 'Provenance',
+      id: derivedUuid(file.clinicId, file.stream, 'origin'),
+      target,
+      recorded: on,
+      activity: words(say.origin),
+      agent: [
+        {
+          type: { coding: [{ system: systems.provenanceAgent, code: 'assembler', display: 'Assembler' }] },
+          who: people.clinic,
+        },
+      ],
+      entity: [
+        {
+          role: 'source',
+          what: {
+            identifier: { system: systems.ids, value: `${file.clinicId}/${file.stream}` },
+            display: fill(say.journalOf, { entries }),
+          },
+        },
+      ],
+    },
+  ]
+}
 
 type Role = 'revision' | 'removal' | 'derivation'
 

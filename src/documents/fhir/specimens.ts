@@ -5,7 +5,7 @@ import type { BodyOf, Line } from '#core/journal/fold.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { drugName } from '../case/drug-name.ts'
 import { type Around, currentOf, type Mapping } from './around.ts'
-import { answer, local, notes, withoutLeadingNoughts, words } from './concepts.ts'
+import { answer, local, notes, sideSite, withoutLeadingNoughts, words } from './concepts.ts'
 import { dateTime } from './fhir-time.ts'
 import { derivedUuid, entryUuid, urn } from './naming.ts'
 import { coded, finding, observation, type Value } from './observations.ts'
@@ -17,19 +17,21 @@ export const specimen: Mapping<'specimen'> = (line, around) => {
   const { body, header } = line
   const side = sideOf(line)
   const request = derivedUuid(header.id, 'request')
-  const site = body.site.replaceAll('-', ' ')
-  const text = side === undefined ? site : fill(say.specimenSite, { site, side })
+  const what = answer(body.site)
+  const bodySite =
+    side === undefined ? what : { ...sideSite(side), text: fill(say.specimenSite, { site: what.text ?? '', side }) }
   return [
     {
       resourceType: 'Specimen',
       id: entryUuid(header.id),
       identifier: [{ system: systems.ids, value: body.label }],
+      type: what,
       subject: around.patient(line),
       request: [{ reference: urn(request), type: 'ServiceRequest' }],
       collection: {
         collector: header.author.kind === 'person' ? around.people.person(header.author.person) : undefined,
         collectedDateTime: dateTime(header.happenedAt),
-        bodySite: words(text),
+        bodySite,
       },
       note: notes(
         body.antibioticsOnBoard === null ? null : fill(say.onAntibiotics, { drugs: body.antibioticsOnBoard }),
@@ -96,6 +98,7 @@ export const specimenResult: Mapping<'specimen-result'> = (line, around) => {
     performer: [body.laboratory === null ? around.author(line) : around.people.contact(body.laboratory)],
     specimen: [around.entry(body.specimen, 'Specimen')],
     result: top.map((id) => ({ reference: urn(id), type: 'Observation' })),
+    conclusionCode: body.tissue?.tumour ? [local(body.tissue.tumour, body.tissue.diagnosis)] : [],
     conclusion: [body.tissue?.diagnosis, body.text].filter((said) => said != null).join('\n') || undefined,
   }
   return [report, ...found]
