@@ -101,6 +101,8 @@ export const owedInEnglish = {
     'tried-without-answer': 'Tries without an answer so far: {tries}.',
     'unknown-too-early':
       '“Unknown” was written down before {tries} tries over {channels} channels; it does not settle this.',
+    'status-from-nobody':
+      'A status was written down with nobody reached. Nobody was reached, so it is not known; it does not settle this.',
     'three-tries-done': '{tries} tries over {channels} channels are made: “unknown” may be written down, never “fine”.',
     'sutures-still-in': 'Seen, and the stitches are still in.',
     'laboratory-said': 'The laboratory named {day}.',

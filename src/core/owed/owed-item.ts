@@ -92,6 +92,7 @@ export const whyCodes = [
   'until-blink-returns',
   'tried-without-answer',
   'unknown-too-early',
+  'status-from-nobody',
   'three-tries-done',
   'sutures-still-in',
   'laboratory-said',

@@ -207,6 +207,62 @@ describe('what is owed after an operation (job notes S22 to S29; common practice
     expect(ended([...entries, ...tries, third, unknown], 'twelve-months:operation-1')).toMatchObject({ by: unknown.id })
   })
 
+  it('never learns that the ear is solved from nobody: it stays owed, and three tries later only "unknown" settles it', () => {
+    const tries = (['phone', 'email', 'phone'] as const).map((channel, i) =>
+      make({
+        kind: 'call',
+        at: `2027-03-0${i + 1}T10:00:00.000Z`,
+        body: {
+          contact: 'contact-1',
+          direction: 'we-called',
+          channel,
+          reached: 'no',
+          about: 'twelve-months',
+          text: null,
+        },
+      }),
+    )
+    const fromNobody = make({
+      kind: 'twelve-months',
+      at: '2027-03-20T10:00:00.000Z',
+      body: {
+        status: 'solved',
+        source: 'nobody-reached',
+        tries: 3,
+        face: 'unknown',
+        wouldChooseAgain: 'unknown',
+        text: null,
+      },
+    })
+    const one = item([...entries, fromNobody], 'twelve-months:operation-1')
+    expect(sayOwed(one, owedInEnglish).why).toContain('Nobody was reached, so it is not known')
+    expect(item([...entries, ...tries, fromNobody], 'twelve-months:operation-1').what).toBe('unknown-may-be-recorded')
+  })
+
+  it('counts only our own tries: a call of theirs that was cut off is none', () => {
+    const cutOff = (at: string, channel: 'phone' | 'email') =>
+      make({
+        kind: 'call',
+        at,
+        body: {
+          contact: 'contact-1',
+          direction: 'they-called',
+          channel,
+          reached: 'no',
+          about: 'twelve-months',
+          text: 'Cut off.',
+        },
+      })
+    const theirs = [
+      cutOff('2027-03-01T10:00:00.000Z', 'phone'),
+      cutOff('2027-03-08T10:00:00.000Z', 'phone'),
+      cutOff('2027-03-15T10:00:00.000Z', 'email'),
+    ]
+    const one = item([...entries, ...theirs], 'twelve-months:operation-1')
+    expect(one.what).toBe('twelve-months')
+    expect(sayOwed(one, owedInEnglish).why).not.toContain('Tries without an answer')
+  })
+
   it('re-opens the index ear after a late event, and asks for the outcome again', () => {
     const status = make({ kind: 'twelve-months', at: '2027-03-01T10:00:00.000Z' })
     const event = make({

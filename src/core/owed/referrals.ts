@@ -3,6 +3,7 @@ import { instantAfter } from '#core/time/calendar-day.ts'
 import { sayMoment } from '#core/time/moment.ts'
 import { windowOf } from './follow-up.ts'
 import { rootOf, timesWritten } from './operations.ts'
+import { isTryOfOurs } from './our-tries.ts'
 import type { Draft, Ending, OwedItem, Why } from './owed-item.ts'
 import { earlierOf, type Setting } from './setting.ts'
 
@@ -112,7 +113,7 @@ function callsSince(referral: Referral, setting: Setting): Line<BodyOf<'call'>>[
 }
 
 function tries(referral: Referral, since: string, setting: Setting): Why[] {
-  const failed = callsSince(referral, setting).filter(({ at, body }) => at >= since && body.reached !== 'yes')
+  const failed = callsSince(referral, setting).filter(({ at, body }) => at >= since && isTryOfOurs(body))
   return failed.length === 0 ? [] : [{ code: 'tried-without-answer', about: { tries: String(failed.length) } }]
 }
 

@@ -1,13 +1,14 @@
 import { procedureNamed } from '#core/procedures/procedure.ts'
 import { type DoneOperation, itemOf, sayWindow, windowDays, windowOf } from './follow-up.ts'
 import { isOfEar } from './operations.ts'
+import { isTryOfOurs, wasTold } from './our-tries.ts'
 import type { Draft, Ending, OwedItem, Why } from './owed-item.ts'
 import { dueWithin } from './results.ts'
 import { type Setting, wholeDays } from './setting.ts'
 
 /**
  * The status of the ear after a year. Three polite tries over two channels, then "unknown" may be written down, never
- * "fine"; an "unknown" written sooner does not settle it. A late event after the status asks for the outcome again.
+ * "fine"; an "unknown" written sooner does not settle it, and nothing that was written with nobody reached does. A late event after the status asks for the outcome again.
  */
 export function owedAtTwelveMonths(operation: DoneOperation, setting: Setting): Draft[] {
   const step = procedureNamed(operation.procedure, setting.procedures).followUp.steps.find(
@@ -23,12 +24,17 @@ export function owedAtTwelveMonths(operation: DoneOperation, setting: Setting): 
     .filter((line) => isOfEar(line, operation.side) && line.at >= dates.dueFrom)
   const tries = triesSince(dates.dueFrom, setting)
   const enough = isEnough(tries, setting)
-  const status = statuses.findLast(({ body }) => body.status !== 'unknown' || enough)
-  const tooEarly = status === undefined && statuses.length > 0
+  const isAnswer = ({ body }: (typeof statuses)[number]) => body.status !== 'unknown' && wasTold(body)
+  const isUnknown = ({ body }: (typeof statuses)[number]) => body.status === 'unknown'
+  const status = statuses.findLast((line) => isAnswer(line) || (enough && isUnknown(line)))
+  const open = status === undefined ? statuses : []
+  const tooEarly = open.some(isUnknown)
+  const fromNobody = open.some((line) => !isUnknown(line))
   const why: Why[] = [
     sayWindow(window.span),
     ...window.why,
     ...(tries.length > 0 ? [{ code: 'tried-without-answer' as const, about: { tries: String(tries.length) } }] : []),
+    ...(fromNobody ? [{ code: 'status-from-nobody' as const, about: {} }] : []),
     ...(tooEarly ? [{ code: 'unknown-too-early' as const, about: politeness(setting) }] : []),
     ...(enough ? [{ code: 'three-tries-done' as const, about: politeness(setting) }] : []),
   ]
@@ -49,11 +55,11 @@ export function owedAtTwelveMonths(operation: DoneOperation, setting: Setting): 
 
 type Try = { readonly channel: string }
 
-/** Tries to ask after twelve months that reached nobody. */
+/** Our tries to ask after twelve months that reached nobody. */
 function triesSince(from: string, setting: Setting): Try[] {
   return setting.file.theCase
     .live('call')
-    .filter(({ at, body }) => body.about === 'twelve-months' && body.reached !== 'yes' && at >= from)
+    .filter(({ at, body }) => body.about === 'twelve-months' && isTryOfOurs(body) && at >= from)
     .map(({ body }) => ({ channel: body.channel }))
 }
 

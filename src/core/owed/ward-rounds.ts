@@ -3,6 +3,7 @@ import { fromStored } from '#core/journal/stored.ts'
 import { addDays, dayOf, instantAfter, startOfDay } from '#core/time/calendar-day.ts'
 import type { Stay } from '#core/ward/stay.ts'
 import { watchedBecause } from '#core/ward/watched.ts'
+import { isTryOfOurs } from './our-tries.ts'
 import type { Draft, Why } from './owed-item.ts'
 import { earlierOf, type Setting } from './setting.ts'
 import { type Look, type Round, roundOf, sayInstant, wardItem } from './ward-item.ts'
@@ -107,7 +108,7 @@ function ownerCall(stay: Stay, setting: Setting): Draft {
     return at >= stay.since && tellsHow.has(body.about) && kind !== 'vet' && kind !== 'laboratory'
   })
   const last = calls.findLast(({ body }) => body.reached === 'yes') ?? null
-  const tries = calls.filter(({ at, body }) => body.reached !== 'yes' && (!last || at > last.at)).length
+  const tries = calls.filter(({ at, body }) => isTryOfOurs(body) && (!last || at > last.at)).length
   const draft = roundOf(
     {
       what: 'ward-owner-call',

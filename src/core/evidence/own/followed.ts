@@ -17,7 +17,7 @@ export function firstTract(own: OwnCase): string | null {
 
 /** The last day on which somebody knew how the ear was; null where nobody has said anything since the operation. */
 export function followedUntil(own: OwnCase): string | null {
-  const told = own.statuses.filter(({ body }) => body.source !== 'nobody-reached' && body.status !== 'unknown')
+  const told = own.statuses.filter(({ body }) => body.status !== 'unknown')
   const seen = [...own.checks, ...own.rounds, ...told].map(({ at }) => dayOf({ at, zone: own.file.clinic.zone }))
   const late = own.late.map(({ body }) => laterOf(dayOf(body.firstSeen), own.day))
   return [...seen, ...late].sort(compareText).at(-1) ?? null

@@ -163,7 +163,7 @@ function revisionOf(own: OwnCase, rules: OwnCountingRules): KnownOutcome {
 
 /** Somebody saw or spoke of the ear after a year; "nobody reached" is not an answer. */
 function askedAfterAYear({ statuses, checks, ...own }: OwnCase, { yearFromDay }: OwnCountingRules): boolean {
-  const told = statuses.some(({ body }) => body.source !== 'nobody-reached' && body.status !== 'unknown')
+  const told = statuses.some(({ body }) => body.status !== 'unknown')
   return told || checks.some(({ at, body }) => body.seenBy !== 'owner-words' && daySince(own, at) >= yearFromDay.value)
 }
 

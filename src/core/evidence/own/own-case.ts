@@ -2,6 +2,7 @@ import type { CaseFile } from '#core/journal/clinic.ts'
 import type { BodyOf, Line } from '#core/journal/fold.ts'
 import { linesAbout } from '#core/journal/lines-about.ts'
 import { isOfEar, type OperationOnFile, operationsOf } from '#core/owed/operations.ts'
+import { wasTold } from '#core/owed/our-tries.ts'
 import { dayOf, daysBetween } from '#core/time/calendar-day.ts'
 
 /** One operated ear with everything that was seen of it until the same ear was operated again. */
@@ -37,7 +38,8 @@ export function ownCasesOf(file: CaseFile): OwnCase[] {
       day: dayIn(from),
       checks: theCase.live('check').filter(ofThisEar),
       rounds: theCase.live('ward-score').filter(within),
-      statuses: theCase.live('twelve-months').filter(ofThisEar),
+      // What was written with nobody reached tells nothing.
+      statuses: theCase.live('twelve-months').filter((line) => ofThisEar(line) && wasTold(line.body)),
       // A late event names its operation, whenever and wherever it was seen.
       late: theCase.live('late-event').filter(({ body }) => body.operation === operation.id),
       baseline: theCase.live('baseline').findLast(({ at }) => at <= from)?.body ?? null,

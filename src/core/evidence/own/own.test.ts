@@ -108,7 +108,9 @@ describe('what our own record knows of an operated ear', () => {
         }),
       ])
     expect(asked('owner')).toMatchObject({ deep_recurrence: false, resolution_or_improved: true })
-    expect(asked('nobody-reached').deep_recurrence).toBeNull()
+    expect(asked('nobody-reached')).toMatchObject({ deep_recurrence: null, resolution_or_improved: null })
+    // Nobody looked at the face either, nor heard that the animal is alive.
+    expect(asked('nobody-reached')).toMatchObject({ facial_nerve_deficit_permanent: null, perioperative_death: null })
   })
 
   it('knows bleeding and a death around the operation by the signed summary and the date', () => {
