@@ -5,6 +5,7 @@ import { readOwnFigures } from './evidence/read-own-figures.ts'
 import { acceptEntries } from './journal/accept-entries.ts'
 import { readCase } from './journal/read-case.ts'
 import { readLists } from './journal/read-lists.ts'
+import { findIndexEars } from './late/find-index-ears.ts'
 import { backupNow } from './machine/backup-now.ts'
 import { listOwnerLinks } from './owner/list-owner-links.ts'
 import { makeOwnerLink } from './owner/make-owner-link.ts'
@@ -42,6 +43,7 @@ export const actions: readonly Action[] = [
   endSession,
   findAccession,
   findContact,
+  findIndexEars,
   listDevices,
   listOwnerLinks,
   listPapers,

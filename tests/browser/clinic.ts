@@ -187,17 +187,18 @@ export async function sendEntries(program: Program, page: Page, lines: readonly 
 /** What a test wants written into a case, that many minutes ago. */
 type Wanted = WantedEntry & { readonly minutesAgo?: number }
 
-/** Writes entries into a case as whoever is signed in, without the screens: what went before the journey. */
+/** Writes entries into a case as whoever is signed in, without the screens: what went before the journey. `fresh` is the animal of a new case. */
 export async function writeNow(
   program: Program,
   page: Page,
   stream: string,
   wanted: readonly Wanted[],
+  fresh = 'animal-1',
 ): Promise<readonly Entry[]> {
   const { url } = program
   const me = await act<{ clinic: { id: string }; active: string }>(page.context(), url, 'who-am-i', {})
   const known = await entriesOf(program, page, stream)
-  const animal = known.flatMap(({ header: { subject } }) => subject.animal ?? [])[0] ?? 'animal-1'
+  const animal = known.flatMap(({ header: { subject } }) => subject.animal ?? [])[0] ?? fresh
   writers += 1
   const make = entryMaker(
     { clinic: me.clinic.id, stream, author: { kind: 'person', person: me.active } },

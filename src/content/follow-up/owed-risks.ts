@@ -66,6 +66,7 @@ export const owedRisks = {
   'ward-owner-call': followUp,
   'twelve-months': followUp,
   'unknown-may-be-recorded': record,
+  'late-sign-to-settle': { value: 'harm', ...house },
   'late-event-look': { value: 'harm', ...house },
   'late-event-decision': { value: 'harm', ...house },
   'outcome-again': followUp,

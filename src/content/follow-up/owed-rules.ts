@@ -4,6 +4,7 @@ import type { OwedRules } from '#core/procedures/follow-up.ts'
 import type { Period } from '#core/time/calendar-day.ts'
 import { quantity } from '#core/units/quantity.ts'
 import { costRules } from './cost-rules.ts'
+import { lateEventWithin, lateSignRules } from './late-signs.ts'
 import { commonPractice, houseJudgementOnly } from './provenance.ts'
 import { beforeTheatre } from './theatre-tests.ts'
 import { wardRules } from './ward-rules.ts'
@@ -144,7 +145,8 @@ export const owedRules = {
     },
   },
   settleWithin: { value: days(1), ...houseJudgementOnly },
-  lateEventWithin: { value: days(2), ...houseJudgementOnly },
+  lateEventWithin,
+  lateSigns: lateSignRules,
   wishesReadWithin: { value: days(1), ...houseJudgementOnly },
   costs: costRules,
   politeTries: { value: { tries: 3, channels: 2 }, ...commonPractice },

@@ -35,6 +35,7 @@ import { imaging } from './imaging.ts'
 import { incidentNote } from './incident-note.ts'
 import { laboratoryTable } from './laboratory-table.ts'
 import { lateEvent } from './late-event.ts'
+import { lateSign } from './late-sign.ts'
 import { medicineBefore } from './medicine-before.ts'
 import { medicineChange } from './medicine-change.ts'
 import { merge } from './merge.ts'
@@ -103,6 +104,7 @@ export const forms = [
   incidentNote,
   laboratoryTable,
   lateEvent,
+  lateSign,
   medicineBefore,
   medicineChange,
   merge,

@@ -5,7 +5,7 @@ export const lateEvent = {
   kind: 'late-event',
   place: 'case',
   chapters: ['Year'],
-  writtenBy: ['surgeon', 'nurse'],
+  writtenBy: ['surgeon', 'nurse', 'desk'],
   amendable: true,
   sections: [
     { id: 'event', fields: ['what', 'operation', 'firstSeen', 'seenBy'] },

@@ -37,6 +37,7 @@ export const kindsInEnglish = {
   'incident-note': 'Incident note',
   'laboratory-table': 'Tables of a laboratory',
   'late-event': 'Late event',
+  'late-sign': 'Where a late sign belongs',
   'medicine-before': 'Medicine before us',
   'medicine-change': 'Change of medicine',
   merge: 'Two files joined',

@@ -116,6 +116,7 @@ export const referralInEnglish = {
     'vet-name': 'the vet’s name',
     'match-answer': 'whether a file that looks like it is the same animal',
     'match-because': 'how you know it is another animal',
+    'index-ear': 'to which operated ear it belongs, or none, or not sure',
     side: 'which ear',
     complaint: 'what is wrong',
     'allergy-to': 'which drug was not tolerated',

@@ -41,6 +41,7 @@ export const chapterOfKind = {
   'incident-note': 'Theatre',
   'laboratory-table': 'clinic',
   'late-event': 'Year',
+  'late-sign': 'Referral',
   'medicine-before': 'Work-up',
   'medicine-change': 'Home',
   merge: 'Referral',

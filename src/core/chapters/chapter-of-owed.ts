@@ -70,6 +70,7 @@ export function chapterOfOwed(item: OwedItem, file: CaseFile): Chapter | 'clinic
     case 'other-ear-review':
     case 'twelve-months':
     case 'unknown-may-be-recorded':
+    case 'late-sign-to-settle':
     case 'late-event-look':
     case 'late-event-decision':
     case 'outcome-again':

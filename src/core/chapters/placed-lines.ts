@@ -40,6 +40,7 @@ export function placeOf(line: Line, course: Course, theCase: Case): Chapter | nu
     case 'other-ear-plan':
     case 'weight':
     case 'call':
+    case 'late-sign':
       return chapterAt(line.at, course)
     case 'drug-given':
     case 'drug-wasted':

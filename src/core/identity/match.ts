@@ -65,6 +65,23 @@ export function matchesOf<Row extends KnownAnimal>(described: Described, rows: r
   return found.sort((a, b) => rankOf(a) - rankOf(b) || (a.row.stream < b.row.stream ? -1 : 1))
 }
 
+/**
+ * How one file is like the animal described, also where that is not enough to offer the file: with whether the names,
+ * the owners' names and the birth dates agree.
+ *
+ * @example likenessOf({ ...nothingKnown, name: 'Tansy' }, row).name // true, and no reason: a name alone is none
+ */
+export function likenessOf(described: Described, row: KnownAnimal) {
+  const reasons = reasonsOf(described, row)
+  const doubts = doubtsOf(described, row)
+  return {
+    match: { strength: strengthOf(reasons, doubts), reasons, doubts },
+    name: sameName(described.name, row.name),
+    owner: ownerLikeness(described.ownerName, row.ownerName),
+    birth: sameBirth(described, row),
+  }
+}
+
 const byChip: Readonly<Record<ChipLikeness, MatchReason>> = {
   same: 'same-chip',
   'two-swapped': 'chip-two-swapped',

@@ -110,6 +110,7 @@ export const settledBy = {
   'ward-owner-call': 'call',
   'twelve-months': 'twelve-months',
   'unknown-may-be-recorded': 'twelve-months',
+  'late-sign-to-settle': 'late-sign',
   'late-event-look': 'check',
   'late-event-decision': 'late-event',
   'outcome-again': 'twelve-months',

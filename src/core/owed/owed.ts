@@ -11,6 +11,7 @@ import { owedFaceAndEye } from './face-and-eye.ts'
 import { type DoneOperation, owedFollowUp } from './follow-up.ts'
 import { withHygiene } from './hygiene.ts'
 import { owedAfterLateEvents } from './late-events.ts'
+import { owedAfterLateSigns } from './late-signs.ts'
 import { owedMedicineChanges } from './medicine-changes.ts'
 import type { OperationOnFile } from './operations.ts'
 import type { ClosedItem, Draft, Owed, OwedItem } from './owed-item.ts'
@@ -41,6 +42,7 @@ export function owedOf(file: CaseFile, procedures: readonly Procedure[], options
     ...owedToCarer(setting),
     ...owedAfterUnfiling(setting),
     ...owedAfterLateEvents(setting),
+    ...owedAfterLateSigns(setting),
     ...owedPlanReviews(setting),
     ...owedInWard(setting),
     ...owedAfterEmergencies(setting),

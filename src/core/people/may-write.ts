@@ -56,7 +56,9 @@ export const mayWrite = {
   'incident-note': staff,
   /** Whoever takes the results in. */
   'laboratory-table': staff,
-  'late-event': atTheAnimal,
+  /** The front desk hears of it first, and an ear that nobody may re-open is a tract filed as a new case. */
+  'late-event': staff,
+  'late-sign': staff,
   'medicine-before': staff,
   'medicine-change': reads,
   merge: staff,

@@ -1,5 +1,6 @@
 import type { Species } from '#core/animal/species.ts'
 import type { Sourced } from '#core/evidence/sourced.ts'
+import type { LateSignRules } from '#core/late/late-signs.ts'
 import type { Level } from '#core/outcome/finding.ts'
 import type { Urgency } from '#core/referral/triage.ts'
 import type { Period, Span } from '#core/time/calendar-day.ts'
@@ -121,6 +122,8 @@ export type OwedRules = {
   readonly emergencyTold: Sourced<string>
   readonly settleWithin: Sourced<Period>
   readonly lateEventWithin: Sourced<Period>
+  /** Which complaints are a late sign of an operated ear, and from when on. */
+  readonly lateSigns: LateSignRules
   /** What an owner sent through the private link is read and answered. */
   readonly wishesReadWithin: Sourced<Period>
   readonly costs: {

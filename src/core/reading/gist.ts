@@ -38,6 +38,7 @@ const gists = {
   'incident-note': ['what', 'during', '=reached', 'text'],
   'laboratory-table': ['laboratory'],
   'late-event': ['what', '=firstSeen', '=needed'],
+  'late-sign': ['signs', '=belongs'],
   'medicine-before': ['written', 'dose', '=effect'],
   'medicine-change': ['because', 'stops', 'starts'],
   merge: ['otherStream', 'matchedOn'],

@@ -3,6 +3,8 @@ import { chipDigits } from '#core/identity/chips.ts'
 import type { Described, Match } from '#core/identity/match.ts'
 import type { BodyOf } from '#core/journal/fold.ts'
 import { redFlags } from '#core/journal/kinds/referral.ts'
+import type { ToldOf } from '#core/late/index-ears.ts'
+import { type LateAnswer, nothingSaidOfEars, standingAnswer } from '#core/late/late-answer.ts'
 import { type Moment, type MomentRefusal, readMoment } from '#core/time/moment.ts'
 import type { RedFlag, TriageAnswers, Urgency, UrgencyStanding } from './triage.ts'
 
@@ -46,6 +48,8 @@ export type FirstCall = {
   readonly because: string
   /** By the stream of the file that looks like this animal. */
   readonly matches: Readonly<Record<string, MatchAnswer>>
+  /** To which operated ear a late sign belongs; a call begun before anybody asked has none. */
+  readonly late?: LateAnswer
 }
 
 /** A call at which nobody has said anything yet. Example: `emptyCall('en').species // null`. */
@@ -123,6 +127,38 @@ export function sameAs<Found extends Match>(call: FirstCall, matches: readonly F
   return matches.find(({ row }) => call.matches[row.stream]?.answer === 'same') ?? null
 }
 
+/** An operated ear that is offered during the call, and the file it stands in. */
+export type OfferedHere = { readonly operation: string; readonly stream: string }
+
+/** What was said of the ears that are offered; an ear that is not offered any more was not chosen. */
+export function lateAnswerOf(call: FirstCall, offered: readonly OfferedHere[]): LateAnswer {
+  return standingAnswer(call.late ?? nothingSaidOfEars, offered)
+}
+
+/**
+ * Files of which it need not be said whether they are this animal: a late sign was put to an ear of theirs, or somebody
+ * is owed to say to which. The call then stands in a file of its own, and only two people join the two.
+ */
+function settledByEars(call: FirstCall, offered: readonly OfferedHere[]): ReadonlySet<string> {
+  const { belongs, operation } = lateAnswerOf(call, offered)
+  const chosen = offered.filter((ear) => belongs === 'unsure' || ear.operation === operation)
+  return new Set(chosen.map(({ stream }) => stream))
+}
+
+/** What is heard of a late sign in the call so far. Example: `saidInCall(call).flags // ['swelling-under-ear']`. */
+export function saidInCall({ complaint, signs }: FirstCall): { readonly text: string; readonly flags: RedFlag[] } {
+  return { text: complaint, flags: redFlags.filter((sign) => signs[sign] === 'yes') }
+}
+
+/** Who the animal of the call is, for looking among the operated ears of all files; null while nothing tells it apart. */
+export function toldInCall(call: FirstCall, zone: string, today: string): Omit<ToldOf, 'streams'> | null {
+  const described = describedBy(call, zone)
+  const { name, chip, ownerName, ownerPhone, householdId, born } = described
+  if ([name, chip, ownerName, ownerPhone, householdId, born].every((one) => one === null)) return null
+  const breed = call.breed.trim() === '' ? null : call.breed.trim()
+  return { ...described, breed, side: call.side ?? 'unknown', day: today }
+}
+
 export const callMissingCodes = [
   'caller',
   'name',
@@ -131,6 +167,7 @@ export const callMissingCodes = [
   'vet-name',
   'match-answer',
   'match-because',
+  'index-ear',
   'side',
   'complaint',
   'allergy-to',
@@ -145,10 +182,18 @@ export type CallMissing = (typeof callMissingCodes)[number]
  *
  * @example missingIn(emptyCall('en'), [], standing)[0] // 'caller'
  */
-export function missingIn(call: FirstCall, matches: readonly Match[], standing: UrgencyStanding): CallMissing[] {
+export function missingIn(
+  call: FirstCall,
+  matches: readonly Match[],
+  standing: UrgencyStanding,
+  offered: readonly OfferedHere[] = [],
+): CallMissing[] {
   const empty = (text: string) => text.trim() === ''
   const isNew = sameAs(call, matches) === null
-  const likely = matches.filter(({ strength }) => strength === 'likely').map(({ row }) => call.matches[row.stream])
+  const settled = settledByEars(call, offered)
+  const likely = matches
+    .filter(({ strength, row }) => strength === 'likely' && !settled.has(row.stream))
+    .map(({ row }) => call.matches[row.stream])
   const missing: readonly (readonly [boolean, CallMissing])[] = [
     [call.caller === null, 'caller'],
     [isNew && empty(call.name), 'name'],
@@ -157,6 +202,7 @@ export function missingIn(call: FirstCall, matches: readonly Match[], standing: 
     [call.vet === 'new' && empty(call.vetName), 'vet-name'],
     [isNew && likely.some((answer) => answer === undefined), 'match-answer'],
     [isNew && likely.some((answer) => answer?.answer === 'another' && empty(answer.because)), 'match-because'],
+    [offered.length > 0 && lateAnswerOf(call, offered).belongs === null, 'index-ear'],
     [call.side === null, 'side'],
     [empty(call.complaint), 'complaint'],
     [call.allergy === 'yes' && empty(call.allergyTo), 'allergy-to'],

@@ -57,6 +57,7 @@ export const mappings: { readonly [Name in KindName]?: Mapping<Name> | 'elsewher
   imaging,
   'laboratory-table': 'journal',
   'late-event': lateEvent,
+  'late-sign': 'journal',
   'medicine-before': medicineBefore,
   'medicine-change': medicineChange,
   merge: 'elsewhere',

@@ -58,6 +58,11 @@ export function joinHref(place: string): string {
   return `${casePageHref(place)}/join`
 }
 
+/** Where it is said to which operated ear a late sign belongs; `told` names the call it was told in. */
+export function lateHref(place: string, told?: string): string {
+  return `${casePageHref(place)}/late${told === undefined ? '' : `?told=${told}`}`
+}
+
 /** Who belongs to the animal and how to reach them. */
 export function contactsHref(place: string): string {
   return `${casePageHref(place)}/contacts`

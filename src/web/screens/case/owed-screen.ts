@@ -1,4 +1,4 @@
-import { agreementHref, besideHref, pauseHref, reportHref, wardPageHref, withdrawHref } from './case-hrefs.ts'
+import { agreementHref, besideHref, lateHref, pauseHref, reportHref, wardPageHref, withdrawHref } from './case-hrefs.ts'
 
 /** The part of the round of an animal that answers what its pain asks for. */
 export const painParts: Readonly<Record<string, string>> = {
@@ -16,6 +16,7 @@ export function owedScreenOf(place: string, id: string): string | null {
   const [what, operation = ''] = id.split(':')
   if (what === 'sign-out') return `${pauseHref(place, operation, 'before-leaving')}?at=end`
   if (what === 'owner-about-emergency') return besideHref(place, operation, 'told')
+  if (what === 'late-sign-to-settle') return lateHref(place, operation)
   if (what === 'estimate-to-answer') return agreementHref(place)
   if (what === 'unfiled-to-hear') return withdrawHref(place, operation)
   if (what === 'result-to-read' || what === 'result-to-decide') return reportHref(place, operation)

@@ -16,6 +16,7 @@ export const caseRoutes: readonly (readonly [path: string, screen: ComponentType
   ['/case/:id/doses/:operation', lazyPart(() => import('./dose-plan/screen.tsx'))],
   ['/case/:id/doses/:operation/line', lazyPart(() => import('./dose-plan/editor.tsx'))],
   ['/case/:id/join', lazyPart(() => import('./join/screen.tsx'))],
+  ['/case/:id/late', lazyPart(() => import('./late/screen.tsx'))],
   ['/case/:id/plan/:operation', lazyPart(() => import('./plan/screen.tsx'))],
   ['/case/:id/plate/:side', lazyPart(() => import('./plate/screen.tsx'))],
   ['/case/:id/results', lazyPart(() => import('./results/screen.tsx'))],

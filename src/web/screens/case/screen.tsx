@@ -23,6 +23,7 @@ import { FindingsPair } from './findings-pair.tsx'
 import { CaseHead, sayAnimal } from './head.tsx'
 import { HomeNow } from './home-now.tsx'
 import { Lanes } from './lanes.tsx'
+import { LateNotice } from './late/notice.tsx'
 import { LoopStrips } from './loop-strip.tsx'
 import { Odds } from './odds.tsx'
 import { OwnerLinks, ownerLinksHref } from './owner-links.tsx'
@@ -54,6 +55,7 @@ export function CasePage() {
         <CaseHead />
         <Conflicts />
         <SidesPart />
+        <LateNotice />
         <Contents />
         <Lanes />
         <LoopStrips />

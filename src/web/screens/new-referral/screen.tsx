@@ -11,6 +11,7 @@ import {
   emptyCall,
   type FirstCall,
   faultsIn,
+  lateAnswerOf,
   missingIn,
   sameAs,
 } from '#core/referral/first-call.ts'
@@ -26,11 +27,13 @@ import { AnimalPart } from './animal-part.tsx'
 import { CallerPart } from './caller-part.tsx'
 import { EarPart } from './ear-part.tsx'
 import { Kept } from './kept.tsx'
+import { LatePart } from './late-part.tsx'
 import { MatchesPart } from './matches-part.tsx'
 import { OwnerPart } from './owner-part.tsx'
 import { RedFlagsPart, SafetyPart } from './red-flags-part.tsx'
 import styles from './screen.module.css'
 import { KeepPart, UrgencyPart } from './urgency-part.tsx'
+import { lookAgain, useLate } from './use-late.ts'
 import { VetPart } from './vet-part.tsx'
 import { type WrittenCall, writeCall } from './write-call.ts'
 
@@ -61,14 +64,19 @@ function CallForm({ onKept }: { readonly onKept: (written: WrittenCall) => void 
   const matches = useMemo(() => matchesOf(JSON.parse(described) as Described, cases), [described, cases])
   const judged = triage(answersOf(call), triageRules)
   const standing = urgencyStanding(call.urgency, judged)
-  const missing = missingIn(call, matches, standing)
+  const same = sameAs(call, matches)
+  const late = useLate(call, same?.row.stream ?? null, pen.zone)
+  const offered = late.ears.kind === 'found' ? late.ears.ears : []
+  const missing = missingIn(call, matches, standing, offered)
   const faults = faultsIn(call, pen.zone)
   const put = (part: Partial<FirstCall>) => change({ ...call, ...part })
   const keep = async (event: FormEvent) => {
     event.preventDefault()
     const found = matchesOf(describedBy(call, pen.zone), cases)
-    if (missingIn(call, found, standing).length > 0 || faults.length > 0 || standing.urgency === null) return
-    const written = writeCall(pen, call, found, { triage: judged, urgency: standing.urgency })
+    const ears = await lookAgain(call, sameAs(call, found)?.row.stream ?? null, pen.zone)
+    const asked = ears.ears.kind === 'found' ? ears.ears.ears : []
+    if (missingIn(call, found, standing, asked).length > 0 || faults.length > 0 || standing.urgency === null) return
+    const written = writeCall(pen, call, found, { triage: judged, urgency: standing.urgency, late: ears })
     await keepEntries(written.entries, written.rows)
     await clear()
     scrollTo(0, 0)
@@ -92,9 +100,16 @@ function CallForm({ onKept }: { readonly onKept: (written: WrittenCall) => void 
         <CallerPart call={call} put={put} />
         <EarPart call={call} put={put} faults={faults} />
         <RedFlagsPart call={call} put={put} />
-        <AnimalPart call={call} put={put} faults={faults} matches={matches} same={sameAs(call, matches)} />
-        <OwnerPart call={call} put={put} faults={faults} cases={cases} same={sameAs(call, matches)} />
+        <AnimalPart call={call} put={put} faults={faults} matches={matches} same={same} />
+        <OwnerPart call={call} put={put} faults={faults} cases={cases} same={same} />
         <MatchesPart call={call} put={put} matches={matches} />
+        <LatePart
+          ears={late.ears}
+          signs={late.signs}
+          today={late.today}
+          answer={lateAnswerOf(call, offered)}
+          onAnswer={(answer) => put({ late: answer })}
+        />
         <VetPart call={call} put={put} />
         <SafetyPart call={call} put={put} />
         <UrgencyPart call={call} put={put} judged={judged} standing={standing} />

@@ -1,5 +1,5 @@
 import { type FormEvent, useState } from 'react'
-import { Link, useLocation } from 'wouter'
+import { Link, useLocation, useSearch } from 'wouter'
 import { caseInEnglish } from '#content/wording/app-case.ts'
 import { shellInEnglish as shell } from '#content/wording/app-shell.ts'
 import { animalIn } from '#core/chapters/subjects-for.ts'
@@ -16,6 +16,7 @@ import { CaseLine } from '../case-line.tsx'
 import { useCaseView } from '../case-view.ts'
 import { ChooseCase } from '../choose-case.tsx'
 import styles from '../history/history.module.css'
+import { LateNotice } from '../late/notice.tsx'
 import { MayNotWrite } from '../may-correct.tsx'
 import { ReasonField } from '../reason-field.tsx'
 import { useFaultFocus } from '../use-fault-focus.ts'
@@ -33,8 +34,8 @@ type Typed = {
   readonly second: string
   readonly reason: string
 }
-const nothing = (): Typed => ({
-  find: '',
+const nothing = (find: string): Typed => ({
+  find,
   stream: null,
   animal: null,
   species: null,
@@ -57,6 +58,7 @@ function Join() {
   const { me } = useWho()
   return (
     <Page title={words.title} whose={<CaseLine />} lead={words.lead}>
+      <LateNotice />
       {writersOf('merge').includes(me.role) ? <JoinForm stream={file.stream} /> : <MayNotWrite kind="merge" />}
       <p>
         <Link href={casePageHref(id)}>{caseInEnglish.history.back}</Link>
@@ -69,7 +71,8 @@ function JoinForm({ stream: here }: { readonly stream: string }) {
   const { file, id } = useCaseView()
   const { me, pen } = useWho()
   const [, navigate] = useLocation()
-  const { draft, change, clear, ready } = useDraft<Typed>(`${here} join`, me.id, nothing)
+  const suggested = new URLSearchParams(useSearch()).get('find') ?? ''
+  const { draft, change, clear, ready } = useDraft<Typed>(`${here} join`, me.id, () => nothing(suggested))
   const [tries, setTries] = useState(0)
   const form = useFaultFocus(tries)
   const tried = tries > 0
