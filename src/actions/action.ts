@@ -3,6 +3,7 @@ import type { Role } from '#core/people/may-write.ts'
 import type { OwnerLinks } from './owner/owner-links.ts'
 import type { Accounts } from './people/accounts.ts'
 import type { Clock, Store } from './store.ts'
+import type { VetLinks } from './vet/vet-links.ts'
 
 export type { Role }
 
@@ -61,6 +62,7 @@ export type World = {
   readonly store: Store
   readonly accounts: Accounts
   readonly ownerLinks: OwnerLinks
+  readonly vetLinks: VetLinks
   readonly clock: Clock
   readonly secrets: Secrets
   readonly door: Door

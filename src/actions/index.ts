@@ -34,6 +34,9 @@ import { readTheatreList } from './theatre/read-theatre-list.ts'
 import { findAccession } from './tray/find-accession.ts'
 import { readFiling } from './tray/read-filing.ts'
 import { readTray } from './tray/read-tray.ts'
+import { listVetLinks } from './vet/list-vet-links.ts'
+import { makeVetLink } from './vet/make-vet-link.ts'
+import { revokeVetLink } from './vet/revoke-vet-link.ts'
 
 /** What a person can do with the clinic's data, sorted by name; the server offers every one. */
 export const actions: readonly Action[] = [
@@ -48,7 +51,9 @@ export const actions: readonly Action[] = [
   listOwnerLinks,
   listPapers,
   listPeople,
+  listVetLinks,
   makeOwnerLink,
+  makeVetLink,
   openClinic,
   putAccount,
   putPerson,
@@ -66,6 +71,7 @@ export const actions: readonly Action[] = [
   readTray,
   readWhatGrows,
   revokeOwnerLink,
+  revokeVetLink,
   setLeave,
   setPin,
   signIn,

@@ -8,6 +8,7 @@ import { fileHeaders, offerFiles } from './offer-files.ts'
 import { offerLive } from './offer-live.ts'
 import { offerOwnerPage } from './offer-owner-page.ts'
 import { offerPapers } from './offer-papers.ts'
+import { offerVetForm } from './offer-vet-form.ts'
 import { offerWeb } from './offer-web.ts'
 import { openApi } from './openapi.ts'
 import type { Press } from './press.ts'
@@ -55,6 +56,7 @@ export function app({ world, about, log, names, live, press, web, connecting }: 
   offerLive(app, worldOf, live)
   offerConnect(app, { ...connecting, modeOf: connectionOf, files: web })
   offerOwnerPage(app, worldOf, press)
+  offerVetForm(app, worldOf)
   offerWeb(app, web)
 
   app.notFound((c) => c.json(problem('not-found', '', `There is nothing at ${c.req.method} ${c.req.path}.`), 404))
@@ -92,20 +94,25 @@ const headers: NonNullable<Parameters<typeof secureHeaders>[0]> = {
 }
 
 /**
- * One line per request to the API and to the owner's page: what was asked and how it ended, never who, about whom, from
+ * One line per request to the API and to a page behind a private link: what was asked and how it ended, never who, about whom, from
  * where or with which link.
  */
 function writtenDown(log: (line: string) => void) {
   return async (c: Context, next: () => Promise<void>) => {
     const began = performance.now()
     await next()
-    if (!c.req.path.startsWith('/api/') && !c.req.path.startsWith('/o/')) return
+    if (!c.req.path.startsWith('/api/') && !isLink(c.req.path)) return
     log(`${c.req.method} ${routeOf(c)} ${c.res.status} ${Math.round(performance.now() - began)} ms`)
   }
 }
 
+/** A private link, of an owner or of a referring practice: what follows is its token. */
+function isLink(path: string): boolean {
+  return path.startsWith('/o/') || path.startsWith('/v/')
+}
+
 /** The route as it is written in the program: a path itself may hold the id of a case. */
 function routeOf(c: Context): string {
-  if (c.req.path.startsWith('/o/')) return '/o/…'
+  if (isLink(c.req.path)) return `${c.req.path.slice(0, 3)}…`
   return matchedRoutes(c).findLast(({ path }) => path.startsWith('/api/') && path !== '/api/*')?.path ?? '/api/…'
 }

@@ -14,10 +14,10 @@ export function onlySameHouse(names: readonly string[]) {
     const host = c.req.header('host') ?? ''
     if (!isOurName(nameOf(host), names)) return refuse(c, 'This server does not go by that name; add it with --name.')
     const origin = c.req.header('origin')
-    // The owner's page tells nobody where it was, so its own form comes as from nowhere (Fetch, "append a request Origin
+    // The owner's page, and that of a referring practice, tells nobody where it was, so its own form comes as from nowhere (Fetch, "append a request Origin
     // header"). Whoever can send it holds the token, which no other site knows.
-    const ownerForm = origin === 'null' && c.req.path.startsWith('/o/')
-    if (origin !== undefined && !ownerForm && !sameHost(origin, host))
+    const linkForm = origin === 'null' && /^\/[ov]\//.test(c.req.path)
+    if (origin !== undefined && !linkForm && !sameHost(origin, host))
       return refuse(c, 'Another site may not use this server.')
     const site = c.req.header('sec-fetch-site')
     const asked = c.req.path.startsWith('/api/') && site !== undefined && site !== 'same-origin' && site !== 'none'

@@ -86,6 +86,7 @@ async function serveStore(store: OpenStore, kind: 'sqlite' | 'postgres', options
         store,
         accounts,
         ownerLinks: store.ownerLinks,
+        vetLinks: store.vetLinks,
         clock,
         secrets,
         firstCode,

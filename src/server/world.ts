@@ -16,7 +16,16 @@ export type MakeWorld = (c: Context, action?: Pick<Action, 'may' | 'ofDevice'>) 
 /** What every request finds plugged in. */
 export type WorldParts = Pick<
   World,
-  'backUp' | 'store' | 'accounts' | 'ownerLinks' | 'clock' | 'secrets' | 'firstCode' | 'invented' | 'version'
+  | 'backUp'
+  | 'store'
+  | 'accounts'
+  | 'ownerLinks'
+  | 'vetLinks'
+  | 'clock'
+  | 'secrets'
+  | 'firstCode'
+  | 'invented'
+  | 'version'
 >
 
 /** Makes the world of one request: who asks, through which door, and everything an action may touch. */

@@ -238,12 +238,42 @@ export function accountsContract(name: string, start: () => Promise<AccountsUnde
       expect((await ownerLinks.standing('clinic-1')).map(({ id }) => id)).toEqual(['link-1', 'link-3'])
     })
 
+    it('keeps a link of a referring practice by the hash of its token, with what it asks for', async () => {
+      const { vetLinks } = store
+      const link = (id: string, stream = 'case:tansy', clinic = 'clinic-1') => {
+        const times = { madeAt: at(Number(id.slice(-1))), madeBy: 'first', expiresAt: at(500) }
+        const asked = { asked: 'stitches' as const, side: 'LEFT' as const, dueFrom: at(100), dueBy: at(400) }
+        return { id, clinic, stream, contact: 'contact-2', ...asked, ...times }
+      }
+      const stretch = { ...link('vet-1'), asked: 'stretch' as const, side: null, dueFrom: null, dueBy: null }
+      await vetLinks.keep(link('vet-2'), 'vet-hash-2')
+      await vetLinks.keep(stretch, 'vet-hash-1')
+      await vetLinks.keep(link('vet-3', 'case:tansy', 'clinic-2'), 'vet-hash-3')
+      await expect(vetLinks.keep(link('vet-4'), 'vet-hash-1')).rejects.toThrow()
+      const fresh = { lastOpenedAt: null, revokedAt: null, revokedBy: null }
+      expect(await vetLinks.byToken('vet-hash-1')).toEqual({ ...stretch, ...fresh })
+      expect(await vetLinks.byToken('hash-1')).toBeUndefined()
+      expect(await vetLinks.ofCases('clinic-1', ['case:tansy'])).toEqual([
+        { ...stretch, ...fresh },
+        { ...link('vet-2'), ...fresh },
+      ])
+      await vetLinks.opened('vet-2', at(30))
+      expect(await vetLinks.revoke('clinic-2', 'vet-2', 'stranger', at(39))).toBe(false)
+      expect(await vetLinks.revoke('clinic-1', 'vet-2', 'first', at(40))).toBe(true)
+      expect(await vetLinks.revoke('clinic-1', 'vet-2', 'second', at(50))).toBe(true)
+      const ended = { lastOpenedAt: at(30), revokedAt: at(40), revokedBy: 'first' }
+      expect(await vetLinks.byToken('vet-hash-2')).toMatchObject(ended)
+      expect((await vetLinks.standing('clinic-1', at(499))).map(({ id }) => id)).toEqual(['vet-1'])
+      expect(await vetLinks.standing('clinic-1', at(500))).toEqual([])
+    })
+
     it('has everything again after a restart', async () => {
       const before = [
         await accounts.all('clinic-1'),
         await accounts.openSessions('clinic-1', at(0)),
         await accounts.leaves('clinic-1'),
         await store.ownerLinks.ofCases('clinic-1', ['case:tansy']),
+        await store.vetLinks.ofCases('clinic-1', ['case:tansy']),
       ]
       store = await place.reopen()
       accounts = store.accounts
@@ -252,6 +282,7 @@ export function accountsContract(name: string, start: () => Promise<AccountsUnde
         await accounts.openSessions('clinic-1', at(0)),
         await accounts.leaves('clinic-1'),
         await store.ownerLinks.ofCases('clinic-1', ['case:tansy']),
+        await store.vetLinks.ofCases('clinic-1', ['case:tansy']),
       ]
       expect(after).toEqual(before)
       expect(before.flat().length).toBeGreaterThan(4)

@@ -13,6 +13,7 @@ import {
   type Store,
   StoreError,
 } from '#actions/store.ts'
+import type { VetLinks } from '#actions/vet/vet-links.ts'
 import { hashBytes } from '#core/journal/canonical.ts'
 import type { Entry, Envelope, StoredEntry } from '#core/journal/entry.ts'
 import { acceptInTurn, takeTurn } from './accepting.ts'
@@ -26,6 +27,7 @@ import { projectAll, projectNext, projectTouched } from './projecting.ts'
 import { remakingIn, wantRemaking } from './remaking.ts'
 import { registerRowOf, restoreInTurn } from './restoring.ts'
 import type { Tables } from './tables.ts'
+import { VetLinksStore } from './vet-links-store.ts'
 
 /** What the two stores do differently: opening, locking, closing, and what their errors mean. */
 export type StoreDialect = MigrationDialect & {
@@ -47,7 +49,11 @@ export type StoreDialect = MigrationDialect & {
 }
 
 /** The journal, and beside it in the same database the accounts and the links for owners. */
-export type OpenStore = Store & { readonly accounts: Accounts; readonly ownerLinks: OwnerLinks }
+export type OpenStore = Store & {
+  readonly accounts: Accounts
+  readonly ownerLinks: OwnerLinks
+  readonly vetLinks: VetLinks
+}
 
 /** Opens the journal: brings its tables to this program's version and gives the store. On failure nothing stays open. */
 export async function openJournal(dialect: StoreDialect, project: Projector): Promise<OpenStore> {
@@ -67,6 +73,7 @@ export async function openJournal(dialect: StoreDialect, project: Projector): Pr
 class JournalStore extends JournalReader implements OpenStore {
   readonly accounts: Accounts
   readonly ownerLinks: OwnerLinks
+  readonly vetLinks: VetLinks
   readonly #dialect: StoreDialect
   readonly #db: Kysely<Tables>
   readonly #project: Projector
@@ -78,6 +85,7 @@ class JournalStore extends JournalReader implements OpenStore {
     this.#project = project
     this.accounts = new AccountsStore(dialect)
     this.ownerLinks = new OwnerLinksStore(dialect)
+    this.vetLinks = new VetLinksStore(dialect)
   }
 
   accept(

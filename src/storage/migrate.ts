@@ -8,6 +8,7 @@ import { remaking } from './migrations/0005-remaking.ts'
 import { ownerLinks } from './migrations/0006-owner-links.ts'
 import { operatedEars } from './migrations/0007-operated-ears.ts'
 import { earsFollowed } from './migrations/0008-ears-followed.ts'
+import { vetLinks } from './migrations/0009-vet-links.ts'
 import type { Tables } from './tables.ts'
 
 type Migration = (db: Kysely<unknown>, columns: { readonly bytes: RawBuilder<unknown> }) => Promise<void>
@@ -22,6 +23,7 @@ const migrations: readonly (readonly [name: string, up: Migration])[] = [
   ['0006-owner-links', ownerLinks],
   ['0007-operated-ears', operatedEars],
   ['0008-ears-followed', earsFollowed],
+  ['0009-vet-links', vetLinks],
 ]
 
 /** The number of the newest tables this program knows. */

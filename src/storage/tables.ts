@@ -103,6 +103,7 @@ export type Tables = {
     readonly written_at: string
   }
   readonly owner_links: OwnerLinkTable
+  readonly vet_links: VetLinkTable
   readonly migrations: { readonly number: number; readonly name: string }
 }
 
@@ -149,6 +150,24 @@ export type SessionTable = {
   readonly expires_at: string
   readonly ended_at: string | null
   readonly active: string | null
+}
+
+export type VetLinkTable = {
+  readonly id: string
+  readonly clinic: string
+  readonly token_hash: string
+  readonly stream: string
+  readonly contact: string
+  readonly asked: string
+  readonly side: string | null
+  readonly due_from: string | null
+  readonly due_by: string | null
+  readonly made_at: string
+  readonly made_by: string
+  readonly expires_at: string
+  readonly last_opened_at: string | null
+  readonly revoked_at: string | null
+  readonly revoked_by: string | null
 }
 
 export type OwnerLinkTable = {

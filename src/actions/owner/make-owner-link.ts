@@ -4,12 +4,11 @@ import { ownersOf } from '#core/people/owner-link-state.ts'
 import { defineAction } from '../action.ts'
 import { callerIn } from '../caller.ts'
 import { hashOf } from '../people/caller.ts'
+import { newLinkToken } from '../people/link-token.ts'
 import { idSchema, newId } from '../people/signing-in.ts'
 import { Refused } from '../refused.ts'
 import { linkedCase } from './linked-case.ts'
 import { ownerLinkUses } from './owner-links.ts'
-
-const tokenBytes = 32
 
 export const caseStreamSchema = z.string().regex(/^case:.{1,195}$/u, 'must be the stream of a case like case:tansy')
 
@@ -38,7 +37,7 @@ export const makeOwnerLink = defineAction({
       const message = 'A link is for an owner among the people of this animal: add that person to them first.'
       throw new Refused(409, 'not-an-owner-here', message, { path: 'contact' })
     }
-    const token = base64url(world.secrets.bytes(tokenBytes))
+    const token = newLinkToken(world.secrets)
     const madeAt = world.clock.now()
     const expiresAt = new Date(Date.parse(madeAt) + lasts[use]).toISOString()
     const id = newId(world.secrets, 'owner-link')
@@ -52,9 +51,3 @@ const lasts = {
   private: ownerLinkRules.privateLasts.value.count * 86_400_000,
   'in-room': ownerLinkRules.inRoomHours.value * 3_600_000,
 } as const
-
-/** RFC 4648, section 5, without the padding. */
-function base64url(bytes: Uint8Array): string {
-  const text = btoa(String.fromCharCode(...bytes))
-  return text.replaceAll('+', '-').replaceAll('/', '_').replace(/=+$/, '')
-}

@@ -3,6 +3,7 @@ import type { CaseFile } from '#core/journal/clinic.ts'
 import { ownerLinkEnds, ownerLinkState } from '#core/people/owner-link-state.ts'
 import type { World } from '../action.ts'
 import { hashOf } from '../people/caller.ts'
+import { isLinkToken } from '../people/link-token.ts'
 import { countTry, delayOfAddress, networkOf } from '../people/tries.ts'
 import { linkedCase } from './linked-case.ts'
 import type { OwnerLink } from './owner-links.ts'
@@ -17,7 +18,6 @@ export type OpenedLink = {
 }
 type Asked = Pick<World, 'store' | 'accounts' | 'ownerLinks' | 'clock' | 'door'>
 
-const shape = /^[\w-]{43}$/
 const afterHome = ownerLinkRules.privateLastsAfterHome.value
 
 /**
@@ -27,7 +27,7 @@ const afterHome = ownerLinkRules.privateLastsAfterHome.value
  */
 export async function openOwnerLink(token: string, world: Asked): Promise<OpenedLink | null> {
   const now = world.clock.now()
-  const link = shape.test(token) ? await world.ownerLinks.byToken(hashOf(token)) : undefined
+  const link = isLinkToken(token) ? await world.ownerLinks.byToken(hashOf(token)) : undefined
   const file = link ? (await linkedCase(world, link.clinic, link.stream)).file : null
   const state = link && ownerLinkState(link, file, now, afterHome)
   if (!link || !file || (state !== 'open' && state !== 'animal-died')) {

@@ -14,7 +14,7 @@ export const readLog = defineAction({
         person: z.string(),
         device: z.string(),
         at: z.string(),
-        /** The name of an owner who opened the owner's page; null for whoever works here. */
+        /** The name of an owner or a practice that opened its page through a link; null for whoever works here. */
         owner: z.string().nullable(),
       }),
     ),
@@ -23,7 +23,11 @@ export const readLog = defineAction({
   run: async ({ stream }, world) => {
     const { clinic } = callerIn(world)
     const lines = await world.accounts.readLog(clinic, stream.normalize('NFC'))
-    const links = new Set((await world.ownerLinks.ofCases(clinic, [stream])).map(({ id }) => id))
+    const outside = [
+      ...(await world.ownerLinks.ofCases(clinic, [stream])),
+      ...(await world.vetLinks.ofCases(clinic, [stream])),
+    ]
+    const links = new Set(outside.map(({ id }) => id))
     const names = new Map((await world.store.current(clinic, 'contact')).map(({ id, body }) => [id, body?.name]))
     const ownerOf = ({ person, device }: (typeof lines)[number]) =>
       links.has(device) ? String(names.get(person) ?? person) : null

@@ -71,6 +71,8 @@ export const owedRisks = {
   'late-event-decision': { value: 'harm', ...house },
   'outcome-again': followUp,
   'owner-wishes-to-read': followUp,
+  'vet-answer-to-read': result,
+  'vet-death-to-confirm': { value: 'harm', ...house },
   'owner-about-costs': followUp,
   'estimate-to-answer': followUp,
   'conflict-to-settle': { value: 'before-the-cut', ...house },

@@ -148,6 +148,12 @@ export const owedRules = {
   lateEventWithin,
   lateSigns: lateSignRules,
   wishesReadWithin: { value: days(1), ...houseJudgementOnly },
+  vetAnswerReadWithin: { value: days(1), ...houseJudgementOnly },
+  vetDeathConfirmedWithin: {
+    value: hours(4),
+    ...houseJudgementOnly,
+    where: 'the same half day, so that nobody asks a bereaved owner how the animal is',
+  },
   costs: costRules,
   politeTries: { value: { tries: 3, channels: 2 }, ...commonPractice },
 } as const satisfies OwedRules

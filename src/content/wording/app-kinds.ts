@@ -66,6 +66,7 @@ export const kindsInEnglish = {
   told: 'Told',
   'twelve-months': 'After a year',
   'usual-plan': 'Usual plan',
+  'vet-answer': 'Answer of the referring practice',
   'ward-score': 'Round in the ward',
   weight: 'Weight',
   withdrawal: 'Taken back',

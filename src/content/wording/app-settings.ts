@@ -139,7 +139,7 @@ export const readLogInEnglish = {
   who: 'Who',
   when: 'When',
   device: 'Device',
-  ownerLink: 'private link of the owner',
+  ownerLink: 'private link',
 } as const
 
 export const devicesInEnglish = {

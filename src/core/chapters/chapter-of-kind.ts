@@ -70,6 +70,7 @@ export const chapterOfKind = {
   told: 'Year',
   'twelve-months': 'Year',
   'usual-plan': 'clinic',
+  'vet-answer': 'Year',
   'ward-score': 'Ward',
   weight: 'Work-up',
   withdrawal: 'Referral',

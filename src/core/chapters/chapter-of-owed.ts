@@ -76,6 +76,8 @@ export function chapterOfOwed(item: OwedItem, file: CaseFile): Chapter | 'clinic
     case 'outcome-again':
     case 'unfiled-to-hear':
     case 'told-to-put-right':
+    case 'vet-answer-to-read':
+    case 'vet-death-to-confirm':
       return 'Year'
     case 'owner-wishes-to-read':
       return 'Choice'

@@ -115,6 +115,8 @@ export const settledBy = {
   'late-event-decision': 'late-event',
   'outcome-again': 'twelve-months',
   'owner-wishes-to-read': 'call',
+  'vet-answer-to-read': 'note',
+  'vet-death-to-confirm': 'death',
   'owner-about-costs': 'call',
   'estimate-to-answer': 'estimate',
   'conflict-to-settle': null,

@@ -23,6 +23,7 @@ import { owedAsCostsRise } from './rising-costs.ts'
 import { type OwedOptions, type Setting, settingOf } from './setting.ts'
 import { owedAtTwelveMonths } from './twelve-months.ts'
 import { owedAfterUnfiling } from './unfiled.ts'
+import { owedAfterVetAnswers } from './vet-answers.ts'
 import { owedInWard } from './ward.ts'
 
 /**
@@ -47,6 +48,7 @@ export function owedOf(file: CaseFile, procedures: readonly Procedure[], options
     ...owedInWard(setting),
     ...owedAfterEmergencies(setting),
     ...owedAfterWishes(setting),
+    ...owedAfterVetAnswers(setting),
     ...owedAsCostsRise(setting),
     ...owedAtTheDesk(setting),
   ].map((draft) => afterDeath(draft, file))

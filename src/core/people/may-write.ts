@@ -87,6 +87,8 @@ export const mayWrite = {
   told: staff,
   'twelve-months': ['surgeon', 'nurse'],
   'usual-plan': doses,
+  /** Whoever picks up the telephone. */
+  'vet-answer': staff,
   'ward-score': atTheAnimal,
   weight: staff,
   /** Taking back needs besides that one may write the kind that is taken back. */

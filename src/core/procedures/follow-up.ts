@@ -126,6 +126,10 @@ export type OwedRules = {
   readonly lateSigns: LateSignRules
   /** What an owner sent through the private link is read and answered. */
   readonly wishesReadWithin: Sourced<Period>
+  /** What the referring practice sent through its link is read. */
+  readonly vetAnswerReadWithin: Sourced<Period>
+  /** A death that it told is confirmed with it. */
+  readonly vetDeathConfirmedWithin: Sourced<Period>
   readonly costs: {
     /** Of 100 parts of the ceiling: from here on the owner is rung. */
     readonly askFrom: Sourced<string>

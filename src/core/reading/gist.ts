@@ -67,6 +67,7 @@ const gists = {
   told: ['who', 'contact', 'by'],
   'twelve-months': ['status', '=face', '=source'],
   'usual-plan': ['plan'],
+  'vet-answer': ['examinedBy', '=asked', 'text'],
   'ward-score': ['=pain', '=action', '=LEFT.blink', '=RIGHT.blink', '=airway', '=rescoreAt'],
   weight: ['weight', 'how'],
   withdrawal: ['because'],

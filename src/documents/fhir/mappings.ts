@@ -10,7 +10,7 @@ import { imaging } from './imaging.ts'
 import { discharge, drugGiven, medicineBefore, medicineChange } from './medicines.ts'
 import { bloodLoss, booking, operationSummary } from './operation.ts'
 import { otherEarPlan, skinPlan } from './plans.ts'
-import { choice, ownerAnswer, ownerWishes } from './questionnaire.ts'
+import { choice, ownerAnswer, ownerWishes, vetAnswer } from './questionnaire.ts'
 import { historyItem, referral } from './referral.ts'
 import { resultRead, specimen, specimenResult } from './specimens.ts'
 import { measurements, weight } from './vital-signs.ts'
@@ -86,6 +86,7 @@ export const mappings: { readonly [Name in KindName]?: Mapping<Name> | 'elsewher
   told,
   'twelve-months': twelveMonths,
   'usual-plan': 'journal',
+  'vet-answer': vetAnswer,
   'ward-score': wardScore,
   weight,
   withdrawal: 'elsewhere',

@@ -63,6 +63,19 @@ export const ownerWishes: Mapping<'owner-wishes'> = (line, around) => {
   return [answers(line, around, { name: 'owner-wishes', edition }, items)]
 }
 
+/** The answer of the referring practice; what it saw of an ear is an observation of its own. */
+export const vetAnswer: Mapping<'vet-answer'> = (line, around) => {
+  const { asked, examinedBy, saysDied, text } = line.body
+  return [
+    answers(line, around, { name: 'vet-answer' }, [
+      codedAnswer('asked', 'asked', asked),
+      textAnswer('examined-by', 'examined by', examinedBy),
+      codedAnswer('says-died', 'says that the animal has died', saysDied ? 'yes' : 'no'),
+      ...(text === null ? [] : [textAnswer('text', 'text', text)]),
+    ]),
+  ]
+}
+
 /** What was offered for this ear, chosen or declined, and why. */
 export const choice: Mapping<'choice'> = (line, around) => {
   const { body } = line

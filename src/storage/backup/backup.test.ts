@@ -135,6 +135,10 @@ describe('a backup', () => {
     await store.accounts.begin({ ...session, active: 'p1' }, 'hash-of-a-token')
     const link = { clinic, stream: 'case:0001', contact: 'c2', use: 'private', madeAt: at, madeBy: 'p1' } as const
     await store.ownerLinks.keep({ ...link, id: 'l1', expiresAt: '2027-02-01T00:00:00.000Z' }, 'hash-of-a-link')
+    const asked = { asked: 'stitches', side: 'LEFT', dueFrom: at, dueBy: later } as const
+    const { use: _, ...forVet } = link
+    const vetLink = { ...forVet, ...asked, id: 'v1', expiresAt: '2027-02-01T00:00:00.000Z' }
+    await store.vetLinks.keep(vetLink, 'hash-of-a-vet-link')
     const contact = (id: string, body: Record<string, string> | null, when: string) =>
       store.putRegister(clinic, { register: 'contact', id, body, by: 'p1', at: when })
     await contact('c1', { name: 'Forgotten Person' }, at)
@@ -161,6 +165,7 @@ describe('a backup', () => {
     expect((await restored.accounts.byToken('hash-of-a-token'))?.endedAt).toBe(later)
     const ended = { revokedAt: later, revokedBy: 'restore' }
     expect(await restored.ownerLinks.byToken('hash-of-a-link')).toMatchObject(ended)
+    expect(await restored.vetLinks.byToken('hash-of-a-vet-link')).toMatchObject(ended)
     await restored.close()
     const bytes = readFileSync(join(other, dataFileName), 'latin1')
     expect(bytes).not.toContain('Something private')

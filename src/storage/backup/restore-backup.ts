@@ -69,6 +69,8 @@ export async function restoreBackup(
         for (const session of await store.accounts.openSessions(clinic, at)) await store.accounts.end(session.id, at)
         const links = await store.ownerLinks.standing(clinic)
         for (const { id } of links) await store.ownerLinks.revoke(clinic, id, endedByRestore, at)
+        for (const { id } of await store.vetLinks.standing(clinic, at))
+          await store.vetLinks.revoke(clinic, id, endedByRestore, at)
       }
     } finally {
       await store.close()

@@ -1,7 +1,7 @@
 import { culture } from './culture.ts'
 import { doors, lines } from './doors-and-lines.ts'
 import { dialogs, emergencies, forms } from './forms-and-dialogs.ts'
-import { agreements, ownerPages } from './owner-and-agreement.ts'
+import { agreements, ownerPages, vetForms } from './owner-and-agreement.ts'
 import { lists, screens } from './screens.ts'
 import { at, type State } from './state.ts'
 
@@ -29,6 +29,7 @@ export const groups: readonly (readonly [name: string, states: readonly State[]]
   ['forms that were refused, and dialogs', chosen([...forms, ...dialogs, ...emergencies])],
   ['reports of a laboratory', chosen(culture)],
   ['an agreement, and the page of the owner', chosen([...agreements, ...ownerPages])],
+  ['the short form of a referring practice', chosen([...vetForms])],
   ['before signing in, what a role may not, and a clinic without a case', chosen([...doors, ...empty])],
   ['without the server, with a slow one, and with one that fails', chosen(lines)],
 ]

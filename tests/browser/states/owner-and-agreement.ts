@@ -152,3 +152,46 @@ export const ownerPages: readonly State[] = [
   },
   { name: 'owner-page-closed', seat: 'surgeon', bring: (page, url) => open(page, `${url}/o/${'x'.repeat(43)}`) },
 ]
+
+/** The short form of a referring practice behind a link that was made on the case, and what stands on the case then. */
+const vetAddresses = new WeakMap<Stage, string>()
+const form = (stage: Stage) => vetAddresses.get(stage) ?? ''
+
+export const vetForms: readonly State[] = [
+  {
+    name: 'vet-links',
+    seat: 'surgeon',
+    bring: async (page, url, stage) => {
+      await open(page, `${url}/case/barley`)
+      await page.getByText('Show the links for the referring practice').click()
+      await page.getByRole('button', { name: 'Make a link' }).click()
+      vetAddresses.set(stage, await page.getByLabel('Address').inputValue())
+      await page.getByRole('list', { name: 'Links of the referring practice' }).scrollIntoViewIfNeeded()
+    },
+  },
+  { name: 'vet-form', seat: 'surgeon', bring: (page, _url, stage) => open(page, form(stage)) },
+  {
+    name: 'vet-form-refused',
+    seat: 'surgeon',
+    bring: async (page, _url, stage) => {
+      await open(page, form(stage))
+      await page.getByLabel('Wound', { exact: true }).selectOption('closed')
+      await page.getByLabel(/^Tear test/).fill('low')
+      await page.getByRole('button', { name: /^Send this to/ }).click()
+      await page.getByRole('alert').waitFor()
+    },
+  },
+  {
+    name: 'vet-form-sent',
+    seat: 'surgeon',
+    bring: async (page, _url, stage) => {
+      await open(page, form(stage))
+      await page.getByLabel('Who examined').fill('Wren Hollis')
+      await page.getByLabel('Day of the look').fill(new Date().toISOString().slice(0, 10))
+      await page.getByLabel('Wound', { exact: true }).selectOption('closed')
+      await page.getByRole('button', { name: /^Send this to/ }).click()
+      await page.getByRole('status').waitFor()
+    },
+  },
+  { name: 'vet-form-closed', seat: 'surgeon', bring: (page, url) => open(page, `${url}/v/${'x'.repeat(43)}`) },
+]

@@ -64,6 +64,7 @@ import { theatreStamp } from './theatre-stamp.ts'
 import { told } from './told.ts'
 import { twelveMonths } from './twelve-months.ts'
 import { usualPlan } from './usual-plan.ts'
+import { vetAnswer } from './vet-answer.ts'
 import { wardScore } from './ward-score.ts'
 import { weight } from './weight.ts'
 import { withdrawal } from './withdrawal.ts'
@@ -133,6 +134,7 @@ export const formWords = [
   told,
   twelveMonths,
   usualPlan,
+  vetAnswer,
   wardScore,
   weight,
   withdrawal,

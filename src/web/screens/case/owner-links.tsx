@@ -1,10 +1,9 @@
-import { useRef, useState } from 'react'
+import { useState } from 'react'
 import { Link } from 'wouter'
 import type { OwnerLinksAnswer } from '#actions/owner/list-owner-links.ts'
 import { ownerLinksInEnglish as words } from '#content/wording/app-owner-links.ts'
 import { contactNamed, personNamed } from '#core/journal/clinic.ts'
 import { fill } from '#core/outcome/finding.ts'
-import { Notice } from '../../design/notice.tsx'
 import { ReadingView } from '../../design/reading-view.tsx'
 import { sayWhen } from '../../design/say-when.ts'
 import { call } from '../../journal/api.ts'
@@ -14,12 +13,12 @@ import { DoingNote, useDoing } from '../settings/doing.tsx'
 import { AskedPart } from './asked-part.tsx'
 import { contactsHref } from './case-hrefs.ts'
 import { useCaseView } from './case-view.ts'
+import { LinkAddress, type MadeLink } from './link-address.tsx'
 import styles from './owner-links.module.css'
 
 export const ownerLinksHref = '#owner-page'
 
 type Listed = OwnerLinksAnswer['links'][number]
-type Made = { readonly id: string; readonly path: string; readonly expiresAt: string; readonly name: string }
 
 /** The private links to the owner's page: made, listed and ended here, with the server. */
 export function OwnerLinks() {
@@ -34,13 +33,13 @@ function LinksNow() {
   const { file, id } = useCaseView()
   const { me } = useWho()
   const reading = useAction<OwnerLinksAnswer>('list-owner-links', { stream: file.stream })
-  const [made, setMade] = useState<Made | null>(null)
+  const [made, setMade] = useState<MadeLink | null>(null)
   const { doing, run, working } = useDoing()
   const make = (contact: string, name: string, use: Listed['use']) => {
     // Opened before anything is waited for: a browser lets no page open another one later.
     const tab = use === 'in-room' ? window.open('about:blank', '_blank') : null
     return run(async () => {
-      const link = await call<Omit<Made, 'name'>>('make-owner-link', { stream: file.stream, contact, use })
+      const link = await call<Omit<MadeLink, 'name'>>('make-owner-link', { stream: file.stream, contact, use })
       setMade({ ...link, name })
       reading.again()
       if (tab) {
@@ -84,55 +83,12 @@ function LinksNow() {
               </p>
             )}
             <DoingNote doing={doing} />
-            {made && <Address made={made} />}
+            {made && <LinkAddress made={made} />}
             {links.length === 0 ? <p className="soft">{words.none}</p> : <LinkTable links={links} end={end} />}
           </>
         )}
       </ReadingView>
     </div>
-  )
-}
-
-/** The address, as long as this page stays: nobody can tell it again. */
-function Address({ made: { path, expiresAt, name } }: { readonly made: Made }) {
-  const { file } = useCaseView()
-  const [copied, setCopied] = useState(false)
-  const field = useRef<HTMLInputElement>(null)
-  const address = `${location.origin}${path}`
-  // The clipboard is closed to a page without encryption; the field can still be selected.
-  const copy = async () => {
-    await navigator.clipboard.writeText(address)
-    setCopied(true)
-  }
-  return (
-    <Notice title={fill(words.made, { name })} live>
-      <p>{fill(words.until, { when: sayWhen(expiresAt, file.clinic.zone) })}</p>
-      <label>
-        {words.address}
-        <input
-          ref={field}
-          className={styles.address}
-          value={address}
-          readOnly
-          spellCheck={false}
-          onFocus={() => field.current?.select()}
-        />
-      </label>
-      <p className={styles.acts}>
-        {'clipboard' in navigator ? (
-          <button type="button" onClick={() => void copy()}>
-            {words.copy}
-          </button>
-        ) : (
-          words.select
-        )}
-        <a href={path} target="_blank" rel="noreferrer">
-          {words.openIt}
-        </a>
-        <span role="status">{copied ? words.copied : ''}</span>
-      </p>
-      <p className="soft">{fill(words.within, { origin: location.origin })}</p>
-    </Notice>
   )
 }
 

@@ -3,6 +3,7 @@ import { caseInEnglish as words } from '#content/wording/app-case.ts'
 import { chaptersInEnglish } from '#content/wording/app-chapters.ts'
 import { ownerLinksInEnglish } from '#content/wording/app-owner-links.ts'
 import { papersScreen } from '#content/wording/app-papers.ts'
+import { vetLinksInEnglish } from '#content/wording/app-vet-links.ts'
 import type { Chapter } from '#core/chapters/chapter.ts'
 import type { ChapterState } from '#core/chapters/chapters-of.ts'
 import { linesOfOperation } from '#core/dosing/from-journal.ts'
@@ -34,6 +35,7 @@ import { RoomLink } from './room-link.tsx'
 import styles from './screen.module.css'
 import { SidesPart } from './sides-part.tsx'
 import { SpecimensLink } from './specimens-link.tsx'
+import { VetLinks, vetLinksHref } from './vet-links.tsx'
 import { WardLink } from './ward-link.tsx'
 import { WithCase } from './with-case.tsx'
 
@@ -65,6 +67,7 @@ export function CasePage() {
           </ChapterPart>
         ))}
         <OwnerLinks />
+        <VetLinks />
         <Papers />
       </Page>
       <Arrive />
@@ -133,6 +136,9 @@ function Contents() {
         ))}
         <li>
           <a href={ownerLinksHref}>{ownerLinksInEnglish.title}</a>
+        </li>
+        <li>
+          <a href={vetLinksHref}>{vetLinksInEnglish.title}</a>
         </li>
         <li>
           <a href={papersHref}>{papersScreen.title}</a>

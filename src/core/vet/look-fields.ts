@@ -1,0 +1,51 @@
+import type { Field } from '#core/forms/field.ts'
+import type { Form } from '#core/forms/form.ts'
+import type { BodyOf } from '#core/journal/fold.ts'
+import { check } from '#core/journal/kinds/check.ts'
+
+/** What the short form does not ask: who looked is known, the block is long over, and words are asked once for all. */
+const unasked: ReadonlySet<string> = new Set(['seenBy', 'possibleBlockEffect', 'text'])
+
+/** One coded question of a look: chosen from words, or a number in one unit. */
+export type LookField =
+  | { readonly kind: 'words'; readonly name: string; readonly options: readonly string[] }
+  | { readonly kind: 'number'; readonly name: string; readonly unit: string }
+
+/**
+ * The coded questions of a look at an ear that somebody elsewhere can answer, in the order of our own form: the same
+ * questions and the same answers.
+ *
+ * @example lookFields(formOf(checkForm)).map(({ name }) => name) // ['wound', 'woundNeeded', …]
+ */
+export function lookFields(form: Form<'check'>): LookField[] {
+  return form.sections.flatMap(({ fields }) =>
+    fields.flatMap((field) => (unasked.has(field.name) ? [] : lookField(field))),
+  )
+}
+
+function lookField({ name, control, nullable }: Field): LookField[] {
+  if ((control.kind === 'choice' || control.kind === 'select') && control.options.includes(notAssessed))
+    return [{ kind: 'words', name, options: control.options }]
+  const [unit] = control.kind === 'quantity' ? control.units : []
+  return unit !== undefined && nullable ? [{ kind: 'number', name, unit }] : []
+}
+
+export const notAssessed = 'not-assessed'
+
+/** A look at which nothing was assessed, by the referring vet. */
+export const nothingSeen: BodyOf<'check'> = {
+  ...check.example,
+  seenBy: 'referring-vet',
+  wound: notAssessed,
+  woundNeeded: notAssessed,
+  sutures: notAssessed,
+  blink: notAssessed,
+  lipOrEarDroop: notAssessed,
+  possibleBlockEffect: false,
+  horner: notAssessed,
+  headTilt: notAssessed,
+  tearTest: null,
+  fluorescein: notAssessed,
+  painful: notAssessed,
+  text: null,
+}
