@@ -1,5 +1,5 @@
 import type { Page } from '@playwright/test'
-import { expectAccessible, expectNoSidewaysScroll } from './accessible.ts'
+import { expectNoSidewaysScroll } from './accessible.ts'
 import { entriesOf, expect, openInvented, surgeon, test } from './clinic.ts'
 
 const elsewhere = { javaScriptEnabled: false, viewport: { width: 360, height: 740 } } as const
@@ -29,7 +29,6 @@ test('the stitches are looked at in another practice: asked by a link, answered 
   await openInvented(program, page)
   const address = await makeLink(page, program.url, /^Stitches and wound/)
   expect(address).toMatch(/\/v\/[\w-]{43}$/)
-  await expectAccessible(page, 'the links for the referring practice')
   const listed = page.getByRole('list', { name: 'Links of the referring practice' }).getByRole('listitem')
   await expect(listed).toContainText('stitches and wound')
   await expect(listed).toContainText('never')
