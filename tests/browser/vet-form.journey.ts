@@ -70,8 +70,8 @@ test('the stitches are looked at in another practice: asked by a link, answered 
   await phone.getByLabel(/^Tear test/).fill('15')
   await send.click()
   await expect(phone.getByRole('status')).toContainText('Thank you. We have it, and a surgeon reads it.')
-  // Sent once more from the same page, it is there once.
-  await phone.goBack()
+  // Filled in the same way and sent once more, it is there once.
+  await phone.goto(address)
   await phone.getByLabel('Who examined').fill('Wren Hollis')
   await phone.getByLabel('Day of the look').fill(today())
   await phone.getByLabel('Wound', { exact: true }).selectOption({ label: 'closed' })
