@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { wallClock } from './moment.ts'
+import { clockToldApart, sayMoment, wallClock } from './moment.ts'
 import { elapsedTimes } from './wall-times.ts'
 
 /**
@@ -25,4 +25,13 @@ describe('a six-hourly drug in the ward', () => {
       expect(said.map((text) => text.slice(11))).toEqual(shown)
     },
   )
+
+  it('tells the two showings of 01:30 apart wherever a time is said, and adds nothing to a time that is shown once', () => {
+    const said = (at: string) => sayMoment({ at, zone: 'Europe/London', precision: 'minute', by: 'clock' })
+    expect(said('2026-10-25T00:30:00.000Z')).toBe('25 October 2026, 01:30+01:00')
+    expect(said('2026-10-25T01:30:00.000Z')).toBe('25 October 2026, 01:30+00:00')
+    expect(said('2026-10-25T02:00:00.000Z')).toBe('25 October 2026, 02:00')
+    expect(said('2026-03-29T01:30:00.000Z')).toBe('29 March 2026, 02:30')
+    expect(clockToldApart('2026-11-01T05:30:00.000Z', 'America/New_York')).toBe('01:30-04:00')
+  })
 })

@@ -127,7 +127,8 @@ function localMoment(
 }
 
 /**
- * "2019", "March 2024", "5 March 2024", "5 March 2024, 14:20"; month as a word, so that day and month cannot swap.
+ * "2019", "March 2024", "5 March 2024", "5 March 2024, 14:20"; month as a word, so that day and month cannot swap. A time
+ * that the clocks show twice has its offset.
  *
  * @example sayMoment(moment, datesInSpanish) // '5 de marzo de 2024, 14:20'
  */
@@ -137,7 +138,7 @@ export function sayMoment(moment: Moment, words: DateWords = datesInEnglish): st
     year: String(local.year),
     month: words.months[local.month - 1] ?? '',
     day: String(local.day),
-    time: local.toPlainTime().toString({ smallestUnit: 'minute' }),
+    time: clockToldApart(moment.at, moment.zone),
   }
   switch (moment.precision) {
     case 'year':
@@ -155,6 +156,21 @@ export function sayMoment(moment: Moment, words: DateWords = datesInEnglish): st
 /** The time of day in a zone. Example: `clockOf('2026-03-10T08:05:00Z', 'Europe/Paris')` → '09:05'. */
 export function clockOf(at: string, zone: string): string {
   return wallClock({ at, zone }).toPlainTime().toString({ smallestUnit: 'minute' })
+}
+
+/**
+ * The time of day in a zone; with its offset in the hour that the clocks show twice, as it has to be typed then.
+ *
+ * @example clockToldApart('2026-10-25T01:30:00Z', 'Europe/London') // '01:30+00:00'
+ */
+export function clockToldApart(at: string, zone: string): string {
+  const shown = wallClock({ at, zone })
+  const local = shown.toPlainDateTime()
+  const clock = local.toPlainTime().toString({ smallestUnit: 'minute' })
+  const earlier = local.toZonedDateTime(zone, { disambiguation: 'earlier' })
+  const later = local.toZonedDateTime(zone, { disambiguation: 'later' })
+  const twice = !earlier.toInstant().equals(later.toInstant())
+  return twice ? `${clock}${shown.offset}` : clock
 }
 
 /** Real time passed, in minutes, whatever the wall clock did in between. */

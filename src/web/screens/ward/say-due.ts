@@ -2,7 +2,7 @@ import { wardInEnglish as words } from '#content/wording/app-ward.ts'
 import { fill } from '#core/outcome/finding.ts'
 import type { OwedItem } from '#core/owed/owed-item.ts'
 import { dayOf, daysBetween } from '#core/time/calendar-day.ts'
-import { clockOf } from '#core/time/moment.ts'
+import { clockToldApart } from '#core/time/moment.ts'
 import type { Due } from '#core/ward/due-list.ts'
 import { sayDay } from '../../design/say-when.ts'
 
@@ -16,7 +16,7 @@ export function sayDue({ item, band, minutesLate }: Due<OwedItem>, now: string):
 /** "14:05" today, "tomorrow 02:05", "yesterday 23:40", else with its date. */
 export function clockNear(at: string, now: string, zone: string): string {
   const ahead = daysBetween(dayOf({ at: now, zone }), dayOf({ at, zone }))
-  const clock = clockOf(at, zone)
+  const clock = clockToldApart(at, zone)
   if (ahead === 0) return clock
   if (ahead === -1) return fill(words.yesterday, { at: clock })
   return ahead === 1 ? fill(words.tomorrow, { at: clock }) : fill(words.onDay, { day: sayDay(at, zone), at: clock })
