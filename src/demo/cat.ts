@@ -528,6 +528,7 @@ function ward(chart: Chart): void {
           firstTime: '20:00',
           days: 7,
           withFood: 'either',
+          onDays: 'every-day',
           steps: [],
         },
       ],

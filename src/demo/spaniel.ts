@@ -580,6 +580,7 @@ function ward(chart: Chart): void {
           firstTime: '18:00',
           days: 8,
           withFood: 'yes',
+          onDays: 'every-day',
           steps: [],
         },
         {
@@ -595,6 +596,7 @@ function ward(chart: Chart): void {
           firstTime: '20:00',
           days: 28,
           withFood: 'either',
+          onDays: 'every-day',
           steps: [],
         },
         {
@@ -610,6 +612,7 @@ function ward(chart: Chart): void {
           firstTime: '11:00',
           days: 28,
           withFood: 'either',
+          onDays: 'every-day',
           steps: [],
         },
       ],

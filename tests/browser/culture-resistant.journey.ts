@@ -26,6 +26,7 @@ test('a methicillin-resistant isolate: no beta-lactam is left, the drug is chang
     firstTime: '20:00',
     days: 28,
     withFood: 'yes',
+    onDays: 'every-day',
     steps: [],
   }
   await writeNow(program, page, 'case:barley', [

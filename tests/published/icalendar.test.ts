@@ -277,8 +277,8 @@ describe('after a death', () => {
 
 describe('a dose that is brought down in steps', () => {
   const steps = [
-    { fromDay: '2026-03-28', each: '1', times: ['08:00', '20:00'] },
-    { fromDay: '2026-03-30', each: '0.5', times: ['08:00'] },
+    { fromDay: '2026-03-28', each: '1', times: ['08:00', '20:00'], onDays: 'every-day' as const },
+    { fromDay: '2026-03-30', each: '0.5', times: ['08:00'], onDays: 'every-day' as const },
   ]
   const tapered = { firstDay: '2026-03-26', firstTime: '20:00', days: 6, steps }
 
@@ -297,6 +297,15 @@ describe('a dose that is brought down in steps', () => {
       '2026-03-30T07:00:00.000Z',
       '2026-03-31T07:00:00.000Z',
     ])
+  })
+
+  it('on every second day has a rule with an interval of two days (RFC 5545, 3.3.10)', () => {
+    const make = entryMaker()
+    const last = { fromDay: '2026-03-30', each: '0.5', times: ['08:00'], onDays: 'every-second-day' as const }
+    const text = write([...course(make), goesHome(make, { ...tapered, days: 9, steps: [last] })])
+    expect(text).toContain('RRULE:FREQ=DAILY;INTERVAL=2;COUNT=3')
+    const rung = medicinesOf(read(text)).flatMap(instants).sort()
+    expect(rung.slice(-3)).toEqual(['2026-03-30T07:00:00.000Z', '2026-04-01T07:00:00.000Z', '2026-04-03T07:00:00.000Z'])
   })
 
   it('stopped before its last step, rings no more: that step is cancelled under its own UID', () => {

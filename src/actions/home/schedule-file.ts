@@ -194,7 +194,7 @@ function writeFindings(request: ScheduleRequest, cut: Moment, write: Write): voi
 
 /** A medicine of the request as a discharge would write it. */
 export function homeMedicineOf(medicine: ClockMedicine, { operation }: ScheduleRequest): HomeMedicine {
-  const { drug, days, each } = medicine
+  const { drug, days, each, onDays, steps } = medicine
   const times = [...new Set(medicine.times)].sort()
   const firstDay = medicine.firstDay ?? addDays(dayOf(operation), 1)
   const firstTime = medicine.firstTime ?? times[0] ?? '00:00'
@@ -210,7 +210,13 @@ export function homeMedicineOf(medicine: ClockMedicine, { operation }: ScheduleR
     firstDay,
     firstTime,
     days,
+    onDays,
     withFood: 'either',
-    steps: [],
+    steps: steps.map((step) => ({
+      fromDay: step.fromDay,
+      each: step.each ?? '1',
+      times: [...new Set(step.times)].sort(),
+      onDays: step.onDays,
+    })),
   }
 }

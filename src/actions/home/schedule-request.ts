@@ -4,6 +4,7 @@ import { procedureIds } from '#core/animal/procedure.ts'
 import { sides, speciesList } from '#core/animal/species.ts'
 import { day, timeOfDay } from '#core/journal/answers.ts'
 import { owedPolicies, readSpan } from '#core/owed/policies.ts'
+import { addDays } from '#core/time/calendar-day.ts'
 import { instantText } from '#core/time/moment.ts'
 import { positiveQuantityIn, quantityIn } from '#core/units/quantity-schema.ts'
 import { listed, readInput } from '../input.ts'
@@ -54,30 +55,50 @@ const perSide = <Value extends z.ZodType>(value: Value) =>
 const tears = quantityIn('mm/min', 'mm')
 
 const drug = z.string().min(1).max(80)
+const clockTimes = z.array(timeOfDay).min(1, 'must name at least one time of day like 08:00')
 const decimal = z
   .union([z.string(), z.number().transform(String)])
   .pipe(z.string().regex(/^\d+(\.\d+)?$/, 'must be a plain number'))
 
-/** At clock times every day (a home medicine), or every so many hours of real time (a ward medicine). */
+/** On which days it is given; the first day is always one of them. */
+const onDays = listed(['every-day', 'every-second-day'], 'choice of days').default('every-day')
+
+/** From a later day of the course on another amount, other clock times or other days. */
+const step = z.strictObject({ fromDay: realDay, times: clockTimes, each: decimal.optional(), onDays })
+
+/** At clock times every day or every second one (a home medicine), or every so many hours of real time (a ward medicine). */
 const medicine = z
   .strictObject({
     drug,
-    times: z.array(timeOfDay).min(1, 'must name at least one time of day like 08:00').optional(),
+    times: clockTimes.optional(),
     days: z.int().min(1).max(180).optional(),
     /** Without it a home medicine begins the day after the operation. */
     firstDay: realDay.optional(),
     firstTime: timeOfDay.optional(),
     /** Tablets each time; then the tablets of the whole course are counted. */
     each: decimal.optional(),
+    onDays,
+    /** A dose that is brought down; what stands beside it is the first step. */
+    steps: z.array(step).default([]),
     everyHours: z.int().min(1).max(48).optional(),
     from: instant.optional(),
     doses: z.int().min(1).max(200).optional(),
   })
-  .transform(({ drug: name, times, days, firstDay, firstTime, each, everyHours, from, doses }, context) => {
+  .transform(({ drug: name, times, days, everyHours, from, doses, ...rest }, context) => {
+    const { firstDay, firstTime, each, onDays, steps } = rest
     if (times && days !== undefined && everyHours === undefined) {
-      return { kind: 'clock' as const, drug: name, times, days, firstDay, firstTime, each }
+      for (const [index, { fromDay, each: stepEach }] of steps.entries()) {
+        const fault = stepFault(fromDay, steps[index - 1]?.fromDay ?? firstDay, firstDay, days)
+        const path = ['steps', index]
+        if (fault) context.addIssue({ code: 'custom', path: [...path, 'fromDay'], message: fault })
+        // Tablets are counted over all steps or not at all.
+        const missing = (each === undefined) !== (stepEach === undefined)
+        const message = 'must stand at the medicine and at each of its steps, or nowhere.'
+        if (missing) context.addIssue({ code: 'custom', path: [...path, 'each'], message })
+      }
+      return { kind: 'clock' as const, drug: name, times, days, firstDay, firstTime, each, onDays, steps }
     }
-    if (everyHours !== undefined && from !== undefined && doses !== undefined && !times) {
+    if (everyHours !== undefined && from !== undefined && doses !== undefined && !times && steps.length === 0) {
       return { kind: 'hours' as const, drug: name, everyHours, from, doses }
     }
     const message =
@@ -85,6 +106,14 @@ const medicine = z
     context.addIssue({ code: 'custom', message, params: { code: 'wrong-medicine' } })
     return z.NEVER
   })
+
+/** Steps are days of the course, one after the other; without a first day nobody knows which days those are. */
+function stepFault(day: string, before: string | undefined, first: string | undefined, days: number): string | null {
+  if (first === undefined || before === undefined) return 'needs a firstDay of the medicine: steps are counted from it.'
+  if (day <= before) return `must be after ${before}: every step begins later than the one before.`
+  const last = addDays(first, days - 1)
+  return day > last ? `must be a day of the course, ${last} at the latest.` : null
+}
 
 const policyNames = owedPolicies.map((name) => name.slice('owed.'.length))
 

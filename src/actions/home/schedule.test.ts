@@ -112,6 +112,52 @@ describe('schedule', () => {
     ])
   })
 
+  it('counts a dose that is brought down in steps, also on every second day, on the wall clock through the change', () => {
+    const taper = {
+      drug: 'exampline',
+      times: ['08:00', '20:00'],
+      days: 8,
+      firstDay: '2026-03-27',
+      each: '1',
+      steps: [
+        { fromDay: '2026-03-28', times: ['08:00'], each: '1' },
+        { fromDay: '2026-03-30', times: ['08:00'], each: '0.5', onDays: 'every-second-day' },
+      ],
+    }
+    const [course] = schedule({ operation, medicines: [taper] }).medicines
+    expect(course?.doses).toEqual([
+      '2026-03-27T08:00:00+00:00',
+      '2026-03-27T20:00:00+00:00',
+      '2026-03-28T08:00:00+00:00',
+      '2026-03-29T08:00:00+01:00',
+      '2026-03-30T08:00:00+01:00',
+      '2026-04-01T08:00:00+01:00',
+      '2026-04-03T08:00:00+01:00',
+    ])
+    expect(course?.tablets).toEqual({ total: '5.5', handOut: '6' })
+    expect(scheduleCalendar({ operation, medicines: [taper] }, '2026-03-04T10:00:00.000Z')).toContain(
+      'INTERVAL=2;COUNT=3',
+    )
+    const plainly = { drug: 'exampline', times: ['08:00'], days: 2, firstDay: '2026-03-27', each: '1' }
+    expect(schedule({ operation, medicines: [{ ...plainly, steps: [] }] })).toEqual(
+      schedule({ operation, medicines: [plainly] }),
+    )
+  })
+
+  it.each([
+    ['before the first day', { fromDay: '2026-03-27', times: ['08:00'], each: '1' }, 'medicines[0].steps[0].fromDay'],
+    ['after the last day', { fromDay: '2026-04-04', times: ['08:00'], each: '1' }, 'medicines[0].steps[0].fromDay'],
+    ['without tablets', { fromDay: '2026-03-29', times: ['08:00'] }, 'medicines[0].steps[0].each'],
+    [
+      'on days we do not know',
+      { fromDay: '2026-03-29', times: ['08:00'], onDays: 'often' },
+      'medicines[0].steps[0].onDays',
+    ],
+  ])('refuses a step %s, at its field', (_, step, path) => {
+    const medicine = { drug: 'x', times: ['08:00'], days: 8, firstDay: '2026-03-27', each: '1', steps: [step] }
+    expect(refusal({ operation, medicines: [medicine] }).path).toBe(path)
+  })
+
   it('says what the clocks do to a dose at 01:30', () => {
     const night = { drug: 'gel', times: ['01:30'], days: 1, firstDay: '2026-03-29' }
     const said = schedule({ operation, medicines: [night] }).findings.find(({ code }) => code === 'clock-skipped')

@@ -4,6 +4,7 @@ export const homeNowInEnglish = {
   none: 'No medicine is given at home any more.',
   line: '{medicine}: {each} at {times}, until {last}; {total} in all.',
   begins: '{medicine}: {each} at {times}, from {first} until {last}; {total} in all.',
+  everySecondDay: 'every second day, {times}',
   over: 'Over or stopped',
   ended: '{medicine}: last dose {last}.',
   neverBegun: '{medicine}: stopped before its first dose.',

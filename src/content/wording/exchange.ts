@@ -189,6 +189,7 @@ export const exchangeInEnglish = {
   findings: 'Findings: {text}',
   plan: 'Plan: {text}',
   eachTime: '{each} {unit}, {times}, {days} days from {first}',
+  eachTimeSecondDay: '{each} {unit}, {times}, every second day, {days} days from {first}',
   doseUnits: { tablet: 'tablet', liquid: 'mL', 'eye-gel': 'application', 'eye-ointment': 'application' },
   withFood: { yes: 'with food', no: 'without food', either: 'with or without food' },
   homeCare: 'Care at home',

@@ -38,6 +38,12 @@ export const homeInEnglish = {
   columns: { medicine: 'Medicine', time: 'At', give: 'Each time', last: 'Last dose', total: 'In all' },
   firstDose: 'first dose {first}',
   step: '{medicine}: then, from {first}',
+  everySecondDay: 'EVERY SECOND DAY',
+  secondDays: '{medicine}, every second day: give it on {days}. Give none on the days between.',
+  secondDaysUntil:
+    '{medicine}, every second day: give it on {days}, and so on until {last}. Give none on the days between.',
+  finished: '{medicine}: finished on {date}. Give no more.',
+  finishedStep: '{medicine}, {each} each time: finished on {date}. Now follow the table.',
   steps: 'The amount of {medicine} changes on the way. Follow its rows from top to bottom. All rows together: {total}.',
   forPurpose: 'for {purpose}',
   side: '{side} side only',

@@ -24,8 +24,18 @@ export function stretchesOf<Medicine extends TimedMedicine>(medicine: Medicine):
     const end = begins[place + 1] ?? addDays(firstDay, days)
     const stretch = { ...medicine, steps: [], firstDay: begin, days: daysBetween(begin, end) }
     // Only on the very first day had the ward given something already.
-    return step ? { ...stretch, each: step.each, times: step.times, firstTime: '00:00' } : stretch
+    const { each, times, onDays } = step ?? medicine
+    return step ? { ...stretch, each, times, onDays, firstTime: '00:00' } : stretch
   })
+}
+
+/**
+ * How many days lie between two days on which a medicine is given, the second counted.
+ *
+ * @example daysApart({ onDays: 'every-second-day' }) // 2
+ */
+export function daysApart({ onDays }: Pick<HomeMedicine, 'onDays'>): 1 | 2 {
+  return onDays === 'every-second-day' ? 2 : 1
 }
 
 /** Every dose of one medicine at home, on the wall clock. Empty only where it was stopped before its first dose. */
@@ -39,14 +49,16 @@ export type MedicineTimes = {
 }
 
 /**
- * The doses of a medicine: the same clock times each day, `days` calendar days from the first day on; times of the
- * first day before `firstTime` were given in the ward and are not counted again, and none is left after it was stopped.
+ * The doses of a medicine: the same clock times each day or every second one, within `days` calendar days from the first
+ * day on; times of the first day before `firstTime` were given in the ward and are not counted again, and none is left after it was stopped.
  *
  * @example medicineTimes({ …, times: ['08:00', '20:00'], firstTime: '20:00', days: 7 }, zone).doses.length // 13
  */
 export function medicineTimes(medicine: TimedMedicine, zone: string): MedicineTimes {
   const { times, firstDay, firstTime, days, until } = medicine
-  const planned = stretchesOf(medicine).flatMap((stretch) => dailyWallTimes({ ...stretch, zone }))
+  const planned = stretchesOf(medicine).flatMap((stretch) =>
+    dailyWallTimes({ ...stretch, everyDays: daysApart(stretch), zone }),
+  )
   const doses = until ? planned.filter(({ day, time }) => `${day}T${time}` < `${until.day}T${until.time}`) : planned
   return {
     doses,

@@ -16,8 +16,8 @@ const taper: HomeMedicine = {
   firstTime: '20:00',
   days: 10,
   steps: [
-    { fromDay: '2026-03-29', each: '1', times: ['08:00', '20:00'] },
-    { fromDay: '2026-04-01', each: '0.5', times: ['08:00'] },
+    { fromDay: '2026-03-29', each: '1', times: ['08:00', '20:00'], onDays: 'every-day' as const },
+    { fromDay: '2026-04-01', each: '0.5', times: ['08:00'], onDays: 'every-day' as const },
   ],
 }
 
@@ -49,11 +49,50 @@ describe('a dose that is brought down in steps', () => {
     ['the day of the step before', ['2026-03-29', '2026-03-29']],
     ['a day before the step before', ['2026-04-01', '2026-03-29']],
   ])('refuses a step that begins on %s', (_, days) => {
-    const steps = days.map((fromDay) => ({ fromDay, each: '1', times: ['08:00'] }))
+    const steps = days.map((fromDay) => ({ fromDay, each: '1', times: ['08:00'], onDays: 'every-day' }))
     const read = discharge.body.safeParse({ ...discharge.example, medicines: [{ ...taper, steps }] })
     expect(read.error?.issues.map(({ path }) => path.join('.'))).toEqual([
       `medicines.0.steps.${days.length - 1}.fromDay`,
     ])
+  })
+
+  it('on every second day begins with its own first day, and counts only the days it is given on: 5 × 2 + 6 × 1 + 2 × ½', () => {
+    const last = { fromDay: '2026-04-01', each: '0.5', times: ['08:00'], onDays: 'every-second-day' as const }
+    const slower = { ...taper, steps: [...taper.steps.slice(0, 1), last] }
+    const days = medicineTimes(slower, london).doses.map(({ day }) => day)
+    // The course ends on 4 April, the third day of the step is a day between, the fourth too.
+    expect(days.slice(11)).toEqual(['2026-04-01', '2026-04-03'])
+    expect(medicineTimes(slower, london)).toMatchObject({ stopDay: '2026-04-04', lastDose: { day: '2026-04-03' } })
+    expect(tabletsNeeded(slower, london).total.toString()).toBe('17')
+  })
+
+  it('of a medicine for every second day from the start, also across the night of the clock change', () => {
+    const every = {
+      ...taper,
+      steps: [],
+      onDays: 'every-second-day' as const,
+      firstDay: '2026-03-27',
+      firstTime: '08:00',
+    }
+    const doses = medicineTimes({ ...every, days: 5, times: ['08:00'] }, london).doses
+    expect(doses.map(({ at }) => at)).toEqual([
+      '2026-03-27T08:00:00.000Z',
+      '2026-03-29T07:00:00.000Z',
+      '2026-03-31T07:00:00.000Z',
+    ])
+  })
+
+  it('is read out of entries that knew no days between as given every day', () => {
+    const { onDays: _, ...old } = example
+    const body = {
+      ...discharge.example,
+      medicines: [{ ...old, steps: [{ fromDay: '2026-02-14', each: '1', times: ['08:00'] }] }],
+    }
+    const step = { fromDay: '2026-02-14', each: '1', times: ['08:00'], onDays: 'every-day' }
+    const read = { ...old, onDays: 'every-day', steps: [step] }
+    expect(discharge.upcasts?.[2]?.(body)).toEqual({ ...discharge.example, medicines: [read] })
+    const change = { ...medicineChange.example, starts: body.medicines }
+    expect(medicineChange.upcasts?.[2]?.(change)).toEqual({ ...change, starts: [read] })
   })
 
   it('is read out of older entries as a medicine without steps, and nobody else cares for the animal', () => {

@@ -37,11 +37,13 @@ export function dailyWallTimes(plan: {
   readonly firstDay: string
   readonly firstTime: string
   readonly days: number
+  /** 2 for every second day, the first day being one of them. */
+  readonly everyDays?: number
   readonly zone: string
 }): WallTime[] {
   const times = [...new Set(plan.times)].sort()
   const found: WallTime[] = []
-  for (let index = 0; index < plan.days; index += 1) {
+  for (let index = 0; index < plan.days; index += plan.everyDays ?? 1) {
     const day = addDays(plan.firstDay, index)
     for (const time of times) {
       if (index === 0 && time < plan.firstTime) continue

@@ -236,6 +236,7 @@ function home(one: Living, operated: string): void {
           firstTime: '18:00',
           days: 7,
           withFood: 'yes',
+          onDays: 'every-day',
           steps: [],
         },
       ],

@@ -178,6 +178,7 @@ function goingHome(one: Living, day: string): void {
           firstTime: '19:00',
           days: 28,
           withFood: 'either',
+          onDays: 'every-day',
           steps: [],
         },
       ],

@@ -4,7 +4,13 @@ import { contentLine, escapeText } from './content-lines.ts'
 export type EventTime =
   | { readonly kind: 'days'; readonly from: string; readonly afterLast: string }
   | { readonly kind: 'utc'; readonly from: string; readonly until: string | null }
-  | { readonly kind: 'wall'; readonly zone: string; readonly from: string; readonly daily: number }
+  | {
+      readonly kind: 'wall'
+      readonly zone: string
+      readonly from: string
+      readonly daily: number
+      readonly everyDays?: number
+    }
 
 export type CalendarEvent = {
   readonly uid: string
@@ -45,9 +51,14 @@ function timeLines(time: EventTime): string[] {
     case 'wall':
       return [
         contentLine(`DTSTART;TZID=${time.zone}`, time.from),
-        ...(time.daily > 1 ? [contentLine('RRULE', `FREQ=DAILY;COUNT=${time.daily}`)] : []),
+        ...(time.daily > 1 ? [contentLine('RRULE', ruleOf(time.daily, time.everyDays ?? 1))] : []),
       ]
   }
+}
+
+/** RFC 5545, 3.3.10: an interval of one day is not written. */
+function ruleOf(count: number, everyDays: number): string {
+  return `FREQ=DAILY;${everyDays > 1 ? `INTERVAL=${everyDays};` : ''}COUNT=${count}`
 }
 
 function alarmLines(before: string, summary: string): string[] {

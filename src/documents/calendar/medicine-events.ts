@@ -1,5 +1,11 @@
 import { homePlansOf } from '#core/home/home-plan.ts'
-import { type HomeMedicine, medicineTimes, stretchesOf, type TimedMedicine } from '#core/home/medicine-times.ts'
+import {
+  daysApart,
+  type HomeMedicine,
+  medicineTimes,
+  stretchesOf,
+  type TimedMedicine,
+} from '#core/home/medicine-times.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
 import type { BodyOf, Line } from '#core/journal/fold.ts'
 import { rootOf, timesWritten } from '#core/owed/operations.ts'
@@ -51,7 +57,7 @@ export function medicineEvents(
         uid: uid(key),
         sequence: Math.max(written - 1, 0),
         status,
-        time: { kind: 'wall', zone: clinic.zone, from: series.from, daily: series.daily },
+        time: { kind: 'wall', zone: clinic.zone, from: series.from, daily: series.daily, everyDays: series.everyDays },
         alarm: 'PT0S',
       }
       found.set(key, { event, first: series.first, last: series.last })
@@ -72,6 +78,7 @@ type Series = {
   readonly key: string
   readonly from: string
   readonly daily: number
+  readonly everyDays: number
   readonly first: string
   readonly last: string
 }
@@ -93,11 +100,12 @@ function seriesOfStretch(medicine: TimedMedicine, zone: string): Series[] {
     const last = ofTime.at(-1)
     if (!first || !last) return []
     if (ofTime.some(({ clock }) => clock !== 'plain')) return ofTime.map(single)
-    return [{ key: time, from: localValue(first.day, time), daily: ofTime.length, first: first.at, last: last.at }]
+    const rule = { from: localValue(first.day, time), daily: ofTime.length, everyDays: daysApart(medicine) }
+    return [{ key: time, ...rule, first: first.at, last: last.at }]
   })
 }
 
 function single(dose: WallTime): Series {
   const { day, time, shown, at } = dose
-  return { key: `${time}:${day}`, from: localValue(day, shown), daily: 1, first: at, last: at }
+  return { key: `${time}:${day}`, from: localValue(day, shown), daily: 1, everyDays: 1, first: at, last: at }
 }

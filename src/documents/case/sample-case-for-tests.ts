@@ -121,6 +121,7 @@ export function exampleEntries(): Entry[] {
             firstTime: '08:00',
             days: 7,
             withFood: 'yes',
+            onDays: 'every-day',
             steps: [],
           },
           {
@@ -136,6 +137,7 @@ export function exampleEntries(): Entry[] {
             firstTime: '20:00',
             days: 7,
             withFood: 'yes',
+            onDays: 'every-day',
             steps: [],
           },
           {
@@ -151,6 +153,7 @@ export function exampleEntries(): Entry[] {
             firstTime: '12:00',
             days: 14,
             withFood: 'either',
+            onDays: 'every-day',
             steps: [],
           },
         ],

@@ -2,7 +2,13 @@ import type { Dosage, MedicationAdministrationDosage } from 'fhir/r4'
 import { systems } from '#content/exchange/fhir-codes.ts'
 import { exchangeInEnglish as say } from '#content/wording/exchange.ts'
 import { homePlansOf } from '#core/home/home-plan.ts'
-import { type HomeMedicine, medicineTimes, stretchesOf, type TimedMedicine } from '#core/home/medicine-times.ts'
+import {
+  daysApart,
+  type HomeMedicine,
+  medicineTimes,
+  stretchesOf,
+  type TimedMedicine,
+} from '#core/home/medicine-times.ts'
 import type { BodyOf } from '#core/journal/fold.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { wallClock } from '#core/time/moment.ts'
@@ -186,7 +192,7 @@ function homeDosage(medicine: TimedMedicine, { file }: Around): Written<Dosage> 
   const value = new ExactNumber(withoutLeadingNoughts(medicine.each))
   const coding = { system: systems.ucum, code: ucumOf[medicine.form] }
   return {
-    text: fill(say.eachTime, {
+    text: fill(daysApart(medicine) === 2 ? say.eachTimeSecondDay : say.eachTime, {
       each: medicine.each,
       unit,
       times: times.join(', '),
@@ -198,7 +204,7 @@ function homeDosage(medicine: TimedMedicine, { file }: Around): Written<Dosage> 
       repeat: {
         boundsPeriod: { start: at(doses[0]?.at), end: at(doses.at(-1)?.at) },
         frequency: times.length,
-        period: 1,
+        period: daysApart(medicine),
         periodUnit: 'd',
         timeOfDay: times.map((time) => `${time}:00`),
       },

@@ -65,6 +65,46 @@ describe('a home page after a change of medicine', () => {
     expect(page.split(label)).toHaveLength(2)
   })
 
+  it('says of a step that is over that it is finished, and names in the table only what is still to be given', () => {
+    const brought = {
+      ...started,
+      label: 'Inventine tablet 5 mg',
+      drug: 'invented',
+      times: ['08:00'],
+      firstDay: '2026-02-12',
+      firstTime: '08:00',
+      days: 9,
+      steps: [
+        { fromDay: '2026-02-14', each: '1', times: ['08:00'], onDays: 'every-day' as const },
+        { fromDay: '2026-02-17', each: '0.5', times: ['08:00'], onDays: 'every-second-day' as const },
+      ],
+    }
+    const short = {
+      ...first,
+      label: 'Shortine tablet',
+      drug: 'short',
+      firstDay: '2026-02-12',
+      firstTime: '08:00',
+      days: 1,
+    }
+    const tapered = entries.map((entry): Entry => {
+      if (entry.kind !== 'discharge') return entry
+      const body = entry.body as unknown as BodyOf<'discharge'>
+      return { ...entry, body: { ...body, medicines: [...body.medicines, brought, short] } as unknown as Entry['body'] }
+    })
+    const page = pageOf([...tapered, change()])
+    expect(page).toContain(
+      'Inventine tablet 5 mg, 2 tablets each time: finished on 13 February 2026. Now follow the table.',
+    )
+    expect(page).toContain('Shortine tablet: finished on 12 February 2026. Give no more.')
+    // 3 × 1 from 14 February and ½ on the 17th and the 19th: what was over is not among it.
+    expect(page).toContain('All rows together: 4 tablets.')
+    expect(page).toContain('EVERY SECOND DAY')
+    expect(page).toContain('give it on 17 February, 19 February. Give none on the days between.')
+    expect(pageOf([...tapered, change()], 'es')).toContain('se terminó el 13 de febrero de 2026. Ahora siga la tabla.')
+    expect(pageOf(tapered)).not.toContain('finished on')
+  })
+
   it('counts what is left over: what was handed out less the doses until the stop', () => {
     expect(pageOf([...entries, change()])).toMatch(/If you gave every dose until then, [\d½¼¾]+ tablets? will be left/)
   })

@@ -56,14 +56,19 @@ function leftOver(course: HomeCourse, zone: string, said: OwnerWords): string {
   return fill(said.homeChange.left, { amount: sayAmount(left, course.form, said.home) })
 }
 
-/** What is still to be given when the newest page was made: what was over or stopped before it is left out. */
+/** What was not stopped before the newest page was made; what was over by itself is said to be finished. */
 export function coursesToGive({ courses, changes }: HomePlan, { theCase, clinic }: CaseFile): readonly HomeCourse[] {
-  if (changes.length === 0) return courses
-  const since = homeEditionsOf(theCase).at(-1)?.at ?? ''
+  const since = madeSince(theCase, changes)
+  if (since === null) return courses
   return courses.filter((course) => {
     const last = medicineTimes(course, clinic.zone).lastDose
-    return last !== null && last.at >= since
+    return last !== null && (last.at >= since || course.until === null)
   })
+}
+
+/** When the newest page was made, where it takes the place of another; null for the page that went home with the animal. */
+export function madeSince(theCase: CaseFile['theCase'], changes: HomePlan['changes']): string | null {
+  return changes.length === 0 ? null : (homeEditionsOf(theCase).at(-1)?.at ?? '')
 }
 
 /** A stop that matches nothing on any page: the owner is told to stop it all the same, and the clinic asks. */

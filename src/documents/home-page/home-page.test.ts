@@ -26,6 +26,7 @@ const tablets: HomeMedicine = {
   firstTime: '20:00',
   days: 7,
   withFood: 'yes',
+  onDays: 'every-day',
   steps: [],
 }
 

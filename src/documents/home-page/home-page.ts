@@ -16,11 +16,14 @@ import { otherLanguageNote, spokenWith, translationNote } from '../case/owner-wo
 import { notYet, type PaperDefinition } from '../case/paper-input.ts'
 import { findingLines } from '../dose-sheet/plan-tables.ts'
 import { type Block, facts, heading, list, paragraph, small } from '../render/model.ts'
-import { changedMedicines, coursesToGive, replacesOlder, stoppedUnnamed } from './changed.ts'
+import { changedMedicines, coursesToGive, madeSince, replacesOlder, stoppedUnnamed } from './changed.ts'
 import { hygieneBlocks } from './hygiene.ts'
 import { medicineBlocks } from './medicines.ts'
 
-/** One page for the kitchen door: what to do tonight, which medicine when, and when to phone. */
+/**
+ * The page for the kitchen door, in letters of 14 points. Where one does not hold it, the first holds when to phone,
+ * tonight, the next visit and the medicines, and the rest follows: the order of the blocks is that rule.
+ */
 export const homePage: PaperDefinition = {
   id: 'home-page',
   title: 'Home page for the owner',
@@ -62,24 +65,29 @@ export function homeBlocks(file: CaseFile, plan: HomePlan, said: OwnerWords): Bl
   const { body } = plan.discharge
   const { home: words, dates } = said
   const operations = operationsOf(file).filter(({ done }) => done !== null)
+  const courses = coursesToGive(plan, file)
   return [
-    ...operations.map((operation) => operatedEar(operation, said)),
+    ...operatedEars(operations, said),
     phoneNow(file, said),
     ...changedMedicines(plan, file, said),
     heading(1, words.tonight),
     list(words.tonightItems.value),
+    heading(1, words.next),
+    paragraph(
+      body.nextVisit === null ? words.nextNone : fill(words.nextOn, { date: sayCalendarDay(body.nextVisit, dates) }),
+    ),
     heading(1, words.medicines),
-    ...medicineBlocks(coursesToGive(plan, file), file.clinic.zone, said, noneToGive(plan, said)),
+    ...medicineBlocks(courses, file.clinic.zone, said, {
+      none: noneToGive(plan, said),
+      since: madeSince(file.theCase, plan.changes),
+    }),
+    ...(courses.length === 0 ? [] : [paragraph(`${words.forgotten} ${words.noHumanMedicine}`)]),
     ...eyeBlocks(file, operations, body, said),
     ...hygieneBlocks(file, said),
     heading(1, words.collar),
     paragraph(`${fill(words.collarUntil, { date: sayCalendarDay(body.collarUntil, dates) })} ${words.collarWhy}`),
     facts([words.wound, words.sutures[body.sutures]], [words.eating, body.food], [words.rest, body.rest]),
     warningSign(operations, said),
-    heading(1, words.next),
-    paragraph(
-      body.nextVisit === null ? words.nextNone : fill(words.nextOn, { date: sayCalendarDay(body.nextVisit, dates) }),
-    ),
     ...caredForBy(file, plan, said),
     ...waitingFor(file, said),
     ...taught(file, body, said),
@@ -100,9 +108,11 @@ function notToBeHandedOut({ theCase, clinic }: CaseFile): Block[] {
   return [{ kind: 'callout', tone: 'stop', word: homeForClinicInEnglish.notYetWord, lines }]
 }
 
-function operatedEar({ side, moment }: Operation, { home: words, papers, dates }: OwnerWords): Block {
-  const about = { side: papers.sides[side], date: sayDay(moment, dates) }
-  return facts([words.operated, fill(words.operatedValue, about)])
+function operatedEars(operations: readonly Operation[], { home: words, papers, dates }: OwnerWords): Block[] {
+  const said = operations.map(({ side, moment }) =>
+    fill(words.operatedValue, { side: papers.sides[side], date: sayDay(moment, dates) }),
+  )
+  return said.length === 0 ? [] : [facts([words.operated, said.join('; ')])]
 }
 
 export function phoneNow(file: CaseFile, { home: words, papers }: OwnerWords): Block {

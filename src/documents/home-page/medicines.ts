@@ -1,6 +1,7 @@
 import type { OwnerWords } from '#content/languages/owner-words.ts'
 import {
   clockChanges,
+  daysApart,
   type HomeMedicine,
   medicineTimes,
   stretchesOf,
@@ -11,7 +12,7 @@ import { fill } from '#core/outcome/finding.ts'
 import { sayCalendarDay, sayDayOfYear } from '#core/time/calendar-day.ts'
 import type { WallTime } from '#core/time/wall-times.ts'
 import { Decimal, plain } from '#core/units/quantity.ts'
-import { type Block, paragraph, type Run, small, type Table, text } from '../render/model.ts'
+import { type Block, paragraph, type Run, small, strong, type Table, text } from '../render/model.ts'
 
 /** One medicine with every dose of its course on the wall clock, and how much that is in all. */
 export type Course = {
@@ -32,11 +33,18 @@ export function courseOf(medicine: TimedMedicine, zone: string): Course {
   return { medicine, doses, total: tabletsNeeded(medicine, zone).total, isStep: false }
 }
 
-/** One row for each step that still has doses. */
-function rowsOf(medicine: TimedMedicine, zone: string): Course[] {
-  return stretchesOf(medicine)
-    .map((stretch, place) => ({ ...courseOf(stretch, zone), isStep: place > 0 }))
+/** One row for each step that still has doses: what was over when the page was made is no row of it. */
+function rowsOf(medicine: TimedMedicine, zone: string, since: string | null): Course[] {
+  const rows = stretchesOf(medicine).map((stretch) => courseOf(stretch, zone))
+  const left = rows.filter((row) => !isOver(row, since))
+  return left
+    .map((row, place) => ({ ...row, isStep: place > 0 }))
     .filter(({ doses, isStep }) => doses.length > 0 || !isStep)
+}
+
+function isOver({ doses }: Pick<Course, 'doses'>, since: string | null): boolean {
+  const last = doses.at(-1)
+  return since !== null && last !== undefined && last.at < since
 }
 
 /** "1½ tablets": quarters and halves as an owner reads them. */
@@ -51,27 +59,61 @@ export function medicineBlocks(
   medicines: readonly TimedMedicine[],
   zone: string,
   said: OwnerWords,
-  none: string = said.home.noMedicines,
+  { none = said.home.noMedicines, since = null }: { readonly none?: string; readonly since?: string | null } = {},
 ): Block[] {
-  const words = said.home
-  if (medicines.length === 0) return [paragraph(none)]
-  const courses = medicines.flatMap((medicine) => rowsOf(medicine, zone))
+  const courses = medicines.flatMap((medicine) => rowsOf(medicine, zone, since))
+  const finished = medicines.flatMap((medicine) => saidFinished(medicine, zone, since, said))
+  if (courses.length === 0) return [paragraph(none), ...finished.map((sentence) => paragraph(sentence))]
+  const given = new Set(courses.map(({ medicine }) => medicine.label))
+  const stillGiven = medicines.filter(({ label }) => given.has(label))
   const times = [...new Set(courses.flatMap(({ doses }) => doses.map(({ time }) => time)))].sort()
   const changes = courses.flatMap(({ doses }) => clockChanges(doses)).map((change) => saidChange(change, said))
   return [
     times.length > widestDay ? longTable(courses, said) : dayTable(courses, times, said),
-    ...medicines.flatMap((medicine) => saidSteps(medicine, zone, said)).map((sentence) => paragraph(sentence)),
+    ...medicines.flatMap((medicine) => saidSteps(medicine, zone, since, said)).map((sentence) => paragraph(sentence)),
+    ...courses.flatMap((course) => saidSecondDays(course, said)).map((sentence) => paragraph(sentence)),
+    ...finished.map((sentence) => paragraph(sentence)),
     ...[...new Set(changes)].map((sentence) => paragraph(sentence)),
-    ...handlingOf(medicines, said).map((sentence) => paragraph([{ kind: 'strong', text: sentence }])),
-    paragraph(`${words.forgotten} ${words.noHumanMedicine}`),
+    ...handlingOf(stillGiven, said).map((sentence) => paragraph([{ kind: 'strong', text: sentence }])),
   ]
 }
 
 /** A dose that is brought down stands in several rows: how they belong together, and what all of them come to. */
-function saidSteps(medicine: TimedMedicine, zone: string, { home: words }: OwnerWords): string[] {
-  if (rowsOf(medicine, zone).length < 2) return []
-  const total = sayAmount(tabletsNeeded(medicine, zone).total, medicine.form, words)
-  return [fill(words.steps, { medicine: medicine.label, total })]
+function saidSteps(medicine: TimedMedicine, zone: string, since: string | null, { home: words }: OwnerWords): string[] {
+  const rows = rowsOf(medicine, zone, since)
+  if (rows.length < 2) return []
+  const total = rows.map((row) => row.total).reduce((sum, part) => sum.plus(part))
+  return [fill(words.steps, { medicine: medicine.label, total: sayAmount(total, medicine.form, words) })]
+}
+
+/** More days than this are not told one by one. */
+const mostDays = 8
+
+/** The days themselves: nobody counts "every second day" right across the end of a month. */
+function saidSecondDays({ medicine, doses }: Course, { home: words, dates }: OwnerWords): string[] {
+  if (daysApart(medicine) === 1) return []
+  const all = [...new Set(doses.map(({ day }) => day))].map((day) => sayDayOfYear(day, dates))
+  const about = { medicine: medicine.label, days: all.slice(0, mostDays).join(', '), last: all.at(-1) ?? '' }
+  return [fill(all.length > mostDays ? words.secondDaysUntil : words.secondDays, about)]
+}
+
+/** What was over when the page was made, whole or a step of it: said, because an older page still names it. */
+function saidFinished(
+  medicine: TimedMedicine,
+  zone: string,
+  since: string | null,
+  { home: words, dates }: OwnerWords,
+): string[] {
+  const steps = stretchesOf(medicine).map((stretch) => courseOf(stretch, zone))
+  const over = steps.filter((step) => isOver(step, since))
+  const dateOf = ({ doses }: Course) => sayCalendarDay(doses.at(-1)?.day ?? medicine.firstDay, dates)
+  const last = over.at(-1)
+  if (!last) return []
+  if (rowsOf(medicine, zone, since).length === 0)
+    return [fill(words.finished, { medicine: medicine.label, date: dateOf(last) })]
+  return over.map((step) =>
+    fill(words.finishedStep, { medicine: medicine.label, each: eachTime(step, words), date: dateOf(step) }),
+  )
 }
 
 /** What a medicine may do to whoever gives it. */
@@ -88,18 +130,18 @@ function saidChange({ day, time, shown, clock }: WallTime, { home: words, dates 
   return fill(clock === 'twice' ? words.clockTwice : words.clockSkips, { day: sayCalendarDay(day, dates), time, shown })
 }
 
-/** More clock times than this would not fit side by side. */
-const widestDay = 5
+/** More clock times than this would not fit side by side in letters of 14 points. */
+const widestDay = 3
 
 /** One row for each medicine, one column for each clock time: what a person holds against the kitchen clock. */
 function dayTable(courses: readonly Course[], times: readonly string[], said: OwnerWords): Table {
   const words = said.home
   const { medicine, last, total } = words.columns
   const columns = [
-    { head: medicine, align: 'left', share: 3.7 },
-    ...times.map((time) => ({ head: time, align: 'centre', share: 0.9, weight: 'strong' }) as const),
-    { head: last, align: 'left', share: 1.85 },
-    { head: total, align: 'right', share: 1.1, weight: 'strong' },
+    { head: medicine, align: 'left', share: 3.9 },
+    ...times.map((time) => ({ head: time, align: 'centre', share: 1.35, weight: 'strong' }) as const),
+    { head: last, align: 'left', share: 1.7 },
+    { head: total, align: 'right', share: 1.3, weight: 'strong' },
   ] as const
   return {
     kind: 'table',
@@ -124,11 +166,11 @@ function longTable(courses: readonly Course[], said: OwnerWords): Table {
     caption: words.clockCaption,
     rowHeader: true,
     columns: [
-      { head: medicine, align: 'left', share: 3.3 },
-      { head: give, align: 'left', share: 1.2, weight: 'strong' },
-      { head: time, align: 'left', share: 1.9, weight: 'strong' },
-      { head: last, align: 'left', share: 1.7 },
-      { head: total, align: 'right', share: 1.2, weight: 'strong' },
+      { head: medicine, align: 'left', share: 4.2 },
+      { head: give, align: 'left', share: 1.15, weight: 'strong' },
+      { head: time, align: 'left', share: 1.5, weight: 'strong' },
+      { head: last, align: 'left', share: 1.5 },
+      { head: total, align: 'right', share: 1.15, weight: 'strong' },
     ],
     rows: courses.map((course) => [
       named(course, said),
@@ -141,9 +183,13 @@ function longTable(courses: readonly Course[], said: OwnerWords): Table {
 }
 
 function named({ medicine, doses, isStep }: Course, said: OwnerWords): Run[] {
-  if (isStep) return [text(fill(said.home.step, { medicine: medicine.label, first: saidDose(doses[0], said) }))]
+  const everySecondDay = daysApart(medicine) === 2 ? [strong(`\n${said.home.everySecondDay}`)] : []
+  if (isStep) {
+    const step = fill(said.home.step, { medicine: medicine.label, first: saidDose(doses[0], said) })
+    return [text(step), ...everySecondDay]
+  }
   const first = fill(said.home.firstDose, { first: saidDose(doses[0], said) })
-  return [text(medicine.label), small(`\n${remarks(medicine, said)}; ${first}`)]
+  return [text(medicine.label), ...everySecondDay, small(`\n${remarks(medicine, said)}; ${first}`)]
 }
 
 function eachTime({ medicine }: Course, words: OwnerWords['home']): string {

@@ -48,7 +48,7 @@ ul.labels { list-style: none; padding: 0; display: grid; grid-template-columns: 
 @page { size: A4; margin: 20mm 22mm 24mm; }
 @media print {
   body { max-width: none; padding: 0; font-size: 10.5pt; }
-  body.large { font-size: 13pt; }
+  body.large { font-size: 14pt; }
   body.wall { font-size: 12pt; }
   footer { position: fixed; bottom: -16mm; left: 0; right: 0; margin: 0; }
   main .caution { display: none; }

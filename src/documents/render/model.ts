@@ -20,7 +20,7 @@ export type Paper = {
   readonly caution: string | null
   /** Which case, and from how much of its record the paper was made. */
   readonly provenance: string
-  /** `large` is for reading at home (13 pt and more), `wall` for one page read at two metres. */
+  /** `large` is for reading at home (14 pt and more), `wall` for one page read at two metres. */
   readonly print: 'ordinary' | 'large' | 'wall'
 }
 

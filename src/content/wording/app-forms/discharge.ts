@@ -1,6 +1,8 @@
 import type { FormWords } from '#core/forms/words.ts'
 import { agreementWords } from '../papers-agreement.ts'
 
+const daysInWords = { 'every-day': 'every day', 'every-second-day': 'every second day' }
+
 export const discharge = {
   kind: 'discharge',
   purpose: 'The animal goes home: medicines, care, what the owner said back.',
@@ -29,6 +31,11 @@ export const discharge = {
       help: 'What is due earlier that day was given in the ward.',
     },
     'medicines.days': { label: 'For how many days' },
+    'medicines.onDays': {
+      label: 'On which days',
+      help: 'Every second day: on its first day, and then on every other one.',
+      options: daysInWords,
+    },
     'medicines.withFood': {
       label: 'With food?',
       options: { yes: 'with food', no: 'on an empty stomach', either: 'either way' },
@@ -42,6 +49,7 @@ export const discharge = {
     'medicines.steps.fromDay': { label: 'From this day on', help: 'For example 19 February 2026.' },
     'medicines.steps.each': { label: 'Each time' },
     'medicines.steps.times': { label: 'Clock times', help: 'For example 08:00.' },
+    'medicines.steps.onDays': { label: 'On which days', options: daysInWords },
     collarUntil: { label: 'Collar until', help: 'Day and night. For example 24 February 2026.' },
     sutures: { label: 'Stitches', options: { 'to-come-out': 'to come out', dissolve: 'dissolve', none: 'none' } },
     food: { label: 'Food' },

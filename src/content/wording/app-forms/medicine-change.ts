@@ -43,9 +43,11 @@ export const medicineChange = {
     'starts.firstTime': { label: 'First time on that day' },
     'starts.days': words['medicines.days'],
     'starts.withFood': words['medicines.withFood'],
+    'starts.onDays': words['medicines.onDays'],
     'starts.steps': words['medicines.steps'],
     'starts.steps.fromDay': words['medicines.steps.fromDay'],
     'starts.steps.each': words['medicines.steps.each'],
     'starts.steps.times': words['medicines.steps.times'],
+    'starts.steps.onDays': words['medicines.steps.onDays'],
   },
 } as const satisfies FormWords

@@ -38,6 +38,12 @@ export const homeInSpanish = {
   columns: { medicine: 'Medicina', time: 'A las', give: 'Cada vez', last: 'Última dosis', total: 'En total' },
   firstDose: 'primera dosis: {first}',
   step: '{medicine}: después, desde {first}',
+  everySecondDay: 'UN DÍA SÍ Y OTRO NO',
+  secondDays: '{medicine}, un día sí y otro no: désela el {days}. Los días de en medio, no la dé.',
+  secondDaysUntil:
+    '{medicine}, un día sí y otro no: désela el {days}, y así hasta el {last}. Los días de en medio, no la dé.',
+  finished: '{medicine}: se terminó el {date}. No dé más.',
+  finishedStep: '{medicine}, {each} cada vez: se terminó el {date}. Ahora siga la tabla.',
   steps:
     'La cantidad de {medicine} cambia por el camino. Siga sus filas de arriba abajo. Todas las filas juntas: {total}.',
   forPurpose: 'para: {purpose}',

@@ -4,8 +4,11 @@ import type { Json } from '../canonical.ts'
 import { defineKind } from '../kind.ts'
 import { storedQuantity } from '../stored.ts'
 
-/** From this day on another amount, or other clock times: a dose that is brought down in steps. */
-const medicineStep = z.strictObject({ fromDay: day, each: decimalText, times: z.array(timeOfDay).min(1) })
+/** On which days it is given: on every one, or on its first and then every other. */
+const onDays = z.enum(['every-day', 'every-second-day'])
+
+/** From this day on another amount, other clock times or other days: a dose that is brought down in steps. */
+const medicineStep = z.strictObject({ fromDay: day, each: decimalText, times: z.array(timeOfDay).min(1), onDays })
 
 /** One medicine for home: how much at which clock times, from when, for how many days. Times are on the wall clock. */
 const medicineFields = z.strictObject({
@@ -22,6 +25,7 @@ const medicineFields = z.strictObject({
   /** First dose of the first day; doses before it were given in the ward. */
   firstTime: timeOfDay,
   days: z.int().min(1).max(180),
+  onDays,
   withFood: z.enum(['yes', 'no', 'either']),
   /** What changes within those days; empty for the same amount to the end. */
   steps: z.array(medicineStep),
@@ -60,10 +64,19 @@ export function withoutSteps(medicines: readonly { readonly [field: string]: Jso
   return medicines.map((medicine) => ({ ...medicine, steps: [] }))
 }
 
+/** Before that could be said, every medicine and every step of it was for every day. */
+export function onEveryDay(medicines: readonly { readonly [field: string]: Json }[]): Json {
+  const daily = { onDays: 'every-day' }
+  return medicines.map((medicine) => {
+    const steps = medicine.steps as readonly { readonly [field: string]: Json }[]
+    return { ...medicine, ...daily, steps: steps.map((step) => ({ ...step, ...daily })) }
+  })
+}
+
 /** The animal goes home: medicines, care, what the owner said back, who may be phoned. */
 export const discharge = defineKind({
   name: 'discharge',
-  version: 2,
+  version: 3,
   subjects: ['animal'],
   body: z.strictObject({
     medicines: z.array(homeMedicine),
@@ -78,11 +91,15 @@ export const discharge = defineKind({
     /** Who cares for the animal when it is not the owner, and whether that person has this page. */
     carer: z.strictObject({ contact: id, page: z.enum(['handed-over', 'not-yet']) }).nullable(),
   }),
-  /** Version 1 knew no steps and did not ask who cares for the animal. */
+  /** Version 1 knew no steps and did not ask who cares for the animal; version 2 knew no days between. */
   upcasts: {
     1: (older) => {
       const body = older as { readonly medicines: readonly { readonly [field: string]: Json }[] }
       return { ...body, medicines: withoutSteps(body.medicines), carer: null }
+    },
+    2: (older) => {
+      const body = older as { readonly medicines: readonly { readonly [field: string]: Json }[] }
+      return { ...body, medicines: onEveryDay(body.medicines) }
     },
   },
   example: {
@@ -99,6 +116,7 @@ export const discharge = defineKind({
         firstDay: '2026-02-12',
         firstTime: '08:00',
         days: 7,
+        onDays: 'every-day',
         withFood: 'yes',
         steps: [],
       },

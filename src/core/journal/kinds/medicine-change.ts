@@ -2,7 +2,7 @@ import { z } from 'zod'
 import { day, entryId, id, shortText, side, text, timeOfDay } from '../answers.ts'
 import type { Json } from '../canonical.ts'
 import { defineKind } from '../kind.ts'
-import { homeMedicine, withoutSteps } from './discharge.ts'
+import { homeMedicine, onEveryDay, withoutSteps } from './discharge.ts'
 
 /** One medicine of the home page is given no more from a moment on the wall clock. */
 const stoppedMedicine = z.strictObject({
@@ -19,7 +19,7 @@ const stoppedMedicine = z.strictObject({
 /** Medicines at home change: because of what, which stop, which start. The page printed before no longer counts. */
 export const medicineChange = defineKind({
   name: 'medicine-change',
-  version: 2,
+  version: 3,
   subjects: ['animal'],
   body: z.strictObject({
     /** The reading of a result that asked for it. */
@@ -28,11 +28,15 @@ export const medicineChange = defineKind({
     stops: z.array(stoppedMedicine),
     starts: z.array(homeMedicine),
   }),
-  /** Version 1 knew no steps. */
+  /** Version 1 knew no steps, version 2 no days between. */
   upcasts: {
     1: (older) => {
       const body = older as { readonly starts: readonly { readonly [field: string]: Json }[] }
       return { ...body, starts: withoutSteps(body.starts) }
+    },
+    2: (older) => {
+      const body = older as { readonly starts: readonly { readonly [field: string]: Json }[] }
+      return { ...body, starts: onEveryDay(body.starts) }
     },
   },
   example: {
@@ -60,6 +64,7 @@ export const medicineChange = defineKind({
         firstDay: '2026-02-16',
         firstTime: '18:00',
         days: 21,
+        onDays: 'every-day',
         withFood: 'either',
         steps: [],
       },

@@ -2,7 +2,7 @@ import { Link } from 'wouter'
 import { homeNowInEnglish as words } from '#content/wording/app-home-now.ts'
 import { homeInEnglish } from '#content/wording/home.ts'
 import { type HomeCourse, type HomeEdition, homeEditionsOf, homePlanOf } from '#core/home/home-plan.ts'
-import { medicineTimes, stretchesOf, tabletsNeeded } from '#core/home/medicine-times.ts'
+import { daysApart, medicineTimes, stretchesOf, tabletsNeeded } from '#core/home/medicine-times.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { writersOf } from '#core/people/may-write.ts'
 import { sayStoredDay } from '#core/time/calendar-day.ts'
@@ -102,10 +102,11 @@ function sayCourse(course: HomeCourse, zone: string, now: string): string {
   const { doses } = medicineTimes(course, zone)
   const [first] = doses
   const last = doses.at(-1)
+  const times = [...new Set(course.times)].sort().join(', ')
   const about = {
     medicine: course.label,
     each: sayAmount(new Decimal(course.each), course.form, homeInEnglish),
-    times: [...new Set(course.times)].sort().join(', '),
+    times: daysApart(course) === 2 ? fill(words.everySecondDay, { times }) : times,
     first: first ? sayWhen(first.at, zone) : '',
     last: last ? sayWhen(last.at, zone) : '',
     total: sayAmount(tabletsNeeded(course, zone).total, course.form, homeInEnglish),
