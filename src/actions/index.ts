@@ -1,6 +1,7 @@
 import type { Action } from './action.ts'
 import { readWhatGrows } from './antibiogram/read-what-grows.ts'
 import { readEarsBehind } from './evidence/read-ears-behind.ts'
+import { readFiguresOwed } from './evidence/read-figures-owed.ts'
 import { readOwnFigures } from './evidence/read-own-figures.ts'
 import { acceptEntries } from './journal/accept-entries.ts'
 import { readCase } from './journal/read-case.ts'
@@ -61,6 +62,7 @@ export const actions: readonly Action[] = [
   readCase,
   readContacts,
   readEarsBehind,
+  readFiguresOwed,
   readFiling,
   readFrontDoor,
   readLists,

@@ -183,4 +183,35 @@ test('a tract at fourteen months, told under another surname with two chip digit
   // One of the twelve that were still followed, on the 419th day: 8 of 100.
   await expect(dogs.getByRole('row', { name: /^419 12 1 0 8\.3 / })).toBeVisible()
   expect(figuresIn(await leaflet())).toEqual(before)
+
+  // A change of what owners read is owed to the surgeon within a week: before and after, in the owner's sentences.
+  await page.goto(`${url}/`)
+  const owed = page.getByRole('listitem').filter({ hasText: 'Approve what owners read: dogs, TECA-LBO' })
+  await expect(owed).toContainText('A late event came in that owners do not hear of yet.')
+  await expect(owed).toContainText('Late swelling, abscess or draining tract, ears: 0 of 12 → 1 of 12.')
+  await owed.getByRole('link', { name: 'Look at it' }).click()
+  await dogs.getByRole('button', { name: 'Approve these counts for owners' }).click()
+  const review = page.getByRole('dialog')
+  const change = review.getByRole('region', { name: /^A deep infection that came back.*, ears$/ })
+  await expect(change).toContainText('of 12 operated ears of dogs, none was followed by a deep infection')
+  await expect(change).toContainText('We have counted 12 operated ears of dogs of our own. That is too few')
+  await expectAccessible(page)
+
+  // Left as it is, with a reason: nothing is owed, and owners read what they read.
+  await review.getByRole('button', { name: 'Leave as it is' }).click()
+  await expect(review).toContainText('Say why it stays as it is.')
+  await review.getByLabel('What you looked at, or why it stays as it is').fill('The ear is scanned on Friday.')
+  await review.getByRole('button', { name: 'Leave as it is' }).click()
+  await expect(dogs.getByText(/^Left as it is by Runa Falk on .*: The ear is scanned on Friday\.$/)).toBeVisible()
+  await page.goto(`${url}/`)
+  await expect(page.getByText('See the LEFT ear again: draining tract')).toBeVisible()
+  await expect(owed).toHaveCount(0)
+  expect(figuresIn(await leaflet())).toEqual(before)
+
+  // Approved: the next owner reads the other sentence.
+  await page.goto(`${url}/results`)
+  await dogs.getByRole('button', { name: 'Approve these counts for owners' }).click()
+  await review.getByRole('button', { name: 'Approve', exact: true }).click()
+  await expect(late).toContainText('Owners hear 1 of 12')
+  await expect.poll(async () => figuresIn(await leaflet()).join(' ') === before.join(' ')).toBe(false)
 })

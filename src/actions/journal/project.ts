@@ -39,6 +39,7 @@ function projectStream(about: Projected): Projection {
 /** Kinds of the clinic's own stream that no list reads: what stands on the shelf, and how this house doses. */
 export const unreadByLists = [
   'figures-approved',
+  'figures-left',
   'laboratory-table',
   'shelf-item',
   'dose-policy',

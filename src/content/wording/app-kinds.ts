@@ -29,6 +29,7 @@ export const kindsInEnglish = {
   estimate: 'Estimate',
   'history-item': 'History',
   'figures-approved': 'Our figures approved',
+  'figures-left': 'Our figures left as they were',
   'breakpoint-edition': 'Breakpoints of our own copy',
   'house-policy': 'House policy',
   household: 'Household',

@@ -27,7 +27,7 @@ export const owedScreen = {
   newReferral: 'New referral',
   why: 'Why here',
   standsHere: 'Its place in the list: {risk}.',
-  settle: { write: 'Write it', conflict: 'Settle it', file: 'File it', register: 'Open it' },
+  settle: { write: 'Write it', conflict: 'Settle it', file: 'File it', register: 'Open it', figures: 'Look at it' },
   sources: 'Sources: {list}',
   open: 'Open the case of {name}',
   more: 'Show {count} more',

@@ -33,6 +33,7 @@ export const chapterOfKind = {
   estimate: 'Agreement',
   'history-item': 'Work-up',
   'figures-approved': 'clinic',
+  'figures-left': 'clinic',
   'breakpoint-edition': 'clinic',
   'house-policy': 'clinic',
   household: 'Referral',

@@ -47,6 +47,7 @@ export const mayWrite = {
   erasure: ['manager'],
   estimate: ['surgeon', 'nurse', 'desk', 'manager'],
   'figures-approved': ['surgeon', 'manager'],
+  'figures-left': ['surgeon', 'manager'],
   'history-item': staff,
   'house-policy': ['surgeon', 'manager'],
   household: staff,

@@ -31,6 +31,7 @@ const gists = {
   'history-item': ['topic', 'text'],
   'breakpoint-edition': ['standard', 'edition', 'year'],
   'figures-approved': ['species', 'procedure', 'asOf'],
+  'figures-left': ['species', 'procedure', 'because'],
   'house-policy': ['policy', 'value'],
   household: ['contacts', '=language'],
   identity: ['name', 'species', 'breed'],

@@ -51,6 +51,7 @@ export const mappings: { readonly [Name in KindName]?: Mapping<Name> | 'elsewher
   'history-item': historyItem,
   'breakpoint-edition': 'journal',
   'figures-approved': 'journal',
+  'figures-left': 'journal',
   'house-policy': 'journal',
   household: 'elsewhere',
   identity: 'elsewhere',

@@ -1,4 +1,5 @@
 import { useEffect, useMemo, useState } from 'react'
+import type { FiguresOwedAnswer } from '#actions/evidence/read-figures-owed.ts'
 import type { RegisterRow } from '#actions/store.ts'
 import type { TheatreListAnswer } from '#actions/theatre/read-theatre-list.ts'
 import { begunCases } from '#core/identity/begun-cases.ts'
@@ -41,6 +42,9 @@ export const tray = keptSource<KeptTray>('tray', () => call('read-tray', {}))
 
 /** The controlled-drug registers, with what the cases gave and wasted of those drugs. */
 export const registers = keptSource<KeptTray>('registers', () => call('read-registers', {}))
+
+/** Where somebody is owed to look at what owners read; worked out by the server for whoever reads it. */
+export const figuresOwed = keptSource<FiguresOwedAnswer>('figures-owed', () => call('read-figures-owed', {}))
 
 /** Every operation that is booked, from two weeks back, so that one that was passed over is not lost from sight. */
 export const theatreList = keptSource<TheatreListAnswer>('theatre-list', () =>
@@ -112,6 +116,7 @@ export function startReading(): void {
     // It is worked out anew for every reader, so only where it stands on the screen.
     void theatreList.refreshWhereShown()
     void registers.refreshWhereShown()
+    void figuresOwed.refreshWhereShown()
     for (const [stream, source] of caseSources) {
       if (streams === null || streams.includes(stream) || streams.includes('clinic')) void source.refresh()
       // A change of a linked stream shows in this one too.
@@ -132,7 +137,7 @@ export function startReading(): void {
     // An entry of the clinic's own stream stands in every case.
     const all = streams.includes('clinic') ? [...caseSources.values()] : touched
     const tried = [...all.map((source) => source.refresh()), ...(streams.includes(trayStream) ? [refreshTray()] : [])]
-    await registers.refreshWhereShown()
+    await Promise.all([registers.refreshWhereShown(), figuresOwed.refreshWhereShown()])
     return (await Promise.all(tried)).every((fromServer) => fromServer)
   })
 }
@@ -274,6 +279,10 @@ const registerKinds: ReadonlySet<string> = new Set([
   'withdrawal',
   'refile',
 ])
+
+export function useFiguresOwed(): Reading<FiguresOwedAnswer> {
+  return useSource(figuresOwed)
+}
 
 export function useTheatreList(): Reading<TheatreListAnswer> {
   return useSource(theatreList)

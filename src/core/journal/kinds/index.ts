@@ -27,6 +27,7 @@ import { emergencyDeclared } from './emergency-declared.ts'
 import { erasure } from './erasure.ts'
 import { estimate } from './estimate.ts'
 import { figuresApproved } from './figures-approved.ts'
+import { figuresLeft } from './figures-left.ts'
 import { historyItem } from './history-item.ts'
 import { housePolicy } from './house-policy.ts'
 import { household } from './household.ts'
@@ -97,6 +98,7 @@ export const kinds = [
   erasure,
   estimate,
   figuresApproved,
+  figuresLeft,
   historyItem,
   housePolicy,
   household,

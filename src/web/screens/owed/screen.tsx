@@ -14,7 +14,7 @@ import { ListsBehind } from '../../design/lists-behind.tsx'
 import { Page } from '../../design/page.tsx'
 import { ReadingView } from '../../design/reading-view.tsx'
 import { sayWhen } from '../../design/say-when.ts'
-import { lists, useLists } from '../../journal/cases.ts'
+import { lists, useFiguresOwed, useLists } from '../../journal/cases.ts'
 import type { Lists } from '../../journal/database.ts'
 import { useDraft } from '../../journal/drafts.ts'
 import { useMinute } from '../../journal/use-minute.ts'
@@ -33,6 +33,8 @@ const shownAtOnce = 60
 /** The home page: everything that is owed. */
 export function OwedScreen() {
   const reading = useLists()
+  const figures = useFiguresOwed()
+  const ofHouse = figures.kind === 'read' ? figures.value.owed : []
   const { me, pen, clinic } = useWho()
   const now = useMinute()
   // Each person's own choice stands until they change it; until then nobody's work is hidden.
@@ -64,7 +66,7 @@ export function OwedScreen() {
                 ))}
               </fieldset>
               <InWard rows={owed} />
-              <OwedBands rows={owed.filter(({ id }) => !isWardRound(id))} mine={whose === 'mine'} />
+              <OwedBands rows={[...owed.filter(({ id }) => !isWardRound(id)), ...ofHouse]} mine={whose === 'mine'} />
             </>
           )
         }

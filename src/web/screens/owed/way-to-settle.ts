@@ -6,7 +6,10 @@ import { conflictHref, writeHref } from '../case/case-hrefs.ts'
 import { owedScreenOf } from '../case/owed-screen.ts'
 
 /** One step from the list to what settles a row: its form, its conflict, its paper in the tray, its register. */
-export type WayToSettle = { readonly href: string; readonly how: 'write' | 'conflict' | 'file' | 'register' }
+export type WayToSettle = {
+  readonly href: string
+  readonly how: 'write' | 'conflict' | 'file' | 'register' | 'figures'
+}
 
 /**
  * Null where nothing is written to settle it, where it is settled elsewhere, or where this role may not write it: then
@@ -20,6 +23,10 @@ export function wayToSettle(
 ): WayToSettle | null {
   const [word, about = ''] = id.split(':')
   if (word === 'arrived-paper') return { href: `${caseHref(stream)}?file=${encodeURIComponent(about)}`, how: 'file' }
+  if (word === 'figures-to-approve') {
+    const may = (writersOf('figures-approved') as readonly string[]).includes(role)
+    return may ? { href: owedHref({ stream, id }), how: 'figures' } : null
+  }
   if (word?.startsWith('register-')) return { href: owedHref({ stream, id }), how: 'register' }
   const place = stream.replace(/^case:/, '')
   if (word === 'conflict-to-settle') {

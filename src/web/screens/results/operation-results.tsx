@@ -33,6 +33,10 @@ export function OperationResults(props: {
   const standing = file.house
     .live('figures-approved')
     .filter(({ body }) => body.species === species && body.procedure === procedure)
+  const looked = file.house
+    .live('figures-left')
+    .findLast(({ body }) => body.species === species && body.procedure === procedure)
+  const left = looked && (!approved || looked.at > approved.at) ? looked : null
   const id = `results-${species}-${procedure}`
   const inUnit = (unit: (typeof countUnits)[number]) => counts.filter(({ question }) => question.unit === unit)
   const list = (unit: (typeof countUnits)[number]) => (
@@ -51,6 +55,15 @@ export function OperationResults(props: {
           {fill(words.approvedBy, {
             person: authorNamed(file, approved.header.author),
             day: sayCalendarDay(dayOf(approved.header.happenedAt)),
+          })}
+        </p>
+      )}
+      {left && (
+        <p className="soft">
+          {fill(words.leftBy, {
+            person: authorNamed(file, left.header.author),
+            day: sayCalendarDay(dayOf(left.header.happenedAt)),
+            because: left.body.because,
           })}
         </p>
       )}
@@ -76,6 +89,7 @@ export function OperationResults(props: {
         standing={standing}
         shownFrom={rules.shownFrom.value}
         again={again}
+        house={file.house}
       />
     </section>
   )
