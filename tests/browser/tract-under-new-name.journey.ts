@@ -192,7 +192,7 @@ test('a tract at fourteen months, told under another surname with two chip digit
   await owed.getByRole('link', { name: 'Look at it' }).click()
   await dogs.getByRole('button', { name: 'Approve these counts for owners' }).click()
   const review = page.getByRole('dialog')
-  const change = review.getByRole('region', { name: /^A deep infection that came back.*, ears$/ })
+  const change = review.getByRole('region', { name: /^A deep infection that came back.*, by ears$/ })
   await expect(change).toContainText('of 12 operated ears of dogs, none was followed by a deep infection')
   await expect(change).toContainText('We have counted 12 operated ears of dogs of our own. That is too few')
   await expectAccessible(page)

@@ -50,7 +50,7 @@ export const resultsInEnglish = {
   approveNew: 'nothing',
   approveCount: '{events} of {total}, {lost} not known',
   approveNothing: 'Nothing changed since the last approval.',
-  approveReads: '{outcome}, {unit}',
+  approveReads: '{outcome}, by {unit}',
   approveBefore: 'An owner reads now',
   approveAfter: 'An owner would read',
   approveSaysNothing: 'Nothing: it stands among what nobody counted.',

@@ -219,6 +219,25 @@ export const emergencies: readonly State[] = [
 /** Pages with something open over them. */
 export const dialogs: readonly State[] = [
   {
+    name: 'new-referral-operated-ear',
+    seat: 'desk',
+    bring: async (page, url) => {
+      await open(page, `${url}/new`)
+      await page.getByLabel('What is wrong, in their words').fill('A hole below the ear that weeps.')
+      await page.getByLabel('Chip').fill('000000000001710')
+      await page.getByRole('radio', { name: /^LEFT ear of Tansy/ }).check()
+    },
+  },
+  {
+    name: 'results-approve',
+    seat: 'surgeon',
+    bring: async (page, url) => {
+      await open(page, `${url}/results`)
+      await page.getByRole('button', { name: 'Approve these counts for owners' }).first().click()
+      await page.getByRole('button', { name: 'Leave as it is' }).click()
+    },
+  },
+  {
     name: 'dialog-file-it',
     seat: 'surgeon',
     bring: async (page) => {

@@ -65,6 +65,7 @@ export const screens = [
   ['contact-add', '/case/tansy/contacts/household'],
   ['contact-vet', '/case/tansy/contacts/vet'],
   ['join', '/case/teasel/join'],
+  ['late-nothing', '/case/teasel/late'],
   ['results', '/results'],
   ['what-grows', '/results/grows'],
   ['sources', '/sources'],
