@@ -3,6 +3,7 @@ import { readWhatGrows } from './antibiogram/read-what-grows.ts'
 import { readEarsBehind } from './evidence/read-ears-behind.ts'
 import { readFiguresOwed } from './evidence/read-figures-owed.ts'
 import { readOwnFigures } from './evidence/read-own-figures.ts'
+import { readOwnTrouble } from './evidence/read-own-trouble.ts'
 import { acceptEntries } from './journal/accept-entries.ts'
 import { readCase } from './journal/read-case.ts'
 import { readLists } from './journal/read-lists.ts'
@@ -68,6 +69,7 @@ export const actions: readonly Action[] = [
   readLists,
   readLog,
   readOwnFigures,
+  readOwnTrouble,
   readRegisters,
   readTheatreList,
   readTray,

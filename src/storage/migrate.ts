@@ -9,6 +9,7 @@ import { ownerLinks } from './migrations/0006-owner-links.ts'
 import { operatedEars } from './migrations/0007-operated-ears.ts'
 import { earsFollowed } from './migrations/0008-ears-followed.ts'
 import { vetLinks } from './migrations/0009-vet-links.ts'
+import { earsTroubled } from './migrations/0010-ears-troubled.ts'
 import type { Tables } from './tables.ts'
 
 type Migration = (db: Kysely<unknown>, columns: { readonly bytes: RawBuilder<unknown> }) => Promise<void>
@@ -24,6 +25,7 @@ const migrations: readonly (readonly [name: string, up: Migration])[] = [
   ['0007-operated-ears', operatedEars],
   ['0008-ears-followed', earsFollowed],
   ['0009-vet-links', vetLinks],
+  ['0010-ears-troubled', earsTroubled],
 ]
 
 /** The number of the newest tables this program knows. */

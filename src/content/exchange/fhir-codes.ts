@@ -68,6 +68,7 @@ export const systems = {
   allergyVerification: 'http://terminology.hl7.org/CodeSystem/allergyintolerance-verification',
   provenanceAgent: 'http://terminology.hl7.org/CodeSystem/provenance-participant-type',
   participation: 'http://terminology.hl7.org/CodeSystem/v3-ParticipationType',
+  adverseOutcome: 'http://terminology.hl7.org/CodeSystem/adverse-event-outcome',
   modality: 'http://dicom.nema.org/resources/ontology/DCM',
   dicomUid: 'urn:dicom:uid',
   /** ISO 11784/11785 transponder numbers have no FHIR system that we read of; the name is ours. */

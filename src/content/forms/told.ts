@@ -19,6 +19,7 @@ export const told = {
         'withdrawal',
         'imaging',
         'late-event',
+        'complication',
         'operation-summary',
         'theatre-stamp',
       ],

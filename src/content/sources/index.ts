@@ -23,6 +23,7 @@ import { bacteriologyTexts } from './bacteriology-texts.ts'
 import { bajwa2013 } from './bajwa-2013.ts'
 import { banks2023 } from './banks-2023.ts'
 import { barletta2016 } from './barletta-2016.ts'
+import { barrett2023 } from './barrett-2023.ts'
 import { bestvetaustinMedicalMaths } from './bestvetaustin-medical-maths.ts'
 import { bloodLossFlashcards } from './blood-loss-flashcards.ts'
 import { boveri2013 } from './boveri-2013.ts'
@@ -80,6 +81,7 @@ import { cole2006 } from './cole-2006.ts'
 import { cole2009 } from './cole-2009.ts'
 import { coleman2016 } from './coleman-2016.ts'
 import { commonPractice } from './common-practice.ts'
+import { cook2010 } from './cook-2010.ts'
 import { cornellTransfusionGuidelines } from './cornell-transfusion-guidelines.ts'
 import { coteSeparateSyringes } from './cote-separate-syringes.ts'
 import { criFormulaPage } from './cri-formula-page.ts'
@@ -87,6 +89,7 @@ import { dTestPetMrsa2008 } from './d-test-pet-mrsa-2008.ts'
 import { dermatologyTexts } from './dermatology-texts.ts'
 import { devitt1997 } from './devitt-1997.ts'
 import { dexmedetomidineUsLabel } from './dexmedetomidine-us-label.ts'
+import { dindo2004 } from './dindo-2004.ts'
 import { doyle2004 } from './doyle-2004.ts'
 import { dripRatePage } from './drip-rate-page.ts'
 import { dvm360BloodTypes2010 } from './dvm360-blood-types-2010.ts'
@@ -109,6 +112,7 @@ import { fastingPracticePage } from './fasting-practice-page.ts'
 import { felineOtitisMedia26 } from './feline-otitis-media-26.ts'
 import { fletcher2012 } from './fletcher-2012.ts'
 import { folk2022 } from './folk-2022.ts'
+import { follette2020 } from './follette-2020.ts'
 import { fox2008 } from './fox-2008.ts'
 import { freyJacob2020 } from './frey-jacob-2020.ts'
 import { frontVetSci2020BloodLoss } from './front-vet-sci-2020-blood-loss.ts'
@@ -141,6 +145,7 @@ import { jvdi2009Oxacillin } from './jvdi-2009-oxacillin.ts'
 import { kazamaIkeda1988 } from './kazama-ikeda-1988.ts'
 import { kelmer2015 } from './kelmer-2015.ts'
 import { layne2019 } from './layne-2019.ts'
+import { leblanc2021 } from './leblanc-2021.ts'
 import { loinc } from './loinc.ts'
 import { london1996 } from './london-1996.ts'
 import { lukasik2015 } from './lukasik-2015.ts'
@@ -283,6 +288,7 @@ export const sources = [
   bajwa2013,
   banks2023,
   barletta2016,
+  barrett2023,
   bestvetaustinMedicalMaths,
   bloodLossFlashcards,
   boveri2013,
@@ -340,6 +346,7 @@ export const sources = [
   cole2009,
   coleman2016,
   commonPractice,
+  cook2010,
   cornellTransfusionGuidelines,
   coteSeparateSyringes,
   criFormulaPage,
@@ -347,6 +354,7 @@ export const sources = [
   dermatologyTexts,
   devitt1997,
   dexmedetomidineUsLabel,
+  dindo2004,
   doyle2004,
   dripRatePage,
   dvm360BloodTypes2010,
@@ -369,6 +377,7 @@ export const sources = [
   felineOtitisMedia26,
   fletcher2012,
   folk2022,
+  follette2020,
   fox2008,
   freyJacob2020,
   frontVetSci2020BloodLoss,
@@ -401,6 +410,7 @@ export const sources = [
   kazamaIkeda1988,
   kelmer2015,
   layne2019,
+  leblanc2021,
   loinc,
   london1996,
   lukasik2015,

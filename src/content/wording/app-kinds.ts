@@ -13,6 +13,7 @@ export const kindsInEnglish = {
   call: 'Call',
   check: 'Check of wound, face and eye',
   choice: 'Choice',
+  complication: 'Trouble after the operation',
   'cost-assumption': 'What a year could cost',
   'consent-withdrawn': 'Consent taken back',
   'cost-so-far': 'Cost so far',

@@ -34,6 +34,7 @@ export const letterInEnglish = {
   notRead: 'Nobody has written down that this result was read.',
   noSamples: 'No sample was taken.',
   course: 'Course since',
+  trouble: 'Trouble in or after the operation',
   courseCaption: 'Every look at the operated ear, whoever looked',
   courseColumns: {
     date: 'Date',

@@ -22,6 +22,7 @@ export const reportInEnglish = {
     samples: '{side} ear: samples',
     signOut: '{side} ear: sign-out',
     after: '{side} ear: end and plan',
+    trouble: '{side} ear: trouble in or after the operation',
   },
   terms: {
     operation: 'Operation',

@@ -17,6 +17,7 @@ export const chapterOfKind = {
   call: 'Home',
   check: 'Year',
   choice: 'Choice',
+  complication: 'Year',
   'consent-withdrawn': 'Agreement',
   'cost-assumption': 'Choice',
   'cost-so-far': 'Agreement',

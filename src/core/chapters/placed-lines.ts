@@ -50,6 +50,7 @@ export function placeOf(line: Line, course: Course, theCase: Case): Chapter | nu
     case 'observation':
       return (line.body as BodyOf<'observation'>).where === 'theatre' ? 'Theatre' : 'Ward'
     case 'check':
+    case 'complication':
       return inWard(line.at, course) ? 'Ward' : 'Year'
     case 'specimen':
       return (line.body as BodyOf<'specimen'>).operation === null ? 'Work-up' : 'Theatre'

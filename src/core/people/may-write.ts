@@ -30,6 +30,7 @@ export const mayWrite = {
   call: staff,
   check: atTheAnimal,
   choice: surgeonOnly,
+  complication: atTheAnimal,
   /** Whoever picks up the telephone at ten to eight. */
   'consent-withdrawn': staff,
   'cost-assumption': staff,

@@ -14,6 +14,7 @@ const gists = {
   call: ['contact', 'about', 'reached', 'text'],
   check: ['=wound', '=blink', '=painful', 'text'],
   choice: ['options', 'session'],
+  complication: ['event', '=firstNoticed', '=needed', '=judged'],
   'consent-withdrawn': ['by', 'how', 'why'],
   'cost-assumption': ['option', 'lines'],
   'cost-so-far': ['part', 'what', 'amount'],

@@ -23,6 +23,7 @@ function ear(animal: string, more: Partial<OperatedEar> = {}): OperatedEar {
     followedUntil: null,
     tractOn: null,
     blink: null,
+    troubles: [],
     ...more,
   }
 }

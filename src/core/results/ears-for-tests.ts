@@ -25,6 +25,7 @@ export function earForTests(
     followedUntil: null,
     tractOn: null,
     blink: null,
+    troubles: [],
     ...more,
     known: { ...nothingKnown, ...known },
   }

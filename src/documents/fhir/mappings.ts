@@ -3,6 +3,7 @@ import { agreement } from './agreement.ts'
 import type { Mapping } from './around.ts'
 import { anaestheticAssessment } from './assessment.ts'
 import { bloodTest, bloodType } from './blood.ts'
+import { complication } from './complication.ts'
 import { call, death, lateEvent, told } from './conversations.ts'
 import { baseline, check, cytology, earFindings, twelveMonths } from './ear.ts'
 import { estimate } from './estimate.ts'
@@ -33,6 +34,7 @@ export const mappings: { readonly [Name in KindName]?: Mapping<Name> | 'elsewher
   call,
   check,
   choice,
+  complication,
   /** The consent itself says that it was rejected; who took it back, and why, stays with the clinic. */
   'consent-withdrawn': 'elsewhere',
   'cost-assumption': 'journal',

@@ -2,11 +2,13 @@ import { procedures } from '#content/procedures/index.ts'
 import { findingWords, letterInEnglish as words } from '#content/wording/letter.ts'
 import { papersInEnglish } from '#content/wording/papers.ts'
 import { reportInEnglish } from '#content/wording/report.ts'
+import { troubleInEnglish } from '#content/wording/trouble.ts'
 import { type CaseFile, contactNamed, personNamed } from '#core/journal/clinic.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { procedureNamed } from '#core/procedures/procedure.ts'
 import { animalOf, earOf, type Operation, operationsOf, paperOf, sayDay } from '../case/case-words.ts'
 import { notYet, type PaperDefinition, type PaperInput } from '../case/paper-input.ts'
+import { troubleLines } from '../case/trouble-lines.ts'
 import { type Block, heading, list, paragraph, strong } from '../render/model.ts'
 import { courseBlocks } from './course.ts'
 import { findingBlocks } from './findings.ts'
@@ -51,6 +53,7 @@ export const referringLetter: PaperDefinition = {
         ...hygieneCallout(file),
         heading(1, words.course),
         ...courseBlocks(file),
+        ...troubleBlocks(file, operations),
         ...owedBlocks(input),
         ...(dead || operations.length === 0 ? [] : [paragraph(words.ask)]),
         ...closing(input, operations),
@@ -114,6 +117,14 @@ function deathBlocks(file: CaseFile, name: string): Block[] {
   const { how, cause, relatedToEar } = death.body
   const said = fill(words.deathLine[how], { date: sayDay(death.header.happenedAt), cause })
   return [heading(1, fill(words.death, { name })), paragraph(`${said} ${words.deathRelated[relatedToEar]}`)]
+}
+
+/** Left out where nothing was operated: then there is nothing that trouble could follow. */
+function troubleBlocks(file: CaseFile, operations: readonly Operation[]): Block[] {
+  if (operations.length === 0) return []
+  const lines = troubleLines(file)
+  const { none, lead } = troubleInEnglish.paper
+  return [heading(1, words.trouble), ...(lines.length === 0 ? [paragraph(none)] : [list(lines), paragraph(lead)])]
 }
 
 /** Signed by the surgeon who operated last; without an operation the paper is left open for a name. */

@@ -1,6 +1,7 @@
 import { procedures } from '#content/procedures/index.ts'
 import { papersInEnglish } from '#content/wording/papers.ts'
 import { reportInEnglish as words } from '#content/wording/report.ts'
+import { troubleInEnglish } from '#content/wording/trouble.ts'
 import { type CaseFile, personNamed } from '#core/journal/clinic.ts'
 import { isAbout, linesAbout } from '#core/journal/lines-about.ts'
 import { fill } from '#core/outcome/finding.ts'
@@ -9,8 +10,9 @@ import { procedureNamed } from '#core/procedures/procedure.ts'
 import { type Moment, minutesBetween, sayMoment } from '#core/time/moment.ts'
 import { type Operation, operationOf, paperOf } from '../case/case-words.ts'
 import { notYet, type PaperDefinition } from '../case/paper-input.ts'
+import { troubleLines } from '../case/trouble-lines.ts'
 import { drawingPictures, platePicture } from '../plate/plate-picture.ts'
-import { type Block, facts, heading } from '../render/model.ts'
+import { type Block, facts, heading, list, paragraph } from '../render/model.ts'
 import { countBlocks } from './counts.ts'
 import { courseTable } from './course.ts'
 import { drugBlocks } from './drugs.ts'
@@ -59,6 +61,7 @@ export const operationReport: PaperDefinition = {
         ...signOutBlocks(file, operation.id),
         titled('after'),
         endFacts(operation),
+        ...troubleSince(file, operation),
         { kind: 'signatures', lines: [fill(words.signature, { person: personNamed(file, operation.surgeon) })] },
       ],
     })
@@ -79,6 +82,17 @@ function plates(file: CaseFile, { id, side }: Operation): Block[] {
       fill(words.plates[show], { side: papersInEnglish.sides[side] }),
     )
   return [...drawn('as-found'), ...drawn('as-left'), ...drawingPictures(file, side)]
+}
+
+/** What was noticed in or since the operation, as far as it is on record when the report is printed. */
+function troubleSince(file: CaseFile, { id, side }: Operation): Block[] {
+  const lines = troubleLines(file, id)
+  if (lines.length === 0) return []
+  return [
+    heading(1, fill(words.headings.trouble, { side: papersInEnglish.sides[side] })),
+    list(lines),
+    paragraph(troubleInEnglish.paper.lead),
+  ]
 }
 
 function operationFacts(file: CaseFile, operation: Operation, name: string): Block {

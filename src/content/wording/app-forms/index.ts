@@ -12,6 +12,7 @@ import { breakpointEdition } from './breakpoint-edition.ts'
 import { call } from './call.ts'
 import { check } from './check.ts'
 import { choice } from './choice.ts'
+import { complication } from './complication.ts'
 import { consentWithdrawn } from './consent-withdrawn.ts'
 import { costAssumption } from './cost-assumption.ts'
 import { costSoFar } from './cost-so-far.ts'
@@ -83,6 +84,7 @@ export const formWords = [
   call,
   check,
   choice,
+  complication,
   consentWithdrawn,
   costAssumption,
   costSoFar,

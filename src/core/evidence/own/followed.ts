@@ -1,8 +1,8 @@
 import { compareText } from '../../journal/compare-text.ts'
 import { laterOf } from '../../owed/setting.ts'
 import { dayOf } from '../../time/calendar-day.ts'
-import { blinkBesideChecks, blinkLook, inOrder, isPastBlock } from './known-outcomes.ts'
-import { deepEvents, type OwnCase } from './own-case.ts'
+import { blinkBesideChecks, blinkLook, inOrder } from './known-outcomes.ts'
+import { deepEvents, isPastBlock, type OwnCase } from './own-case.ts'
 import type { OwnCountingRules } from './own-outcome.ts'
 
 /**
@@ -10,7 +10,10 @@ import type { OwnCountingRules } from './own-outcome.ts'
  * is taken as its first day.
  */
 export function firstTract(own: OwnCase): string | null {
-  const days = deepEvents(own).map(({ body }) => dayOf(body.firstSeen))
+  const troubles = own.troubles
+    .filter(({ body }) => body.event === 'deep-infection')
+    .map(({ body }) => body.firstNoticed)
+  const days = [...deepEvents(own).map(({ body }) => body.firstSeen), ...troubles].map(dayOf)
   const [first] = days.sort(compareText)
   return first === undefined ? null : laterOf(first, own.day)
 }
@@ -20,7 +23,8 @@ export function followedUntil(own: OwnCase): string | null {
   const told = own.statuses.filter(({ body }) => body.status !== 'unknown')
   const seen = [...own.checks, ...own.rounds, ...told].map(({ at }) => dayOf({ at, zone: own.file.clinic.zone }))
   const late = own.late.map(({ body }) => laterOf(dayOf(body.firstSeen), own.day))
-  return [...seen, ...late].sort(compareText).at(-1) ?? null
+  const noticed = own.troubles.map(({ body }) => laterOf(dayOf(body.firstNoticed), own.day))
+  return [...seen, ...late, ...noticed].sort(compareText).at(-1) ?? null
 }
 
 /** A blink that was weaker than on the baseline: from which look on, the first one as on the baseline, and the last look. */

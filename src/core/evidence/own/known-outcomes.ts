@@ -1,6 +1,8 @@
+import type { Trouble } from '#core/complications/trouble.ts'
+import type { TroubleEvent } from '#core/complications/trouble-codes.ts'
+import { troublesAfter } from '#core/complications/troubles-of.ts'
 import { compareText } from '#core/journal/compare-text.ts'
-import type { Line } from '#core/journal/fold.ts'
-import { daySince, deepEvents, type OwnCase } from './own-case.ts'
+import { daySince, deepEvents, isPastBlock, type OwnCase } from './own-case.ts'
 import type { OwnCountingRules, OwnOutcome } from './own-outcome.ts'
 
 /** What one look says of one sign: new or worse than before the operation, not so, or nothing. */
@@ -15,9 +17,12 @@ export type KnownOutcome = boolean | null
  * @example knownOutcomesOf(ownCase, rules).facial_nerve_deficit_any // true
  */
 export function knownOutcomesOf(own: OwnCase, rules: OwnCountingRules): Readonly<Record<OwnOutcome, KnownOutcome>> {
-  const face = faceLooks(own, rules)
-  const horner = hornerLooks(own)
-  const balance = balanceLooks(own)
+  const written = writtenTroubles(own, rules)
+  const and = (looks: readonly Look[], event: TroubleEvent) => inOrder([...looks, ...troubleLooks(written, event)])
+  const face = and(faceLooks(own, rules), 'facial-weakness').filter(isPastBlock(own, rules))
+  const horner = and(hornerLooks(own), 'horner')
+  const balance = and(balanceLooks(own), 'vestibular')
+  const has = (...events: readonly TroubleEvent[]) => written.filter(({ event }) => events.includes(event))
   return {
     facial_nerve_deficit_any: anyOf(face, own, rules),
     facial_nerve_deficit_permanent: lastingOf(face, own, rules),
@@ -25,14 +30,39 @@ export function knownOutcomesOf(own: OwnCase, rules: OwnCountingRules): Readonly
     horner_permanent: lastingOf(horner, own, rules),
     vestibular_any: anyOf(balance, own, rules),
     vestibular_permanent: lastingOf(balance, own, rules),
-    corneal_ulcer: anyOf(ulcerLooks(own), own, rules),
-    wound_infection_or_dehiscence: woundOf(own, rules),
-    haemorrhage_intraop_any: own.summary?.complications.includes('bleeding') ?? null,
+    corneal_ulcer: anyOf(and(ulcerLooks(own), 'corneal-ulcer'), own, rules),
+    wound_infection_or_dehiscence: has('wound-gap', 'wound-infection').some(isEarly(own, rules)) || woundOf(own, rules),
+    haemorrhage_intraop_any: has('haemorrhage').length > 0 || (own.summary?.complications.includes('bleeding') ?? null),
     perioperative_death: deathOf(own, rules),
-    deep_recurrence: deepOf(own, rules),
-    revision_surgery: revisionOf(own, rules),
+    deep_recurrence: has('deep-infection').length > 0 || deepOf(own, rules),
+    revision_surgery: has('deep-infection', 'wound-infection').some(wasOperated) || revisionOf(own, rules),
     resolution_or_improved: resolvedOf(own),
   }
+}
+
+/** What a person wrote down as a trouble of this ear that was not there before, or is worse since. */
+function writtenTroubles(own: OwnCase, rules: OwnCountingRules): Trouble[] {
+  return troublesAfter(own, rules, false).filter(
+    ({ written, unit, before, decision }) =>
+      written !== null &&
+      unit === 'ear' &&
+      (before === 'absent' || before === 'milder') &&
+      decision?.class !== 'was-there-before',
+  )
+}
+
+function troubleLooks(written: readonly Trouble[], event: TroubleEvent): Look[] {
+  return written.filter((one) => one.event === event).map(({ firstNoticed: { at } }) => ({ at, worse: true }))
+}
+
+function isEarly(own: OwnCase, { earlyUntilDay }: OwnCountingRules) {
+  return ({ firstNoticed: { at } }: Trouble) => daySince(own, at) <= earlyUntilDay.value
+}
+
+function wasOperated({ needed }: Trouble): boolean {
+  return (
+    needed === 'some-operation' || needed === 'intervention-sedation' || needed === 'intervention-general-anaesthesia'
+  )
 }
 
 const grades = { normal: 0, weak: 1, absent: 2 } as const
@@ -45,12 +75,6 @@ export function blinkLook(at: string, now: Blink, before: Blink | undefined): Lo
   if (grades[now] === 0) return [{ at, worse: false }]
   if (before === undefined || before === 'not-assessed') return []
   return [{ at, worse: grades[now] > grades[before] }]
-}
-
-/** Long enough after the cut that no block and no anaesthetic acts any more. */
-export function isPastBlock({ operation }: Pick<OwnCase, 'operation'>, { nerveFromHours }: OwnCountingRules) {
-  const soonest = Date.parse(operation.moment.at) + nerveFromHours.value * 3_600_000
-  return ({ at }: Pick<Line, 'at'>) => Date.parse(at) >= soonest
 }
 
 /** Looks at the blink beside the checks: of rounds in the ward, and of the answers after a year. */

@@ -1,5 +1,8 @@
 import type { ProcedureId } from '#core/animal/procedure.ts'
 import type { Side, Species } from '#core/animal/species.ts'
+import type { TroubleFacts } from '#core/complications/trouble.ts'
+import { troubleFactsOf } from '#core/complications/trouble-facts.ts'
+import { lastBefore, troublesAfter } from '#core/complications/troubles-of.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
 import { oneAnaesthetic } from '#core/owed/one-anaesthetic.ts'
 import { operationsOf } from '#core/owed/operations.ts'
@@ -32,6 +35,8 @@ export type OperatedEar = {
   readonly tractOn: string | null
   /** A blink that was weaker than before the operation, and when it was back. */
   readonly blink: BlinkCourse | null
+  /** Everything that went wrong with it, and with the animal after its operation. */
+  readonly troubles: readonly TroubleFacts[]
 }
 
 /**
@@ -46,7 +51,8 @@ export function operatedEarsOf(file: CaseFile, common: OwnCountingRules): Operat
   if (!identity) return []
   const operations = operationsOf(file)
   const { subject } = identity.header
-  return ownCasesOf(file).map((own) => {
+  const all = ownCasesOf(file)
+  return all.map((own) => {
     const { id, procedure, side } = own.operation
     return {
       animal: 'animal' in subject ? subject.animal : file.stream,
@@ -62,6 +68,7 @@ export function operatedEarsOf(file: CaseFile, common: OwnCountingRules): Operat
       followedUntil: followedUntil(own),
       tractOn: firstTract(own),
       blink: blinkCourse(own, rules),
+      troubles: troublesAfter(own, rules, own === lastBefore(all, own.death)).map(troubleFactsOf),
     }
   })
 }

@@ -4,6 +4,7 @@ import { linesAbout } from '#core/journal/lines-about.ts'
 import { isOfEar, type OperationOnFile, operationsOf } from '#core/owed/operations.ts'
 import { wasTold } from '#core/owed/our-tries.ts'
 import { dayOf, daysBetween } from '#core/time/calendar-day.ts'
+import type { OwnCountingRules } from './own-outcome.ts'
 
 /** One operated ear with everything that was seen of it until the same ear was operated again. */
 export type OwnCase = {
@@ -15,6 +16,8 @@ export type OwnCase = {
   readonly rounds: readonly Line<BodyOf<'ward-score'>>[]
   readonly statuses: readonly Line<BodyOf<'twelve-months'>>[]
   readonly late: readonly Line<BodyOf<'late-event'>>[]
+  /** What was written down as a trouble of this operation, of the ear or of the animal. */
+  readonly troubles: readonly Line<BodyOf<'complication'>>[]
   readonly baseline: BodyOf<'baseline'> | null
   readonly summary: BodyOf<'operation-summary'> | null
   readonly death: Line<BodyOf<'death'>> | null
@@ -42,12 +45,25 @@ export function ownCasesOf(file: CaseFile): OwnCase[] {
       statuses: theCase.live('twelve-months').filter((line) => ofThisEar(line) && wasTold(line.body)),
       // A late event names its operation, whenever and wherever it was seen.
       late: theCase.live('late-event').filter(({ body }) => body.operation === operation.id),
+      // One that names this operation and the other ear is for a person to put right, and counts nowhere until then.
+      troubles: theCase.live('complication').filter(({ header: { subject }, body }) => {
+        return body.operation === operation.id && (subject.kind !== 'ear' || subject.side === operation.side)
+      }),
       baseline: theCase.live('baseline').findLast(({ at }) => at <= from)?.body ?? null,
       summary: linesAbout(theCase, 'operation-summary', operation.id).at(-1)?.body ?? null,
       death: theCase.latest('death') ?? null,
       again: next ? dayIn(next.moment.at) : null,
     }
   })
+}
+
+/** Long enough after the cut that no block and no anaesthetic acts any more. */
+export function isPastBlock(
+  { operation }: Pick<OwnCase, 'operation'>,
+  { nerveFromHours }: Pick<OwnCountingRules, 'nerveFromHours'>,
+) {
+  const soonest = Date.parse(operation.moment.at) + nerveFromHours.value * 3_600_000
+  return ({ at }: Pick<Line, 'at'>) => Date.parse(at) >= soonest
 }
 
 /** Days since the operation on the clinic's calendar: 0 on the day itself. */

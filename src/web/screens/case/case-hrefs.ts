@@ -23,10 +23,16 @@ export type WritingAbout = {
   readonly owed?: string
   readonly amend?: string
   readonly settle?: readonly string[]
+  /** What the form begins with, by the name of the field. */
+  readonly answers?: Readonly<Record<string, string>>
 }
 
 /** Where an entry of a kind is written; the side or operation is handed on only when the link itself names it. */
-export function writeHref(place: string, kind: string, { subject, owed, amend, settle }: WritingAbout = {}): string {
+export function writeHref(
+  place: string,
+  kind: string,
+  { subject, owed, amend, settle, answers = {} }: WritingAbout = {},
+): string {
   const query = new URLSearchParams()
   if (subject?.kind === 'ear') query.set('side', subject.side)
   if (subject?.kind === 'operation') query.set('operation', subject.operation)
@@ -34,6 +40,7 @@ export function writeHref(place: string, kind: string, { subject, owed, amend, s
   if (owed !== undefined) query.set('owed', owed)
   if (amend !== undefined) query.set('amend', amend)
   if (settle !== undefined) query.set('settle', settle.join(','))
+  for (const [name, value] of Object.entries(answers)) query.set(`answer.${name}`, value)
   const text = query.toString()
   return `${casePageHref(place)}/write/${kind}${text === '' ? '' : `?${text}`}`
 }
@@ -103,6 +110,11 @@ export function planLineHref(place: string, operation: string, line: string | nu
 /** The round of an animal in the ward. */
 export function wardPageHref(place: string): string {
   return `${casePageHref(place)}/ward`
+}
+
+/** What went wrong in or after the operations of the case. */
+export function troubleHref(place: string): string {
+  return `${casePageHref(place)}/trouble`
 }
 
 /** The worksheet of the choice, at one ear when it is named. */

@@ -31,6 +31,7 @@ export const caseRoutes: readonly (readonly [path: string, screen: ComponentType
   ['/case/:id/room/:operation/specimens', lazyPart(() => import('./room/specimens/screen.tsx'))],
   ['/case/:id/room/:operation/incident', lazyPart(() => import('./room/incident/screen.tsx'))],
   ['/case/:id/room/:operation/told', lazyPart(() => import('./room/told/screen.tsx'))],
+  ['/case/:id/trouble', lazyPart(() => import('./trouble/screen.tsx'))],
   ['/case/:id/ward', lazyPart(() => import('./ward/screen.tsx'))],
   ['/case/:id/write/:kind', lazyPart(() => import('./write/screen.tsx'))],
 ]

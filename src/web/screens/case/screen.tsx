@@ -35,6 +35,7 @@ import { RoomLink } from './room-link.tsx'
 import styles from './screen.module.css'
 import { SidesPart } from './sides-part.tsx'
 import { SpecimensLink } from './specimens-link.tsx'
+import { TroubleLink } from './trouble-link.tsx'
 import { VetLinks, vetLinksHref } from './vet-links.tsx'
 import { WardLink } from './ward-link.tsx'
 import { WithCase } from './with-case.tsx'
@@ -109,11 +110,26 @@ function Panels({ chapter, state }: { readonly chapter: Chapter; readonly state:
         </Fragment>
       ))
     case 'Ward':
-      return <WardLink />
+      return (
+        <>
+          <WardLink />
+          <TroubleLink />
+        </>
+      )
     case 'Year':
-      return <SpecimensLink />
+      return (
+        <>
+          <SpecimensLink />
+          <TroubleLink />
+        </>
+      )
     case 'Home':
-      return <HomeNow />
+      return (
+        <>
+          <HomeNow />
+          <TroubleLink />
+        </>
+      )
     default:
       return null
   }

@@ -39,7 +39,7 @@ export function CountList(props: {
 }
 
 /** Whole numbers out of 100; an upper end is never rounded down. */
-function sayCount(count: Count, shownFrom: number): string {
+export function sayCount(count: Pick<Count, 'events' | 'total' | 'lost'>, shownFrom: number): string {
   const due = count.total + count.lost
   const rate = ownRateOf(count, shownFrom)
   const about = { total: String(count.total), events: String(count.events), due: String(due) }

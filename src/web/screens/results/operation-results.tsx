@@ -14,6 +14,7 @@ import { CountList } from './count-list.tsx'
 import { OverTime } from './over-time.tsx'
 import type { OwnCounts } from './own-counts.ts'
 import styles from './results.module.css'
+import { TroubleResults } from './trouble-results.tsx'
 import { Watched } from './watched.tsx'
 
 /** One operation in one species: ears first, then the same by animals and by operations, never added. */
@@ -81,6 +82,7 @@ export function OperationResults(props: {
         ))}
       {times && <OverTime tract={times.tract} blink={times.blink} enough={rules.followedEnough.value} />}
       {times && <Watched watched={times.watched} />}
+      <TroubleResults species={species} procedure={procedure} of={of} shownFrom={rules.shownFrom.value} />
       <Approve
         species={species}
         procedure={procedure}

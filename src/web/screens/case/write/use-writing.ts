@@ -22,6 +22,7 @@ import { writeEntry } from '../../../journal/write-entry.ts'
 import { useWho } from '../../../session/use-who.ts'
 import { keptHref } from '../case-hrefs.ts'
 import { useCaseView } from '../case-view.ts'
+import { withAnswersNamed } from './answers-named.ts'
 import { changesOf, type Now } from './changes-of.ts'
 import { useDrafted } from './use-drafted.ts'
 import { readWhen, type When } from './when-part.tsx'
@@ -53,14 +54,21 @@ export function placeOf({ clinic: { zone, decimalMark, currency } }: CaseFile): 
   return { zone, decimalMark, currency }
 }
 
-function beginWith(kind: KindName, { amended, refused }: Before, place: Place): Typed {
+function beginWith(kind: KindName, { amended, refused }: Before, place: Place, query: URLSearchParams): Typed {
   const form = formFor(kind)
   // A booking that was refused is written again for the operation that it opened.
   const opened = refused?.entry.subject.kind === 'operation' ? refused.entry.subject.operation : null
   const operation = opened ?? `operation-${newId()}`
   if (!amended) {
     const when = { how: 'now', text: '' } as const
-    return { body: emptyDraft(form), subject: null, when, reason: '', files: [], operation }
+    return {
+      body: withAnswersNamed(emptyDraft(form), form, query),
+      subject: null,
+      when,
+      reason: '',
+      files: [],
+      operation,
+    }
   }
   const { subject, attachments } = amended.header
   const body = draftOf(form, amended.body as unknown as BodyOf<KindName>, place)
@@ -93,7 +101,7 @@ export function useWriting(kind: KindName, from: Before, query: URLSearchParams)
   const corrects = settles.length === 0 && !refused ? amended : null
   const place = placeOf(file)
   const key = `${file.stream} ${kind} ${query}`
-  const { draft, change, clear, ready, found } = useDraft<Typed>(key, me.id, () => beginWith(kind, from, place))
+  const { draft, change, clear, ready, found } = useDraft<Typed>(key, me.id, () => beginWith(kind, from, place, query))
   const [refusals, setRefusals] = useState<readonly FieldRefusal[]>([])
   const [keeping, setKeeping] = useState(false)
   const [tries, setTries] = useState(0)
@@ -157,7 +165,7 @@ export function useWriting(kind: KindName, from: Before, query: URLSearchParams)
     put: (part: Partial<Typed>) => change({ ...draft, ...part }),
     startAnew: async () => {
       await clear()
-      change(beginWith(kind, from, place))
+      change(beginWith(kind, from, place, query))
     },
     ready,
     found,

@@ -1,0 +1,52 @@
+import type { OwnTroubleAnswer } from '#actions/evidence/read-own-trouble.ts'
+import { complicationSchemes } from '#content/outcomes/schemes/index.ts'
+import { troubleScreenInEnglish } from '#content/wording/app-trouble.ts'
+import { fill } from '#core/outcome/finding.ts'
+import { ColumnHeads } from '../../design/column-heads.tsx'
+import styles from './results.module.css'
+
+type Counted = OwnTroubleAnswer['ear']
+
+const { results: words } = troubleScreenInEnglish
+
+/** Each ear or animal once by its worst complication, with both denominators; one scheme never stands for another. */
+export function TroubleSchemes({ counted }: { readonly counted: Counted }) {
+  const { unit, operated, followed, schemes } = counted
+  return (
+    <>
+      <h4>{words.schemesTitle}</h4>
+      <p className="soft">{fill(words.schemesLead, { unit: words.unitWord[unit] })}</p>
+      <div className={styles.wide}>
+        <table>
+          <ColumnHeads of={Object.values(words.columns)} />
+          <tbody>
+            {schemes.flatMap((scheme) =>
+              rowsOf(scheme).map(({ label, count }) => (
+                <tr key={`${scheme.scheme} ${label}`}>
+                  <td>{nameOf(scheme.scheme)}</td>
+                  <td>{label}</td>
+                  <td>{count}</td>
+                  <td>{fill(words.of, { count: String(count), total: String(followed) })}</td>
+                  <td>{fill(words.of, { count: String(count), total: String(operated) })}</td>
+                </tr>
+              )),
+            )}
+          </tbody>
+        </table>
+      </div>
+    </>
+  )
+}
+
+function nameOf(id: Counted['schemes'][number]['scheme']): string {
+  const scheme = complicationSchemes.find((one) => one.id === id)
+  return scheme ? `${scheme.name} ${scheme.version}` : id
+}
+
+function rowsOf({ grades, between, unknown }: Counted['schemes'][number]) {
+  return [
+    ...grades.map(({ grade, count }) => ({ label: grade, count })),
+    { label: words.between, count: between },
+    { label: words.unknown, count: unknown },
+  ]
+}
