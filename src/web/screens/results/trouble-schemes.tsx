@@ -16,26 +16,46 @@ export function TroubleSchemes({ counted }: { readonly counted: Counted }) {
     <>
       <h4>{words.schemesTitle}</h4>
       <p className="soft">{fill(words.schemesLead, { unit: words.unitWord[unit] })}</p>
-      <div className={styles.wide}>
-        <table>
-          <ColumnHeads of={Object.values(words.columns)} />
-          <tbody>
-            {schemes.flatMap((scheme) =>
-              rowsOf(scheme).map(({ label, count }) => (
-                <tr key={`${scheme.scheme} ${label}`}>
-                  <td>{nameOf(scheme.scheme)}</td>
-                  <td>{label}</td>
-                  <td>{count}</td>
-                  <td>{fill(words.of, { count: String(count), total: String(followed) })}</td>
-                  <td>{fill(words.of, { count: String(count), total: String(operated) })}</td>
-                </tr>
-              )),
-            )}
-          </tbody>
-        </table>
-      </div>
+      <ul>
+        {schemes.map((scheme) => (
+          <li key={scheme.scheme}>{sayScheme(scheme, { followed, operated })}</li>
+        ))}
+      </ul>
+      <details>
+        <summary>{words.table}</summary>
+        <div className={styles.wide}>
+          <table>
+            <ColumnHeads of={Object.values(words.columns)} />
+            <tbody>
+              {schemes.flatMap((scheme) =>
+                rowsOf(scheme).map(({ label, count }) => (
+                  <tr key={`${scheme.scheme} ${label}`}>
+                    <td>{nameOf(scheme.scheme)}</td>
+                    <td>{label}</td>
+                    <td>{count}</td>
+                    <td>{fill(words.of, { count: String(count), total: String(followed) })}</td>
+                    <td>{fill(words.of, { count: String(count), total: String(operated) })}</td>
+                  </tr>
+                )),
+              )}
+            </tbody>
+          </table>
+        </div>
+      </details>
     </>
   )
+}
+
+function sayScheme(scheme: Counted['schemes'][number], { followed, operated }: Pick<Counted, 'followed' | 'operated'>) {
+  const some = rowsOf(scheme).filter(({ count }) => count > 0)
+  return fill(words.schemeLine, {
+    scheme: nameOf(scheme.scheme),
+    grades:
+      some.map(({ label, count }) => fill(words.gradeCount, { grade: label, count: String(count) })).join(', ') ||
+      words.schemeNone,
+    followed: String(followed),
+    operated: String(operated),
+  })
 }
 
 function nameOf(id: Counted['schemes'][number]['scheme']): string {
