@@ -452,6 +452,7 @@ function theatre(chart: Chart, agreed: string): void {
       anaesthetist: adeyemi,
       incisionAt: moment('2025-06-03 10:05', zone),
       closedAt: moment('2025-06-03 11:27', zone),
+      mainReason: 'tumour',
       indication: 'Ceruminous gland adenocarcinoma of the right ear canal.',
       findings: 'Tumour within the canal, removed whole; bulla dry.',
       complications: [],

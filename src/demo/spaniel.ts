@@ -526,6 +526,7 @@ function theatre(chart: Chart, agreed: string): void {
       anaesthetist: adeyemi,
       incisionAt: moment('2025-03-11 09:44', zone),
       closedAt: moment('2025-03-11 11:26', zone),
+      mainReason: 'chronic-otitis',
       indication: 'Closed, mineral left canal with a filled bulla after two years of failed treatment.',
       findings:
         'Bulla full of debris and thick lining; lining removed apart from the dorsomedial wall. Facial nerve stuck to the canal, freed in sight.',

@@ -10,6 +10,7 @@ import { operatedEars } from './migrations/0007-operated-ears.ts'
 import { earsFollowed } from './migrations/0008-ears-followed.ts'
 import { vetLinks } from './migrations/0009-vet-links.ts'
 import { earsTroubled } from './migrations/0010-ears-troubled.ts'
+import { earsByReason } from './migrations/0011-ears-by-reason.ts'
 import type { Tables } from './tables.ts'
 
 type Migration = (db: Kysely<unknown>, columns: { readonly bytes: RawBuilder<unknown> }) => Promise<void>
@@ -26,6 +27,7 @@ const migrations: readonly (readonly [name: string, up: Migration])[] = [
   ['0008-ears-followed', earsFollowed],
   ['0009-vet-links', vetLinks],
   ['0010-ears-troubled', earsTroubled],
+  ['0011-ears-by-reason', earsByReason],
 ]
 
 /** The number of the newest tables this program knows. */

@@ -1,11 +1,13 @@
 import type { Page } from '@playwright/test'
 import { entryMaker } from '#core/journal/entries-for-tests.ts'
 import type { Entry } from '#core/journal/entry.ts'
+import type { BodyOf } from '#core/journal/fold.ts'
 import { baseline } from '#core/journal/kinds/baseline.ts'
 import { booking } from '#core/journal/kinds/booking.ts'
 import { check } from '#core/journal/kinds/check.ts'
 import { identity } from '#core/journal/kinds/identity.ts'
 import { lateEvent } from '#core/journal/kinds/late-event.ts'
+import { operationSummary } from '#core/journal/kinds/operation-summary.ts'
 import { act, expect, openEmpty, type Program, test } from './clinic.ts'
 
 const dayMs = 86_400_000
@@ -23,6 +25,7 @@ function courseOf(
     readonly sides: readonly ('LEFT' | 'RIGHT')[]
     readonly look: 'normal' | 'absent' | null
     readonly more?: 'died' | 'tract' | 'late-tract'
+    readonly reason?: BodyOf<'operation-summary'>['mainReason']
   },
   { clinic, person }: { readonly clinic: string; readonly person: string },
 ): Entry[] {
@@ -47,6 +50,25 @@ function courseOf(
         at: at(operatedAgo),
         body: { checkpoint: 'incision', answer: 'done', detail: {}, text: null },
       }),
+      ...(about.reason === undefined
+        ? []
+        : [
+            make({
+              kind: 'operation-summary',
+              subject,
+              at: at(operatedAgo, 180),
+              body: {
+                ...operationSummary.example,
+                side,
+                surgeon: person,
+                anaesthetist: null,
+                signedBy: person,
+                incisionAt: moment,
+                closedAt: { ...moment, at: at(operatedAgo, 90) },
+                mainReason: about.reason,
+              },
+            }),
+          ]),
       ...(about.look === null
         ? []
         : [
@@ -142,8 +164,12 @@ test('forty ears of thirty-four dogs, nine lost, two faces that stayed weak: bot
   await expect(page.getByText('Nobody is followed for 24 months yet.')).toBeVisible()
   await expect(page.getByText(/^Of those with one, 1 came when fewer than 10 ears were still followed\./)).toBeVisible()
   await expect(page.getByRole('img', { name: /Share with a late swelling/ })).toBeVisible()
+  // The same rates drawn, beside the same numbers; nobody said what these ears were operated for.
+  const rates = page.getByRole('table', { name: 'In one picture: Dogs: TECA-LBO, by ears' })
+  await expect(rates.getByRole('row', { name: /^Weak face that stayed 2 of 31 6 0 to 22/ })).toBeVisible()
+  await expect(page.getByText('No signed summary says its main reason yet.')).toBeVisible()
   await page.getByText('The curve as a table').click()
-  await expect(page.getByRole('columnheader', { name: '95 % interval' })).toBeVisible()
+  await expect(page.getByRole('columnheader', { name: 'Followed' })).toBeVisible()
 
   // In their order, against what the studies let expect; how often the design is wrong stands beside it.
   await expect(page.getByText('Weak face that stayed: no study gives a share to watch against.')).toBeVisible()
@@ -176,4 +202,62 @@ test('a run of late tracts makes the line signal; how often such a line is wrong
   await expect(page.getByText(/^The line asks whether the odds are 2 times those of the studies/).first()).toBeVisible()
   await page.getByText('The line as a table').first().click()
   await expect(page.getByRole('columnheader', { name: 'Signal' }).first()).toBeVisible()
+})
+
+test('two reasons for operating with twenty ears each: counted apart and compared over time, a death at month two an end of its own', async ({
+  page,
+  program,
+}) => {
+  test.slow()
+  await openEmpty(program, page, 'The Comparing Practice')
+  const me = await act<{ clinic: { id: string }; active: string }>(page.context(), program.url, 'who-am-i', {})
+  const about = { clinic: me.clinic.id, person: me.active }
+  const entries = Array.from({ length: 46 }, (_, i) =>
+    courseOf(
+      i,
+      {
+        sides: ['LEFT'],
+        look: i === 20 ? null : 'normal',
+        ...(i < 43 && { reason: i < 21 ? ('chronic-otitis' as const) : i < 41 ? ('tumour' as const) : null }),
+        ...(i === 20 && { more: 'died' as const }),
+        ...((i === 0 || (i >= 21 && i < 29)) && { more: 'tract' as const }),
+      },
+      about,
+    ),
+  ).flat()
+  await act(page.context(), program.url, 'accept-entries', { clinic: me.clinic.id, entries })
+  await page.goto(`${program.url}/results`)
+
+  await expect(
+    page.getByText(
+      /^A year after: 46 of 46 ears are due; of 45 it is known whether a late tract came, of 1 it is not\.$/,
+    ),
+  ).toBeVisible()
+  // The death at month two: nobody calls that ear free of it, and it is not among those still followed.
+  await expect(
+    page.getByText(/^Ears: 46, of 46 animals, .* With one: 9\. Ended before it by death, .*: 1\.$/),
+  ).toBeVisible()
+
+  // Three did not say it, two of them in a signed summary: a group of its own.
+  await expect(page.getByText('Not recorded: 5')).toBeVisible()
+  await page.getByText('Tumour: 20', { exact: true }).click()
+  const tumours = page.getByRole('list', { name: /tumour, by ears/ })
+  const late = tumours.getByRole('listitem').filter({ hasText: 'Late swelling, abscess or draining tract' })
+  // Exact 19.1 to 63.9, Wilson 21.9 to 61.3.
+  await expect(late).toContainText('8 of 20 known had it: 40 of 100, between 19 and 64.')
+  await expect(late).toContainText('Between 21 and 62 by Wilson’s interval')
+  const face = tumours.getByRole('listitem').filter({ hasText: 'Weak face that stayed' })
+  await expect(face).toContainText('None of 20 known had it. That could still be up to 17 of 100.')
+  await face.getByText('Which cases').click()
+  await expect(face.getByText('Did not have it: 20')).toBeVisible()
+  await expect(page.getByRole('table', { name: /tumour, by ears/ })).toContainText('up to 17')
+
+  await expect(page.getByText('Ear ruined by long inflammation: 21 followed ears, 1 with one.')).toBeVisible()
+  await expect(page.getByText('Tumour: 20 followed ears, 8 with one.')).toBeVisible()
+  await expect(
+    page.getByText(
+      /^Compared over time, the difference between these groups is greater than chance often brings: log-rank, chi-square 6\.85, degrees of freedom 1, p 0\.0\d+\./,
+    ),
+  ).toBeVisible()
+  await expect(page.getByText(/^Nobody drew these groups by lot/)).toBeVisible()
 })

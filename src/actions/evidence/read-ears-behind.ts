@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { reasonGroups } from '#core/animal/main-reason.ts'
 import { procedureIds } from '#core/animal/procedure.ts'
 import { speciesList } from '#core/animal/species.ts'
 import { countedGroups, standings } from '#core/evidence/own/count-own.ts'
@@ -30,11 +31,14 @@ export const readEarsBehind = defineAction({
     procedure: z.enum(procedureIds),
     unit: z.enum(countUnits),
     outcome: z.enum(ownOutcomes),
+    /** Only ears that were operated for this. */
+    reason: z.enum(reasonGroups).optional(),
   }),
   output,
   may: 'signed-in',
-  run: async (question, world) => {
-    const { ears, today, rules } = await operatedHere(callerIn(world).clinic, world)
+  run: async ({ reason, ...question }, world) => {
+    const { ears: all, today, rules } = await operatedHere(callerIn(world).clinic, world)
+    const ears = reason === undefined ? all : all.filter((ear) => ear.reason === reason)
     return {
       behind: countedGroups(question, ears, today, rules).map(({ standing, last, ears: [first, ...others] }) => ({
         standing,

@@ -1,7 +1,9 @@
 import { z } from 'zod'
 import { ownCounting } from '#content/evidence/own-counting.ts'
+import { mainReasons, reasonGroups } from '#core/animal/main-reason.ts'
 import { procedureIds } from '#core/animal/procedure.ts'
 import { speciesList } from '#core/animal/species.ts'
+import { countsByReason } from '#core/evidence/own/by-reason.ts'
 import { countOwn, type OwnCount } from '#core/evidence/own/count-own.ts'
 import type { OperatedEar } from '#core/evidence/own/operated-ear.ts'
 import { type OwnCountingRules, ownOutcomes } from '#core/evidence/own/own-outcome.ts'
@@ -11,6 +13,7 @@ import { currentRows } from '#core/journal/case-file.ts'
 import { fold } from '#core/journal/fold.ts'
 import type { Row } from '#core/journal/journal-file.ts'
 import { blinkRecovery } from '#core/results/blink-recovery.ts'
+import { tractsByReason } from '#core/results/tract-by-reason.ts'
 import { tractTimes } from '#core/results/tract-times.ts'
 import { dayOf } from '#core/time/calendar-day.ts'
 import { defineAction, type World } from '../action.ts'
@@ -75,11 +78,43 @@ const watch = z.discriminatedUnion('kind', [
     ...watched,
     kind: z.literal('watched'),
     risk: share,
+    together: z.object({
+      expected: z.number(),
+      ratio: z.number(),
+      interval: z.tuple([z.number(), z.number()]).readonly(),
+      byChance: z.tuple([z.number(), z.number()]).readonly(),
+    }),
     falseAlarm: share,
     rightAlarm: share,
     points: z
       .array(z.object({ on: z.string(), event: z.boolean(), value: z.number(), signal: z.boolean() }))
       .readonly(),
+  }),
+])
+
+const counted = z.object({
+  question,
+  events: count,
+  total: count,
+  lost: count,
+  died: count,
+  notYetDue: count,
+  notYetDueWithEvent: count,
+  period: z.object({ from: z.string(), until: z.string() }).nullable(),
+  acrossAnimals: z.object({ low: z.number(), high: z.number() }).nullable(),
+})
+
+const comparedReasons = z.array(z.object({ reason: z.enum(mainReasons), ears: count, events: count })).readonly()
+const reasonsSaid = { compared: comparedReasons, tooFew: comparedReasons }
+const tractReasons = z.discriminatedUnion('kind', [
+  z.object({ ...reasonsSaid, kind: z.literal('fewer-than-two') }),
+  z.object({ ...reasonsSaid, kind: z.literal('no-event') }),
+  z.object({
+    ...reasonsSaid,
+    kind: z.literal('compared-over-time'),
+    chiSquare: z.number(),
+    degrees: count,
+    p: share,
   }),
 ])
 
@@ -89,17 +124,15 @@ const output = z.object({
   remaking: remakingSchema,
   /** Ears operated on record, of either species. */
   ears: count,
-  counts: z.array(
+  counts: z.array(counted),
+  /** The same by the main reason of the operation, ears only. */
+  byReason: z.array(
     z.object({
-      question,
-      events: count,
-      total: count,
-      lost: count,
-      died: count,
-      notYetDue: count,
-      notYetDueWithEvent: count,
-      period: z.object({ from: z.string(), until: z.string() }).nullable(),
-      acrossAnimals: z.object({ low: z.number(), high: z.number() }).nullable(),
+      species: z.enum(speciesList),
+      procedure: z.enum(procedureIds),
+      reason: z.enum(reasonGroups),
+      ears: count,
+      counts: z.array(counted).readonly(),
     }),
   ),
   /** Over time, for every operation in a species that was done here. */
@@ -110,6 +143,7 @@ const output = z.object({
       tract,
       blink: blink.nullable(),
       watched: z.array(watch),
+      reasons: tractReasons,
     }),
   ),
 })
@@ -132,6 +166,7 @@ export const readOwnFigures = defineAction({
       remaking,
       ears: ears.length,
       counts: countsOf(ears, today, rules),
+      byReason: doneHere(ears).flatMap((of) => countsByReason(of, ears, today, rules)),
       times: timesOf(ears, today, rules),
     }
   },
@@ -180,6 +215,7 @@ function timesOf(ears: readonly OperatedEar[], today: string, rules: OwnCounting
             tract: found.answer,
             blink: blinkRecovery(some),
             watched: watchedOf({ species, procedure }, ears, today, rules),
+            reasons: tractsByReason(some, rules.shownFrom.value, rules.deathWithinDays.value),
           },
         ]
       : []

@@ -10,7 +10,7 @@ export const operationSummary = {
   sections: [
     { id: 'operation', fields: ['side', 'procedure', 'incisionAt', 'closedAt'] },
     { id: 'people', fields: ['surgeon', 'assistant', 'anaesthetist'] },
-    { id: 'found', fields: ['indication', 'findings', 'complications', 'drain'] },
+    { id: 'found', fields: ['mainReason', 'indication', 'findings', 'complications', 'drain'] },
     { id: 'after', fields: ['plan', 'remark', 'signedBy'] },
   ],
   fields: {

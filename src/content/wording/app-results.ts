@@ -81,6 +81,37 @@ export const resultsInEnglish = {
   },
   baseline: 'A sign counts only when it is new or worse than on the baseline. Without a baseline it is not known.',
   differs: 'Published series mostly do not say their days, so our count and theirs never mean quite the same thing.',
+  /** The same numbers drawn: a dot where a rate is said, a line as far as the true figure may lie. */
+  rates: {
+    caption: 'In one picture: {of}, {unit}',
+    columns: { outcome: 'Outcome', counted: 'Had it', share: 'Of 100', interval: '95 % interval' },
+    scale: '0 to {top} of 100',
+    counted: '{events} of {total}',
+    upTo: 'up to {high}',
+    between: '{low} to {high}',
+    withheld: 'withheld',
+    none: 'nobody known',
+    noInterval: '–',
+    how: 'The dot is the rate, the line its exact interval. Where nobody had it there is no dot: the line shows how high the true figure could still be. Below the house minimum nothing is drawn.',
+  },
+  afterAYear:
+    'A year after: {due} of {ears} ears are due; of {total} it is known whether a late tract came, of {lost} it is not.',
+  reasons: {
+    title: 'By main reason of the operation',
+    lead: 'Ears only: two ears of one animal may have been operated for different reasons. The reason is the one that the signed summary says; it is never worked out from its words.',
+    none: 'No signed summary says its main reason yet. It can be said by amending the summary.',
+    of: '{reason}: {ears}',
+    list: '{of}, {reason}, by ears',
+    tracts: 'Late swelling, abscess or tract by main reason',
+    compared: '{reason}: {ears} followed ears, {events} with one.',
+    log: 'Compared over time, the difference between these groups is {strength}: log-rank, chi-square {chisq}, degrees of freedom {df}, p {p}. Death counts as leaving here.',
+    strengths: { small: 'no greater than chance often brings', large: 'greater than chance often brings' },
+    lot: 'Nobody drew these groups by lot: a difference may come from what the ears were like beforehand, from how they were operated, or from who was followed, and not from the reason. Two ears of one animal count as two here.',
+    tooFew: 'Not compared, because fewer than {least} of them are followed: {groups}.',
+    fewerThanTwo: 'There are not two reasons with {least} followed ears each, so nothing is compared.',
+    noEvent: 'None of these ears had one as far as they were followed, so there is nothing to compare.',
+    group: '{reason} ({ears})',
+  },
   behind: 'Which cases',
   behindGroups: {
     events: 'Had it',
@@ -140,6 +171,8 @@ export const resultsInEnglish = {
     calm: '{outcome}, by {unit}: {known} known, {events} with it; the studies let expect {risk} of 100. The line stands at {value} and has not reached {limit}.',
     signal:
       '{outcome}, by {unit}: {known} known, {events} with it; the studies let expect {risk} of 100. The line first reached {limit} with the operation of {day}: look at the cases before it together.',
+    together:
+      'Expected by the share of the studies: {expected}; observed: {events}, which is {ratio} times as many (between {low} and {high}). By chance alone there would be {few} to {many}. Every one was given the same share, whatever it had beforehand.',
     design:
       'The line asks whether the odds are {ratio} times those of the studies and signals at {limit}. Of a hundred runs of {ahead} with odds as in the studies {false} would signal falsely; with odds {ratio} times as high {right} would signal.',
     chart:

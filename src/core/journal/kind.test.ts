@@ -8,6 +8,7 @@ import { earFindings } from './kinds/ear-findings.ts'
 import { imaging } from './kinds/imaging.ts'
 import { kinds } from './kinds/index.ts'
 import { observation } from './kinds/observation.ts'
+import { operationSummary } from './kinds/operation-summary.ts'
 import { pauseItem } from './kinds/pause-item.ts'
 
 /** A kind that has lived: pounds in version 1, kilograms without a way of weighing in 2, both in 3. */
@@ -28,6 +29,11 @@ describe('a kind of entry', () => {
     expect(upcast(weighed, 1, { lb: '24' })).toEqual({ kg: '12', how: 'unknown' })
     expect(upcast(weighed, 2, { kg: '12' })).toEqual({ kg: '12', how: 'unknown' })
     expect(upcast(weighed, 3, { kg: '12', how: 'scale' })).toEqual({ kg: '12', how: 'scale' })
+  })
+
+  it('reads a summary of an operation that version 1 wrote: nobody was asked for the main reason then', () => {
+    const { mainReason: _, ...first } = operationSummary.example as Record<string, Json>
+    expect(upcast(operationSummary, 1, first)).toEqual({ ...first, mainReason: null })
   })
 
   it('reads ear findings and imaging that version 1 wrote: place of a mass and carriage were not asked then', () => {

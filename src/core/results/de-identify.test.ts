@@ -15,6 +15,7 @@ function ear(animal: string, more: Partial<OperatedEar> = {}): OperatedEar {
     session: operation,
     species: 'dog',
     procedure: 'teca-lbo',
+    reason: 'not-recorded',
     side: 'LEFT',
     on: '2025-03-04',
     died: null,

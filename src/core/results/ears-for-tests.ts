@@ -19,6 +19,7 @@ export function earForTests(
     species: 'dog',
     procedure: 'teca-lbo',
     side: 'LEFT',
+    reason: 'not-recorded',
     on: '2025-01-10',
     died: null,
     stream: `case:${number}`,

@@ -2,10 +2,12 @@ import { describe, expect, it } from 'vitest'
 import { ownCounting } from '#content/evidence/own-counting.ts'
 import { watching } from '#content/evidence/watching.ts'
 import { countedGroups, countOwn } from '../evidence/own/count-own.ts'
+import type { OperatedEar } from '../evidence/own/operated-ear.ts'
 import { bestAndWorst, ownRateOf } from '../evidence/own/own-rate.ts'
 import { wilsonInterval } from '../stats/proportion-interval.ts'
 import { blinkRecovery } from './blink-recovery.ts'
 import { earForTests, fortyEars } from './ears-for-tests.ts'
+import { tractsByReason } from './tract-by-reason.ts'
 import { tractEnd, tractTimes } from './tract-times.ts'
 import { watchOf } from './watch.ts'
 
@@ -208,5 +210,65 @@ describe('results watched in their order', () => {
       ['2025-01-02', false],
       ['2025-01-03', false],
     ])
+  })
+})
+
+describe('late tracts by the main reason', () => {
+  const group = (from: number, count: number, reason: OperatedEar['reason'], tracts: number) =>
+    Array.from({ length: count }, (_, i) =>
+      earForTests(from + i, {
+        reason,
+        followedUntil: '2026-06-01',
+        ...(i < tracts && { tractOn: `2025-0${(i % 8) + 2}-10` }),
+      }),
+    )
+
+  it('are compared between reasons with enough followed ears; a smaller group is named, ears without one are in none', () => {
+    const ears = [
+      ...group(0, 20, 'chronic-otitis', 1),
+      ...group(100, 20, 'tumour', 8),
+      ...group(200, 3, 'polyp', 0),
+      ...group(300, 30, 'not-recorded', 30),
+    ]
+    const found = tractsByReason(ears, 20, 90)
+    expect(found).toMatchObject({
+      kind: 'compared-over-time',
+      degrees: 1,
+      compared: [
+        { reason: 'chronic-otitis', ears: 20, events: 1 },
+        { reason: 'tumour', ears: 20, events: 8 },
+      ],
+      tooFew: [{ reason: 'polyp', ears: 3, events: 0 }],
+    })
+    // Nine events at eight days, each of one ear but the first: the hypergeometric sums, added up by hand in a loop.
+    if (found.kind !== 'compared-over-time') throw new Error(found.kind)
+    let [over, spread, first, second] = [0, 0, 20, 20]
+    for (const [mine, others] of [[1, 1], ...Array.from({ length: 7 }, () => [0, 1])] as [number, number][]) {
+      const [all, events] = [first + second, mine + others]
+      over += mine - (events * first) / all
+      spread += (events * (first / all) * (second / all) * (all - events)) / (all - 1)
+      first -= mine
+      second -= others
+    }
+    expect(found.chiSquare).toBeCloseTo(over ** 2 / spread, 10)
+    expect(found.p).toBeLessThan(0.05)
+  })
+
+  it('are not compared with one large group, nor where nobody had one', () => {
+    const large = group(0, 20, 'chronic-otitis', 2)
+    expect(tractsByReason([...large, ...group(100, 19, 'tumour', 2)], 20, 90)).toMatchObject({
+      kind: 'fewer-than-two',
+      tooFew: [{ reason: 'tumour', ears: 19 }],
+    })
+    const none = [...group(0, 20, 'chronic-otitis', 0), ...group(100, 20, 'tumour', 0)]
+    expect(tractsByReason(none, 20, 90).kind).toBe('no-event')
+  })
+
+  it('leave out ears of which nobody has said anything', () => {
+    const silent = Array.from({ length: 20 }, (_, i) => earForTests(i, { reason: 'tumour' }))
+    expect(tractsByReason([...silent, ...group(100, 20, 'polyp', 1)], 20, 90)).toMatchObject({
+      kind: 'fewer-than-two',
+      tooFew: [],
+    })
   })
 })

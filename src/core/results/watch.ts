@@ -1,7 +1,9 @@
 import type { CountedGroup, OwnQuestion } from '../evidence/own/count-own.ts'
 import type { Sourced } from '../evidence/sourced.ts'
 import { compareText } from '../journal/compare-text.ts'
-import { cusumPath, signalWithin } from '../stats/monitoring/cusum.ts'
+import { cusumPath, signalWithin, type Watched } from '../stats/monitoring/cusum.ts'
+import { expectedLessObserved } from '../stats/monitoring/expected-less-observed.ts'
+import { observedOverExpected } from '../stats/poisson-rate.ts'
 
 /** How results are watched in their order. Content gives the values. */
 export type WatchRules = {
@@ -22,6 +24,13 @@ export type WatchPoint = {
   readonly signal: boolean
 }
 
+export type Together = {
+  readonly expected: number
+  readonly ratio: number
+  readonly interval: readonly [number, number]
+  readonly byChance: readonly [number, number]
+}
+
 /** One outcome watched in the order of the operations. */
 export type Watch = {
   readonly question: OwnQuestion
@@ -34,6 +43,8 @@ export type Watch = {
       readonly kind: 'watched'
       /** What the studies let a new clinic expect, for each of them alike: there is no adjustment for how ill they were. */
       readonly risk: number
+      /** All of them together against that share: observed over expected, and what chance alone would bring of them. */
+      readonly together: Together
       readonly falseAlarm: number
       readonly rightAlarm: number
       readonly points: readonly WatchPoint[]
@@ -61,16 +72,15 @@ export function watchOf(
   if (known.length < least.value) return { ...about, kind: 'too-few' }
   const risk = expected()
   if (risk === null || !(risk > 0 && risk < 1)) return { ...about, kind: 'nothing-expected' }
+  const watched = known.map(({ standing }) => ({ risk, event: standing === 'events' }))
   const design = { ratio: ratio.value, limit: limit.value }
-  const { path, signals } = cusumPath(
-    known.map(({ standing }) => ({ risk, event: standing === 'events' })),
-    design,
-  )
+  const { path, signals } = cusumPath(watched, design)
   const signalled = new Set(signals)
   return {
     ...about,
     kind: 'watched',
     risk,
+    together: togetherOf(watched),
     falseAlarm: signalWithin(ahead.value, risk, design),
     rightAlarm: signalWithin(ahead.value, risk, design, ratio.value),
     points: known.map(({ last, standing }, i) => ({
@@ -80,4 +90,14 @@ export function watchOf(
       signal: signalled.has(i),
     })),
   }
+}
+
+/** The exact interval by Poisson is careful where the share is not small; what chance brings is worked out exactly. */
+function togetherOf(watched: readonly Watched[]): Together {
+  const last = expectedLessObserved(watched).at(-1)
+  if (!last) throw new Error('Nothing is watched.')
+  const { expected, observed, low, high } = last
+  const { ratio, interval } = observedOverExpected(observed, expected)
+  const whole = (value: number) => Math.round(expected - value)
+  return { expected, ratio, interval: [interval.low, interval.high], byChance: [whole(high), whole(low)] }
 }

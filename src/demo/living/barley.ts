@@ -142,6 +142,7 @@ function theatre(one: Living, day: string): void {
   operate(one, day, {
     side: 'LEFT',
     procedure: 'teca-lbo',
+    mainReason: 'chronic-otitis',
     indication: 'Closed, mineral left canal after two years of failed treatment.',
     findings: 'Canal out whole; debris and lining of the bulla removed. Facial nerve seen and free.',
     complications: ['bleeding'],

@@ -72,6 +72,7 @@ function theatre(one: Living, day: string): void {
   operate(one, day, {
     side: 'LEFT',
     procedure: 'teca-lbo',
+    mainReason: 'chronic-otitis',
     indication: 'A closed, bone-hard canal with a filled bulla.',
     findings: 'Nerve seen whole and held aside for six minutes; bulla emptied, its inner wall left.',
     plan: 'Ward at least one night: flat face, head bandage. Methadone every six hours for a day.',

@@ -101,7 +101,10 @@ export function wasteRest(
   )
 }
 
-type Done = Pick<BodyOf<'operation-summary'>, 'side' | 'procedure' | 'indication' | 'findings' | 'plan'> &
+type Done = Pick<
+  BodyOf<'operation-summary'>,
+  'side' | 'procedure' | 'mainReason' | 'indication' | 'findings' | 'plan'
+> &
   Partial<BodyOf<'operation-summary'>>
 
 /** Start, cut and end by the clock, and the surgeon's signed summary at noon. */

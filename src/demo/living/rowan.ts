@@ -67,6 +67,7 @@ export function rowan(days: Days): Chart {
   operate(one, operated, {
     side: 'RIGHT',
     procedure: 'teca-lbo',
+    mainReason: null,
     indication: 'Closed right canal, painful every day.',
     findings: 'Canal out whole; bulla cleared as far as could be seen.',
     plan: 'Ward for two nights.',

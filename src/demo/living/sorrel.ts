@@ -140,6 +140,7 @@ function theatre(one: Living, day: string): void {
   operate(one, day, {
     side: 'LEFT',
     procedure: 'ventral-bulla-osteotomy',
+    mainReason: 'polyp',
     indication: 'A polyp of the left middle ear.',
     findings: 'Both compartments opened; polyp out with its stalk.',
     plan: 'Watch pupil, blink and breathing. Culture pending.',

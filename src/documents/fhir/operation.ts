@@ -1,4 +1,5 @@
 import { exchangeInEnglish as say } from '#content/wording/exchange.ts'
+import { mainReasonNames } from '#content/wording/main-reasons.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { procedureName } from './agreement.ts'
 import type { Mapping } from './around.ts'
@@ -55,7 +56,10 @@ export const operationSummary: Mapping<'operation-summary'> = (line, around) => 
         ...performer('assistant', body.assistant),
         ...performer('anaesthetist', body.anaesthetist),
       ],
-      reasonCode: [words(body.indication)],
+      reasonCode: [
+        ...(body.mainReason === null ? [] : [local(body.mainReason, mainReasonNames[body.mainReason])]),
+        words(body.indication),
+      ],
       bodySite: [sideSite(body.side)],
       complication: body.complications.map(answer),
       note: notes(fill(say.findings, { text: body.findings }), fill(say.plan, { text: body.plan }), body.remark),

@@ -1,5 +1,6 @@
 import type { FormWords } from '#core/forms/words.ts'
 import { procedureWords } from '../app-form-words.ts'
+import { mainReasonNames } from '../main-reasons.ts'
 import { reportInEnglish } from '../report.ts'
 
 export const operationSummary = {
@@ -14,6 +15,12 @@ export const operationSummary = {
     surgeon: { label: 'Surgeon' },
     assistant: { label: 'Assistant', none: 'none' },
     anaesthetist: { label: 'Anaesthetist', none: 'none' },
+    mainReason: {
+      label: 'Main reason',
+      help: 'Our results are counted by it. The indication says it in full.',
+      none: 'not said',
+      options: mainReasonNames,
+    },
     indication: { label: 'Indication' },
     findings: { label: 'Findings' },
     complications: { label: 'Complications', none: 'none', options: reportInEnglish.complications },

@@ -1,3 +1,4 @@
+import type { ReasonGroup } from '#core/animal/main-reason.ts'
 import type { ProcedureId } from '#core/animal/procedure.ts'
 import type { Side, Species } from '#core/animal/species.ts'
 import type { TroubleFacts } from '#core/complications/trouble.ts'
@@ -22,6 +23,8 @@ export type OperatedEar = {
   readonly species: Species
   readonly procedure: ProcedureId
   readonly side: Side
+  /** As the signed summary says it. */
+  readonly reason: ReasonGroup
   /** Day of the cut. */
   readonly on: string
   /** Day of death, when that is on record. */
@@ -61,6 +64,7 @@ export function operatedEarsOf(file: CaseFile, common: OwnCountingRules): Operat
       species: identity.body.species,
       procedure,
       side,
+      reason: own.summary?.mainReason ?? 'not-recorded',
       on: own.day,
       died: own.death ? dayOf({ at: own.death.at, zone: file.clinic.zone }) : null,
       known: knownOutcomesOf(own, rules),

@@ -5,8 +5,10 @@ import type { Entry } from '#core/journal/entry.ts'
 import type { BodyOf } from '#core/journal/fold.ts'
 import { baseline as baselineKind } from '#core/journal/kinds/baseline.ts'
 import { check as checkKind } from '#core/journal/kinds/check.ts'
+import { operationSummary as operationSummaryKind } from '#core/journal/kinds/operation-summary.ts'
 import { fileOf } from '#core/owed/files-for-tests.ts'
 import { earForTests } from '#core/results/ears-for-tests.ts'
+import { countsByReason } from './by-reason.ts'
 import { countOwn, type OwnQuestion } from './count-own.ts'
 import { type OperatedEar, operatedEarsOf } from './operated-ear.ts'
 import type { OwnOutcome } from './own-outcome.ts'
@@ -126,6 +128,35 @@ describe('what our own record knows of an operated ear', () => {
   })
 })
 
+describe('what an ear was operated for', () => {
+  const reasonOf = (entries: (make: MakeEntry) => readonly Entry[]) => {
+    const make = entryMaker()
+    return operatedEarsOf(fileOf([...operated(make), ...entries(make)]), ownCounting)[0]?.reason
+  }
+  const summary = (mainReason: BodyOf<'operation-summary'>['mainReason']) => (make: MakeEntry) => [
+    make({
+      kind: 'operation-summary',
+      at: '2026-03-04T12:00:00.000Z',
+      body: { ...operationSummaryKind.example, mainReason, indication: 'A tumour of the canal.' },
+    }),
+  ]
+
+  it('is what the signed summary says, and never read out of its words', () => {
+    expect(reasonOf(summary('polyp'))).toBe('polyp')
+    expect(reasonOf(summary(null))).toBe('not-recorded')
+    expect(reasonOf(() => [])).toBe('not-recorded')
+  })
+
+  it('is not recorded in a summary of the first version', () => {
+    const older = (make: MakeEntry) =>
+      summary(null)(make).map((entry) => {
+        const { mainReason: _, ...body } = entry.body as BodyOf<'operation-summary'>
+        return { ...entry, version: 1, body } as unknown as Entry
+      })
+    expect(reasonOf(older)).toBe('not-recorded')
+  })
+})
+
 const ear = (
   number: number,
   on: string,
@@ -171,6 +202,27 @@ describe('our own count', () => {
     expect(count(ears)).toMatchObject({ events: 1, total: 3 })
     expect(count(ears, { unit: 'animal' })).toMatchObject({ events: 1, total: 2 })
     expect(count(ears, { unit: 'procedure' })).toMatchObject({ events: 1, total: 2 })
+  })
+
+  it('counts each reason by itself, and those without one as a group of their own', () => {
+    const ears = [
+      ear(1, '2026-01-10', true, { reason: 'tumour' }),
+      ear(2, '2026-01-10', false, { reason: 'tumour' }),
+      ear(3, '2026-01-10', null, { reason: 'polyp' }),
+      ear(4, '2026-01-10', false),
+      ear(5, '2026-01-10', true, { reason: 'polyp', species: 'cat' }),
+    ]
+    const found = countsByReason({ species: 'dog', procedure: 'teca-lbo' }, ears, '2027-06-30', ownCounting)
+    const deep = found.map(({ reason, ears: of, counts }) => {
+      const one = counts.find(({ question: { outcome } }) => outcome === 'deep_recurrence')
+      return [reason, of, one?.events, one?.total, one?.lost]
+    })
+    expect(deep).toEqual([
+      ['tumour', 2, 1, 2, 0],
+      ['polyp', 1, 0, 0, 1],
+      ['not-recorded', 1, 0, 1, 0],
+    ])
+    expect(found.flatMap(({ counts }) => counts).every(({ question: { unit } }) => unit === 'ear')).toBe(true)
   })
 
   it('calls an animal well only when every ear is', () => {

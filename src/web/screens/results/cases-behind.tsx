@@ -2,6 +2,7 @@ import { useState } from 'react'
 import { Link } from 'wouter'
 import type { EarsBehindAnswer } from '#actions/evidence/read-ears-behind.ts'
 import { resultsInEnglish as words } from '#content/wording/app-results.ts'
+import type { ReasonGroup } from '#core/animal/main-reason.ts'
 import { standings } from '#core/evidence/own/count-own.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { sayCalendarDay } from '#core/time/calendar-day.ts'
@@ -9,7 +10,7 @@ import { ReadingView } from '../../design/reading-view.tsx'
 import { useAction, useLists } from '../../journal/cases.ts'
 import type { OwnCounts } from './own-counts.ts'
 
-type Question = OwnCounts[number]['question']
+type Question = OwnCounts[number]['question'] & { readonly reason?: ReasonGroup }
 
 /** The cases behind one count, asked for when somebody opens it. */
 export function CasesBehind({ question }: { readonly question: Question }) {

@@ -1,5 +1,6 @@
 import { resultsInEnglish as words } from '#content/wording/app-results.ts'
 import { ownOutcomeNames } from '#content/wording/own-figures.ts'
+import type { ReasonGroup } from '#core/animal/main-reason.ts'
 import type { ApprovedFigures } from '#core/evidence/own/approved.ts'
 import { bestAndWorst, ownRateOf } from '#core/evidence/own/own-rate.ts'
 import { fill } from '#core/outcome/finding.ts'
@@ -15,10 +16,12 @@ type Count = OwnCounts[number]
 export function CountList(props: {
   readonly label: string
   readonly counts: OwnCounts
+  /** Ears of one reason only; owners hear nothing by reason. */
+  readonly reason?: ReasonGroup
   readonly approved: ApprovedFigures | null
   readonly shownFrom: number
 }) {
-  const { label, counts, approved, shownFrom } = props
+  const { label, counts, reason, approved, shownFrom } = props
   return (
     <ul className={`bare ${styles.counts}`} aria-label={label}>
       {counts.map((count) => (
@@ -29,9 +32,9 @@ export function CountList(props: {
             <p className="soft">
               {[...sayIntervals(count, shownFrom), ...sayKnown(count), ...sayWaiting(count)].join(' ')}
             </p>
-            <CasesBehind question={count.question} />
+            <CasesBehind question={reason === undefined ? count.question : { ...count.question, reason }} />
           </div>
-          <p className="soft">{sayApproved(count, approved)}</p>
+          {reason === undefined && <p className="soft">{sayApproved(count, approved)}</p>}
         </li>
       ))}
     </ul>

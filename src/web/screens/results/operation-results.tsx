@@ -10,9 +10,11 @@ import { authorNamed, type CaseFile } from '#core/journal/clinic.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { dayOf, sayCalendarDay } from '#core/time/calendar-day.ts'
 import { Approve } from './approve.tsx'
+import { ByReason } from './by-reason.tsx'
 import { CountList } from './count-list.tsx'
 import { OverTime } from './over-time.tsx'
 import type { OwnCounts } from './own-counts.ts'
+import { RateChart } from './rate-chart.tsx'
 import styles from './results.module.css'
 import { TroubleResults } from './trouble-results.tsx'
 import { Watched } from './watched.tsx'
@@ -22,13 +24,14 @@ export function OperationResults(props: {
   readonly species: Species
   readonly procedure: ProcedureId
   readonly counts: OwnCounts
+  readonly byReason: OwnFiguresAnswer['byReason']
   readonly times: OwnFiguresAnswer['times'][number] | undefined
   readonly today: string
   readonly rules: OwnCountingRules
   readonly file: CaseFile
   readonly again: () => void
 }) {
-  const { species, procedure, counts, times, today, rules, file, again } = props
+  const { species, procedure, counts, byReason, times, today, rules, file, again } = props
   const of = fill(words.of, { animals: words.animals[species], procedure: namesInEnglish.procedures[procedure] })
   const approved = approvedFor(file.house, species, procedure)
   const standing = file.house
@@ -41,12 +44,19 @@ export function OperationResults(props: {
   const id = `results-${species}-${procedure}`
   const inUnit = (unit: (typeof countUnits)[number]) => counts.filter(({ question }) => question.unit === unit)
   const list = (unit: (typeof countUnits)[number]) => (
-    <CountList
-      label={fill(words.list, { of, unit: words.unit[unit].toLowerCase() })}
-      counts={inUnit(unit)}
-      approved={approved}
-      shownFrom={rules.shownFrom.value}
-    />
+    <>
+      <CountList
+        label={fill(words.list, { of, unit: words.unit[unit].toLowerCase() })}
+        counts={inUnit(unit)}
+        approved={approved}
+        shownFrom={rules.shownFrom.value}
+      />
+      <RateChart
+        caption={fill(words.rates.caption, { of, unit: words.unit[unit].toLowerCase() })}
+        counts={inUnit(unit)}
+        shownFrom={rules.shownFrom.value}
+      />
+    </>
   )
   return (
     <section aria-labelledby={id} className={`stack ${styles.operation}`}>
@@ -69,8 +79,12 @@ export function OperationResults(props: {
         </p>
       )}
       {standing.length > 1 && <p role="alert">{words.conflicting}</p>}
+      {completeness(inUnit('ear')).map((sentence) => (
+        <p key={sentence}>{sentence}</p>
+      ))}
       <p className="soft">{words.unitLead.ear}</p>
       {list('ear')}
+      <p className="soft">{words.rates.how}</p>
       {countUnits
         .filter((unit) => unit !== 'ear')
         .map((unit) => (
@@ -80,6 +94,7 @@ export function OperationResults(props: {
             {list(unit)}
           </details>
         ))}
+      <ByReason of={of} groups={byReason} tracts={times?.reasons} shownFrom={rules.shownFrom.value} />
       {times && <OverTime tract={times.tract} blink={times.blink} enough={rules.followedEnough.value} />}
       {times && <Watched watched={times.watched} />}
       <TroubleResults species={species} procedure={procedure} of={of} shownFrom={rules.shownFrom.value} />
@@ -95,4 +110,20 @@ export function OperationResults(props: {
       />
     </section>
   )
+}
+
+/** How much is known comes before what was counted. */
+function completeness(ears: OwnCounts): string[] {
+  const year = ears.find(({ question }) => question.outcome === 'deep_recurrence')
+  if (!year) return []
+  const { total, lost, notYetDue } = year
+  const due = total + lost
+  return [
+    fill(words.afterAYear, {
+      due: String(due),
+      ears: String(due + notYetDue),
+      total: String(total),
+      lost: String(lost),
+    }),
+  ]
 }

@@ -59,6 +59,7 @@ function Results({ answer, file, again }: About) {
           counts={answer.counts.filter(
             ({ question }) => question.species === species && question.procedure === procedure,
           )}
+          byReason={answer.byReason.filter((one) => one.species === species && one.procedure === procedure)}
           times={answer.times.find((one) => one.species === species && one.procedure === procedure)}
           today={answer.today}
           rules={rules}

@@ -23,6 +23,7 @@ export function Watched({ watched }: { readonly watched: readonly Watch[] }) {
       {watched.map((watch) => (
         <div key={watch.question.outcome}>
           <p>{saidOf(watch)}</p>
+          {watch.kind === 'watched' && <p>{togetherOf(watch)}</p>}
           {watch.kind === 'watched' && <Line watch={watch} />}
         </div>
       ))}
@@ -54,6 +55,19 @@ function saidOf(watch: Watch): string {
       })
     }
   }
+}
+
+/** All of them together, over what the share of the studies would bring. */
+function togetherOf({ points, together: { expected, ratio, interval, byChance } }: Drawn): string {
+  return fill(words.together, {
+    expected: expected.toFixed(1),
+    events: String(points.filter(({ event }) => event).length),
+    ratio: ratio.toFixed(1),
+    low: (Math.floor(10 * interval[0]) / 10).toFixed(1),
+    high: (Math.ceil(10 * interval[1]) / 10).toFixed(1),
+    few: String(byChance[0]),
+    many: String(byChance[1]),
+  })
 }
 
 function Line({ watch }: { readonly watch: Drawn }) {
