@@ -45,6 +45,7 @@ export const letterInEnglish = {
     tears: 'Tears',
     text: 'Remark',
   },
+  nerve: 'Face, balance and eye against the look before the operation',
   noCourse: 'No look at wound, face and eye is on record yet.',
   discharge: 'Went home on {date} with: {medicines}. Collar until {collar}. {sutures}',
   sutures: { 'to-come-out': 'Sutures to come out.', dissolve: 'Sutures dissolve.', none: 'No sutures.' },

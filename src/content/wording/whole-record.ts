@@ -4,6 +4,7 @@ export const wholeRecordInEnglish = {
   headings: {
     about: 'How to read this record',
     contents: 'The days',
+    nerve: 'Face, balance and eye of each operated ear, worked out from these entries on the day of printing',
     inForce: 'What was in force',
     attachments: 'Pictures and papers',
     chain: 'The chain of the journal',

@@ -13,6 +13,7 @@ import { type Block, heading, list, paragraph, strong } from '../render/model.ts
 import { courseBlocks } from './course.ts'
 import { findingBlocks } from './findings.ts'
 import { hygieneCallout } from './hygiene.ts'
+import { nerveBlocks } from './nerve.ts'
 import { owedBlocks } from './owed.ts'
 import { resultBlocks } from './results.ts'
 
@@ -54,6 +55,7 @@ export const referringLetter: PaperDefinition = {
         heading(1, words.course),
         ...courseBlocks(file),
         ...troubleBlocks(file, operations),
+        ...nerveBlocks(file, words.nerve, 2),
         ...owedBlocks(input),
         ...(dead || operations.length === 0 ? [] : [paragraph(words.ask)]),
         ...closing(input, operations),

@@ -6,6 +6,7 @@ import { fill } from '#core/outcome/finding.ts'
 import { dayOf, sayCalendarDay } from '#core/time/calendar-day.ts'
 import { paperOf } from '../case/case-words.ts'
 import { notYet, type PaperDefinition } from '../case/paper-input.ts'
+import { nerveBlocks } from '../letter/nerve.ts'
 import { type Block, heading, list, paragraph } from '../render/model.ts'
 import { chainBlocks } from './chain-blocks.ts'
 import { entryBlocks } from './entry-blocks.ts'
@@ -38,6 +39,7 @@ export const wholeRecord: PaperDefinition = {
           paragraph(inForceOn(stands.get(day))),
           ...ofDay.flatMap((line) => entryBlocks(line, file, numberOf)),
         ]),
+        ...nerveBlocks(file, say.headings.nerve, 1),
         heading(1, say.headings.inForce),
         ...[...new Set(stands.values())].flatMap((stand) => standBlocks(stand, file)),
         heading(1, say.headings.attachments),

@@ -2,6 +2,7 @@ import type { Trouble } from '#core/complications/trouble.ts'
 import type { TroubleEvent } from '#core/complications/trouble-codes.ts'
 import { troublesAfter } from '#core/complications/troubles-of.ts'
 import { compareText } from '#core/journal/compare-text.ts'
+import type { BodyOf } from '#core/journal/fold.ts'
 import { daySince, deepEvents, isPastBlock, type OwnCase } from './own-case.ts'
 import type { OwnCountingRules, OwnOutcome } from './own-outcome.ts'
 
@@ -101,19 +102,29 @@ function faceLooks(own: OwnCase, rules: OwnCountingRules): Look[] {
   return inOrder([...checked, ...blinkBesideChecks(own, rules)])
 }
 
+/** Horner's before the operation, from pupil and third eyelid; free of it only where both were looked at. */
+export function hornerBefore(face: Pick<Baseline['LEFT'], 'pupil' | 'thirdEyelidUp'> | undefined): Sign {
+  if (!face) return 'not-assessed'
+  if (face.pupil === 'small' || face.thirdEyelidUp === 'yes') return 'yes'
+  return face.pupil === 'not-assessed' || face.thirdEyelidUp === 'not-assessed' ? 'not-assessed' : 'no'
+}
+
+/** Balance before the operation, from tilt, eye movements and gait; free only where all were looked at. */
+export function balanceBefore(before: Pick<Baseline, 'headTilt' | 'nystagmus' | 'unsteady'> | undefined): Sign {
+  if (!before) return 'not-assessed'
+  const signs = [before.headTilt === 'none' ? 'no' : before.headTilt, before.nystagmus, before.unsteady]
+  if (signs.some((sign) => sign !== 'no' && sign !== 'not-assessed')) return 'yes'
+  return signs.every((sign) => sign === 'no') ? 'no' : 'not-assessed'
+}
+
 function hornerLooks(own: OwnCase): Look[] {
-  const before = own.baseline?.[own.operation.side]
-  const had = before && (before.pupil === 'small' || before.thirdEyelidUp === 'yes')
-  const free = before && before.pupil !== 'not-assessed' && before.thirdEyelidUp !== 'not-assessed' && !had
-  return own.checks.flatMap(({ at, body }) => signLook(at, body.horner, had ? 'yes' : free ? 'no' : 'not-assessed'))
+  const before = hornerBefore(own.baseline?.[own.operation.side])
+  return own.checks.flatMap(({ at, body }) => signLook(at, body.horner, before))
 }
 
 function balanceLooks(own: OwnCase): Look[] {
-  const before = own.baseline
-  const signs = before && [before.headTilt === 'none' ? 'no' : before.headTilt, before.nystagmus, before.unsteady]
-  const had = signs?.some((sign) => sign !== 'no' && sign !== 'not-assessed')
-  const free = signs?.every((sign) => sign === 'no')
-  return own.checks.flatMap(({ at, body }) => signLook(at, body.headTilt, had ? 'yes' : free ? 'no' : 'not-assessed'))
+  const before = balanceBefore(own.baseline ?? undefined)
+  return own.checks.flatMap(({ at, body }) => signLook(at, body.headTilt, before))
 }
 
 function ulcerLooks(own: OwnCase): Look[] {
@@ -123,6 +134,7 @@ function ulcerLooks(own: OwnCase): Look[] {
 }
 
 type Sign = 'yes' | 'no' | 'not-assessed'
+type Baseline = BodyOf<'baseline'>
 
 /** A sign that is there now is worse only where it is known not to have been there before. */
 function signLook(at: string, now: Sign, before: Sign): Look[] {

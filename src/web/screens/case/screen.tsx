@@ -26,6 +26,7 @@ import { HomeNow } from './home-now.tsx'
 import { Lanes } from './lanes.tsx'
 import { LateNotice } from './late/notice.tsx'
 import { LoopStrips } from './loop-strip.tsx'
+import { NerveCourses } from './nerve-course/part.tsx'
 import { Odds } from './odds.tsx'
 import { OwnerLinks, ownerLinksHref } from './owner-links.tsx'
 import { Papers, papersHref } from './papers.tsx'
@@ -76,11 +77,17 @@ export function CasePage() {
   )
 }
 
+const afterTheatre: ReadonlySet<Chapter> = new Set<Chapter>(['Ward', 'Home', 'Year'])
+
 /** What stands above the entries of a chapter: their sense, worked out. */
 function Panels({ chapter, state }: { readonly chapter: Chapter; readonly state: ChapterState }) {
-  const { operations, file } = useCaseView()
+  const { operations, file, chapters } = useCaseView()
   // Where nothing is planned the way to it stands among what is missing.
   const isPlanned = (id: string) => linesOfOperation(file.theCase, id).lines.length > 0
+  // The course of face and eye stands once, in the last chapter after theatre that the case has reached.
+  const latest = chapters.chapters.findLast(
+    (view) => afterTheatre.has(view.chapter) && view.state !== 'not-reached',
+  )?.chapter
   if (state === 'not-reached') return null
   switch (chapter) {
     case 'Work-up':
@@ -114,19 +121,22 @@ function Panels({ chapter, state }: { readonly chapter: Chapter; readonly state:
         <>
           <WardLink />
           <TroubleLink />
-        </>
-      )
-    case 'Year':
-      return (
-        <>
-          <SpecimensLink />
-          <TroubleLink />
+          {chapter === latest && <NerveCourses />}
         </>
       )
     case 'Home':
       return (
         <>
           <HomeNow />
+          <TroubleLink />
+          {chapter === latest && <NerveCourses />}
+        </>
+      )
+    case 'Year':
+      return (
+        <>
+          <NerveCourses />
+          <SpecimensLink />
           <TroubleLink />
         </>
       )
