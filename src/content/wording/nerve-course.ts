@@ -80,6 +80,7 @@ export const nerveCourseInEnglish = {
   block: {
     first: '{sign}: {said}',
     earlier: 'Earlier: {said}',
+    later: 'After that: {said}',
     drug: '{found} on {when}, possible block effect of {drug} until {until}, not graded.',
     drugUnknown: '{found} on {when}, possible block effect of {drug}, whose duration is not on record; not graded.',
     said: '{found} on {when}, possible block effect by whoever looked, not graded.',

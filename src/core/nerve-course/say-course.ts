@@ -23,7 +23,9 @@ export type NerveCourseWords = {
   readonly back: string
   readonly lastLook: string
   readonly lasting: Readonly<Record<Lasting, string>>
-  readonly block: Readonly<Record<'drug' | 'drugUnknown' | 'said' | 'hours' | 'first' | 'earlier' | 'since', string>>
+  readonly block: Readonly<
+    Record<'drug' | 'drugUnknown' | 'said' | 'hours' | 'first' | 'earlier' | 'later' | 'since', string>
+  >
   readonly told: string
   readonly onlyBlinked: string
   readonly always: string
@@ -172,10 +174,8 @@ class Sayer {
     const until = block.until === null ? '' : this.moment(block.until)
     const said = fill(words.block[which], { ...about, drug: block.drug ?? '', until })
     const since = last !== null && last.look.at > doubt.look.at
-    return [
-      fill(last ? words.block.earlier : words.block.first, { ...about, said }),
-      ...(since ? [] : [words.block.since]),
-    ]
+    if (since) return [fill(words.block.earlier, { said })]
+    return [fill(last ? words.block.later : words.block.first, { ...about, said }), words.block.since]
   }
 
   /** The owner's last words, as long as no examination came after them. */
