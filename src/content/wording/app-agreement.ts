@@ -33,6 +33,8 @@ export const agreementPage = {
     signature: '6. How consent is given',
   } satisfies Record<ConversationPart, string>,
   estimate: {
+    older:
+      'Written on {when}, before the {side} ear was decided as a second side after the {first} ear. It is shown and not used: write a new edition.',
     write: 'Write an estimate',
     next: 'Write a new edition',
     answer: 'Write the answer',
@@ -153,6 +155,8 @@ export const agreementPage = {
     ...consentInEnglish.refusals,
     ...consentInEnglish.giving,
     'no-estimate': 'No estimate is on record. Write one: the ceiling comes from it.',
+    'estimate-of-first-side':
+      'The newest estimate was written before this second side was decided. Write a new edition for it.',
     'estimate-not-accepted': 'The newest estimate is not accepted. Ask, and write the answer with its date.',
     'estimate-at-odds': 'The newest estimate has two currencies and no sum. Write a new edition.',
     'no-ear': 'Choose at least one ear.',

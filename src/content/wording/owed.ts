@@ -134,6 +134,8 @@ export const owedInEnglish = {
     'weight-not-today': 'No scale weight of the last {hours} hours is on record.',
     'no-agreement': 'The booking names no agreement that counts.',
     'agreement-other-plan': 'The agreement is for another side, procedure or surgeon.',
+    'agreement-before-second-side':
+      'What was agreed before this second side was decided does not count for it: consent is asked anew.',
     'agreement-changed': 'The plan is not the one that was agreed: consent is asked again.',
     'consent-withdrawn': 'Consent for this side was taken back.',
     'lines-unchecked': 'Nobody checked: {lines}.',

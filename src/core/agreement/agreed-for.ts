@@ -1,6 +1,7 @@
 import type { Side } from '#core/animal/species.ts'
 import type { BodyOf, Case, Line } from '#core/journal/fold.ts'
 import { isOfEar, type OperationOnFile, operationsOf } from '#core/owed/operations.ts'
+import { secondSideOf } from '#core/second-side/second-side.ts'
 
 export type Agreement = Line<BodyOf<'agreement'>>
 export type ConsentWithdrawn = Line<BodyOf<'consent-withdrawn'>>
@@ -12,7 +13,8 @@ export function isForEar({ body }: Agreement, side: Side): boolean {
 
 /**
  * The agreement an operation stands on: the newest for its ear, from the one its booking names onwards. A booking that
- * names none takes what was agreed for this ear since it was last operated on.
+ * names none takes what was agreed for this ear since it was last operated on. What was agreed before a second side was
+ * decided does not count for it, whatever the booking names; once it was done it stands on what it had.
  *
  * @example agreementFor(operation, theCase)?.body.plan.ceiling
  */
@@ -22,7 +24,8 @@ export function agreementFor(operation: OperationOnFile, theCase: Case): Agreeme
   const agreed = theCase.live('agreement').filter((one) => isForEar(one, side) && (until === null || one.at <= until))
   const named = booking?.body.agreement ?? null
   const from = named === null ? lastCut(operation, theCase) : (theCase.line(named)?.at ?? null)
-  return agreed.findLast(({ at }) => from === null || at >= from) ?? null
+  const since = done ? null : (secondSideOf(operation, operationsOf({ theCase }), theCase)?.since ?? null)
+  return agreed.findLast(({ at }) => (from === null || at >= from) && (since === null || at >= since)) ?? null
 }
 
 function lastCut({ id, side, moment }: OperationOnFile, theCase: Case): string | null {

@@ -4,6 +4,7 @@ import { readDay, readMoment, readMoney } from '#core/forms/read-leaf.ts'
 import type { Place } from '#core/forms/refusal.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
 import type { BodyOf } from '#core/journal/fold.ts'
+import { secondSideAhead } from '#core/second-side/second-side.ts'
 import type { Moment } from '#core/time/moment.ts'
 import { type AuthorityRefusal, authorityRefusalsOf, type GivingRefusal, givingRefusalsOf } from './authority.ts'
 import { newestEstimate, totalsOf } from './estimate.ts'
@@ -58,6 +59,7 @@ export type ConversationPart = (typeof conversationParts)[number]
 export type ConversationFault =
   | 'no-estimate'
   | 'estimate-not-accepted'
+  | 'estimate-of-first-side'
   | 'estimate-at-odds'
   | 'no-ear'
   | 'no-surgeon'
@@ -122,6 +124,8 @@ function inPart(part: ConversationPart) {
 function estimateFaultsIn({ file }: Setting): ConversationFault[] {
   const newest = newestEstimate(file.theCase)
   if (!newest) return ['no-estimate']
+  const since = secondSideAhead(file.theCase)?.second.since
+  if (since !== undefined && newest.at < since) return ['estimate-of-first-side']
   if (totalsOf(newest.body).kind === 'refusal') return ['estimate-at-odds']
   return newest.body.answer?.said === 'accepted' ? [] : ['estimate-not-accepted']
 }

@@ -5,6 +5,7 @@ import { type Side, sides } from '#core/animal/species.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
 import type { BodyOf, Line } from '#core/journal/fold.ts'
 import { isOfEar, operationsOf } from '#core/owed/operations.ts'
+import { secondSideAhead } from '#core/second-side/second-side.ts'
 import { dayOf } from '#core/time/calendar-day.ts'
 import { affectedEars, animalOf, chosenOperation } from './ears.ts'
 import { type Missing, missingIn } from './missing.ts'
@@ -56,23 +57,29 @@ export function missingInAgreement(file: CaseFile): Missing[] {
   const wanted = sides.filter((side) => chosenOperation(theCase, side) !== null)
   const done = operationsOf(file).filter((operation) => operation.done)
   const open = wanted.filter((side) => !done.some((operation) => operation.side === side))
+  const second = secondSideAhead(theCase)?.second
+  // What was agreed or reckoned before a second side was decided does not count for it.
+  const counts = (at: string, side: Side) => !second || side !== second.side || at >= second.since
   const agreed = theCase.live('agreement')
   return [
     ...open.flatMap((side) => {
-      const agreement = agreed.findLast(({ body }) => body.plan.ears.some((ear) => ear.side === side))
+      const agreement = agreed.findLast(
+        ({ at, body }) => counts(at, side) && body.plan.ears.some((ear) => ear.side === side),
+      )
       if (!agreement) return [missing('agreement-missing', 'agreement', { about: { ear: side } })]
       const booked = theCase.live('booking').some(({ body }) => body.side === side)
       return booked ? [] : [missing('booking-missing', 'booking', { about: { ear: side } })]
     }),
-    ...(open.length > 0 ? estimateGaps(file, missing) : []),
+    ...(open.length > 0 ? estimateGaps(file, second?.since ?? null, missing) : []),
     ...(wanted.length === 2 && open.length > 0 ? undecidedSession(theCase, missing) : []),
     ...agreed.slice(-1).flatMap((line) => agreementGaps(line, file, missing)),
   ]
 }
 
 /** An estimate is asked for until the agreement holds one; the newest must be answered and fit together. */
-function estimateGaps({ theCase }: CaseFile, missing: Make): Missing[] {
+function estimateGaps({ theCase }: CaseFile, since: string | null, missing: Make): Missing[] {
   const newest = newestEstimate(theCase)
+  if (since !== null && (!newest || newest.at < since)) return [missing('estimate-missing', 'estimate')]
   if (!newest) return theCase.latest('agreement') ? [] : [missing('estimate-missing', 'estimate')]
   const amends = newest.header.id
   const faults = faultsOf(newest.body)

@@ -1,16 +1,16 @@
-import { Temporal } from 'temporal-polyfill'
-import { type Agreement, agreementFor, withdrawnFor } from '#core/agreement/agreed-for.ts'
+import { type Agreement, agreementFor, isForEar, withdrawnFor } from '#core/agreement/agreed-for.ts'
 import { planChanges } from '#core/agreement/plan-changes.ts'
 import { type CheckState, checkStates } from '#core/dosing/second-check.ts'
 import { linesAbout } from '#core/journal/lines-about.ts'
 import { fromStored } from '#core/journal/stored.ts'
+import { secondSideOf } from '#core/second-side/second-side.ts'
 import { dayOf, instantAfter, startOfDay } from '#core/time/calendar-day.ts'
-import { instantText } from '#core/time/moment.ts'
 import { baselineBefore } from './baseline-before.ts'
 import { type FastingAnimal, fastingOf } from './fasting.ts'
 import type { OperationOnFile } from './operations.ts'
 import type { Draft, Ending, OwedItem, Why } from './owed-item.ts'
 import { earlierOf, type Setting } from './setting.ts'
+import { weighedFor, weighedFrom } from './weighed-for.ts'
 
 type Wanted = Pick<OwedItem, 'what' | 'who' | 'way' | 'dueFrom' | 'facts' | 'withOwner'> & {
   readonly person?: string | null
@@ -83,11 +83,10 @@ function baselineOwed(operation: OperationOnFile, setting: Setting): Draft {
 
 function weightOwed(operation: OperationOnFile, setting: Setting): Draft {
   const rule = setting.rules.before.weightNotOlderThan
-  const from = instantText(Temporal.Instant.from(operation.moment.at).subtract({ hours: rule.value.count }))
-  const weighed = setting.file.theCase
-    .live('weight')
-    .filter(({ at, body }) => body.how === 'scale' && at >= from && at <= operation.moment.at)
-    .at(-1)
+  const { theCase } = setting.file
+  const since = secondSideOf(operation, setting.operations, theCase)?.since ?? null
+  const from = weighedFrom(operation, since, rule.value)
+  const weighed = weighedFor(operation, since, theCase, rule.value)
   return draft(
     operation,
     setting,
@@ -110,7 +109,10 @@ function consentOwed(operation: OperationOnFile, setting: Setting): Draft {
   const agreement = agreementFor(operation, file.theCase)
   const open = agreement ? whyAgain(agreement, operation, setting) : null
   const named = file.theCase.live('agreement').some(({ header }) => header.id === operation.booking?.body.agreement)
-  const why: Why['code'] = open ?? (named ? 'agreement-other-plan' : 'no-agreement')
+  const second = secondSideOf(operation, setting.operations, file.theCase)
+  const older = second !== null && file.theCase.live('agreement').some((one) => isForEar(one, operation.side))
+  const why: Why['code'] =
+    open ?? (older ? 'agreement-before-second-side' : named ? 'agreement-other-plan' : 'no-agreement')
   return draft(
     operation,
     setting,

@@ -120,6 +120,7 @@ export const whyCodes = [
   'weight-not-today',
   'no-agreement',
   'agreement-other-plan',
+  'agreement-before-second-side',
   'agreement-changed',
   'consent-withdrawn',
   'lines-unchecked',

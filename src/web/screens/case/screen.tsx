@@ -34,6 +34,8 @@ import { PlanLink } from './plan-link.tsx'
 import { Plates } from './plates.tsx'
 import { RoomLink } from './room-link.tsx'
 import styles from './screen.module.css'
+import { FirstSideLink } from './second-side/first-link.tsx'
+import { SecondSidePart } from './second-side/part.tsx'
 import { SidesPart } from './sides-part.tsx'
 import { SpecimensLink } from './specimens-link.tsx'
 import { TroubleLink } from './trouble-link.tsx'
@@ -62,6 +64,7 @@ export function CasePage() {
         <LateNotice />
         <Contents />
         <Lanes />
+        <SecondSidePart />
         <LoopStrips />
         {chapters.chapters.map((view) => (
           <ChapterPart key={view.chapter} view={view}>
@@ -110,6 +113,7 @@ function Panels({ chapter, state }: { readonly chapter: Chapter; readonly state:
     case 'Theatre':
       return operations.map((operation) => (
         <Fragment key={operation.id}>
+          <FirstSideLink operation={operation} />
           <RoomLink operation={operation.id} />
           <Doses operation={operation} />
           {operation.done === null && isPlanned(operation.id) && <PlanLink operation={operation.id} />}

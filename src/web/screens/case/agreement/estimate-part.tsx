@@ -6,6 +6,7 @@ import { sayMoney } from '#core/agreement/money.ts'
 import { contactNamed } from '#core/journal/clinic.ts'
 import type { Line } from '#core/journal/fold.ts'
 import { fill } from '#core/outcome/finding.ts'
+import { secondSideAhead } from '#core/second-side/second-side.ts'
 import { sayStoredDay } from '#core/time/calendar-day.ts'
 import { sayMoment } from '#core/time/moment.ts'
 import { writeEntry } from '../../../journal/write-entry.ts'
@@ -23,9 +24,22 @@ const words = agreementPage.estimate
 export function EstimatePart({ talk }: { readonly talk: Talk }) {
   const { file, id } = useCaseView()
   const newest = newestEstimate(file.theCase)
+  const second = secondSideAhead(file.theCase)?.second
+  const older = newest && second && newest.at < second.since
   return (
     <Part name="estimate" talk={talk}>
-      {newest && <EstimateLines line={newest} talk={talk} />}
+      {older && (
+        <p>
+          <strong>
+            {fill(words.older, {
+              when: sayMoment(newest.header.happenedAt),
+              side: second.side,
+              first: second.first.side,
+            })}
+          </strong>
+        </p>
+      )}
+      {newest && <EstimateLines line={newest} talk={talk} mayAccept={!older} />}
       {newest && <ForecastLines />}
       <p data-screen-only>
         <Link href={writeHref(id, 'estimate')}>{newest ? words.next : words.write}</Link>
@@ -34,7 +48,13 @@ export function EstimatePart({ talk }: { readonly talk: Talk }) {
   )
 }
 
-function EstimateLines({ line, talk }: { readonly line: Line<Estimate>; readonly talk: Talk }) {
+function EstimateLines(props: {
+  readonly line: Line<Estimate>
+  readonly talk: Talk
+  /** An estimate of the first side is not accepted for the second. */
+  readonly mayAccept: boolean
+}) {
+  const { line, talk, mayAccept } = props
   const { file } = useCaseView()
   const { body } = line
   const { edition, deposit, paid, ceiling, validUntil, answer } = body
@@ -69,7 +89,7 @@ function EstimateLines({ line, talk }: { readonly line: Line<Estimate>; readonly
           <li key={one}>{one}</li>
         ))}
       </ul>
-      {answer === null && <AcceptPart line={line} talk={talk} />}
+      {answer === null && mayAccept && <AcceptPart line={line} talk={talk} />}
     </>
   )
 }

@@ -2,6 +2,8 @@ import { agreementPage as words } from '#content/wording/app-agreement.ts'
 import { beginConversation, plannedEars } from '#core/agreement/begin.ts'
 import { agreementIn, type Conversation, type ConversationPart, type Setting } from '#core/agreement/conversation.ts'
 import { animalOf } from '#core/chapters/ears.ts'
+import type { CaseFile } from '#core/journal/clinic.ts'
+import { secondSideAhead } from '#core/second-side/second-side.ts'
 import { dayOf } from '#core/time/calendar-day.ts'
 import { toldToday } from '#documents/agreement/consent-today.ts'
 import { useDraft } from '../../../journal/drafts.ts'
@@ -15,13 +17,19 @@ type Kept = { readonly talk: Conversation; readonly reviewing: boolean }
 
 export type Talk = ReturnType<typeof useTalk>
 
+/** The talk about a second side is a new one: what was typed for the first stays with the first. */
+function draftName({ theCase, stream }: CaseFile): string {
+  const second = secondSideAhead(theCase)?.second
+  return second ? `agreement ${stream} after ${second.first.id}` : `agreement ${stream}`
+}
+
 /** The talk of this case as this person has typed it, kept on the device at every change. */
 export function useTalk() {
   const { file } = useCaseView()
   const { theCase } = file
   const { me, pen } = useWho()
   const now = useMinute()
-  const { draft, change, clear, ready, found } = useDraft<Kept>(`agreement ${file.stream}`, me.id, () => ({
+  const { draft, change, clear, ready, found } = useDraft<Kept>(draftName(file), me.id, () => ({
     talk: beginConversation(theCase, me.id),
     reviewing: false,
   }))

@@ -36,12 +36,18 @@ export function NerveCourses() {
 }
 
 /** One ear by itself, as it also stands beside a second side. */
-export function EarCourse({ course }: { readonly course: NerveCourse }) {
+export function EarCourse({
+  course,
+  place = 'nerve-course',
+}: {
+  readonly course: NerveCourse
+  readonly place?: string
+}) {
   const { file, owed } = useCaseView()
   const said = sayCourse(course, file, nerveCourseInEnglish)
   const next = nextLookOf(course, owed)
   const [before, after] = words.ear.split('{side}')
-  const heading = `nerve-course-${course.operation.id}`
+  const heading = `${place}-${course.operation.id}`
   return (
     <section aria-labelledby={heading} className={styles.panel}>
       <h4 id={heading}>
