@@ -1,5 +1,3 @@
-import { ownCounting } from '#content/evidence/own-counting.ts'
-import { owedRules } from '#content/follow-up/owed-rules.ts'
 import type { Side } from '#core/animal/species.ts'
 import { entryMaker, type MakeEntry } from '#core/journal/entries-for-tests.ts'
 import type { Entry } from '#core/journal/entry.ts'
@@ -7,6 +5,7 @@ import type { BodyOf } from '#core/journal/fold.ts'
 import { baseline as baselineKind } from '#core/journal/kinds/baseline.ts'
 import { check as checkKind } from '#core/journal/kinds/check.ts'
 import { fileOf } from '#core/owed/files-for-tests.ts'
+import type { NerveRules } from './looks.ts'
 import { type NerveCourse, nerveCoursesOf } from './nerve-course.ts'
 import type { NerveSign } from './nerve-sign.ts'
 import type { SignCourse } from './sign-course.ts'
@@ -90,18 +89,18 @@ export function lasting(make: MakeEntry, value: string): Entry {
   })
 }
 
-export function courses(entries: readonly Entry[]): NerveCourse[] {
-  return nerveCoursesOf(fileOf(entries), { ...owedRules, counting: ownCounting })
-}
-
-export function courseOf(entries: readonly Entry[]): NerveCourse {
-  const [course] = courses(entries)
-  if (!course) throw new Error('No ear was operated.')
-  return course
-}
-
-export function signOf(entries: readonly Entry[], sign: NerveSign): SignCourse {
-  const found = courseOf(entries).signs.find((one) => one.sign === sign)
-  if (!found) throw new Error(`There is no sign ${sign}.`)
-  return found
+/** Reads courses by rules: those of the content, which this layer does not know. */
+export function readerFor(rules: NerveRules) {
+  const courses = (entries: readonly Entry[]): NerveCourse[] => nerveCoursesOf(fileOf(entries), rules)
+  const courseOf = (entries: readonly Entry[]): NerveCourse => {
+    const [course] = courses(entries)
+    if (!course) throw new Error('No ear was operated.')
+    return course
+  }
+  const signOf = (entries: readonly Entry[], sign: NerveSign): SignCourse => {
+    const found = courseOf(entries).signs.find((one) => one.sign === sign)
+    if (!found) throw new Error(`There is no sign ${sign}.`)
+    return found
+  }
+  return { courses, courseOf, signOf }
 }

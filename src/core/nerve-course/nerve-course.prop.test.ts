@@ -1,7 +1,11 @@
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
+import { ownCounting } from '#content/evidence/own-counting.ts'
+import { owedRules } from '#content/follow-up/owed-rules.ts'
 import { check as checkKind } from '#core/journal/kinds/check.ts'
-import { absent, baselineOf, checkOn, courseOf, makeForTests, normal, operated, weak } from './course-for-tests.ts'
+import { absent, baselineOf, checkOn, makeForTests, normal, operated, readerFor, weak } from './course-for-tests.ts'
+
+const { courseOf } = readerFor({ ...owedRules, counting: ownCounting })
 
 const nothing = {
   ...checkKind.example,

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { ownCounting } from '#content/evidence/own-counting.ts'
 import { owedRules } from '#content/follow-up/owed-rules.ts'
 import { procedures } from '#content/procedures/index.ts'
 import { nerveCourseInEnglish } from '#content/wording/nerve-course.ts'
@@ -11,17 +12,17 @@ import {
   baselineOf,
   bothCut,
   checkOn,
-  courseOf,
-  courses,
   lasting,
   makeForTests,
   normal,
   operated,
-  signOf,
+  readerFor,
   weak,
 } from './course-for-tests.ts'
 import { nextLookOf } from './nerve-course.ts'
 import { sayCourse } from './say-course.ts'
+
+const { courses, courseOf, signOf } = readerFor({ ...owedRules, counting: ownCounting })
 
 function said(entries: readonly Entry[]): string {
   const course = courseOf(entries)

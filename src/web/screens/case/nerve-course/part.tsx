@@ -1,5 +1,7 @@
+import { Suspense } from 'react'
 import { ownCounting } from '#content/evidence/own-counting.ts'
 import { owedRules } from '#content/follow-up/owed-rules.ts'
+import { shellInEnglish } from '#content/wording/app-shell.ts'
 import { nerveCourseInEnglish, nerveScreen as words } from '#content/wording/nerve-course.ts'
 import { owedInEnglish } from '#content/wording/owed.ts'
 import { type NerveCourse, nerveCoursesOf, nextLookOf } from '#core/nerve-course/nerve-course.ts'
@@ -9,14 +11,17 @@ import { fill } from '#core/outcome/finding.ts'
 import { isLate, type OwedItem } from '#core/owed/owed-item.ts'
 import { sayOwed } from '#core/owed/owed-wording.ts'
 import { sayCalendarDay } from '#core/time/calendar-day.ts'
+import { lazyPart } from '../../../ahead.tsx'
 import { Provenance } from '../../../design/provenance.tsx'
 import { sayDay, sayWhen } from '../../../design/say-when.ts'
 import { SideWord } from '../../../design/side-word.tsx'
 import { useMinute } from '../../../journal/use-minute.ts'
 import { useCaseView } from '../case-view.ts'
 import styles from '../panels.module.css'
-import { CourseDrawing } from './drawing.tsx'
 import { LooksTable } from './looks-table.tsx'
+
+/** With the plate it asks for the theme of a browser, and comes with it. */
+const CourseDrawing = lazyPart(async () => ({ default: (await import('./drawing.tsx')).CourseDrawing }))
 
 const rules = { ...owedRules, counting: ownCounting }
 
@@ -62,7 +67,9 @@ export function EarCourse({
         ))}
       </ul>
       {said.ended === null ? <Next item={next} /> : <p>{said.ended}</p>}
-      <CourseDrawing course={course} />
+      <Suspense fallback={<p role="status">{shellInEnglish.loading}</p>}>
+        <CourseDrawing course={course} />
+      </Suspense>
       <LooksTable course={course} />
       <p className="soft">
         {said.rule} <Provenance fact={course.rule.days} />
