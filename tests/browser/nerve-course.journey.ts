@@ -49,6 +49,7 @@ test('a weak blink is new since the operation; what an owner tells does not end 
   for (const width of [1280, 820, 360]) {
     await page.setViewportSize({ width, height: 900 })
     await expectNoSidewaysScroll(page)
+    if (process.env.LOOK) await part.screenshot({ path: `${process.env.LOOK}/nerve-course-${width}.png` })
   }
 
   await page.goto(`${program.url}/api/papers/case%3Arowan/referring-letter.html`)

@@ -38,6 +38,7 @@ test('the second ear is asked anew: what the first had is shown with its date an
   for (const width of [1280, 820, 360]) {
     await page.setViewportSize({ width, height: 900 })
     await expectNoSidewaysScroll(page)
+    if (process.env.LOOK) await part.screenshot({ path: `${process.env.LOOK}/second-side-${width}.png` })
   }
   await page.setViewportSize({ width: 1280, height: 900 })
 

@@ -1,8 +1,7 @@
 import type { Sourced } from '#core/evidence/sourced.ts'
-import type { Perhaps } from '#core/procedures/follow-up.ts'
 import { houseJudgementOnly, lookedForNotFound } from './provenance.ts'
 
-/** What is said before the second ear is operated, and how long a scan of it stays true. */
+/** What is said before the second ear is operated. */
 export const secondSideFacts = {
   twoFaces: {
     value: 'If the nerve of this side is hurt as well, neither eye closes by itself, and both have to be kept wet.',
@@ -11,13 +10,9 @@ export const secondSideFacts = {
     checked: '2026-11-30',
   },
   imaging: {
-    kind: 'unknown',
-    because:
+    value:
       'No source read says how long a scan of an ear stays true: whoever operates decides whether it is done again.',
+    ...lookedForNotFound,
+    checked: '2026-11-30',
   },
-  imagingKnown: { value: 'not found', ...lookedForNotFound, checked: '2026-11-30' },
-} as const satisfies {
-  readonly twoFaces: Sourced<string>
-  readonly imaging: Perhaps<never>
-  readonly imagingKnown: Sourced<string>
-}
+} as const satisfies Readonly<Record<'twoFaces' | 'imaging', Sourced<string>>>

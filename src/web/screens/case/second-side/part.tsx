@@ -121,7 +121,12 @@ function Need(props: {
       <span className={styles.name}>{words.names[name]}</span>
       <span className={styles.state}>
         {line ? <a href={entryHref(id, line.header.id)}>{said}</a> : said}
-        {name === 'imaging' && state === 'old' && ` ${secondSideFacts.imaging.because}`}
+        {name === 'imaging' && state === 'old' && (
+          <>
+            {' '}
+            {secondSideFacts.imaging.value} <Provenance fact={secondSideFacts.imaging} />
+          </>
+        )}
       </span>
       {state !== 'new' && <Way need={need} second={second} operation={operation} />}
     </li>
