@@ -55,7 +55,7 @@ export function app({ world, about, log, names, live, press, web, connecting }: 
   offerPapers(app, worldOf, press)
   offerLive(app, worldOf, live)
   offerConnect(app, { ...connecting, modeOf: connectionOf, files: web })
-  offerOwnerPage(app, worldOf, press)
+  offerOwnerPage(app, worldOf, { press, web })
   offerVetForm(app, worldOf)
   offerWeb(app, web)
 

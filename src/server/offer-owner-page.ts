@@ -4,7 +4,10 @@ import { ownerPageStyle } from '#documents/owner-page/style.ts'
 import { offerBefore } from './owner-link/before.ts'
 import { closedFor } from './owner-link/behind-link.ts'
 import { offerHome } from './owner-link/home.ts'
+import { offerNotes } from './owner-link/notes.ts'
+import { isOwnerScript, offerOwnerScripts } from './owner-link/scripts.ts'
 import type { Press } from './press.ts'
+import type { WebFile } from './web-files.ts'
 import type { MakeWorld } from './world.ts'
 
 /**
@@ -12,17 +15,23 @@ import type { MakeWorld } from './world.ts'
  * wrong token, one that ran out and one that was ended look the same. Must stand before the web app, which takes every
  * path. A page more: its name in `documents/owner-link/destinations.ts`, its file in `server/owner-link/`, its line here.
  */
-export function offerOwnerPage(app: Hono, worldOf: MakeWorld, press: Pick<Press, 'set'>): void {
+export function offerOwnerPage(
+  app: Hono,
+  worldOf: MakeWorld,
+  { press, web }: { readonly press: Pick<Press, 'set'>; readonly web: ReadonlyMap<string, WebFile> | undefined },
+): void {
   app.use('/o/*', compress())
   app.use('/o/*', async (c, next) => {
     await next()
     c.header('x-robots-tag', 'noindex, nofollow, noarchive')
-    if (c.req.path !== '/o/page.css') c.header('cache-control', 'no-store')
+    if (c.req.path !== '/o/page.css' && !isOwnerScript(c.req.path)) c.header('cache-control', 'no-store')
   })
   app.get('/o/page.css', (c) =>
     c.body(ownerPageStyle, 200, { 'content-type': 'text/css; charset=utf-8', 'cache-control': 'no-cache' }),
   )
+  offerOwnerScripts(app, web)
   offerBefore(app, worldOf)
   offerHome(app, worldOf, press)
+  offerNotes(app, worldOf)
   app.all('/o/*', async (c) => c.html(await closedFor(c, await worldOf(c, { may: 'anyone' }), false), 404))
 }

@@ -61,6 +61,9 @@ describe('the link once the animal is at home', () => {
     until.setUTCMonth(until.getUTCMonth() + 14)
     const atHome = links.find(({ use, state }: { use: string; state: string }) => use === 'private' && state === 'open')
     expect(atHome.expiresAt.slice(0, 10)).toBe(until.toISOString().slice(0, 10))
+    const { expiresAt } = (await desk.browser.act('make-owner-link', { stream, contact: 'contact-1', use: 'private' }))
+      .body
+    expect(expiresAt).toBe(atHome.expiresAt)
     clock.pass({ seconds: 400 * 86_400 })
     expect([(await get(`${path}/home`)).status, (await get(room)).status]).toEqual([200, 404])
     clock.pass({ seconds: 31 * 86_400 })

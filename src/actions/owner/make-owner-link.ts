@@ -1,6 +1,6 @@
 import { z } from 'zod'
 import { ownerLinkRules } from '#content/follow-up/owner-link-rules.ts'
-import { ownersOf } from '#core/people/owner-link-state.ts'
+import { ownerLinkEnds, ownersOf } from '#core/people/owner-link-state.ts'
 import { defineAction } from '../action.ts'
 import { callerIn } from '../caller.ts'
 import { hashOf } from '../people/caller.ts'
@@ -21,6 +21,7 @@ export const makeOwnerLink = defineAction({
     id: z.string(),
     /** On this server, to be put behind its address. */
     path: z.string(),
+    /** The year at home counted in. */
     expiresAt: z.string(),
   }),
   may: ['surgeon', 'nurse', 'anaesthetist', 'desk', 'manager'],
@@ -43,7 +44,8 @@ export const makeOwnerLink = defineAction({
     const id = newId(world.secrets, 'owner-link')
     const link = { id, clinic, stream, contact, use, madeAt, madeBy: caller.person, expiresAt }
     await world.ownerLinks.keep(link, hashOf(token))
-    return { id, path: `/o/${token}`, expiresAt }
+    const afterHome = ownerLinkRules.privateLastsAfterHome.value
+    return { id, path: `/o/${token}`, expiresAt: ownerLinkEnds({ ...link, revokedAt: null }, file, afterHome) }
   },
 })
 

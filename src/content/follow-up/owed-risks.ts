@@ -73,6 +73,7 @@ export const owedRisks = {
   'owner-wishes-to-read': followUp,
   'vet-answer-to-read': result,
   'vet-death-to-confirm': { value: 'harm', ...house },
+  'owner-note-to-answer': followUp,
   'owner-about-costs': followUp,
   'estimate-to-answer': followUp,
   'conflict-to-settle': { value: 'before-the-cut', ...house },

@@ -154,6 +154,11 @@ export const owedRules = {
     ...houseJudgementOnly,
     where: 'the same half day, so that nobody asks a bereaved owner how the animal is',
   },
+  ownerNoteAnsweredWithin: {
+    value: days(1),
+    ...houseJudgementOnly,
+    where: 'told to the owner beside the form; nothing in a note makes it shorter, because no program reads it',
+  },
   costs: costRules,
   politeTries: { value: { tries: 3, channels: 2 }, ...commonPractice },
 } as const satisfies OwedRules

@@ -48,6 +48,8 @@ export const kindsInEnglish = {
   'operation-summary': 'Summary of the operation',
   'other-ear-plan': 'Plan for the other ear',
   'owner-answer': 'Answers of the owner',
+  'owner-note': 'Note of the owner',
+  'owner-reply': 'Answer to the owner',
   'owner-wishes': 'What matters to the owner',
   paper: 'Paper',
   'pause-item': 'Spoken pause',

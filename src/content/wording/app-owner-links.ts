@@ -4,7 +4,7 @@ import type { OwnerLinkState } from '#core/people/owner-link-state.ts'
 export const ownerLinksInEnglish = {
   title: 'The owner’s page',
   open: 'Show the private links of this case',
-  lead: 'What was found, the choices with their numbers, and what matters to the owner, on a page of its own. It opens without an account for whoever has its address; nothing else of the clinic does.',
+  lead: 'What was found, the choices with their numbers, and what matters to the owner, on a page of its own; once the animal is at home also the page for home, notes with photographs, and your answers. It opens without an account for whoever has its address; nothing else of the clinic does.',
   away: 'Links are made by the server. The clinic’s server does not answer; nothing can be made or ended now.',
   noOwner: 'No owner is among the people of this animal yet. Add one, then make a link.',
   toPeople: 'People of this animal',

@@ -60,6 +60,7 @@ export const owedInEnglish = {
     'owner-wishes-to-read': 'Read what the owner wrote, and answer',
     'vet-answer-to-read': 'Read the answer of the referring practice',
     'vet-death-to-confirm': 'Ring the referring practice: it says that the animal has died',
+    'owner-note-to-answer': 'Read the note of the owner, and answer',
     'owner-about-costs': 'Ring the owner: the costs come near the ceiling',
     'estimate-to-answer': 'Get an answer to edition {edition} of the estimate, with its date',
     'conflict-to-settle': 'Settle {count} entries that stand side by side ({kind})',
@@ -185,6 +186,8 @@ export const owedInEnglish = {
       '{by} of {vet} answered on the short form. What was seen is on record as a check by the referring vet. A note, a call or a look written after it settles this.',
     'vet-told-death':
       '{by} of {vet} says so. Nothing has ended because of it: it was told through a link, and links are forwarded. Ring {vet} before anybody rings the owner; then write the death, or take the answer back.',
+    'owner-sent-note':
+      'Sent through the private link; pictures with it: {pictures}. An answer to it, or a call in which this person was reached, settles this.',
     'costs-ask':
       'Spent so far {spent}; in the end {low} to {high}, against {ceiling}. At this point the house rings before more is spent.',
     'costs-may-pass': 'Spent so far {spent}; in the end {low} to {high}, and that may pass {ceiling}.',

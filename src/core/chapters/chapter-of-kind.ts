@@ -52,6 +52,8 @@ export const chapterOfKind = {
   'operation-summary': 'Theatre',
   'other-ear-plan': 'Year',
   'owner-answer': 'Year',
+  'owner-note': 'Home',
+  'owner-reply': 'Home',
   'owner-wishes': 'Choice',
   paper: 'Work-up',
   'pause-item': 'Theatre',

@@ -58,6 +58,7 @@ export function chapterOfOwed(item: OwedItem, file: CaseFile): Chapter | 'clinic
     case 'medicine-change-to-write':
     case 'owner-about-medicines':
     case 'carer-to-tell':
+    case 'owner-note-to-answer':
     case 'change-to-review':
       return 'Home'
     case 'suture-check':

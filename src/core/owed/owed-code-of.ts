@@ -117,6 +117,7 @@ export const settledBy = {
   'owner-wishes-to-read': 'call',
   'vet-answer-to-read': 'note',
   'vet-death-to-confirm': 'death',
+  'owner-note-to-answer': 'owner-reply',
   'owner-about-costs': 'call',
   'estimate-to-answer': 'estimate',
   'conflict-to-settle': null,

@@ -15,6 +15,7 @@ import { owedAfterLateSigns } from './late-signs.ts'
 import { owedMedicineChanges } from './medicine-changes.ts'
 import type { OperationOnFile } from './operations.ts'
 import type { ClosedItem, Draft, Owed, OwedItem } from './owed-item.ts'
+import { owedAfterNotes } from './owner-notes.ts'
 import { owedAfterWishes } from './owner-wishes.ts'
 import { owedPlanReviews } from './plan-reviews.ts'
 import { owedAfterReferrals } from './referrals.ts'
@@ -49,6 +50,7 @@ export function owedOf(file: CaseFile, procedures: readonly Procedure[], options
     ...owedAfterEmergencies(setting),
     ...owedAfterWishes(setting),
     ...owedAfterVetAnswers(setting),
+    ...owedAfterNotes(setting),
     ...owedAsCostsRise(setting),
     ...owedAtTheDesk(setting),
   ].map((draft) => afterDeath(draft, file))

@@ -69,6 +69,9 @@ export const mayWrite = {
   'operation-summary': surgeonOnly,
   'other-ear-plan': surgeonOnly,
   'owner-answer': staff,
+  'owner-note': staff,
+  /** Whoever answers signs with their own name; the desk may say that somebody will phone. */
+  'owner-reply': staff,
   'owner-wishes': staff,
   paper: staff,
   'pause-item': atTheAnimal,

@@ -130,6 +130,7 @@ export type OwedRules = {
   readonly vetAnswerReadWithin: Sourced<Period>
   /** A death that it told is confirmed with it. */
   readonly vetDeathConfirmedWithin: Sourced<Period>
+  readonly ownerNoteAnsweredWithin: Sourced<Period>
   readonly costs: {
     /** Of 100 parts of the ceiling: from here on the owner is rung. */
     readonly askFrom: Sourced<string>

@@ -49,6 +49,8 @@ const gists = {
   'operation-summary': ['procedure', 'findings'],
   'other-ear-plan': ['plan', 'because', '=reviewOn'],
   'owner-answer': ['answers'],
+  'owner-note': ['text', '=ear'],
+  'owner-reply': ['text'],
   'owner-wishes': ['=leaning', 'matters', 'questions'],
   paper: ['what', 'title', 'dated'],
   'pause-item': ['pause', 'item', 'answer', 'because'],

@@ -69,6 +69,8 @@ export const mappings: { readonly [Name in KindName]?: Mapping<Name> | 'elsewher
   'operation-summary': operationSummary,
   'other-ear-plan': otherEarPlan,
   'owner-answer': ownerAnswer,
+  'owner-note': 'journal',
+  'owner-reply': 'journal',
   'owner-wishes': ownerWishes,
   paper: 'journal',
   'pause-item': 'journal',

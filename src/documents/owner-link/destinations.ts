@@ -25,6 +25,8 @@ export type Destination = {
  */
 export const destinations: readonly Destination[] = [
   { path: 'home', name: ({ link }) => link.home, open: isHome },
+  // On a tablet of the house nothing is kept or sent for somebody who hands it back.
+  { path: 'notes', name: ({ link }) => link.notes, open: ({ use, file }) => use === 'private' && isHome({ file }) },
   { path: 'before', name: ({ link }) => link.before, open: () => true },
   { path: 'leaflet.pdf', name: ({ link }) => link.leaflet, open: (input) => isPaper(leafletBehindLink(input)) },
 ]

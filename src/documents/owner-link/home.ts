@@ -8,6 +8,7 @@ import { nameOf } from '../owner-page/parts.ts'
 import { blocksHtml } from '../render/html.ts'
 import { html } from '../render/markup.ts'
 import { type LinkInput, navHtml } from './destinations.ts'
+import { keptLine, scriptsFor, translatedLine } from './kept.ts'
 
 /**
  * The page for home as it stands now, behind the link. While a check has something against the medicines, only when to
@@ -20,26 +21,31 @@ export function homeBehindLink(input: LinkInput): string | null {
 
 function pageOf(input: LinkInput, plan: HomePlan): string {
   const { file, on, words } = input
-  const { home, link, dates, aboutTranslation } = words
+  const { home, link, dates } = words
   const title = fill(home.title, { name: nameOf(input) })
   const said = isHomePageHeld(file, plan)
     ? html`${blocksHtml([phoneNow(file, words)])}
 <h2>${link.checking}</h2>
 <p>${link.checkingText}</p>`
     : blocksHtml(homeBlocks(file, plan, words))
-  return documentHtml(words, title, [
-    html`<header>
+  return documentHtml(
+    words,
+    title,
+    [
+      html`<header>
 <p class="clinic">${file.clinic.name}</p>
 <h1>${title}</h1>
 <p>${fill(link.wentHome, { name: nameOf(input), date: sayDay(plan.discharge.header.happenedAt, dates) })}</p>
-<p class="as-of">${fill(link.asOf, { date: sayMoment(on, dates) })}</p>
+${keptLine(words)}<p class="as-of">${fill(link.asOf, { date: sayMoment(on, dates) })}</p>
 ${languageLinks(words, (language) => `?language=${language}`)}
 </header>
 ${navHtml('home', input)}<main class="paper">
 ${said}
 </main>
-${footerHtml(input, aboutTranslation === null ? [] : [html`<p><small>${aboutTranslation}</small></p>\n`])}`,
-  ])
+${footerHtml(input, translatedLine(words))}`,
+    ],
+    scriptsFor(input, 'keep.js'),
+  )
 }
 
 /** What a good link shows once the animal has died: a sentence, the telephone, and nothing that asks. */

@@ -72,6 +72,29 @@ legend { padding: 0; }
 .wishes label { display: inline-block; padding: 0.55rem 0 0.55rem 1.5rem; margin-right: 1.25rem; text-indent: -1.5rem; }
 .wishes h3 label { padding: 0; text-indent: 0; }
 input[type="radio"] { accent-color: #1f5a66; width: 1.15rem; height: 1.15rem; vertical-align: -0.2rem; margin: 0 0.35rem 0 0; }
+.kept-only { display: none; }
+[data-kept] .kept-only { display: block; border-left: 6px solid #1c2326; padding: 0.75rem 1rem; background: #f1f6f7; font-weight: 600; }
+[data-kept] .live-only { display: none; }
+.note label { display: block; }
+.note h3 { margin-top: 2rem; }
+.note button[type="submit"] { margin-top: 1rem; }
+.note h3 label { display: inline; }
+.note fieldset { margin-top: 2rem; }
+.note fieldset h3 { margin-top: 0; }
+.note .line label { padding: 0.55rem 0 0.55rem 1.65rem; text-indent: -1.65rem; }
+.note .when label { display: inline-block; margin: 0 1rem 0.75rem 0; }
+.note input[type="date"], .note input[type="time"], .note input[type="file"] { display: block; min-height: 44px; max-width: 100%; box-sizing: border-box; font: inherit; color: inherit; background: #fff; }
+.note input[type="date"], .note input[type="time"] { border: 1px solid #5a666b; border-radius: 4px; padding: 0.5rem; margin-top: 0.25rem; }
+.note input[type="file"] { padding: 0.5rem 0; width: 100%; }
+.chosen { list-style: none; padding: 0; }
+.chosen li { margin: 0.75rem 0; }
+.chosen img, .sent img { display: block; max-width: 100%; max-height: 14rem; border: 1px solid #c9d2d4; border-radius: 4px; margin: 0.25rem 0 0.5rem; }
+.sent img { min-height: 3rem; }
+.sent .answer { border-left: 4px solid #1f5a66; padding-left: 1rem; margin: 1rem 0; }
+.waits { border-top: 1px solid #c9d2d4; padding: 0.75rem 0; }
+.waits .state { font-weight: 600; }
+button.plain { color: #1f5a66; background: none; font-weight: 400; margin: 0 0.75rem 0.5rem 0; }
+[hidden] { display: none; }
 nav.pages { padding: 0.25rem 1.25rem; }
 nav.pages ul { list-style: none; margin: 0; padding: 0; }
 nav.pages li { margin: 0; border-top: 1px solid #c9d2d4; }
@@ -79,6 +102,7 @@ nav.pages li:first-child { border-top: 0; }
 nav.pages a { padding: 0.6rem 0; min-height: 26px; }
 nav.pages a[aria-current] { font-weight: 600; color: inherit; text-decoration: none; }
 .as-of { font-weight: 600; }
+.paper caption { display: block; text-align: left; color: #5a666b; font-size: 0.88rem; }
 .paper h2 { margin-top: 2.25rem; }
 .paper dl div { padding: 0.2rem 0; }
 .paper aside { border-left: 4px solid #1f5a66; padding: 0.2rem 0 0.2rem 1rem; margin: 1.25rem 0; }
@@ -89,6 +113,7 @@ nav.pages a[aria-current] { font-weight: 600; color: inherit; text-decoration: n
 .paper td { padding-left: 7.5rem; text-indent: -7.5rem; }
 .paper td::before { content: attr(data-head); display: inline-block; width: 7rem; padding-right: 0.5rem; text-indent: 0; color: #5a666b; }
 @media (min-width: 44rem), print {
+  .paper caption { display: table-caption; }
   .paper td { padding-left: 0; text-indent: 0; } .paper td::before { display: none; }
   .paper dl div { padding-left: 10.5rem; }
   body { padding: 0 2rem 4rem; }
@@ -111,5 +136,19 @@ nav.pages a[aria-current] { font-weight: 600; color: inherit; text-decoration: n
   h2, h3, h4, h5 { break-after: avoid; page-break-after: avoid; }
   a { color: inherit; }
   textarea { height: 10rem; }
+}
+@media screen and (prefers-color-scheme: dark) {
+  body { color: #e6ebec; background: #14191b; }
+  h2, h4, a, summary, th[scope="colgroup"], button.plain { color: #8cc5d1; }
+  small, .clinic, .quiet, .group, figcaption, .of, .paper caption, .paper td::before { color: #a9b4b8; }
+  nav, article, .pick, nav.pages li, tbody tr, th, td, .waits, .chosen img, .sent img { border-color: #4a565a; }
+  section, footer, .paper aside, .sent .answer, button.plain { border-color: #8cc5d1; }
+  .paper aside.stop, [data-kept] .kept-only { border-color: #e6ebec; }
+  .told, [data-kept] .kept-only { background: #222b2e; } .told { border-color: #8cc5d1; }
+  select, textarea, .note input[type="date"], .note input[type="time"], .note input[type="file"] { color: #e6ebec; background: #1c2326; border-color: #a9b4b8; color-scheme: dark; }
+  button { color: #14191b; background: #8cc5d1; border-color: #8cc5d1; } button.plain { background: none; }
+  input[type="radio"] { accent-color: #8cc5d1; }
+  a:focus, button:focus, summary:focus, input:focus, select:focus, textarea:focus { outline-color: #8cc5d1; }
+  figure svg { background: #fff; } .dots { color: #e6ebec; }
 }
 `

@@ -32,8 +32,8 @@ test('The language, the headings in order and the heads of tables are real', () 
 })
 
 test('A tone is said in words', () => {
-  expect(page).toContain('<aside class="stop"><p class="word">Stop</p>')
-  expect(page).toContain('<aside class="attention"><p class="word">Please note</p>')
+  expect(page).toContain('<aside class="stop" aria-label="Stop"><p class="word">Stop</p>')
+  expect(page).toContain('<aside class="attention" aria-label="Please note"><p class="word">Please note</p>')
 })
 
 test('The caution stands in the foot that is repeated on every printed page', () => {

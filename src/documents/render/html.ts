@@ -49,7 +49,7 @@ function blockHtml(block: Block): string {
     case 'table':
       return tableHtml(block)
     case 'callout':
-      return `<aside class="${block.tone}"><p class="word">${escaped(block.word)}</p>${block.lines
+      return `<aside class="${block.tone}" aria-label="${escaped(block.word)}"><p class="word">${escaped(block.word)}</p>${block.lines
         .map((line) => `<p dir="auto">${inline(line)}</p>`)
         .join('')}</aside>`
     case 'facts':

@@ -1,6 +1,6 @@
 import type { Page } from '@playwright/test'
 import { estimate } from '#core/journal/kinds/estimate.ts'
-import { type Program, writeNow } from '../clinic.ts'
+import { act, type Program, writeNow } from '../clinic.ts'
 import { AgreementPage } from '../pages/agreement-page.ts'
 import type { Stage } from './stage.ts'
 import { open, type State } from './state.ts'
@@ -123,6 +123,28 @@ function ofOwner(name: string, asked: string): State {
   return { name, seat: 'surgeon', bring: (page, _url, stage) => open(page, shown(stage, asked)) }
 }
 
+/** A page behind the link of Sorrel, who is at home. */
+function ofHome(name: string, path: string): State {
+  return {
+    name,
+    seat: 'surgeon',
+    printed: true,
+    bring: async (page, url) => {
+      const { owners } = await act<{ owners: readonly { contact: string }[] }>(
+        page.context(),
+        url,
+        'list-owner-links',
+        {
+          stream: 'case:sorrel',
+        },
+      )
+      const about = { stream: 'case:sorrel', contact: owners[0]?.contact, use: 'private' }
+      const link = await act<{ path: string }>(page.context(), url, 'make-owner-link', about)
+      await open(page, `${url}${link.path}/${path}`)
+    },
+  }
+}
+
 export const ownerPages: readonly State[] = [
   {
     name: 'owner-links',
@@ -148,6 +170,20 @@ export const ownerPages: readonly State[] = [
       await page.getByLabel('Questions to bring').fill('Who gives the eye gel at night?')
       await page.getByRole('button', { name: 'Send this to the clinic' }).click()
       await page.getByRole('status').waitFor()
+    },
+  },
+  ofHome('owner-home', 'home'),
+  ofHome('owner-home-spanish', 'home?language=es'),
+  ofHome('owner-notes', 'notes'),
+  ofHome('owner-notes-spanish', 'notes?language=es'),
+  {
+    name: 'owner-notes-on-the-case',
+    seat: 'surgeon',
+    printed: true,
+    bring: async (page, url, { invented }) => {
+      await writeNow(invented, page, 'case:sorrel', [{ kind: 'owner-note' }])
+      await open(page, `${url}/case/sorrel`)
+      await page.getByRole('heading', { name: 'What the owner wrote' }).scrollIntoViewIfNeeded()
     },
   },
   { name: 'owner-page-closed', seat: 'surgeon', bring: (page, url) => open(page, `${url}/o/${'x'.repeat(43)}`) },

@@ -46,6 +46,8 @@ import { observation } from './observation.ts'
 import { operationSummary } from './operation-summary.ts'
 import { otherEarPlan } from './other-ear-plan.ts'
 import { ownerAnswer } from './owner-answer.ts'
+import { ownerNote } from './owner-note.ts'
+import { ownerReply } from './owner-reply.ts'
 import { ownerWishes } from './owner-wishes.ts'
 import { paper } from './paper.ts'
 import { pauseItem } from './pause-item.ts'
@@ -118,6 +120,8 @@ export const formWords = [
   operationSummary,
   otherEarPlan,
   ownerAnswer,
+  ownerNote,
+  ownerReply,
   ownerWishes,
   paper,
   pauseItem,

@@ -1,3 +1,4 @@
+import { caseHref } from '../../journal/hrefs.ts'
 import { agreementHref, besideHref, lateHref, pauseHref, reportHref, wardPageHref, withdrawHref } from './case-hrefs.ts'
 
 /** The part of the round of an animal that answers what its pain asks for. */
@@ -20,6 +21,7 @@ export function owedScreenOf(place: string, id: string): string | null {
   if (what === 'estimate-to-answer') return agreementHref(place)
   if (what === 'unfiled-to-hear') return withdrawHref(place, operation)
   if (what === 'result-to-read' || what === 'result-to-decide') return reportHref(place, operation)
+  if (what === 'owner-note-to-answer') return `${caseHref(`case:${place}`)}#owner-note-${operation}`
   const part = painParts[what ?? '']
   return part === undefined ? null : `${wardPageHref(place)}#${part}`
 }

@@ -29,6 +29,7 @@ import { LoopStrips } from './loop-strip.tsx'
 import { NerveCourses } from './nerve-course/part.tsx'
 import { Odds } from './odds.tsx'
 import { OwnerLinks, ownerLinksHref } from './owner-links.tsx'
+import { OwnerNotes } from './owner-notes.tsx'
 import { Papers, papersHref } from './papers.tsx'
 import { PlanLink } from './plan-link.tsx'
 import { Plates } from './plates.tsx'
@@ -132,6 +133,7 @@ function Panels({ chapter, state }: { readonly chapter: Chapter; readonly state:
       return (
         <>
           <HomeNow />
+          <OwnerNotes />
           <TroubleLink />
           {chapter === latest && <NerveCourses />}
         </>

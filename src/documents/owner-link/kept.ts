@@ -1,0 +1,18 @@
+import type { OwnerPageWords } from '../owner-page/words.ts'
+import { type Html, html } from '../render/markup.ts'
+import type { LinkInput } from './destinations.ts'
+
+/** Shown only where the phone itself gives the page, because no network did. */
+export function keptLine({ link }: OwnerPageWords): Html {
+  return html`<p class="kept-only" role="status">${link.kept}</p>
+`
+}
+
+/** A tablet of the house keeps nothing of a page that it shows to the next owner too. */
+export function scriptsFor({ use }: LinkInput, ...scripts: readonly string[]): readonly string[] {
+  return use === 'private' ? scripts : []
+}
+
+export function translatedLine({ aboutTranslation }: OwnerPageWords): Html[] {
+  return aboutTranslation === null ? [] : [html`<p><small>${aboutTranslation}</small></p>\n`]
+}
