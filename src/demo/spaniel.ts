@@ -1,6 +1,9 @@
+import { twelveMonthsQuestions } from '#content/questionnaires/twelve-months.ts'
+import { questionsInEnglish } from '#content/wording/questions.ts'
 import { emptyReport, printedIsolate } from '#core/culture/empty-report.ts'
 import type { Subject } from '#core/journal/entry.ts'
 import type { BodyOf } from '#core/journal/fold.ts'
+import { givenAnswers, posedIn } from '#core/questionnaire/put-together.ts'
 import { emptyLook } from '#core/theatre/empty-look.ts'
 import { agreedWithOwner } from './agreed.ts'
 import { Chart, moment } from './chart.ts'
@@ -775,15 +778,7 @@ function year(chart: Chart): void {
   chart.write(
     'owner-answer',
     { at: '2026-03-08 19:40', by: { kind: 'owner-link', contact: 'contact-okafor' }, subject: animal },
-    {
-      questionnaire: 'twelve-months',
-      edition: '1',
-      answers: [
-        { question: 'ear-now', answer: 'quiet, no smell' },
-        { question: 'face', answer: 'as before' },
-        { question: 'would-choose-again', answer: 'yes' },
-      ],
-    },
+    answersOfTansy(),
   )
   check('2026-03-10 10:00', holm, { wound: 'closed', blink: 'normal', tearTest: tears('18'), fluorescein: 'negative' })
   chart.write(
@@ -791,4 +786,41 @@ function year(chart: Chart): void {
     { at: '2026-03-10 10:15', by: holm, subject: left },
     { status: 'solved', source: 'our-examination', tries: 1, face: 'normal', wouldChooseAgain: 'yes', text: null },
   )
+}
+
+/** What her owner marked on the page of the questions; the last was written in her own words. */
+function answersOfTansy(): BodyOf<'owner-answer'> {
+  const { id, edition } = twelveMonthsQuestions
+  const asking = {
+    questionnaire: twelveMonthsQuestions,
+    ears: [{ side: 'LEFT', operation: 'operation-tansy-left' }],
+  } as const
+  const marked: Readonly<Record<string, string>> = {
+    'ear-now.LEFT': 'no-trouble',
+    'swelling.LEFT': 'no',
+    'discharge.LEFT': 'no',
+    'touch.LEFT': 'no',
+    'face.LEFT': 'no',
+    'eye.LEFT': 'cannot-tell',
+    'eye-sore.LEFT': 'no',
+    'treated-elsewhere.LEFT': 'no',
+    mouth: 'no',
+    head: 'no',
+    hearing: 'less',
+    'choose-again': 'yes',
+    'phone-me': 'no',
+    'anything-else': 'Quiet, no smell. She plays again.',
+  }
+  const naming = { name: 'Tansy', sides: { LEFT: 'LEFT', RIGHT: 'RIGHT' } }
+  return {
+    questionnaire: id,
+    edition,
+    occasion: 'month-12',
+    ears: [...asking.ears],
+    by: 'owner-link',
+    contact: 'contact-okafor',
+    language: 'en',
+    finished: true,
+    answers: givenAnswers(posedIn(asking, 'dog'), (field) => marked[field] ?? null, questionsInEnglish, naming),
+  }
 }

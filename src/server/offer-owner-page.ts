@@ -3,9 +3,11 @@ import { compress } from 'hono/compress'
 import { ownerPageStyle } from '#documents/owner-page/style.ts'
 import { offerBefore } from './owner-link/before.ts'
 import { closedFor } from './owner-link/behind-link.ts'
+import { offerCalendar } from './owner-link/calendar.ts'
 import { offerHome } from './owner-link/home.ts'
 import { offerNotes } from './owner-link/notes.ts'
 import { isOwnerScript, offerOwnerScripts } from './owner-link/scripts.ts'
+import { offerQuestions } from './owner-link/questions.ts'
 import type { Press } from './press.ts'
 import type { WebFile } from './web-files.ts'
 import type { MakeWorld } from './world.ts'
@@ -33,5 +35,7 @@ export function offerOwnerPage(
   offerBefore(app, worldOf)
   offerHome(app, worldOf, press)
   offerNotes(app, worldOf)
+  offerQuestions(app, worldOf)
+  offerCalendar(app, worldOf)
   app.all('/o/*', async (c) => c.html(await closedFor(c, await worldOf(c, { may: 'anyone' }), false), 404))
 }

@@ -1,19 +1,16 @@
 import type { BodyOf } from '#core/journal/fold.ts'
 import type { World } from '../action.ts'
 import type { OpenedLink } from './open-owner-link.ts'
-import { ownerEntry } from './owner-entry.ts'
+import { keepOwners } from './keep-owners.ts'
 
 /**
- * Keeps what an owner sent through the link as an entry of the case, written by that link. Sent twice under one id it is
- * kept once. Returns false when the animal is not named or the id is none.
+ * Keeps what an owner sent from the page of the choice. Said again another day, it stands beside what was said before.
+ * Returns false when it could not be kept.
  */
 export async function keepWishes(
   opened: OpenedLink,
   sent: { readonly id: string; readonly body: BodyOf<'owner-wishes'> },
-  { store }: Pick<World, 'store'>,
+  world: Pick<World, 'store'>,
 ): Promise<boolean> {
-  const entry = ownerEntry(opened, { kind: 'owner-wishes', ...sent })
-  if (!entry) return false
-  const [kept] = await store.accept(opened.link.clinic, [entry], opened.now)
-  return kept?.outcome === 'accepted' || kept?.outcome === 'already'
+  return await keepOwners(opened, { ...sent, kind: 'owner-wishes', corrects: null }, world)
 }

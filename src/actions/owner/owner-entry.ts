@@ -15,6 +15,8 @@ export function ownerEntry<Name extends KindName>(
     readonly id: string
     readonly body: BodyOf<NoInfer<Name>>
     readonly attachments?: Entry['attachments']
+    /** The entry that it takes the place of, and why; null when it stands beside all others. */
+    readonly corrects?: { readonly entry: string; readonly reason: string } | null
   },
 ): Entry | null {
   const animal = animalOf(file.theCase)
@@ -33,10 +35,10 @@ export function ownerEntry<Name extends KindName>(
     author: { kind: 'owner-link', contact: link.contact },
     // The phone of an owner is no device of the house: the time is the server's own, and nothing of the phone is kept.
     device: { id: link.id, boot: link.id, wallClock: now, monotonicMs: 0, offset: { ms: 0, ageMs: 0 } },
-    supersedes: [],
+    supersedes: sent.corrects ? [sent.corrects.entry] : [],
     withdraws: null,
     refiledFrom: null,
     attachments: sent.attachments ?? [],
-    reason: null,
+    reason: sent.corrects?.reason ?? null,
   }
 }

@@ -3,6 +3,7 @@ import { painScales } from '#content/scores/pain-scales.ts'
 import type { OwedRules } from '#core/procedures/follow-up.ts'
 import type { Period } from '#core/time/calendar-day.ts'
 import { quantity } from '#core/units/quantity.ts'
+import { questionRules } from '../questionnaires/question-rules.ts'
 import { costRules } from './cost-rules.ts'
 import { lateEventWithin, lateSignRules } from './late-signs.ts'
 import { commonPractice, houseJudgementOnly } from './provenance.ts'
@@ -159,6 +160,7 @@ export const owedRules = {
     ...houseJudgementOnly,
     where: 'told to the owner beside the form; nothing in a note makes it shorter, because no program reads it',
   },
+  questions: questionRules,
   costs: costRules,
   politeTries: { value: { tries: 3, channels: 2 }, ...commonPractice },
 } as const satisfies OwedRules

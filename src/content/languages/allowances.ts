@@ -26,6 +26,7 @@ export const allowances: WordsAllowances = {
       { path: 'papers.sourceAt', because: 'a citation' },
       { path: 'agreement.box', because: 'a box to tick' },
       { path: 'agreement.adultValue.no', because: 'the same word' },
+      { path: 'questions.*.choices.no', because: 'the same word' },
       { path: 'plate.massPlaced', because: 'only places to fill' },
       { path: 'plate.subtitle', because: 'only places to fill' },
     ],

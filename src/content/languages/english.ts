@@ -17,9 +17,11 @@ import { calendarInEnglish } from '../wording/owed-calendar.ts'
 import { ownerLinkInEnglish } from '../wording/owner-link.ts'
 import { ownerPageInEnglish } from '../wording/owner-page.ts'
 import { ownerPlateInEnglish } from '../wording/owner-page-plate.ts'
+import { ownerQuestionsInEnglish } from '../wording/owner-questions.ts'
 import { papersInEnglish } from '../wording/papers.ts'
 import { agreementWords } from '../wording/papers-agreement.ts'
 import { keptDrawingInEnglish, plateInEnglish } from '../wording/plate.ts'
+import { questionsInEnglish } from '../wording/questions.ts'
 import { readingInEnglish } from '../wording/reading.ts'
 import { toldInEnglish } from '../wording/told.ts'
 import type { OwnerWords } from './owner-words.ts'
@@ -52,6 +54,8 @@ export const english = {
   page: ownerPageInEnglish,
   link: ownerLinkInEnglish,
   ownerPlate: ownerPlateInEnglish,
+  questions: questionsInEnglish,
+  asking: ownerQuestionsInEnglish,
   plate: plateInEnglish,
   drawing: keptDrawingInEnglish,
   reading: readingInEnglish,

@@ -15,8 +15,10 @@ import type { calendarInEnglish } from '../wording/owed-calendar.ts'
 import type { ownerLinkInEnglish } from '../wording/owner-link.ts'
 import type { ownerPageInEnglish } from '../wording/owner-page.ts'
 import type { ownerPlateInEnglish } from '../wording/owner-page-plate.ts'
+import type { ownerQuestionsInEnglish } from '../wording/owner-questions.ts'
 import type { papersInEnglish } from '../wording/papers.ts'
 import type { agreementWords } from '../wording/papers-agreement.ts'
+import type { questionsInEnglish } from '../wording/questions.ts'
 import type { readingInEnglish } from '../wording/reading.ts'
 
 /** Every place of the English words with some text in it; lists as long as the English, provenance as it stands there. */
@@ -54,6 +56,9 @@ export type OwnerWords = {
   /** The pages beside it, from the day the animal goes home. */
   readonly link: SameShape<typeof ownerLinkInEnglish>
   readonly ownerPlate: SameShape<typeof ownerPlateInEnglish>
+  /** What owners are asked at home, and the page that asks it. */
+  readonly questions: SameShape<typeof questionsInEnglish>
+  readonly asking: SameShape<typeof ownerQuestionsInEnglish>
   readonly plate: PlateWords
   readonly drawing: DrawingWords
   readonly reading: SameShape<typeof readingInEnglish>

@@ -11,10 +11,12 @@ import { calendarInSpanish } from '../wording/spanish/owed-calendar.ts'
 import { ownerLinkInSpanish } from '../wording/spanish/owner-link.ts'
 import { ownerPageInSpanish } from '../wording/spanish/owner-page.ts'
 import { ownerPlateInSpanish } from '../wording/spanish/owner-page-plate.ts'
+import { ownerQuestionsInSpanish } from '../wording/spanish/owner-questions.ts'
 import { papersInSpanish } from '../wording/spanish/papers.ts'
 import { agreementInSpanish } from '../wording/spanish/papers-agreement.ts'
 import { keptDrawingInSpanish, plateInSpanish } from '../wording/spanish/plate.ts'
 import { procedureNamesInSpanish } from '../wording/spanish/procedures.ts'
+import { questionsInSpanish } from '../wording/spanish/questions.ts'
 import { readingInSpanish } from '../wording/spanish/reading.ts'
 import { toldInSpanish } from '../wording/spanish/told.ts'
 import { aboutTheSpanish } from '../wording/spanish/translation.ts'
@@ -42,6 +44,8 @@ export const spanish = {
   page: ownerPageInSpanish,
   link: ownerLinkInSpanish,
   ownerPlate: ownerPlateInSpanish,
+  questions: questionsInSpanish,
+  asking: ownerQuestionsInSpanish,
   plate: plateInSpanish,
   drawing: keptDrawingInSpanish,
   reading: readingInSpanish,

@@ -75,6 +75,9 @@ export function chapterOfOwed(item: OwedItem, file: CaseFile): Chapter | 'clinic
     case 'late-event-look':
     case 'late-event-decision':
     case 'outcome-again':
+    case 'owner-reported':
+    case 'owner-reported-look':
+    case 'owner-answer-to-read':
     case 'unfiled-to-hear':
     case 'told-to-put-right':
     case 'vet-answer-to-read':

@@ -18,6 +18,7 @@ import type { ClosedItem, Draft, Owed, OwedItem } from './owed-item.ts'
 import { owedAfterNotes } from './owner-notes.ts'
 import { owedAfterWishes } from './owner-wishes.ts'
 import { owedPlanReviews } from './plan-reviews.ts'
+import { owedAfterAnswers } from './questionnaires.ts'
 import { owedAfterReferrals } from './referrals.ts'
 import { owedResults } from './results.ts'
 import { owedAsCostsRise } from './rising-costs.ts'
@@ -51,6 +52,7 @@ export function owedOf(file: CaseFile, procedures: readonly Procedure[], options
     ...owedAfterWishes(setting),
     ...owedAfterVetAnswers(setting),
     ...owedAfterNotes(setting),
+    ...owedAfterAnswers(setting),
     ...owedAsCostsRise(setting),
     ...owedAtTheDesk(setting),
   ].map((draft) => afterDeath(draft, file))

@@ -1,4 +1,6 @@
 import { procedureNamed } from '#core/procedures/procedure.ts'
+import { type AnswerLine, answersFor } from '#core/questionnaire/answer-line.ts'
+import { dayOf } from '#core/time/calendar-day.ts'
 import { type DoneOperation, itemOf, sayWindow, windowDays, windowOf } from './follow-up.ts'
 import { isOfEar } from './operations.ts'
 import { isTryOfOurs, wasTold } from './our-tries.ts'
@@ -23,16 +25,22 @@ export function owedAtTwelveMonths(operation: DoneOperation, setting: Setting): 
     .live('twelve-months')
     .filter((line) => isOfEar(line, operation.side) && line.at >= dates.dueFrom)
   const tries = triesSince(dates.dueFrom, setting)
-  const enough = isEnough(tries, setting)
+  const answered = answersOf(operation, dates.dueFrom, setting)
+  // Who answered was reached: then it is for a person to say that the answers leave it unknown.
+  const enough = answered === undefined && isEnough(tries, setting)
   const isAnswer = ({ body }: (typeof statuses)[number]) => body.status !== 'unknown' && wasTold(body)
   const isUnknown = ({ body }: (typeof statuses)[number]) => body.status === 'unknown'
-  const status = statuses.findLast((line) => isAnswer(line) || (enough && isUnknown(line)))
+  const isUnknownEnough = enough || answered !== undefined
+  const status = statuses.findLast((line) => isAnswer(line) || (isUnknownEnough && isUnknown(line)))
   const open = status === undefined ? statuses : []
   const tooEarly = open.some(isUnknown)
   const fromNobody = open.some((line) => !isUnknown(line))
   const why: Why[] = [
     sayWindow(window.span),
     ...window.why,
+    ...(answered
+      ? [{ code: 'owner-answered' as const, about: { day: dayOf({ at: answered.at, zone: setting.zone }) } }]
+      : []),
     ...(tries.length > 0 ? [{ code: 'tried-without-answer' as const, about: { tries: String(tries.length) } }] : []),
     ...(fromNobody ? [{ code: 'status-from-nobody' as const, about: {} }] : []),
     ...(tooEarly ? [{ code: 'unknown-too-early' as const, about: politeness(setting) }] : []),
@@ -51,6 +59,17 @@ export function owedAtTwelveMonths(operation: DoneOperation, setting: Setting): 
   const because: Ending = status.at > item.dueBy ? 'settled-late' : 'settled'
   const settled: Draft = { item, ended: { because, by: status.header.id } }
   return [settled, ...outcomeAgain(operation, status.at, setting)]
+}
+
+/** What the owner sent in answer to the questions after a year; not what was only begun. */
+function answersOf(operation: DoneOperation, from: string, setting: Setting): AnswerLine | undefined {
+  const occasion = setting.rules.questions.occasions.find(
+    ({ when }) => when.kind === 'step' && when.step === 'twelve-months',
+  )
+  if (!occasion) return undefined
+  const asked = { occasion: occasion.id, questionnaire: occasion.questionnaire, operation: operation.id }
+  const line = answersFor(setting.file.theCase, asked, from)
+  return line?.body.finished ? line : undefined
 }
 
 type Try = { readonly channel: string }

@@ -2,6 +2,7 @@ import type { Species } from '#core/animal/species.ts'
 import type { Sourced } from '#core/evidence/sourced.ts'
 import type { LateSignRules } from '#core/late/late-signs.ts'
 import type { Level } from '#core/outcome/finding.ts'
+import type { QuestionRules } from '#core/questionnaire/questionnaire.ts'
 import type { Urgency } from '#core/referral/triage.ts'
 import type { Period, Span } from '#core/time/calendar-day.ts'
 import type { Quantity } from '#core/units/quantity.ts'
@@ -131,6 +132,8 @@ export type OwedRules = {
   /** A death that it told is confirmed with it. */
   readonly vetDeathConfirmedWithin: Sourced<Period>
   readonly ownerNoteAnsweredWithin: Sourced<Period>
+  /** What owners are asked at home, when, and what is done about an answer. */
+  readonly questions: QuestionRules
   readonly costs: {
     /** Of 100 parts of the ceiling: from here on the owner is rung. */
     readonly askFrom: Sourced<string>

@@ -48,7 +48,9 @@ export function codedAnswer(linkId: string, text: string, code: string): Questio
 
 export const ownerAnswer: Mapping<'owner-answer'> = (line, around) => {
   const { questionnaire, edition, answers: given } = line.body
-  const items = given.map(({ question, answer: text }) => textAnswer(question, question.replaceAll('-', ' '), text))
+  const items = given.map(({ question, side, asked, answer: text, said }) =>
+    textAnswer(side === null ? question : `${question}.${side}`, asked ?? question.replaceAll('-', ' '), said ?? text),
+  )
   return [answers(line, around, { name: questionnaire, edition }, items)]
 }
 

@@ -4,6 +4,7 @@ import { isPaper, type NotYet } from '../case/paper-input.ts'
 import { ownerLeaflet } from '../leaflet/owner-leaflet.ts'
 import type { OwnerPageInput } from '../owner-page/input.ts'
 import type { OwnerPageWords } from '../owner-page/words.ts'
+import { hasQuestions } from '../questions/askings-of-case.ts'
 import { type Html, html } from '../render/markup.ts'
 import type { Paper } from '../render/model.ts'
 
@@ -27,8 +28,10 @@ export const destinations: readonly Destination[] = [
   { path: 'home', name: ({ link }) => link.home, open: isHome },
   // On a tablet of the house nothing is kept or sent for somebody who hands it back.
   { path: 'notes', name: ({ link }) => link.notes, open: ({ use, file }) => use === 'private' && isHome({ file }) },
+  { path: 'questions', name: ({ asking }) => asking.toQuestions, open: ({ file, on }) => hasQuestions(file, on.at) },
   { path: 'before', name: ({ link }) => link.before, open: () => true },
   { path: 'leaflet.pdf', name: ({ link }) => link.leaflet, open: (input) => isPaper(leafletBehindLink(input)) },
+  { path: 'calendar.ics', name: ({ asking }) => asking.calendar, open: isHome },
 ]
 
 /** The leaflet in the language of the household. */

@@ -176,7 +176,7 @@ describe('the owner’s page', () => {
     expect(page).not.toMatch(/<script|<style|\sstyle=|\son\w+=|javascript:|@import|url\(http/)
     // The only addresses are its own: relative ones, its style and the telephone; namespaces of drawings are none.
     const addresses = [...page.matchAll(/\s(?:href|src|action)="([^"]*)"/g)].map(([, address]) => address ?? '')
-    expect(addresses.filter((one) => !/^(\?|#|tel:|\/o\/page\.css$|[a-z]+(\.pdf)?$)/.test(one))).toEqual([])
+    expect(addresses.filter((one) => !/^(\?|#|tel:|\/o\/page\.css$|[a-z]+(\.pdf|\.ics)?$)/.test(one))).toEqual([])
     expect(ownerPageStyle).not.toMatch(/url\(|@import|grid|var\(/)
   })
 

@@ -95,6 +95,20 @@ input[type="radio"] { accent-color: #1f5a66; width: 1.15rem; height: 1.15rem; ve
 .waits .state { font-weight: 600; }
 button.plain { color: #1f5a66; background: none; font-weight: 400; margin: 0 0.75rem 0.5rem 0; }
 [hidden] { display: none; }
+form.ask h2, .now h2 { margin-top: 0; }
+.one { margin: 2rem 0 0; padding-top: 0.25rem; }
+.one h3 { margin: 0 0 0.35rem; font-size: 1.1rem; }
+.one label { display: block; margin: 0.4rem 0 0; padding: 0.7rem 0.75rem 0.7rem 2.6rem; text-indent: -1.6rem; border: 1px solid #5a666b; border-radius: 6px; }
+.one h3 label { margin: 0; padding: 0; text-indent: 0; border: 0; }
+.one span { text-indent: 0; }
+.why { font-size: 0.94rem; color: #45525a; margin: 0 0 0.6rem; }
+.worry { font-weight: 600; } .worry a { white-space: nowrap; }
+.second button { color: #1f5a66; background: #fff; }
+.now { border: 3px solid #1c2326; border-radius: 6px; padding: 1rem 1.25rem 0.25rem; }
+.now a { font-size: 1.15rem; font-weight: 600; }
+.answers div { padding-left: 0; border-top: 1px solid #c9d2d4; padding-top: 0.5rem; }
+.answers dt { position: static; width: auto; font-weight: 400; color: #45525a; }
+.answers dd { font-weight: 600; }
 nav.pages { padding: 0.25rem 1.25rem; }
 nav.pages ul { list-style: none; margin: 0; padding: 0; }
 nav.pages li { margin: 0; border-top: 1px solid #c9d2d4; }
@@ -116,6 +130,7 @@ nav.pages a[aria-current] { font-weight: 600; color: inherit; text-decoration: n
   .paper caption { display: table-caption; }
   .paper td { padding-left: 0; text-indent: 0; } .paper td::before { display: none; }
   .paper dl div { padding-left: 10.5rem; }
+  dl.answers div { padding-left: 0; } .answers dt { position: static; width: auto; }
   body { padding: 0 2rem 4rem; }
   .narrow { display: none; }
   .wide { display: block; }

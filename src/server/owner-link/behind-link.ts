@@ -20,12 +20,13 @@ export type Behind = {
 
 /**
  * Opens the link of the address and lets `then` answer. A link that opens nothing gets the closed page, whatever it was;
- * a good one whose animal has died gets the quiet page, wherever it was to lead.
+ * a good one whose animal has died gets the quiet page, wherever it was to lead, unless `then` answers for that too.
  */
 export async function behindLink(
   c: Context,
   worldOf: MakeWorld,
   then: (behind: Behind) => Response | Promise<Response>,
+  after: 'quiet-after-death' | 'also-after-death' = 'quiet-after-death',
 ): Promise<Response> {
   const world = await worldOf(c, { may: 'anyone' })
   try {
@@ -33,7 +34,7 @@ export async function behindLink(
     if (!opened) return c.html(await closedFor(c, world, false), 404)
     const asked = askedOf(new URL(c.req.url).searchParams)
     const input = inputOf(opened, asked)
-    if (opened.died) return c.html(quietPage(input), 410)
+    if (opened.died && after === 'quiet-after-death') return c.html(quietPage(input), 410)
     return await then({ opened, asked, input, world })
   } catch (error) {
     if (!(error instanceof Refused) || error.again === null) throw error

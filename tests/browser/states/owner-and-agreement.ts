@@ -184,6 +184,38 @@ export const ownerPages: readonly State[] = [
       await writeNow(invented, page, 'case:sorrel', [{ kind: 'owner-note' }])
       await open(page, `${url}/case/sorrel`)
       await page.getByRole('heading', { name: 'What the owner wrote' }).scrollIntoViewIfNeeded()
+  {
+    name: 'owner-questions-answered',
+    seat: 'surgeon',
+    bring: (page, _url, stage) => open(page, `${ownerAddresses.get(stage) ?? ''}/questions`),
+    printed: true,
+  },
+  {
+    name: 'owner-questions-form',
+    seat: 'surgeon',
+    bring: (page, _url, stage) => open(page, `${ownerAddresses.get(stage) ?? ''}/questions?change=1`),
+  },
+  {
+    name: 'owner-questions-spanish',
+    seat: 'surgeon',
+    bring: (page, _url, stage) => open(page, `${ownerAddresses.get(stage) ?? ''}/questions?change=1&language=es`),
+  },
+  {
+    name: 'case-questions',
+    seat: 'surgeon',
+    printed: true,
+    bring: async (page, url) => {
+      await open(page, `${url}/case/tansy`)
+      await page.getByRole('link', { name: 'Open the questions: After a year' }).click()
+      await page.getByRole('heading', { name: 'What came back' }).waitFor()
+    },
+  },
+  {
+    name: 'case-questions-by-phone',
+    seat: 'surgeon',
+    bring: async (page) => {
+      await page.getByRole('button', { name: 'Change the answers with the owner' }).click()
+      await page.getByRole('button', { name: 'Keep these answers' }).waitFor()
     },
   },
   { name: 'owner-page-closed', seat: 'surgeon', bring: (page, url) => open(page, `${url}/o/${'x'.repeat(43)}`) },

@@ -85,7 +85,11 @@ export function blinkBesideChecks(own: OwnCase, rules: OwnCountingRules): Look[]
   const rounds = own.rounds.filter(isPastBlock(own, rules))
   return [
     ...rounds.flatMap(({ at, body }) => blinkLook(at, body[side].blink, before)),
-    ...own.statuses.flatMap(({ at, body }) => (body.face === 'unknown' ? [] : blinkLook(at, body.face, before))),
+    ...own.statuses.flatMap(({ at, body }) => {
+      // An owner who says that the face is normal has not graded a nerve.
+      const isGraded = body.face !== 'unknown' && !(body.source === 'owner' && body.face === 'normal')
+      return isGraded ? blinkLook(at, body.face as Blink, before) : []
+    }),
   ]
 }
 

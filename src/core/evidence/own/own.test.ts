@@ -101,18 +101,25 @@ describe('what our own record knows of an operated ear', () => {
   it('takes nothing from silence: a tract is known to be absent only after somebody asked', () => {
     const tract = known((make) => [make({ kind: 'late-event', at: '2026-09-01T00:00:00.000Z' })])
     expect(tract.deep_recurrence).toBe(true)
+    const solved = { status: 'solved', tries: 3, face: 'normal', wouldChooseAgain: 'yes', text: null } as const
     const asked = (source: 'owner' | 'nobody-reached') =>
       known((make) => [
         make({
           kind: 'twelve-months',
           at: '2027-03-05T09:00:00.000Z',
-          body: { status: 'solved', source, tries: 3, face: 'normal', wouldChooseAgain: 'yes', text: null },
+          body: { ...solved, source },
         }),
       ])
     expect(asked('owner')).toMatchObject({ deep_recurrence: false, resolution_or_improved: true })
     expect(asked('nobody-reached')).toMatchObject({ deep_recurrence: null, resolution_or_improved: null })
     // Nobody looked at the face either, nor heard that the animal is alive.
     expect(asked('nobody-reached')).toMatchObject({ facial_nerve_deficit_permanent: null, perioperative_death: null })
+    // An owner who says that the face is normal has graded no nerve.
+    expect(asked('owner').facial_nerve_deficit_permanent).toBeNull()
+    const looked = known((make) => [
+      make({ kind: 'twelve-months', at: '2027-03-05T09:00:00.000Z', body: { ...solved, source: 'our-examination' } }),
+    ])
+    expect(looked.facial_nerve_deficit_permanent).toBe(false)
   })
 
   it('knows bleeding and a death around the operation by the signed summary and the date', () => {

@@ -122,6 +122,11 @@ export function choiceHref(place: string, side?: string): string {
   return `${casePageHref(place)}/choice${side === undefined ? '' : `?ear=${side}`}`
 }
 
+/** One time of asking the owner: what was asked, what came back, and the way to take it by phone. */
+export function questionsHref(place: string, key: string): string {
+  return `${casePageHref(place)}/questions/${encodeURIComponent(key)}`
+}
+
 /** Every specimen of the animal with what came back. */
 export function specimensHref(place: string): string {
   return `${casePageHref(place)}/results`

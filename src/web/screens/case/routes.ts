@@ -19,6 +19,7 @@ export const caseRoutes: readonly (readonly [path: string, screen: ComponentType
   ['/case/:id/late', lazyPart(() => import('./late/screen.tsx'))],
   ['/case/:id/plan/:operation', lazyPart(() => import('./plan/screen.tsx'))],
   ['/case/:id/plate/:side', lazyPart(() => import('./plate/screen.tsx'))],
+  ['/case/:id/questions/:key', lazyPart(() => import('./questions/screen.tsx'))],
   ['/case/:id/results', lazyPart(() => import('./results/screen.tsx'))],
   ['/case/:id/results/:report', lazyPart(() => import('./results/report.tsx'))],
   ['/case/:id/results/type/:specimen', lazyPart(() => import('./results/type.tsx'))],

@@ -33,6 +33,7 @@ import { OwnerNotes } from './owner-notes.tsx'
 import { Papers, papersHref } from './papers.tsx'
 import { PlanLink } from './plan-link.tsx'
 import { Plates } from './plates.tsx'
+import { QuestionsPart } from './questions/questions-part.tsx'
 import { RoomLink } from './room-link.tsx'
 import styles from './screen.module.css'
 import { FirstSideLink } from './second-side/first-link.tsx'
@@ -92,7 +93,8 @@ function Panels({ chapter, state }: { readonly chapter: Chapter; readonly state:
   const latest = chapters.chapters.findLast(
     (view) => afterTheatre.has(view.chapter) && view.state !== 'not-reached',
   )?.chapter
-  if (state === 'not-reached') return null
+  // Nobody has written anything of the year yet: the owner may be asked all the same.
+  if (state === 'not-reached') return chapter === 'Year' ? <QuestionsPart /> : null
   switch (chapter) {
     case 'Work-up':
       return (
@@ -143,6 +145,7 @@ function Panels({ chapter, state }: { readonly chapter: Chapter; readonly state:
         <>
           <NerveCourses />
           <SpecimensLink />
+          <QuestionsPart />
           <TroubleLink />
         </>
       )

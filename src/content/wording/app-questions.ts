@@ -1,0 +1,128 @@
+import type { occasionIds } from '#core/questionnaire/questionnaire.ts'
+import type { questionsInEnglish } from './questions.ts'
+
+/** Why an entry of an owner takes the place of another. */
+export const changedByOwner = 'Changed by the owner.'
+
+/** The questions to owners, on the page of the case and on a page of their own. */
+export const questionsApp = {
+  title: 'Questions to the owner',
+  died: 'The animal has died: its owner is asked nothing any more.',
+  open: 'Open the questions',
+  openOf: 'Open the questions: {occasion}',
+  occasions: {
+    'early-home': 'First weeks at home',
+    'month-3': 'After 3 months',
+    'month-6': 'After 6 months',
+    'month-12': 'After a year',
+  } satisfies Record<(typeof occasionIds)[number], string>,
+  /** Two operations on different days are asked about apart. */
+  ofOperation: '{occasion}, operation of {day}',
+  states: {
+    later: 'From {from} on.',
+    now: 'Asked now, until {until}. Nobody has answered yet.',
+    late: 'Was to be answered until {until}. Nobody has answered yet: unknown, never “fine”. Still asked.',
+    begun: 'Begun on {when} and not sent. {count} of {all} questions answered.',
+    answered: 'Answered on {when} by {who}, {how}. {count} of {all} questions answered.',
+    passed: 'Nobody answered until {until}: nothing is known from it.',
+    over: 'Not asked any more.',
+  },
+  how: {
+    'owner-link': 'through the private link',
+    phone: 'by phone',
+    'in-person': 'here',
+    'not-recorded': 'how is not recorded',
+  },
+  tries: {
+    none: 'No try is on record.',
+    one: '{count} try on record, over {channels}.',
+    many: '{count} tries on record, over {channels}.',
+  },
+  channels: { one: '1 channel', many: '{count} channels' },
+  lead: 'Asked about {ears}. In our own words; no published instrument was copied, and it was not validated. An owner’s answer is no examination.',
+  notHere: 'There are no such questions in this case.',
+  back: 'Back to the case',
+  send: {
+    title: 'Send the questions',
+    lead: 'Nothing is sent by itself. Make a link, copy the text, send it, and write down the try.',
+    make: 'Make a link for {name}',
+    text: 'Text to send to {name}',
+    copy: 'Copy the text',
+    copied: 'Copied.',
+    select: 'Select the text and copy it.',
+    away: 'Links are made by the server, and it does not answer now.',
+    noOwner: 'No owner is among the people of this animal yet.',
+  },
+  try: {
+    title: 'Write down a try',
+    contact: 'With whom',
+    how: 'What was tried',
+    ways: {
+      message: 'sent by message',
+      email: 'sent by email',
+      letter: 'sent by letter',
+      'phone-no': 'rang, nobody answered',
+      'phone-left': 'rang, message left',
+    },
+    keep: 'Write down this try',
+    missing: 'Say what was tried, and with whom.',
+    kept: 'Written down.',
+    text: 'Asked to answer the questions: {occasion}.',
+  },
+  phone: {
+    title: 'Take the answers by phone',
+    lead: 'Read each question as it stands, with its answers. What was not asked stays empty; empty is not “no”.',
+    by: 'How',
+    contact: 'Who answers',
+    keep: 'Keep these answers',
+    missing: 'Say who answers, and mark at least one answer.',
+    change: 'Change the answers with the owner',
+    reason: {
+      begun: 'Finished with the owner by phone or here.',
+      answered: 'Changed with the owner by phone or here.',
+    },
+    clear: 'no answer',
+  },
+  answers: {
+    title: 'What came back',
+    ear: '{side} ear',
+    animal: 'The animal',
+    none: 'not answered',
+    cannot: 'Does not settle: {what}',
+    report: 'Owed: {what}',
+    offer: 'Write it down as a late event of the {side} ear',
+    entry: 'The entry with every word as it was shown',
+  },
+  account: {
+    title: 'The status after a year, by the owner’s account',
+    lead: 'A person decides. An examination takes its place at any time.',
+    said: '{side} ear: {status}, by the owner’s account. Face: stays not known, because nobody here looked.',
+    status: { solved: 'solved', improved: 'improved', failed: 'failed', unknown: 'not known' },
+    lookFirst:
+      '{side} ear: a swelling, a discharge or treatment elsewhere was reported. See the ear before a status is written.',
+    stands: '{side} ear: a status stands since {when}.',
+    keep: 'Keep “{status}” as the status of the {side} ear',
+    text: 'By the owner’s answers of {day}; nobody here looked.',
+  },
+  /** What each answer cannot settle, said to whoever reads it; empty where it speaks for itself. */
+  cannot: {
+    'ear-now': 'whether the ear is free of disease',
+    swelling: 'whether there is a deep infection; a “no” is no look',
+    discharge: 'whether there is a tract; a “no” is no look',
+    wound: 'how the wound is graded',
+    touch: 'where the pain comes from',
+    mouth: 'whether the jaw or the ear hurts',
+    face: 'how the nerve is; “no” does not make a normal face',
+    eye: 'how the blink is graded',
+    'eye-sore': 'whether the cornea is stained',
+    'third-lid': 'whether it is Horner’s syndrome',
+    head: 'how balance is graded',
+    eating: 'why it eats less',
+    medicines: 'what was really given',
+    hearing: 'how much it hears',
+    'treated-elsewhere': 'what was done there; ask for the notes',
+    'choose-again': 'how the ear is',
+    'phone-me': '',
+    'anything-else': '',
+  } satisfies Record<keyof typeof questionsInEnglish, string>,
+} as const
