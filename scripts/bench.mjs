@@ -40,6 +40,7 @@ const { benchCulture } = await import(pathToFileURL(await buildEntry('tests/benc
 const culture = benchCulture()
 console.log(`results of cultures read on one core: ${culture.perSecond} a second (${culture.results} of one drug each)`)
 console.log(await (await import('./bench-antibiogram.mjs')).benchAntibiogram())
+console.log(await (await import('./bench-yearly.mjs')).benchYearly())
 const { benchInBrowser } = await import('./bench-browser.mjs')
 await benchInBrowser(withinScreen)
 const { benchOffline } = await import('./bench-offline.mjs')

@@ -39,6 +39,8 @@ import { readTray } from './tray/read-tray.ts'
 import { listVetLinks } from './vet/list-vet-links.ts'
 import { makeVetLink } from './vet/make-vet-link.ts'
 import { revokeVetLink } from './vet/revoke-vet-link.ts'
+import { prepareReport } from './yearly/prepare-report.ts'
+import { readYears } from './yearly/read-years.ts'
 
 /** What a person can do with the clinic's data, sorted by name; the server offers every one. */
 export const actions: readonly Action[] = [
@@ -57,6 +59,7 @@ export const actions: readonly Action[] = [
   makeOwnerLink,
   makeVetLink,
   openClinic,
+  prepareReport,
   putAccount,
   putPerson,
   putRow,
@@ -74,6 +77,7 @@ export const actions: readonly Action[] = [
   readTheatreList,
   readTray,
   readWhatGrows,
+  readYears,
   revokeOwnerLink,
   revokeVetLink,
   setLeave,

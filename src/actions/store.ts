@@ -164,6 +164,8 @@ export interface Store {
   joined(clinic: string, stream: string): Promise<string[]>
   /** The entries of some streams behind a position, in order of position. */
   after(clinic: string, streams: readonly string[], position: number): Promise<StoredEntry[]>
+  /** The position of the newest entry; 0 in an empty clinic. */
+  position(clinic: string): Promise<number>
   /** All entries of some kinds in order of position, in whatever stream. */
   ofKinds(clinic: string, kinds: readonly string[]): Promise<StoredEntry[]>
   /** What was kept aside under the ids of entries of some streams. */

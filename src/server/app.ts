@@ -8,6 +8,7 @@ import { fileHeaders, offerFiles } from './offer-files.ts'
 import { offerLive } from './offer-live.ts'
 import { offerOwnerPage } from './offer-owner-page.ts'
 import { offerPapers } from './offer-papers.ts'
+import { offerReports } from './offer-reports.ts'
 import { offerVetForm } from './offer-vet-form.ts'
 import { offerWeb } from './offer-web.ts'
 import { openApi } from './openapi.ts'
@@ -40,6 +41,7 @@ export function app({ world, about, log, names, live, press, web, connecting }: 
   app.use(writtenDown(log))
   app.use('/api/files/*', fileHeaders)
   app.use('/api/papers/*', fileHeaders)
+  app.use('/api/reports/*', fileHeaders)
   app.use(quietOverPlain)
   app.use(secureHeaders(headers))
   app.use(onlySameHouse(names))
@@ -53,6 +55,7 @@ export function app({ world, about, log, names, live, press, web, connecting }: 
   offerActions(app, worldOf)
   offerFiles(app, worldOf)
   offerPapers(app, worldOf, press)
+  offerReports(app, worldOf, press)
   offerLive(app, worldOf, live)
   offerConnect(app, { ...connecting, modeOf: connectionOf, files: web })
   offerOwnerPage(app, worldOf, { press, web })

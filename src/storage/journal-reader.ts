@@ -96,6 +96,17 @@ export class JournalReader implements Reads {
     return [...streams].sort()
   }
 
+  async position(clinic: string): Promise<number> {
+    const row = await this.#read((db) =>
+      db
+        .selectFrom('entries')
+        .select(({ fn }) => fn.max('position').as('position'))
+        .where('clinic', '=', clinic)
+        .executeTakeFirst(),
+    )
+    return Number(row?.position ?? 0)
+  }
+
   async after(clinic: string, streams: readonly string[], position: number): Promise<StoredEntry[]> {
     if (streams.length === 0) return []
     const rows = await this.#read((db) =>

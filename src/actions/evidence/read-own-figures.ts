@@ -4,7 +4,7 @@ import { mainReasons, reasonGroups } from '#core/animal/main-reason.ts'
 import { procedureIds } from '#core/animal/procedure.ts'
 import { speciesList } from '#core/animal/species.ts'
 import { countsByReason } from '#core/evidence/own/by-reason.ts'
-import { countOwn, type OwnCount } from '#core/evidence/own/count-own.ts'
+import { countEvery, type OwnCount } from '#core/evidence/own/count-own.ts'
 import type { OperatedEar } from '#core/evidence/own/operated-ear.ts'
 import { type OwnCountingRules, ownOutcomes } from '#core/evidence/own/own-outcome.ts'
 import { ownRulesOf } from '#core/evidence/own/own-rules.ts'
@@ -195,9 +195,7 @@ export function earsIn(texts: readonly string[]): OperatedEar[] {
 
 /** Every count for every operation in a species that was done here. */
 export function countsOf(ears: readonly OperatedEar[], today: string, rules: OwnCountingRules): OwnCount[] {
-  return doneHere(ears).flatMap((of) =>
-    ownOutcomes.flatMap((outcome) => countUnits.map((unit) => countOwn({ ...of, outcome, unit }, ears, today, rules))),
-  )
+  return doneHere(ears).flatMap((of) => countEvery(of, ownOutcomes, ears, today, rules))
 }
 
 function timesOf(ears: readonly OperatedEar[], today: string, rules: OwnCountingRules): OwnFiguresAnswer['times'] {

@@ -1,5 +1,5 @@
 import { watchedOutcomes, watching } from '#content/evidence/watching.ts'
-import { countedGroups } from '#core/evidence/own/count-own.ts'
+import { countedGroups, type OwnQuestion } from '#core/evidence/own/count-own.ts'
 import type { OperatedEar } from '#core/evidence/own/operated-ear.ts'
 import type { OwnCountingRules, OwnOutcome } from '#core/evidence/own/own-outcome.ts'
 import { publishedFor } from '#core/evidence/published.ts'
@@ -9,6 +9,14 @@ import { type Watch, watchOf } from '#core/results/watch.ts'
 import { publishedEvidence } from '#documents/case/evidence-of.ts'
 
 type Of = Pick<OperatedEar, 'species' | 'procedure'>
+
+/** What is watched of one operation in one species, in the unit in which studies counted it, and what they let expect. */
+export function watchedQuestions(of: Of): { readonly question: OwnQuestion; readonly expected: number | null }[] {
+  return watchedOutcomes.map((outcome) => {
+    const question = { ...of, outcome, unit: unitOf(of, outcome) }
+    return { question, expected: expectedOf(question) }
+  })
+}
 
 /** Every watched outcome of one operation in one species, in the unit in which studies counted it. */
 export function watchedOf(of: Of, ears: readonly OperatedEar[], today: string, rules: OwnCountingRules): Watch[] {

@@ -18,6 +18,7 @@ import { registerKinds } from '../register/read-registers.ts'
 import { registerOwed } from '../register/register-owed.ts'
 import type { CaseRow, OwedRow, Projected, Projection, Projector } from '../store.ts'
 import { trayOwed } from '../tray/tray-owed.ts'
+import { errataOwed } from '../yearly/errata-owed.ts'
 import { caseFile } from './case-file.ts'
 
 /**
@@ -57,8 +58,10 @@ function readOfClinic(clinicEntries: readonly StoredEntry[]): string {
 
 export const project: Projector = Object.assign(projectStream, { readOfClinic, readEverywhere: registerKinds })
 
-function owedRows(file: CaseFile, { stream, keptAside }: Projected): OwedRow[] {
-  return owedOf(file, procedures, { rules: owedRules, hygiene: hygieneRules, keptAside }).owed.map((item) => {
+function owedRows(file: CaseFile, about: Projected): OwedRow[] {
+  const { stream, keptAside } = about
+  const { owed } = owedOf(file, procedures, { rules: owedRules, hygiene: hygieneRules, keptAside })
+  return [...owed, ...errataOwed(file, about)].map((item) => {
     const { what, why } = sayOwed(item, owedInEnglish)
     const who = item.person ?? item.who
     return { stream, id: item.id, what, who, dueFrom: item.dueFrom, dueBy: item.dueBy, why, sources: sourceIdsOf(item) }

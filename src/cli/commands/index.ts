@@ -18,6 +18,7 @@ import { owed } from './owed.ts'
 import { pack } from './pack.ts'
 import { pool } from './pool.ts'
 import { rebuild } from './rebuild.ts'
+import { report } from './report.ts'
 import { restore } from './restore.ts'
 import { schedule } from './schedule.ts'
 import { start } from './start.ts'
@@ -43,6 +44,7 @@ export const commands = [
   pack,
   pool,
   rebuild,
+  report,
   restore,
   schedule,
   start,

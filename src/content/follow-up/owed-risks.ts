@@ -70,6 +70,7 @@ export const owedRisks = {
   'late-event-look': { value: 'harm', ...house },
   'late-event-decision': { value: 'harm', ...house },
   'outcome-again': followUp,
+  'report-erratum': record,
   'owner-wishes-to-read': followUp,
   'vet-answer-to-read': result,
   'vet-death-to-confirm': { value: 'harm', ...house },

@@ -57,6 +57,8 @@ import { plateDrawing } from './plate-drawing.ts'
 import { referral } from './referral.ts'
 import { refile } from './refile.ts'
 import { registerLine } from './register-line.ts'
+import { reportErratum } from './report-erratum.ts'
+import { reportFrozen } from './report-frozen.ts'
 import { resultRead } from './result-read.ts'
 import { secondCheck } from './second-check.ts'
 import { shelfItem } from './shelf-item.ts'
@@ -131,6 +133,8 @@ export const forms = [
   referral,
   refile,
   registerLine,
+  reportErratum,
+  reportFrozen,
   resultRead,
   secondCheck,
   shelfItem,

@@ -32,6 +32,8 @@ export const kindsInEnglish = {
   'figures-approved': 'Our figures approved',
   'figures-left': 'Our figures left as they were',
   'breakpoint-edition': 'Breakpoints of our own copy',
+  'report-erratum': 'Erratum of a yearly report',
+  'report-frozen': 'Yearly report frozen',
   'house-policy': 'House policy',
   household: 'Household',
   identity: 'Animal',

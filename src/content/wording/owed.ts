@@ -1,5 +1,7 @@
 import type { OwedWording } from '#core/owed/owed-wording.ts'
 import { emergencyTitles } from './emergency.ts'
+import { frozenEarWords } from './frozen-ear.ts'
+import { ownOutcomeNames } from './own-figures.ts'
 import { agreementWords } from './papers-agreement.ts'
 
 /** What is owed, in English, for the people of the clinic. */
@@ -56,6 +58,7 @@ export const owedInEnglish = {
     'late-sign-to-settle': 'Say to which operated ear it belongs: {sign}',
     'late-event-look': 'See the {side} ear again: {event}',
     'late-event-decision': 'Decide on the {side} ear: {event}',
+    'report-erratum': 'Erratum for the report on {year}, {side} ear',
     'outcome-again': 'Outcome of the {side} ear again, after {event}',
     'owner-wishes-to-read': 'Read what the owner wrote, and answer',
     'vet-answer-to-read': 'Read the answer of the referring practice',
@@ -183,6 +186,7 @@ export const owedInEnglish = {
     'late-sign-not-looked': 'Nobody could look for an operated ear then: the server was away.',
     'late-event-seen': '{what}, seen by: {seenBy}. It belongs to the index operation.',
     'late-event-after-status': '{what} came after the status was written down.',
+    'report-otherwise': 'The frozen report on {year} has of this ear: {what}: {before}. Now: {after}.',
     'owner-wrote':
       'Sent through the private link. A call, a note, a choice or an agreement written after it settles this.',
     'vet-answered':
@@ -216,6 +220,8 @@ export const owedInEnglish = {
   codes: {
     ...emergencyTitles,
     'low-pressure': 'Low pressure',
+    ...ownOutcomeNames,
+    ...frozenEarWords,
     'day-1': 'day 1',
     'day-3': 'day 3',
     'day-10-14': 'days 10 to 14',

@@ -36,6 +36,8 @@ export const chapterOfKind = {
   'figures-approved': 'clinic',
   'figures-left': 'clinic',
   'breakpoint-edition': 'clinic',
+  'report-erratum': 'clinic',
+  'report-frozen': 'clinic',
   'house-policy': 'clinic',
   household: 'Referral',
   identity: 'Referral',

@@ -78,6 +78,7 @@ export function chapterOfOwed(item: OwedItem, file: CaseFile): Chapter | 'clinic
     case 'owner-reported':
     case 'owner-reported-look':
     case 'owner-answer-to-read':
+    case 'report-erratum':
     case 'unfiled-to-hear':
     case 'told-to-put-right':
     case 'vet-answer-to-read':

@@ -114,6 +114,7 @@ export const settledBy = {
   'late-event-look': 'check',
   'late-event-decision': 'late-event',
   'outcome-again': 'twelve-months',
+  'report-erratum': null,
   'owner-wishes-to-read': 'call',
   'vet-answer-to-read': 'note',
   'vet-death-to-confirm': 'death',

@@ -49,6 +49,8 @@ export const mayWrite = {
   estimate: ['surgeon', 'nurse', 'desk', 'manager'],
   'figures-approved': ['surgeon', 'manager'],
   'figures-left': ['surgeon', 'manager'],
+  'report-erratum': ['surgeon', 'manager'],
+  'report-frozen': ['surgeon', 'manager'],
   'history-item': staff,
   'house-policy': ['surgeon', 'manager'],
   household: staff,

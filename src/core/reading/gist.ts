@@ -33,6 +33,8 @@ const gists = {
   'breakpoint-edition': ['standard', 'edition', 'year'],
   'figures-approved': ['species', 'procedure', 'asOf'],
   'figures-left': ['species', 'procedure', 'because'],
+  'report-erratum': ['year', 'text'],
+  'report-frozen': ['year', 'lookedAt', '=rows'],
   'house-policy': ['policy', 'value'],
   household: ['contacts', '=language'],
   identity: ['name', 'species', 'breed'],

@@ -62,7 +62,7 @@ export function deIdentify(
 ): Outcome<DeIdentified, DeIdentifyRefusal> {
   if (salt.length < shortestSalt) return refuse({ because: 'salt-too-short' })
   if (!Number.isInteger(smallBelow) || smallBelow < 2) return refuse({ because: 'small-below-two' })
-  const numbered = (what: string, ids: readonly string[]) => numbers(`${salt}\u0000${what}\u0000`, ids)
+  const numbered = (what: string, ids: readonly string[]) => saltedNumbers(salt, what, ids)
   const earOf = numbered('ear', ears.map(idOfEar))
   const animalOf = numbered(
     'animal',
@@ -100,7 +100,8 @@ function after({ on }: OperatedEar, day: string | null): number | null {
   return day === null ? null : daysBetween(on, day)
 }
 
-function idOfEar({ animal, operation, side }: OperatedEar): string {
+/** One operation of one ear: what a row of figures is about. */
+export function idOfEar({ animal, operation, side }: OperatedEar): string {
   return `${animal}\u0000${operation}\u0000${side}`
 }
 
@@ -108,9 +109,13 @@ function yearOf({ on }: OperatedEar): string {
   return on.slice(0, 4)
 }
 
-/** 1, 2, 3 … in the order of the salted hashes, which is no order of anything else. */
-function numbers(salted: string, ids: readonly string[]): ReadonlyMap<string, number> {
-  const byHash = [...new Set(ids)].map((id) => [hashText(`${salted}${id}`), id] as const)
+/**
+ * 1, 2, 3 … in the order of the salted hashes, which is no order of anything else.
+ *
+ * @example saltedNumbers('kept by the clinic alone', 'animal', ['animal-7', 'animal-3']).get('animal-3')
+ */
+export function saltedNumbers(salt: string, what: string, ids: readonly string[]): ReadonlyMap<string, number> {
+  const byHash = [...new Set(ids)].map((id) => [hashText(`${salt}\u0000${what}\u0000${id}`), id] as const)
   byHash.sort(([a], [b]) => compareText(a, b))
   return new Map(byHash.map(([, id], place) => [id, place + 1]))
 }

@@ -54,6 +54,8 @@ export const mappings: { readonly [Name in KindName]?: Mapping<Name> | 'elsewher
   'breakpoint-edition': 'journal',
   'figures-approved': 'journal',
   'figures-left': 'journal',
+  'report-erratum': 'journal',
+  'report-frozen': 'journal',
   'house-policy': 'journal',
   household: 'elsewhere',
   identity: 'elsewhere',

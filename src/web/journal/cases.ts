@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useState } from 'react'
+import { useCallback, useEffect, useMemo, useState } from 'react'
 import type { FiguresOwedAnswer } from '#actions/evidence/read-figures-owed.ts'
 import type { RegisterRow } from '#actions/store.ts'
 import type { TheatreListAnswer } from '#actions/theatre/read-theatre-list.ts'
@@ -304,7 +304,9 @@ export function useAction<Value>(action: string, input: unknown): Reading<Value>
       gone = true
     }
   }, [action, text, turn])
-  return { ...reading, again: () => setTurn(turn + 1) }
+  // The same function at every drawing, so that an effect may wait for it.
+  const again = useCallback(() => setTurn((before) => before + 1), [])
+  return { ...reading, again }
 }
 
 /** The clinic itself: its registers, and its own entries (shelf, usual plans, policies). */

@@ -184,6 +184,8 @@ export const ownerPages: readonly State[] = [
       await writeNow(invented, page, 'case:sorrel', [{ kind: 'owner-note' }])
       await open(page, `${url}/case/sorrel`)
       await page.getByRole('heading', { name: 'What the owner wrote' }).scrollIntoViewIfNeeded()
+    },
+  },
   {
     name: 'owner-questions-answered',
     seat: 'surgeon',

@@ -72,6 +72,7 @@ export const screens = [
   ['write-trouble', '/case/tansy/write/complication?side=LEFT'],
   ['results', '/results'],
   ['what-grows', '/results/grows'],
+  ['results-years', '/results/years'],
   ['sources', '/sources'],
   ['formulary', '/sources/formulary/bupivacaine'],
   ['formulary-list', '/sources/formulary'],

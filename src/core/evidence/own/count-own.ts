@@ -3,7 +3,7 @@ import type { Species } from '#core/animal/species.ts'
 import { clusteredInterval } from '#core/stats/clustered-proportion.ts'
 import type { Interval } from '#core/stats/proportion-interval.ts'
 import { addDays } from '#core/time/calendar-day.ts'
-import type { CountUnit } from '../study.ts'
+import { type CountUnit, countUnits } from '../study.ts'
 import type { KnownOutcome } from './known-outcomes.ts'
 import type { OperatedEar } from './operated-ear.ts'
 import type { OwnCountingRules, OwnOutcome } from './own-outcome.ts'
@@ -49,7 +49,39 @@ export function countOwn(
   today: string,
   rules: OwnCountingRules,
 ): OwnCount {
-  const groups = countedGroups(question, ears, today, rules)
+  return countOf(question, countedGroups(question, ears, today, rules))
+}
+
+/**
+ * Every count of one operation in one species, outcome by outcome in each unit; the ears are put into groups once, which
+ * matters from thousands on.
+ *
+ * @example countEvery({ species: 'dog', procedure: 'teca-lbo' }, ownOutcomes, ears, today, rules)
+ */
+export function countEvery(
+  of: Pick<OwnQuestion, 'species' | 'procedure'>,
+  outcomes: readonly OwnOutcome[],
+  ears: readonly OperatedEar[],
+  today: string,
+  rules: OwnCountingRules,
+): OwnCount[] {
+  const asked = earsAsked(of, ears)
+  const groups = new Map(countUnits.map((unit) => [unit, grouped(asked, unit)]))
+  return outcomes.flatMap((outcome) =>
+    countUnits.map((unit) =>
+      countOf({ ...of, outcome, unit }, standingsOf(outcome, groups.get(unit) ?? [], today, rules)),
+    ),
+  )
+}
+
+function earsAsked(
+  of: Pick<OwnQuestion, 'species' | 'procedure'>,
+  ears: readonly OperatedEar[],
+): readonly OperatedEar[] {
+  return ears.filter(({ species, procedure }) => species === of.species && procedure === of.procedure)
+}
+
+function countOf(question: OwnQuestion, groups: readonly CountedGroup[]): OwnCount {
   const of = (standing: Standing) => groups.filter((group) => group.standing === standing)
   const [events, free, lost, waiting] = [of('events'), of('free'), of('lost'), of('notYetDue')]
   const days = [...events, ...free, ...lost].map(({ last }) => last).sort()
@@ -82,22 +114,32 @@ export type CountedGroup = {
 
 /** What stands behind a count: each ear, animal or operation once, with where it stands. */
 export function countedGroups(
-  { species, procedure, unit, outcome }: OwnQuestion,
+  question: OwnQuestion,
   ears: readonly OperatedEar[],
   today: string,
   rules: OwnCountingRules,
 ): CountedGroup[] {
-  const asked = ears.filter((ear) => ear.species === species && ear.procedure === procedure)
-  return grouped(asked, unit).map((some) => {
-    const days = some.map(({ on }) => on).sort()
-    const last = days.at(-1) ?? some[0].on
+  return standingsOf(question.outcome, grouped(earsAsked(question, ears), question.unit), today, rules)
+}
+
+type Grouped = Pick<CountedGroup, 'ears' | 'last' | 'died'>
+
+function standingsOf(
+  outcome: OwnOutcome,
+  groups: readonly Grouped[],
+  today: string,
+  rules: OwnCountingRules,
+): CountedGroup[] {
+  // Whoever was operated by this day is due: one day looked up, and not one for each of ten thousand.
+  const dueUntil = addDays(today, -dueDays(outcome, rules))
+  return groups.map((group) => {
     const known = ofAll(
       outcome,
-      some.map((ear) => ear.known[outcome]),
+      group.ears.map((ear) => ear.known[outcome]),
     )
-    const due = addDays(last, dueDays(outcome, rules)) <= today
+    const due = group.last <= dueUntil
     const standing = due ? (known === null ? 'lost' : known ? 'events' : 'free') : 'notYetDue'
-    return { ears: some, standing, known, last, died: some.some(({ died }) => died !== null) }
+    return { ...group, standing, known }
   })
 }
 
@@ -139,7 +181,13 @@ export function dueDays(outcome: OwnOutcome, rules: OwnCountingRules): number {
   }
 }
 
-function grouped(ears: readonly OperatedEar[], unit: CountUnit): readonly [OperatedEar, ...OperatedEar[]][] {
+function latestOf(ears: readonly OperatedEar[]): string {
+  let latest = ''
+  for (const { on } of ears) if (on > latest) latest = on
+  return latest
+}
+
+function grouped(ears: readonly OperatedEar[], unit: CountUnit): Grouped[] {
   const key = { ear: 'operation', animal: 'animal', procedure: 'session' } as const
   const groups = new Map<string, [OperatedEar, ...OperatedEar[]]>()
   for (const ear of ears) {
@@ -148,7 +196,11 @@ function grouped(ears: readonly OperatedEar[], unit: CountUnit): readonly [Opera
     if (group) group.push(ear)
     else groups.set(name, [ear])
   }
-  return [...groups.values()]
+  return [...groups.values()].map((some) => ({
+    ears: some,
+    last: latestOf(some),
+    died: some.some(({ died }) => died !== null),
+  }))
 }
 
 /**

@@ -33,6 +33,8 @@ export function wayToSettle(
     const [first = ''] = about.split('+')
     return { href: conflictHref(place, first), how: 'conflict' }
   }
+  if (word === 'report-erratum')
+    return writersOf('report-erratum').some((one) => one === role) ? { href: '/results/years', how: 'write' } : null
   const code = owedCodeOf(id)
   const kind: KindName | null = code === undefined ? null : settledBy[code]
   if (kind === null || kind === 'house-policy') return null

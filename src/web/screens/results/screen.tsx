@@ -3,6 +3,7 @@ import type { OwnFiguresAnswer } from '#actions/evidence/read-own-figures.ts'
 import { ownCounting } from '#content/evidence/own-counting.ts'
 import { resultsInEnglish as words } from '#content/wording/app-results.ts'
 import { whatGrowsInEnglish as grows } from '#content/wording/app-what-grows.ts'
+import { yearsInEnglish as years } from '#content/wording/app-years.ts'
 import { ownRulesOf } from '#core/evidence/own/own-rules.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
 import { fill } from '#core/outcome/finding.ts'
@@ -24,6 +25,9 @@ export function ResultsScreen() {
     <Page title={words.title} lead={words.lead}>
       <p>
         <Link href="/results/grows">{grows.link}</Link> {grows.linkLead}
+      </p>
+      <p>
+        <Link href="/results/years">{years.link}</Link> {years.linkLead}
       </p>
       <ReadingView reading={house}>
         {({ file }) => (
