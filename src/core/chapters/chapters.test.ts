@@ -47,7 +47,7 @@ function oneOfEach(): Entry[] {
 describe('the chapters of a case', () => {
   it('give every kind a place, in its chapter or in the clinic’s own stream', () => {
     expect(Object.keys(chapterOfKind).sort()).toEqual(kinds.map(({ name }) => name).sort())
-    expect(chapters.flatMap(kindsOf).length + 12).toBe(kinds.length)
+    expect(chapters.flatMap(kindsOf).length + 13).toBe(kinds.length)
     expect(Object.keys(kindsInEnglish).sort()).toEqual(Object.keys(chapterOfKind).sort())
   })
 
