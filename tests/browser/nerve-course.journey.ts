@@ -9,6 +9,7 @@ test('a weak blink is new since the operation; what an owner tells does not end 
   page,
   program,
 }) => {
+  test.slow()
   await openInvented(program, page)
   await page.goto(`${program.url}/case/rowan`)
   const part = page.locator(course)

@@ -20,6 +20,8 @@ test('the second ear is asked anew: what the first had is shown with its date an
   // The right face is weak since its operation, and the left ear is chosen for an operation now.
   const weak = { ...checkKind.example, blink: 'weak' } as const
   await writeNow(program, page, 'case:rowan', [
+    // The estimate of the first side, as it was written before its operation.
+    { kind: 'estimate', minutesAgo: 155 * 24 * 60 },
     { kind: 'check', subject: { ...left, side: 'RIGHT' }, body: weak, minutesAgo: 9 },
     { kind: 'choice', subject: left, body: choice.example, minutesAgo: 5 },
   ])
