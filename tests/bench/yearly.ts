@@ -41,6 +41,8 @@ function inventedEars(): OperatedEar[] {
       species: cat ? 'cat' : 'dog',
       procedure: cat && draw(2) === 0 ? 'traction' : 'teca-lbo',
       side: draw(2) === 0 ? 'LEFT' : 'RIGHT',
+      reason: i % 9 === 0 ? 'tumour' : 'chronic-otitis',
+      troubles: [],
       on: day(cut),
       died: followed !== null && draw(100) < 5 ? day(cut + followed + 20) : null,
       followedUntil: followed === null ? null : day(cut + followed),

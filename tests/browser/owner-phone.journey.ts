@@ -50,6 +50,8 @@ test('an owner writes at home while the network drops: nothing is lost, the note
   browser,
   program,
 }) => {
+  // Two people, a network that goes twice, and three pages read for a screen reader: long where much else runs.
+  test.slow()
   await openInvented(program, page)
   const address = await makeLink(page, program.url)
   const context = await browser.newContext(phoneSize)

@@ -11,7 +11,7 @@ export const yearlyRefusals = {
   'not-frozen': 'The year {year} is not frozen: freeze it on the page of the years. Frozen are: {years}.',
   nothing: 'none',
   'no-year': 'Name the year of the report: --year 2025. Frozen are: {years}.',
-  'no-out': 'Name the folder that the report is written to: --out FOLDER.',
+  'no-out': 'Name the folder that the report is written to: --out folder.',
 } as const
 
 /** What a check of a frozen report finds. */

@@ -128,7 +128,7 @@ export const yearlyReportWords = {
     data: 'Data, SHA-256',
     report: 'Report, SHA-256',
     again:
-      'The same report comes out of the same data again: quiet-ear report --year {year} --out FOLDER; quiet-ear report --check compares.',
+      'The same report comes out of the same data again: quiet-ear report --year {year} --out folder; quiet-ear report --check compares.',
   },
   errata: {
     title: 'Erratum of {day}',

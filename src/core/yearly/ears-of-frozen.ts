@@ -48,7 +48,7 @@ function earOf(
   known: OperatedEar['known'],
   dayAfter: (days: number | null) => string | null,
 ): OperatedEar {
-  const { species, procedure, side, blinkLostAfterDays, blinkBackAfterDays, blinkLookedAfterDays } = row
+  const { species, procedure, side, reason, blinkLostAfterDays, blinkBackAfterDays, blinkLookedAfterDays } = row
   const lostOn = dayAfter(blinkLostAfterDays)
   const lastLookOn = dayAfter(blinkLookedAfterDays)
   return {
@@ -59,7 +59,10 @@ function earOf(
     species,
     procedure,
     side,
+    reason,
     known,
+    // Not frozen: no figure of a yearly report is counted from them.
+    troubles: [],
     on: dayAfter(0) ?? '',
     died: dayAfter(row.diedAfterDays),
     followedUntil: dayAfter(row.followedForDays),
@@ -106,12 +109,14 @@ const noEar: OperatedEar = {
   species: 'dog',
   procedure: 'teca-lbo',
   side: 'LEFT',
+  reason: 'not-recorded',
   on: '',
   died: null,
   followedUntil: null,
   tractOn: null,
   blink: null,
   known: nothingKnown,
+  troubles: [],
 }
 
 function frozenFact(value: number, checked: string): Sourced<number> {

@@ -117,6 +117,7 @@ function rowsOf(ears: readonly OperatedEar[], lookedAt: string, rules: OwnCounti
       species: ear.species,
       procedure: ear.procedure,
       side: ear.side,
+      reason: ear.reason,
       dueDays: asked.find((one) => one <= age) ?? 0,
       diedAfterDays: after(ear.died),
       followedForDays: after(ear.followedUntil),

@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { reasonGroups } from '../animal/main-reason.ts'
 import { procedureIds } from '../animal/procedure.ts'
 import { sides, speciesList } from '../animal/species.ts'
 import { ownOutcomes } from '../evidence/own/own-outcome.ts'
@@ -17,6 +18,8 @@ const row = z.strictObject({
   species: z.enum(speciesList),
   procedure: z.enum(procedureIds),
   side: z.enum(sides),
+  /** As the signed summary says it. No figure of method 1 is counted by it; what was not frozen could never be. */
+  reason: z.enum(reasonGroups),
   /** The longest time after which something is asked that had passed on the day it was looked at; no day of operation. */
   dueDays: z.int().min(0),
   diedAfterDays: days,

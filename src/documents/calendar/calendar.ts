@@ -98,7 +98,10 @@ function visitEvent(item: OwedItem, ended: ClosedItem['because'] | null, around:
   const owed = sayOwed(item, owedInEnglish)
   const { phone } = file.clinic
   const full = options.words === 'full'
-  const cancelled = ended === 'death' || ended === 'overtaken' || ended === 'too-late'
+  // Settled before a death, and still standing in the days after it: no telephone reminds a house that mourns.
+  const died = file.theCase.latest('death')?.at
+  const isAfterDeath = died !== undefined && item.dueBy > died
+  const cancelled = isAfterDeath || ended === 'death' || ended === 'overtaken' || ended === 'too-late'
   return {
     uid: uid(item.id),
     sequence: item.revision,
