@@ -2,8 +2,8 @@ import { changedByOwner } from '#content/wording/app-questions.ts'
 import type { AnswerLine } from '#core/questionnaire/answer-line.ts'
 import type { OwnerAnswers } from '#documents/questions/read-form.ts'
 import type { World } from '../action.ts'
-import type { OpenedLink } from './open-owner-link.ts'
 import { keepOwners } from './keep-owners.ts'
+import type { OpenedLink } from './open-owner-link.ts'
 
 /**
  * Keeps what an owner answered through the link. Answers that stood before are corrected by it and stay on record; sent

@@ -1,7 +1,7 @@
 import type { BodyOf } from '#core/journal/fold.ts'
 import type { World } from '../action.ts'
-import type { OpenedLink } from './open-owner-link.ts'
 import { keepOwners } from './keep-owners.ts'
+import type { OpenedLink } from './open-owner-link.ts'
 
 /**
  * Keeps what an owner sent from the page of the choice. Said again another day, it stands beside what was said before.

@@ -37,6 +37,7 @@ function cellOf({ species, procedure }: Pick<FrozenRow, 'species' | 'procedure'>
 }
 
 function given(row: FrozenRow, outcomes: FrozenYear['outcomes'], year: string): DeIdentifiedEar {
-  const { dueDays: _, blinkLookedAfterDays: __, ...rest } = row
+  // The reason stays in the house: with it a rare case could be known again.
+  const { dueDays: _, blinkLookedAfterDays: __, reason: ___, ...rest } = row
   return { ...rest, known: knownOf(row, outcomes), year }
 }
