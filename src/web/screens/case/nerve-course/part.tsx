@@ -54,7 +54,7 @@ export function EarCourse({
   const [before, after] = words.ear.split('{side}')
   const heading = `${place}-${course.operation.id}`
   return (
-    <section aria-labelledby={heading} className={styles.panel}>
+    <div className={styles.panel}>
       <h4 id={heading}>
         {before}
         <SideWord side={course.operation.side} />
@@ -74,7 +74,7 @@ export function EarCourse({
       <p className="soft">
         {said.rule} <Provenance fact={course.rule.days} />
       </p>
-    </section>
+    </div>
   )
 }
 
