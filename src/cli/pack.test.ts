@@ -58,7 +58,7 @@ describe('the pack of a case', () => {
     // Fox 2008: 81 of 309 dogs.
     expect(paper('owner-leaflet').replace(/\s+/g, ' ')).toContain('309 dogs, 81')
     // 28 days of 2 from the evening of 13 March 2025, across the clock change of 30 March.
-    expect(paper('home-page').replace(/\s+/g, ' ')).toMatch(/9 April, 20:00 55 /)
+    expect(paper('home-page').replace(/\s+/g, ' ')).toMatch(/08:00, 9 April, 55 250 mg tablets 20:00 20:00 tablets/)
   })
 
   it('holds the case as one FHIR R4 bundle of the animal whose case it is', () => {

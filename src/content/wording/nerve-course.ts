@@ -15,7 +15,7 @@ export const nerveCourseInEnglish = {
     droop: ['no droop', 'droops'],
     horner: ['none', 'present'],
     balance: ['none', 'tilted'],
-    tears: ['enough', 'fewer than normal', 'too few'],
+    tears: ['enough', 'less than normal', 'too little'],
     cornea: ['clear', 'stains'],
   },
   blinked: 'it blinked; how well nobody said',
