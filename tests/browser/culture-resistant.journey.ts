@@ -118,6 +118,7 @@ test('a methicillin-resistant isolate: no beta-lactam is left, the drug is chang
     'For how many days': '21',
   })
   await start.choose('Form', 'tablet')
+  await start.choose('On which days', 'every day')
   await start.choose('With food?', 'either way')
   await form.keep()
 

@@ -360,7 +360,7 @@ async function dischargeWith(form: EntryForm): Promise<string> {
     'First time on that day': '08:00',
     'For how many days': '7',
   })
-  await medicine.chooseAll({ Form: 'tablet', 'With food?': 'with food' })
+  await medicine.chooseAll({ Form: 'tablet', 'On which days': 'every day', 'With food?': 'with food' })
   await form.typeAll({
     'Collar until': '27 February 2023',
     Food: 'Soft food for two weeks.',
