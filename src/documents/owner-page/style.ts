@@ -164,6 +164,8 @@ nav.pages a[aria-current] { font-weight: 600; color: inherit; text-decoration: n
   button { color: #14191b; background: #8cc5d1; border-color: #8cc5d1; } button.plain { background: none; }
   input[type="radio"] { accent-color: #8cc5d1; }
   a:focus, button:focus, summary:focus, input:focus, select:focus, textarea:focus { outline-color: #8cc5d1; }
+  .why, .answers dt { color: #a9b4b8; } .now { border-color: #e6ebec; } .answers div { border-color: #4a565a; }
+  .one label { border-color: #a9b4b8; } .second button { color: #8cc5d1; background: none; }
   figure svg { background: #fff; } .dots { color: #e6ebec; }
 }
 `

@@ -24,4 +24,11 @@ fieldset.ear legend { font-size: 1.15rem; font-weight: 600; padding-right: 0.75r
   .pairs .field { width: 50%; box-sizing: border-box; padding: 0 0.75rem; }
   input[type="date"] { width: 14rem; }
 }
+@media screen and (prefers-color-scheme: dark) {
+  .phone { background: #222b2e; border-color: #8cc5d1; } .kept, .faults { border-color: #8cc5d1; }
+  .phone h2, .kept h2, .faults h2 { color: #8cc5d1; }
+  input[type="text"], input[type="date"] { background: #1c2326; border-color: #a9b4b8; color-scheme: dark; }
+  .field input[aria-invalid="true"], .field textarea[aria-invalid="true"] { border-color: #e6ebec; }
+  fieldset.ear { border-color: #4a565a; } input[type="checkbox"] { accent-color: #8cc5d1; }
+}
 `

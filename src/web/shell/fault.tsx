@@ -72,22 +72,29 @@ export class Fault extends Component<Props, State> {
 function PartMissing({ again }: { readonly again: () => void }) {
   const [answers, setAnswers] = useState<boolean | null>(null)
   useEffect(() => {
-    fetch('/api/health', { cache: 'no-store' }).then(
-      ({ ok }) => setAnswers(ok),
-      () => setAnswers(false),
-    )
+    void serverAnswers().then(setAnswers)
   }, [])
+  // A browser may remember that a file could not be had, and then never asks for it again on this page.
+  const tryAgain = async () => ((await serverAnswers()) ? location.reload() : again())
   if (answers === null) return <p role="status">{shellInEnglish.loading}</p>
   return (
     <Notice tone="warn" live>
       <p>{answers ? words.partChanged : words.partAway}</p>
       <p>
-        <button type="button" data-weight="main" onClick={answers ? () => location.reload() : again}>
+        <button type="button" data-weight="main" onClick={answers ? () => location.reload() : () => void tryAgain()}>
           {answers ? words.loadNew : words.tryAgain}
         </button>
       </p>
     </Notice>
   )
+}
+
+async function serverAnswers(): Promise<boolean> {
+  try {
+    return (await fetch('/api/health', { cache: 'no-store' })).ok
+  } catch {
+    return false
+  }
 }
 
 function Failed() {

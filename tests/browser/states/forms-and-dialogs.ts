@@ -219,6 +219,18 @@ export const emergencies: readonly State[] = [
 /** Pages with something open over them. */
 export const dialogs: readonly State[] = [
   {
+    name: 'dialog-file-it',
+    seat: 'surgeon',
+    bring: async (page) => {
+      await page.getByRole('button', { name: 'File it' }).first().click()
+      const dialog = page.getByRole('dialog')
+      await dialog.getByLabel('Animal, chip, owner or phone').fill('tans')
+      await dialog.getByLabel(/Tansy, dog/).check()
+      await dialog.getByRole('group', { name: 'Which ear does it belong to?' }).getByLabel('RIGHT').check()
+      await dialog.getByRole('group', { name: 'Which side does it name itself?' }).getByLabel('LEFT').check()
+    },
+  },
+  {
     name: 'new-referral-operated-ear',
     seat: 'desk',
     bring: async (page, url) => {
@@ -235,18 +247,6 @@ export const dialogs: readonly State[] = [
       await open(page, `${url}/results`)
       await page.getByRole('button', { name: 'Approve these counts for owners' }).first().click()
       await page.getByRole('button', { name: 'Leave as it is' }).click()
-    },
-  },
-  {
-    name: 'dialog-file-it',
-    seat: 'surgeon',
-    bring: async (page) => {
-      await page.getByRole('button', { name: 'File it' }).first().click()
-      const dialog = page.getByRole('dialog')
-      await dialog.getByLabel('Animal, chip, owner or phone').fill('tans')
-      await dialog.getByLabel(/Tansy, dog/).check()
-      await dialog.getByRole('group', { name: 'Which ear does it belong to?' }).getByLabel('RIGHT').check()
-      await dialog.getByRole('group', { name: 'Which side does it name itself?' }).getByLabel('LEFT').check()
     },
   },
   {

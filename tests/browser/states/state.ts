@@ -1,4 +1,5 @@
 import type { Page } from '@playwright/test'
+import { expect } from '@playwright/test'
 import type { Seat, Stage } from './stage.ts'
 
 /** A screen in one of its states: who sits there, and how a page comes there. */
@@ -21,5 +22,5 @@ export function at(seat: Seat, name: string, path: string, printed = false): Sta
 export async function open(page: Page, address: string): Promise<void> {
   await page.goto(address)
   await page.locator('h1').first().waitFor()
-  await page.getByText('Reading …').waitFor({ state: 'detached' })
+  await expect(page.getByText('Reading …')).toHaveCount(0, { timeout: 30_000 })
 }
