@@ -102,8 +102,13 @@ export type Tables = {
     readonly written_by: string
     readonly written_at: string
   }
-  readonly owner_links: OwnerLinkTable
-  readonly vet_links: VetLinkTable
+  readonly owner_links: LinkTable & { readonly used_as: string }
+  readonly vet_links: LinkTable & {
+    readonly asked: string
+    readonly side: string | null
+    readonly due_from: string | null
+    readonly due_by: string | null
+  }
   readonly migrations: { readonly number: number; readonly name: string }
 }
 
@@ -152,31 +157,13 @@ export type SessionTable = {
   readonly active: string | null
 }
 
-export type VetLinkTable = {
+/** The columns that the private links of every kind have. */
+export type LinkTable = {
   readonly id: string
   readonly clinic: string
   readonly token_hash: string
   readonly stream: string
   readonly contact: string
-  readonly asked: string
-  readonly side: string | null
-  readonly due_from: string | null
-  readonly due_by: string | null
-  readonly made_at: string
-  readonly made_by: string
-  readonly expires_at: string
-  readonly last_opened_at: string | null
-  readonly revoked_at: string | null
-  readonly revoked_by: string | null
-}
-
-export type OwnerLinkTable = {
-  readonly id: string
-  readonly clinic: string
-  readonly token_hash: string
-  readonly stream: string
-  readonly contact: string
-  readonly used_as: string
   readonly made_at: string
   readonly made_by: string
   readonly expires_at: string

@@ -2,7 +2,7 @@ import { ownerNoteLimits } from '#content/follow-up/owner-note-limits.ts'
 import type { Entry } from '#core/journal/entry.ts'
 import type { BodyOf } from '#core/journal/fold.ts'
 import type { World } from '../action.ts'
-import { linkedCase } from './linked-case.ts'
+import { linkedCase } from '../people/linked-case.ts'
 import type { OpenedLink } from './open-owner-link.ts'
 import { ownerEntry } from './owner-entry.ts'
 

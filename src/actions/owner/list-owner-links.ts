@@ -3,25 +3,12 @@ import { ownerLinkRules } from '#content/follow-up/owner-link-rules.ts'
 import { ownerLinkEnds, ownerLinkState, ownerLinkStates, ownersOf } from '#core/people/owner-link-state.ts'
 import { defineAction } from '../action.ts'
 import { callerIn } from '../caller.ts'
-import { linkedCase } from './linked-case.ts'
-import { caseStreamSchema } from './make-owner-link.ts'
+import { caseStreamSchema, listedLink } from '../people/case-link.ts'
+import { linkedCase } from '../people/linked-case.ts'
 import { ownerLinkUses } from './owner-links.ts'
 
 const answer = z.object({
-  links: z.array(
-    z.object({
-      id: z.string(),
-      contact: z.string(),
-      use: z.enum(ownerLinkUses),
-      state: z.enum(ownerLinkStates),
-      madeAt: z.string(),
-      madeBy: z.string(),
-      expiresAt: z.string(),
-      lastOpenedAt: z.string().nullable(),
-      revokedAt: z.string().nullable(),
-      revokedBy: z.string().nullable(),
-    }),
-  ),
+  links: z.array(listedLink.extend({ use: z.enum(ownerLinkUses), state: z.enum(ownerLinkStates) })),
   /** For whom a link can be made; empty when the animal has died. */
   owners: z.array(z.object({ contact: z.string(), name: z.string() })),
 })

@@ -4,13 +4,12 @@ import { ownerLinkEnds, ownersOf } from '#core/people/owner-link-state.ts'
 import { defineAction } from '../action.ts'
 import { callerIn } from '../caller.ts'
 import { hashOf } from '../people/caller.ts'
+import { caseStreamSchema } from '../people/case-link.ts'
 import { newLinkToken } from '../people/link-token.ts'
+import { linkedCase } from '../people/linked-case.ts'
 import { idSchema, newId } from '../people/signing-in.ts'
 import { Refused } from '../refused.ts'
-import { linkedCase } from './linked-case.ts'
 import { ownerLinkUses } from './owner-links.ts'
-
-export const caseStreamSchema = z.string().regex(/^case:.{1,195}$/u, 'must be the stream of a case like case:tansy')
 
 /** Makes the address of the owner's page. It is told once, here: what is kept cannot be turned back into it. */
 export const makeOwnerLink = defineAction({

@@ -4,25 +4,17 @@ import { vetAsks } from '#core/journal/kinds/vet-answer.ts'
 import { vetLinkState, vetLinkStates, vetsOf } from '#core/people/vet-link-state.ts'
 import { defineAction } from '../action.ts'
 import { callerIn } from '../caller.ts'
-import { linkedCase } from '../owner/linked-case.ts'
-import { caseStreamSchema } from '../owner/make-owner-link.ts'
+import { caseStreamSchema, listedLink } from '../people/case-link.ts'
+import { linkedCase } from '../people/linked-case.ts'
 
 const answer = z.object({
   links: z.array(
-    z.object({
-      id: z.string(),
-      contact: z.string(),
+    listedLink.extend({
       asked: z.enum(vetAsks),
       side: z.enum(sides).nullable(),
       dueFrom: z.string().nullable(),
       dueBy: z.string().nullable(),
       state: z.enum(vetLinkStates),
-      madeAt: z.string(),
-      madeBy: z.string(),
-      expiresAt: z.string(),
-      lastOpenedAt: z.string().nullable(),
-      revokedAt: z.string().nullable(),
-      revokedBy: z.string().nullable(),
     }),
   ),
   /** For which practices a link can be made; none when the animal has died. */

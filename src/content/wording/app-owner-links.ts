@@ -1,45 +1,20 @@
 import type { OwnerLinkState } from '#core/people/owner-link-state.ts'
+import { caseLinksInEnglish } from './app-case-links.ts'
 
 /** The private links to the owner's page, on the page of the case. */
 export const ownerLinksInEnglish = {
+  ...caseLinksInEnglish,
   title: 'The owner’s page',
   open: 'Show the private links of this case',
   lead: 'What was found, the choices with their numbers, and what matters to the owner, on a page of its own; once the animal is at home also the page for home, notes with photographs, and your answers. It opens without an account for whoever has its address; nothing else of the clinic does.',
-  away: 'Links are made by the server. The clinic’s server does not answer; nothing can be made or ended now.',
   noOwner: 'No owner is among the people of this animal yet. Add one, then make a link.',
-  toPeople: 'People of this animal',
   make: 'Make a private link for {name}',
   show: 'Show on this tablet, for {name}',
-  made: 'The address for {name}. It is shown only now; it cannot be told again.',
-  until: 'It opens until {when}.',
-  address: 'Address',
-  copy: 'Copy',
-  copied: 'Copied.',
-  select: 'Select the address and copy it.',
-  openIt: 'Open it in a new tab',
-  within:
-    'It begins with the address under which you opened this program: {origin}. Outside the clinic it opens only if that address can be reached from there.',
-  none: 'No link was made yet.',
   list: 'Links of this case',
   whose: 'For {name}, {use}',
-  columns: { made: 'Made', opens: 'Opens', opened: 'Last opened' },
   uses: { private: 'at home', 'in-room': 'in the room' },
-  madeBy: '{when}, {person}',
-  opensUntil: 'until {when}',
-  never: 'never',
   states: {
-    open: 'opens',
-    ended: 'ended',
-    'run-out': 'run out',
-    'animal-died': 'closed: the animal has died',
+    ...caseLinksInEnglish.states,
     'person-gone': 'closed: no longer among the people of the animal',
-    erased: 'closed: erased',
   } satisfies Record<OwnerLinkState, string>,
-  endedBy: 'ended {when}, {person}',
-  endedByRestore: 'ended {when}, when a backup was put back',
-  end: 'End',
-  endOf: 'End the link for {name} made {when}',
-  endSure: 'End this link of {name}? It closes at once and cannot be opened again.',
-  endDone: 'The link of {name} is ended.',
-  readOnly: 'Links are made and ended by people who write in the record.',
 } as const

@@ -1,6 +1,7 @@
 import { fill } from '#core/outcome/finding.ts'
 import { sayMoment } from '#core/time/moment.ts'
 import { type Html, html } from '../render/markup.ts'
+import { phoneHtml, privatePageHtml } from '../render/private-page.ts'
 import type { OwnerPageInput } from './input.ts'
 import { type OwnerPageWords, ownerPageInLanguages } from './words.ts'
 
@@ -11,22 +12,8 @@ export function documentHtml(
   body: readonly Html[],
   scripts: readonly string[] = [],
 ): string {
-  return html`<!doctype html>
-<html lang="${page.language}">
-<head>
-<meta charset="utf-8">
-<meta name="viewport" content="width=device-width, initial-scale=1">
-<meta name="robots" content="noindex, nofollow, noarchive">
-<meta name="referrer" content="no-referrer">
-<meta name="format-detection" content="telephone=no">
-<title>${title}</title>
-<link rel="stylesheet" href="/o/page.css">
-${scripts.map((name) => html`<script src="/o/${name}" defer></script>\n`)}</head>
-<body>
-${body}
-</body>
-</html>
-`.text
+  const addresses = scripts.map((name) => `/o/${name}`)
+  return privatePageHtml({ language: page.language, title, style: '/o/page.css', body, scripts: addresses })
 }
 
 /** At the foot of every page behind a link: whom to phone, and until when it opens. */
@@ -43,13 +30,8 @@ ${more}</footer>`
 
 export function phonesHtml({ file: { clinic }, words: { page } }: Pick<OwnerPageInput, 'file' | 'words'>): Html {
   const night =
-    clinic.outOfHoursPhone === null ? html`` : html`<p>${phoneLine(page.phoneNight, clinic.outOfHoursPhone)}</p>`
-  return html`<p>${phoneLine(page.phoneDay, clinic.phone)}</p>${night}`
-}
-
-function phoneLine(sentence: string, phone: string): Html {
-  const [before = '', after = ''] = sentence.split('{phone}')
-  return html`${before}<a href="tel:${phone.replaceAll(/[^\d+]/g, '')}">${phone}</a>${after}`
+    clinic.outOfHoursPhone === null ? html`` : html`<p>${phoneHtml(page.phoneNight, clinic.outOfHoursPhone)}</p>`
+  return html`<p>${phoneHtml(page.phoneDay, clinic.phone)}</p>${night}`
 }
 
 /** The same page in the other languages, at the address that `hrefFor` gives. */

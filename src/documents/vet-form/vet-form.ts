@@ -4,6 +4,7 @@ import { fill } from '#core/outcome/finding.ts'
 import { dayOf, daysBetween, sayCalendarDay } from '#core/time/calendar-day.ts'
 import { sayMoment } from '#core/time/moment.ts'
 import { type Html, html } from '../render/markup.ts'
+import { phoneHtml, privatePageHtml } from '../render/private-page.ts'
 import { faultSentence, fieldsHtml } from './fields.ts'
 import { askedBy, type VetFormInput } from './input.ts'
 
@@ -77,11 +78,6 @@ function phonesHtml({ file: { clinic } }: VetFormInput): Html {
   return html`<p>${phoneHtml(words.phoneDay, clinic.phone)}${night}</p>`
 }
 
-function phoneHtml(sentence: string, phone: string): Html {
-  const [before = '', after = ''] = sentence.split('{phone}')
-  return html`${before}<a href="tel:${phone.replaceAll(/[^\d+]/g, '')}">${phone}</a>${after}`
-}
-
 /** Only what came through this very link: a second look is told from the first. */
 function beforeHtml({ file, link }: VetFormInput): Html {
   const sent = file.theCase.live('vet-answer').filter(({ header }) => header.device.id === link.id)
@@ -114,20 +110,5 @@ ${phone ?? html``}${tooMany ? html`<p>${closed.wait}</p>` : html``}
 }
 
 function documentHtml(title: string, body: readonly Html[]): string {
-  return html`<!doctype html>
-<html lang="en">
-<head>
-<meta charset="utf-8">
-<meta name="viewport" content="width=device-width, initial-scale=1">
-<meta name="robots" content="noindex, nofollow, noarchive">
-<meta name="referrer" content="no-referrer">
-<meta name="format-detection" content="telephone=no">
-<title>${title}</title>
-<link rel="stylesheet" href="/v/page.css">
-</head>
-<body>
-${body}
-</body>
-</html>
-`.text
+  return privatePageHtml({ language: 'en', title, style: '/v/page.css', body })
 }

@@ -1,7 +1,7 @@
 import { constants, copyFileSync, existsSync, mkdtempSync, renameSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { endedByRestore } from '#actions/owner/owner-links.ts'
+import { endedByRestore } from '#actions/people/case-link.ts'
 import { type Projector, StoreError } from '#actions/store.ts'
 import { ChainWalk } from '#core/journal/chain.ts'
 import type { OpenStore } from '../journal-store.ts'

@@ -1,10 +1,10 @@
 import { useRef, useState } from 'react'
-import { ownerLinksInEnglish as words } from '#content/wording/app-owner-links.ts'
+import { caseLinksInEnglish as words } from '#content/wording/app-case-links.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { Notice } from '../../design/notice.tsx'
 import { sayWhen } from '../../design/say-when.ts'
+import styles from './case-links.module.css'
 import { useCaseView } from './case-view.ts'
-import styles from './owner-links.module.css'
 
 export type MadeLink = {
   readonly id: string

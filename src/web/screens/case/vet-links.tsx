@@ -2,24 +2,22 @@ import { type FormEvent, useState } from 'react'
 import { Link } from 'wouter'
 import type { VetLinksAnswer } from '#actions/vet/list-vet-links.ts'
 import { vetStretches } from '#content/follow-up/vet-link-rules.ts'
-import { ownerLinksInEnglish } from '#content/wording/app-owner-links.ts'
 import { vetLinksInEnglish as words } from '#content/wording/app-vet-links.ts'
 import { owedInEnglish } from '#content/wording/owed.ts'
-import { contactNamed, personNamed } from '#core/journal/clinic.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { sayOwed } from '#core/owed/owed-wording.ts'
 import { askOfVet, operatedEars } from '#core/vet/asked-of-vet.ts'
 import { ReadingView } from '../../design/reading-view.tsx'
-import { sayDay, sayWhen } from '../../design/say-when.ts'
-import { call } from '../../journal/api.ts'
-import { useAction } from '../../journal/cases.ts'
+import { sayDay } from '../../design/say-when.ts'
 import { useWho } from '../../session/use-who.ts'
-import { DoingNote, useDoing } from '../settings/doing.tsx'
+import { DoingNote } from '../settings/doing.tsx'
 import { AskedPart } from './asked-part.tsx'
 import { contactsHref } from './case-hrefs.ts'
+import styles from './case-links.module.css'
 import { useCaseView } from './case-view.ts'
-import { LinkAddress, type MadeLink } from './link-address.tsx'
-import styles from './owner-links.module.css'
+import { LinkAddress } from './link-address.tsx'
+import { LinkList } from './link-list.tsx'
+import { useCaseLinks } from './use-case-links.ts'
 
 export const vetLinksHref = '#referring-practice'
 
@@ -36,42 +34,27 @@ export function VetLinks() {
 }
 
 function LinksNow() {
-  const { file } = useCaseView()
   const { me } = useWho()
-  const reading = useAction<VetLinksAnswer>('list-vet-links', { stream: file.stream })
-  const [made, setMade] = useState<MadeLink | null>(null)
-  const { doing, run, working } = useDoing()
-  const make = (vet: Vet, asked: string) =>
-    run(async () => {
-      const stretch = vetStretches.find((one) => one === asked)
-      const ask = stretch ? { kind: 'stretch', stretch } : { kind: 'look', owed: asked }
-      const link = await call<Omit<MadeLink, 'name'>>('make-vet-link', {
-        stream: file.stream,
-        contact: vet.contact,
-        ask,
-      })
-      setMade({ ...link, name: vet.name })
-      reading.again()
-      return ''
-    })
-  const end = (link: Listed, name: string) =>
-    run(async () => {
-      await call('revoke-vet-link', { link: link.id })
-      if (made?.id === link.id) setMade(null)
-      reading.again()
-      return fill(words.endDone, { name })
-    })
+  const { reading, made, doing, working, make, end } = useCaseLinks<VetLinksAnswer>('vet')
+  const makeFor = ({ contact, name }: Vet, asked: string) => {
+    const stretch = vetStretches.find((one) => one === asked)
+    return make(name, { contact, ask: stretch ? { kind: 'stretch', stretch } : { kind: 'look', owed: asked } })
+  }
+  const whose = ({ asked, side }: Listed, name: string) => {
+    const about = { name, asked: words.asks[asked], side: side ?? '' }
+    return fill(side === null ? words.whose : words.whoseEar, about)
+  }
   return (
     <div className={styles.links}>
       <p className="soft">{words.lead}</p>
-      {me.role === 'read-only' && <p>{ownerLinksInEnglish.readOnly}</p>}
+      {me.role === 'read-only' && <p>{words.readOnly}</p>}
       <ReadingView reading={reading} again={reading.again}>
         {({ links, vets }) => (
           <>
-            {me.role !== 'read-only' && <Maker vets={vets} working={working} make={make} />}
+            {me.role !== 'read-only' && <Maker vets={vets} working={working} make={makeFor} />}
             <DoingNote doing={doing} />
             {made && <LinkAddress made={made} />}
-            {links.length === 0 ? <p className="soft">{words.none}</p> : <LinkList links={links} end={end} />}
+            <LinkList links={links} words={words} whose={whose} end={end} />
           </>
         )}
       </ReadingView>
@@ -145,57 +128,4 @@ function Maker(props: {
       </p>
     </form>
   )
-}
-
-type End = (link: Listed, name: string) => Promise<unknown>
-
-function LinkList({ links, end }: { readonly links: readonly Listed[]; readonly end: End }) {
-  const { file } = useCaseView()
-  const { me } = useWho()
-  const { made, opens, opened } = ownerLinksInEnglish.columns
-  const say = (at: string) => sayWhen(at, file.clinic.zone)
-  return (
-    <ul aria-label={words.list} className={`bare ${styles.list}`}>
-      {[...links].reverse().map((link) => {
-        const name = contactNamed(file, link.contact)
-        const about = { name, asked: words.asks[link.asked], side: link.side ?? '' }
-        const by = { when: say(link.madeAt), person: personNamed(file, link.madeBy) }
-        const facts = [
-          [made, fill(ownerLinksInEnglish.madeBy, by)],
-          [opens, sayState(link, say, (id) => personNamed(file, id))],
-          [opened, link.lastOpenedAt === null ? ownerLinksInEnglish.never : say(link.lastOpenedAt)],
-        ] as const
-        return (
-          <li key={link.id} data-state={link.state}>
-            <p className={styles.who}>{fill(link.side === null ? words.whose : words.whoseEar, about)}</p>
-            <dl>
-              {facts.map(([term, said]) => (
-                <div key={term}>
-                  <dt>{term}</dt>
-                  <dd>{said}</dd>
-                </div>
-              ))}
-            </dl>
-            {link.state === 'open' && me.role !== 'read-only' && (
-              <button
-                type="button"
-                aria-label={fill(words.endOf, { name, when: say(link.madeAt) })}
-                onClick={() => confirm(fill(words.endSure, { name })) && void end(link, name)}
-              >
-                {ownerLinksInEnglish.end}
-              </button>
-            )}
-          </li>
-        )
-      })}
-    </ul>
-  )
-}
-
-function sayState(link: Listed, say: (at: string) => string, nameOf: (id: string) => string): string {
-  const { state, expiresAt, revokedAt, revokedBy } = link
-  if (state === 'open') return fill(ownerLinksInEnglish.opensUntil, { when: say(expiresAt) })
-  if (state !== 'ended' || revokedAt === null || revokedBy === null) return words.states[state]
-  const about = { when: say(revokedAt), person: nameOf(revokedBy) }
-  return fill(revokedBy === 'restore' ? ownerLinksInEnglish.endedByRestore : ownerLinksInEnglish.endedBy, about)
 }
