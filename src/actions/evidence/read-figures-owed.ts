@@ -8,10 +8,7 @@ import { dueDays, type OwnCount } from '#core/evidence/own/count-own.ts'
 import type { OperatedEar } from '#core/evidence/own/operated-ear.ts'
 import { type OwnCountingRules, ownOutcomes } from '#core/evidence/own/own-outcome.ts'
 import { publishedFor } from '#core/evidence/published.ts'
-import { currentRows } from '#core/journal/case-file.ts'
 import type { StoredEntry } from '#core/journal/entry.ts'
-import { fold } from '#core/journal/fold.ts'
-import type { Row } from '#core/journal/journal-file.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { sayCount } from '#core/outcome/say-count.ts'
 import { type ChangedFigure, type FiguresOwed, owedFigures } from '#core/owed/figures.ts'
@@ -56,12 +53,7 @@ export const readFiguresOwed = defineAction({
   run: async (_, world): Promise<FiguresOwedAnswer> => {
     const { clinic } = callerIn(world)
     const { store, clock } = world
-    const { ears, today, rules } = await operatedHere(clinic, world)
-    const zone =
-      currentRows((await store.registers(clinic)) as readonly Row[])
-        .clinic.values()
-        .next().value?.zone ?? 'UTC'
-    const house = fold(await store.stream(clinic, 'clinic'))
+    const { ears, today, zone, house, rules } = await operatedHere(clinic, world)
     const late = await store.ofKinds(clinic, ['late-event'])
     const counts = countsOf(ears, today, rules)
     const owed = groupsIn(counts).flatMap(({ species, procedure }) => {

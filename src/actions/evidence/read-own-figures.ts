@@ -172,19 +172,15 @@ export const readOwnFigures = defineAction({
   },
 })
 
-/** Every operated ear of the clinic, the day where it is, and how this house counts. */
-export async function operatedHere(
-  clinic: string,
-  { store, clock }: Pick<World, 'store' | 'clock'>,
-): Promise<{ readonly ears: OperatedEar[]; readonly today: string; readonly rules: OwnCountingRules }> {
+/** Every operated ear of the clinic, the day and the zone where it is, its own stream, and how this house counts. */
+export async function operatedHere(clinic: string, { store, clock }: Pick<World, 'store' | 'clock'>) {
   const register = currentRows((await store.registers(clinic)) as readonly Row[])
     .clinic.values()
     .next().value
-  return {
-    ears: earsIn(await store.operated(clinic)),
-    today: dayOf({ at: clock.now(), zone: register?.zone ?? 'UTC' }),
-    rules: ownRulesOf(fold(await store.stream(clinic, 'clinic')), ownCounting),
-  }
+  const zone = register?.zone ?? 'UTC'
+  const ears = earsIn(await store.operated(clinic))
+  const house = fold(await store.stream(clinic, 'clinic'))
+  return { ears, today: dayOf({ at: clock.now(), zone }), zone, house, rules: ownRulesOf(house, ownCounting) }
 }
 
 /** Cases that are merged hold the same operation twice; it is counted once. */

@@ -4,7 +4,6 @@ import { sides, speciesList } from '#core/animal/species.ts'
 import { countOwn } from '#core/evidence/own/count-own.ts'
 import type { OperatedEar } from '#core/evidence/own/operated-ear.ts'
 import type { OwnCountingRules } from '#core/evidence/own/own-outcome.ts'
-import { fold } from '#core/journal/fold.ts'
 import { changedNumbers, reportErratum } from '#core/journal/kinds/report-erratum.ts'
 import { reportFrozen } from '#core/journal/kinds/report-frozen.ts'
 import { earsOfYear, operationsIn } from '#core/yearly/freeze-year.ts'
@@ -95,9 +94,9 @@ export const readYears = defineAction({
     // Asked first: what comes in while it is read is owed again rather than passed over.
     const readUntil = await store.position(clinic)
     const remaking = await store.remaking(clinic)
-    const { ears, today, rules } = await operatedHere(clinic, world)
+    const { ears, today, house, rules } = await operatedHere(clinic, world)
     const rows = await store.registers(clinic)
-    const reports = frozenReports(fold(await store.stream(clinic, 'clinic')))
+    const reports = frozenReports(house)
     const frozenOf = async (report: (typeof reports)[number]) => {
       const made = await remakeReport(store, clinic, report)
       const found = await owingOf(report, made.kind === 'remade' ? made.frozen : null, { store, clinic, rows, ears })

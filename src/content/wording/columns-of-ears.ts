@@ -22,6 +22,18 @@ export const neutralised: ColumnWords = {
   values: 'UTF-8, comma, CRLF, quotes doubled (RFC 4180); decimal point; an empty cell is not known or not recorded',
 }
 
+/** Of which operation, in which animals: the same in every table. */
+export const whichOperation: readonly ColumnWords[] = [
+  { column: 'species', means: 'Dogs and cats are never counted together.', unit: '', values: 'dog, cat' },
+  {
+    column: 'procedure',
+    means: 'The operation.',
+    unit: '',
+    values:
+      'teca-lbo, ventral-bulla-osteotomy, traction, lateral-wall-resection, vertical-canal-ablation, subtotal-ablation',
+  },
+]
+
 /** The de-identified ears: one row for one operated ear. */
 export const columnsOfEars: readonly ColumnWords[] = [
   {
@@ -42,14 +54,7 @@ export const columnsOfEars: readonly ColumnWords[] = [
     unit: '',
     values: '1, 2, 3 …',
   },
-  { column: 'species', means: 'Dogs and cats are never counted together.', unit: '', values: 'dog, cat' },
-  {
-    column: 'procedure',
-    means: 'The operation.',
-    unit: '',
-    values:
-      'teca-lbo, ventral-bulla-osteotomy, traction, lateral-wall-resection, vertical-canal-ablation, subtotal-ablation',
-  },
+  ...whichOperation,
   { column: 'side', means: 'The operated side of the animal.', unit: '', values: 'LEFT, RIGHT' },
   {
     column: 'year',

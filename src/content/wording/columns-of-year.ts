@@ -1,5 +1,5 @@
 import { ownOutcomes } from '#core/evidence/own/own-outcome.ts'
-import type { ColumnWords } from './columns-of-ears.ts'
+import { type ColumnWords, whichOperation } from './columns-of-ears.ts'
 
 const share = { unit: 'share from 0 to 1', values: 'decimal; empty where no share is said' }
 const count = { unit: '', values: 'whole number' }
@@ -13,14 +13,7 @@ export const columnsOfYear: readonly ColumnWords[] = [
     unit: 'day',
     values: 'like 2026-11-30',
   },
-  { column: 'species', means: 'Dogs and cats are never counted together.', unit: '', values: 'dog, cat' },
-  {
-    column: 'procedure',
-    means: 'The operation.',
-    unit: '',
-    values:
-      'teca-lbo, ventral-bulla-osteotomy, traction, lateral-wall-resection, vertical-canal-ablation, subtotal-ablation',
-  },
+  ...whichOperation,
   {
     column: 'unit',
     means: 'What counts once: an ear; an animal with both its ears; both ears under one anaesthetic.',

@@ -1,5 +1,4 @@
 import type { OwnTroubleAnswer } from '#actions/evidence/read-own-trouble.ts'
-import { definitionsDiffer } from '#content/outcomes/definitions-differ.ts'
 import { troubleRules } from '#content/outcomes/trouble-rules.ts'
 import { troubleScreenInEnglish } from '#content/wording/app-trouble.ts'
 import { troubleInEnglish as said } from '#content/wording/trouble.ts'
@@ -9,6 +8,7 @@ import { fill } from '#core/outcome/finding.ts'
 import { Provenance } from '../../design/provenance.tsx'
 import { ReadingView } from '../../design/reading-view.tsx'
 import { useAction } from '../../journal/cases.ts'
+import { DefinitionsDiffer } from '../case/trouble/definitions-differ.tsx'
 import { TroubleEvents } from './trouble-events.tsx'
 import { TroubleSchemes } from './trouble-schemes.tsx'
 
@@ -26,15 +26,7 @@ export function TroubleResults(props: {
   return (
     <>
       <h3>{words.title}</h3>
-      <p className="soft">
-        {fill(words.differs, {
-          papers: String(definitionsDiffer.value.papers),
-          mention: String(definitionsDiffer.value.mention),
-          define: String(definitionsDiffer.value.define),
-          gradable: String(definitionsDiffer.value.gradable),
-        })}{' '}
-        <Provenance fact={definitionsDiffer} />
-      </p>
+      <DefinitionsDiffer said={words.differs} />
       <ReadingView reading={found} again={found.again}>
         {({ ear, animal }) => (
           <>

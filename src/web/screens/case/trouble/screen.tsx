@@ -1,7 +1,6 @@
 import { useMemo } from 'react'
 import { Link } from 'wouter'
 import { ownCounting } from '#content/evidence/own-counting.ts'
-import { definitionsDiffer } from '#content/outcomes/definitions-differ.ts'
 import { caseInEnglish } from '#content/wording/app-case.ts'
 import { troubleScreenInEnglish as words } from '#content/wording/app-trouble.ts'
 import type { Side } from '#core/animal/species.ts'
@@ -11,12 +10,12 @@ import { writersOf } from '#core/people/may-write.ts'
 import { Caution } from '../../../design/caution.tsx'
 import { Notice } from '../../../design/notice.tsx'
 import { Page } from '../../../design/page.tsx'
-import { Provenance } from '../../../design/provenance.tsx'
 import { useWho } from '../../../session/use-who.ts'
 import { casePageHref, entryHref, writeHref } from '../case-hrefs.ts'
 import { CaseLine } from '../case-line.tsx'
 import { useCaseView } from '../case-view.ts'
 import { WithCase } from '../with-case.tsx'
+import { DefinitionsDiffer } from './definitions-differ.tsx'
 import styles from './trouble.module.css'
 import { TroublePart } from './trouble-part.tsx'
 
@@ -56,15 +55,7 @@ function TroublePage() {
           <WriteLinks sides={[...new Set(done.map(({ side }) => side))]} />
         </>
       )}
-      <p className="soft">
-        {fill(words.differs, {
-          papers: String(definitionsDiffer.value.papers),
-          mention: String(definitionsDiffer.value.mention),
-          define: String(definitionsDiffer.value.define),
-          gradable: String(definitionsDiffer.value.gradable),
-        })}{' '}
-        <Provenance fact={definitionsDiffer} />
-      </p>
+      <DefinitionsDiffer said={words.differs} />
       <Caution />
       <p data-screen-only>
         <Link href={casePageHref(id)}>{caseInEnglish.history.back}</Link>
