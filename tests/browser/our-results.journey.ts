@@ -170,6 +170,17 @@ test('forty ears of thirty-four dogs, nine lost, two faces that stayed weak: bot
   await expect(page.getByText('No signed summary says its main reason yet.')).toBeVisible()
   await page.getByText('The curve as a table').click()
   await expect(page.getByRole('columnheader', { name: 'Followed' })).toBeVisible()
+  // Behind every line of it, and behind the whole course: who had one, who died, who is still followed, who is lost.
+  const course = page.getByRole('table').filter({ has: page.getByRole('columnheader', { name: 'Followed' }) })
+  await course.getByRole('button', { name: 'Which cases, day 200' }).click()
+  await expect(course.getByText('With one, on this day: 1')).toBeVisible()
+  await expect(course.getByText('Last heard of before this day, without one: 8')).toBeVisible()
+  await expect(course.getByText('Died before this day, without one: 1')).toBeVisible()
+  await expect(course.getByText('Followed longer, without one so far: 30')).toBeVisible()
+  await expect(course.getByRole('link', { name: /^Dog 20, LEFT, .*; 200 days after it$/ })).toBeVisible()
+  await page.getByText('Which cases, at 12 months').click()
+  await expect(page.getByText('With one, before this day: 1')).toBeVisible()
+  await expect(course.getByText('With one, before this day')).toHaveCount(0)
 
   // In their order, against what the studies let expect; how often the design is wrong stands beside it.
   await expect(page.getByText('Weak face that stayed: no study gives a share to watch against.')).toBeVisible()
@@ -202,6 +213,11 @@ test('a run of late tracts makes the line signal; how often such a line is wrong
   await expect(page.getByText(/^The line asks whether the odds are 2 times those of the studies/).first()).toBeVisible()
   await page.getByText('The line as a table').first().click()
   await expect(page.getByRole('columnheader', { name: 'Signal' }).first()).toBeVisible()
+  // The cases that the line is drawn of, in the order of their operations.
+  const watched = page.getByRole('img', { name: /^Late swelling.*the line over 32 results/ }).locator('..')
+  await watched.getByText('Which cases').click()
+  await expect(watched.getByText('Had it: 8')).toBeVisible()
+  await expect(watched.getByText('Did not have it: 24')).toBeVisible()
 })
 
 test('two reasons for operating with twenty ears each: counted apart and compared over time, a death at month two an end of its own', async ({

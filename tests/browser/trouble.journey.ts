@@ -130,7 +130,12 @@ test('a wound gap is graded by what it needed, and rises when it is operated aga
   await expect(counted).toContainText(
     'Decided as a complication: 1; expected sequela: 0; failure to cure: 0; not decided yet: 0.',
   )
+  await counted.getByText('Which cases').click()
+  await expect(counted.getByText('Had it: 1')).toBeVisible()
+  await expect(counted.getByRole('link', { name: /^Figs, LEFT, / })).toBeVisible()
   const horner = byEars.getByRole('listitem').filter({ hasText: 'Horner' })
+  await horner.getByText('Which cases').click()
+  await expect(horner.getByText('There before; not known since: 1')).toBeVisible()
   await expect(horner).toContainText('Left out, because it was there before and is no worse: 1.')
   await expect(page.getByText(/^These rates cannot be compared with published ones\./).first()).toBeVisible()
   await expect(

@@ -28,6 +28,7 @@ const counted = z.object({
       }),
       before: count,
       early: count,
+      acrossAnimals: z.object({ low: z.number(), high: z.number() }).nullable(),
     }),
   ),
   schemes: z.array(

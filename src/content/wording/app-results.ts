@@ -3,6 +3,8 @@ export const resultsInEnglish = {
   title: 'Our results',
   lead: 'What our own record knows of the ears we operated. How much is known comes first. Nothing here is said to an owner before a person approves it.',
   none: 'No operation is on record yet. The first figures appear here after the first operation, as soon as somebody has looked.',
+  contents: 'Operations on this page',
+  contentsEars: { one: '1 ear', many: '{count} ears' },
   of: '{animals}: {procedure}',
   animals: { dog: 'Dogs', cat: 'Cats' },
   counted: 'Counted on {day}.',
@@ -22,6 +24,12 @@ export const resultsInEnglish = {
     shown: '{events} of {total} known had it: {share} of 100, between {low} and {high}.',
   },
   complete: 'Everybody due is known.',
+  /** Said once for a list, in place of the same remark on every line. */
+  allComplete: 'Of every line, everybody due is known.',
+  silent: {
+    nobody: 'Nobody is due yet for {outcomes}.',
+    unknown: '{due} due, and nobody is known, for {outcomes}.',
+  },
   lost: '{total} of {due} due are known. If none of the others had it, it is {low} of 100; if all had, {high}.',
   wilson: 'Between {low} and {high} by Wilson’s interval; the one above is exact.',
   acrossAnimals: 'With two ears of one animal taken as tied to each other: between {low} and {high}.',
@@ -30,7 +38,8 @@ export const resultsInEnglish = {
   waitingWith: '{count} not due yet; {events} of them had it already.',
   approvedAs: 'Owners hear {events} of {total}, as counted on {day}.',
   approvedOther: 'Owners still hear {events} of {total}, as counted on {day}.',
-  notApproved: 'Owners hear only the studies.',
+  notApproved: 'Of all of these, owners hear only the studies.',
+  notApprovedOthers: 'Of the others, owners hear only the studies.',
   approve: 'Approve these counts for owners',
   owed: {
     what: 'Approve what owners read: {animals}, {procedure}',
@@ -86,6 +95,15 @@ export const resultsInEnglish = {
     caption: 'In one picture: {of}, {unit}',
     columns: { outcome: 'Outcome', counted: 'Had it', share: 'Of 100', interval: '95 % interval' },
     scale: '0 to {top} of 100',
+    /** Only where a row has one. */
+    more: {
+      wilson: 'Wilson',
+      across: 'Two ears tied',
+      lost: 'Not known',
+      span: 'If none, if all of those',
+    },
+    others: 'All others',
+    othersNone: 'nobody known',
     counted: '{events} of {total}',
     upTo: 'up to {high}',
     between: '{low} to {high}',
@@ -121,6 +139,8 @@ export const resultsInEnglish = {
   },
   behindNobody: 'None.',
   behindLine: '{name}, {sides}, {day}',
+  behindAfter: '{name}, {sides}, {day}; {after} days after it',
+  behindDay: 'Which cases, day {day}',
   time: {
     title: 'Late swelling, abscess or draining tract, over time',
     counted:
@@ -148,6 +168,22 @@ export const resultsInEnglish = {
       share: 'Of 100',
       interval: '95 % interval',
     },
+    /** Of the whole course, and of one day of it. */
+    behindAll: {
+      event: 'With one',
+      died: 'Ended before one by death',
+      left: 'Without one when somebody last knew how it was',
+    },
+    behind: {
+      event: 'With one, on this day',
+      died: 'Died on this day, without one',
+      left: 'Last heard of on this day, without one',
+      followed: 'Followed longer, without one so far',
+      'earlier-event': 'With one, before this day',
+      'earlier-died': 'Died before this day, without one',
+      'earlier-left': 'Last heard of before this day, without one',
+    },
+    behindAt: 'Which cases, at {months} months',
     method:
       'Aalen–Johansen, variance by the delta method, limits on the log-log scale; the mean is that of the curve without the event, by Kaplan–Meier. An ear counts until the last day on which anybody knew how it was; a tract of which only the month or the year is known counts from its first day.',
   },
@@ -160,13 +196,15 @@ export const resultsInEnglish = {
     halfNotReached: 'So far fewer than half are back.',
     range: ' (between {low} and {high})',
     rangeOpen: ' (not before {low})',
+    behind: { back: 'Back', 'not-back': 'Not back at the last look' },
     method:
       'Days are those of the look at which it was seen; it may have come back sooner. Kaplan–Meier, log-log limits.',
   },
   watch: {
     title: 'Watched in their order',
     lead: 'Each result that is known, in the order of the operations, against what the studies let expect. A line that climbs says: look at these cases together. It says nothing of any person, and is not adjusted for how ill the animals were.',
-    tooFew: '{outcome}, by {unit}: {known} known. No chart is drawn of fewer than {least}.',
+    tooFew: 'No chart is drawn of fewer than {least} known: {outcomes}.',
+    tooFewOne: '{outcome}, by {unit}, {known}',
     nothing: '{outcome}: no study gives a share to watch against.',
     calm: '{outcome}, by {unit}: {known} known, {events} with it; the studies let expect {risk} of 100. The line stands at {value} and has not reached {limit}.',
     signal:

@@ -3,8 +3,11 @@ import { cookWindows } from '#content/outcomes/schemes/cook-2010.ts'
 import { complicationSchemes } from '#content/outcomes/schemes/index.ts'
 import { troubleRules } from '#content/outcomes/trouble-rules.ts'
 import type { TroubleFacts } from '#core/complications/trouble.ts'
+import { wilsonInterval } from '#core/stats/proportion-interval.ts'
 import { countTrouble } from './count-trouble.ts'
 import { earForTests } from './ears-for-tests.ts'
+import { gradeStandings, windowStandings } from './trouble-behind.ts'
+import { standingIn, troubleGroups } from './trouble-groups.ts'
 
 const how = {
   today: '2025-06-01',
@@ -98,5 +101,60 @@ describe('our own trouble', () => {
     const late: TroubleFacts = { ...gap, event: 'deep-infection', on: '2025-05-20' }
     const { windows } = countTrouble(ofEars, [earForTests(1, { ...seen, troubles: [gap, late] })], how)
     expect(windows.map(({ count }) => count)).toEqual([1, 1, 0, 0])
+  })
+
+  it('takes two ears of one animal as tied: never narrower than Wilson’s, and none where every animal has one ear', () => {
+    const pairs = Array.from({ length: 24 }, (_, i) =>
+      earForTests(i, { ...seen, animal: `animal-${Math.floor(i / 2)}`, troubles: i < 4 ? [gap] : [] }),
+    )
+    const wilson = wilsonInterval({ events: 4, total: 24 })
+    if (wilson.kind === 'refusal') throw new Error('24 ears are counted.')
+    const tied = countTrouble(ofEars, pairs, how).events[0]?.acrossAnimals
+    expect(tied?.low).toBeLessThan(wilson.answer.low)
+    expect(tied?.high).toBeGreaterThan(wilson.answer.high)
+    expect(countTrouble(ofAnimals, pairs, how).events[0]?.acrossAnimals).toBeNull()
+    const alone = pairs.map((ear, i) => ({ ...ear, animal: `animal-${i}` }))
+    expect(countTrouble(ofEars, alone, how).events[0]?.acrossAnimals).toBeNull()
+  })
+})
+
+describe('the ears behind our own trouble', () => {
+  const same: TroubleFacts = { ...gap, before: 'same', decision: null }
+  const ears = [
+    earForTests(1, { ...seen, troubles: [gap] }),
+    earForTests(2, seen),
+    earForTests(3),
+    earForTests(4, { ...seen, troubles: [same] }),
+    earForTests(5, { troubles: [same] }),
+    earForTests(6, { on: '2025-05-20', troubles: [{ ...gap, on: '2025-05-26' }] }),
+    earForTests(7, { on: '2025-05-20' }),
+  ]
+  const groups = troubleGroups(ofEars, ears)
+
+  it('stand where they are counted, kind by kind', () => {
+    const stands = groups.map((group) => standingIn('wound-gap', group, how).standing)
+    expect(stands).toEqual(['events', 'free', 'lost', 'before', 'lost-before', 'early', 'notYetDue'])
+    expect(countTrouble(ofEars, ears, how).events[0]).toMatchObject({
+      events: 1,
+      followed: 3,
+      operated: 5,
+      notYetDue: 2,
+      before: 2,
+      early: 1,
+    })
+  })
+
+  it('are as many as every grade and every stretch says', () => {
+    const when = { early: troubleRules.early.value, today: how.today }
+    const counted = countTrouble(ofEars, ears, how)
+    for (const scheme of complicationSchemes) {
+      const stands = gradeStandings(scheme, groups, when).map(({ standing }) => standing)
+      const { grades = [] } = counted.schemes.find((one) => one.scheme === scheme.id) ?? {}
+      for (const { grade, count } of grades) expect(stands.filter((one) => one === grade)).toHaveLength(count)
+      expect(stands).toHaveLength(ears.length)
+    }
+    const stretches = windowStandings(how.windows, groups, when).map(({ standing }) => standing)
+    for (const { window, count } of counted.windows)
+      expect(stretches.filter((one) => one === window)).toHaveLength(count)
   })
 })

@@ -1,6 +1,6 @@
 import type { ProcedureId } from '#core/animal/procedure.ts'
 import type { Species } from '#core/animal/species.ts'
-import { clusteredInterval } from '#core/stats/clustered-proportion.ts'
+import { acrossAnimals } from '#core/stats/across-animals.ts'
 import type { Interval } from '#core/stats/proportion-interval.ts'
 import { addDays } from '#core/time/calendar-day.ts'
 import { type CountUnit, countUnits } from '../study.ts'
@@ -90,7 +90,10 @@ function countOf(question: OwnQuestion, groups: readonly CountedGroup[]): OwnCou
     events: events.length,
     total: events.length + free.length,
     lost: lost.length,
-    acrossAnimals: question.unit === 'ear' ? acrossAnimals([...events, ...free]) : null,
+    acrossAnimals:
+      question.unit === 'ear'
+        ? acrossAnimals([...events, ...free].map(({ known, ears: [{ animal }] }) => ({ animal, had: known === true })))
+        : null,
     died: lost.filter(({ died }) => died).length,
     notYetDue: waiting.length,
     notYetDueWithEvent: waiting.filter(({ known }) => known).length,
@@ -141,20 +144,6 @@ function standingsOf(
     const standing = due ? (known === null ? 'lost' : known ? 'events' : 'free') : 'notYetDue'
     return { ...group, standing, known }
   })
-}
-
-function acrossAnimals(groups: readonly CountedGroup[]): OwnCount['acrossAnimals'] {
-  const animals = new Map<string, { events: number; total: number }>()
-  for (const {
-    known,
-    ears: [{ animal }],
-  } of groups) {
-    const before = animals.get(animal) ?? { events: 0, total: 0 }
-    animals.set(animal, { events: before.events + (known ? 1 : 0), total: before.total + 1 })
-  }
-  if (animals.size === groups.length) return null
-  const found = clusteredInterval([...animals.values()])
-  return found.kind === 'answer' ? found.answer.interval : null
 }
 
 /** The day from which on an ear without an answer is lost and no longer only recent. */

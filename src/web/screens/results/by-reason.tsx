@@ -3,6 +3,7 @@ import { resultsInEnglish } from '#content/wording/app-results.ts'
 import { reasonGroupNames } from '#content/wording/main-reasons.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { CountList } from './count-list.tsx'
+import { rowsOfCounts } from './own-counts.ts'
 import { RateChart } from './rate-chart.tsx'
 import styles from './results.module.css'
 
@@ -32,7 +33,7 @@ export function ByReason(props: {
             <details key={reason}>
               <summary>{fill(words.of, { reason: capital(reasonGroupNames[reason]), ears: String(ears) })}</summary>
               <CountList label={label} counts={[...counts]} reason={reason} approved={null} shownFrom={shownFrom} />
-              <RateChart caption={label} counts={[...counts]} shownFrom={shownFrom} />
+              <RateChart caption={label} rows={rowsOfCounts([...counts])} shownFrom={shownFrom} />
             </details>
           )
         })}

@@ -13,11 +13,22 @@ import { Approve } from './approve.tsx'
 import { ByReason } from './by-reason.tsx'
 import { CountList } from './count-list.tsx'
 import { OverTime } from './over-time.tsx'
-import type { OwnCounts } from './own-counts.ts'
+import { type OwnCounts, rowsOfCounts } from './own-counts.ts'
 import { RateChart } from './rate-chart.tsx'
 import styles from './results.module.css'
 import { TroubleResults } from './trouble-results.tsx'
 import { Watched } from './watched.tsx'
+
+export type OperationOf = { readonly species: Species; readonly procedure: ProcedureId }
+
+/** What a link to the part of one operation names. */
+export function idOf({ species, procedure }: OperationOf): string {
+  return `results-${species}-${procedure}`
+}
+
+export function sayOperation({ species, procedure }: OperationOf): string {
+  return fill(words.of, { animals: words.animals[species], procedure: namesInEnglish.procedures[procedure] })
+}
 
 /** One operation in one species: ears first, then the same by animals and by operations, never added. */
 export function OperationResults(props: {
@@ -32,7 +43,7 @@ export function OperationResults(props: {
   readonly again: () => void
 }) {
   const { species, procedure, counts, byReason, times, today, rules, file, again } = props
-  const of = fill(words.of, { animals: words.animals[species], procedure: namesInEnglish.procedures[procedure] })
+  const of = sayOperation({ species, procedure })
   const approved = approvedFor(file.house, species, procedure)
   const standing = file.house
     .live('figures-approved')
@@ -41,7 +52,7 @@ export function OperationResults(props: {
     .live('figures-left')
     .findLast(({ body }) => body.species === species && body.procedure === procedure)
   const left = looked && (!approved || looked.at > approved.at) ? looked : null
-  const id = `results-${species}-${procedure}`
+  const id = idOf({ species, procedure })
   const inUnit = (unit: (typeof countUnits)[number]) => counts.filter(({ question }) => question.unit === unit)
   const list = (unit: (typeof countUnits)[number]) => (
     <>
@@ -53,7 +64,7 @@ export function OperationResults(props: {
       />
       <RateChart
         caption={fill(words.rates.caption, { of, unit: words.unit[unit].toLowerCase() })}
-        counts={inUnit(unit)}
+        rows={rowsOfCounts(inUnit(unit))}
         shownFrom={rules.shownFrom.value}
       />
     </>
@@ -84,7 +95,7 @@ export function OperationResults(props: {
       ))}
       <p className="soft">{words.unitLead.ear}</p>
       {list('ear')}
-      <p className="soft">{words.rates.how}</p>
+      {inUnit('ear').some(({ total }) => total > 0) && <p className="soft">{words.rates.how}</p>}
       {countUnits
         .filter((unit) => unit !== 'ear')
         .map((unit) => (
@@ -95,7 +106,7 @@ export function OperationResults(props: {
           </details>
         ))}
       <ByReason of={of} groups={byReason} tracts={times?.reasons} shownFrom={rules.shownFrom.value} />
-      {times && <OverTime tract={times.tract} blink={times.blink} enough={rules.followedEnough.value} />}
+      {times && <OverTime times={times} enough={rules.followedEnough.value} />}
       {times && <Watched watched={times.watched} />}
       <TroubleResults species={species} procedure={procedure} of={of} shownFrom={rules.shownFrom.value} />
       <Approve

@@ -2,40 +2,55 @@ import type { OwnFiguresAnswer } from '#actions/evidence/read-own-figures.ts'
 import { resultsInEnglish } from '#content/wording/app-results.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { sayCalendarDay } from '#core/time/calendar-day.ts'
-import { ColumnHeads } from '../../design/column-heads.tsx'
+import { CasesBehind } from './cases-behind.tsx'
 import { IncidenceChart } from './incidence-chart.tsx'
 import styles from './results.module.css'
+import { wholeEnds } from './say-count.ts'
+import { TractTable } from './tract-table.tsx'
 
 type Times = OwnFiguresAnswer['times'][number]
 type Tract = Times['tract']
 
 const { time: words, blink: blinkWords } = resultsInEnglish
 
-/** Late tracts and the blink over time: sentences first, then the curve, then its table. */
-export function OverTime({ tract, blink, enough }: Pick<Times, 'tract' | 'blink'> & { readonly enough: number }) {
+type Said = { readonly text: string; readonly behind?: { readonly day: number | null; readonly label: string } }
+
+/** Late tracts and the blink over time: sentences first, then the curve, then its table; the cases behind each count. */
+export function OverTime({ times, enough }: { readonly times: Times; readonly enough: number }) {
+  const { species, procedure, tract, blink } = times
   const drawn = tract.steps.flatMap(({ share, ...step }) => (share === null ? [] : [{ ...step, share }]))
   return (
     <>
       <h3>{words.title}</h3>
-      {saidOf(tract, enough).map((sentence) => (
-        <p key={sentence}>{sentence}</p>
+      {saidOf(tract, enough).map(({ text, behind }) => (
+        <div key={text} className={styles.said}>
+          <p>{text}</p>
+          {behind && (
+            <CasesBehind
+              ask={{ about: 'tract', species, procedure, day: behind.day }}
+              groups={behind.day === null ? words.behindAll : words.behind}
+              label={behind.label}
+            />
+          )}
+        </div>
       ))}
       {drawn.some(({ share }) => share > 0) && <IncidenceChart steps={drawn} />}
       <details>
         <summary>{words.table}</summary>
-        <Steps steps={tract.steps} />
+        <TractTable species={species} procedure={procedure} steps={tract.steps} />
       </details>
-      <p className="soft">{words.method}</p>
+      {drawn.length > 0 && <p className="soft">{words.method}</p>}
       <h3>{blinkWords.title}</h3>
       {blinkSaid(blink, enough).map((sentence) => (
         <p key={sentence}>{sentence}</p>
       ))}
-      {blink && <p className="soft">{blinkWords.method}</p>}
+      {blink && <CasesBehind ask={{ about: 'blink', species, procedure }} groups={blinkWords.behind} />}
+      {blink && blink.ears >= enough && <p className="soft">{blinkWords.method}</p>}
     </>
   )
 }
 
-function saidOf(tract: Tract, enough: number): string[] {
+function saidOf(tract: Tract, enough: number): Said[] {
   const about = {
     ears: String(tract.ears),
     animals: String(tract.animals),
@@ -44,38 +59,37 @@ function saidOf(tract: Tract, enough: number): string[] {
     events: String(tract.events),
     died: String(tract.died),
   }
-  const at = tract.at.flatMap((one) => {
-    const when = { months: String(one.months), followed: String(one.followed) }
-    if (one.kind === 'too-few') return [fill(one.followed === 0 ? words.notYet : words.tooFew, when)]
-    if (one.interval === null) return [fill(words.atNone, { ...when, upTo: String(Math.ceil(100 * (one.upTo ?? 1))) })]
-    const [low, high] = one.interval
-    const said = fill(words.at, {
-      ...when,
-      share: whole(one.share),
-      low: String(Math.floor(100 * low)),
-      high: String(Math.ceil(100 * high)),
-    })
-    return tract.died > 0 && whole(one.withoutDeaths) !== whole(one.share)
-      ? [said, fill(words.wrong, { share: whole(one.withoutDeaths) })]
-      : [said]
-  })
-  const mean = tract.mean
-    ? [
-        fill(words.mean, {
-          months: String(tract.mean.months),
-          days: String(Math.round(tract.mean.days)),
-          error: tract.mean.error.toFixed(1),
-        }),
-      ]
-    : []
   const after = tract.steps.filter(({ share }) => share === null).reduce((sum, { events }) => sum + events, 0)
   return [
-    fill(words.counted, about),
-    ...(tract.events === 0 ? [fill(words.none, about)] : []),
-    ...at,
-    ...(after > 0 ? [fill(words.after, { enough: String(enough), events: String(after) })] : []),
-    ...mean,
+    { text: fill(words.counted, about), behind: { day: null, label: resultsInEnglish.behind } },
+    ...(tract.events === 0 ? [{ text: fill(words.none, about) }] : []),
+    ...tract.at.flatMap((one) => saidAt(one, tract.died > 0)),
+    ...(after > 0 ? [{ text: fill(words.after, { enough: String(enough), events: String(after) }) }] : []),
+    ...(tract.mean
+      ? [
+          {
+            text: fill(words.mean, {
+              months: String(tract.mean.months),
+              days: String(Math.round(tract.mean.days)),
+              error: tract.mean.error.toFixed(1),
+            }),
+          },
+        ]
+      : []),
   ]
+}
+
+function saidAt(one: Tract['at'][number], someDied: boolean): Said[] {
+  const when = { months: String(one.months), followed: String(one.followed) }
+  if (one.followed === 0) return [{ text: fill(words.notYet, when) }]
+  const behind = { day: one.day, label: fill(words.behindAt, when) }
+  if (one.kind === 'too-few') return [{ text: fill(words.tooFew, when), behind }]
+  if (one.interval === null)
+    return [{ text: fill(words.atNone, { ...when, upTo: String(Math.ceil(100 * (one.upTo ?? 1))) }), behind }]
+  const [low, high] = one.interval
+  const text = fill(words.at, { ...when, share: whole(one.share), ...wholeEnds({ low, high }) })
+  const wrong = someDied && whole(one.withoutDeaths) !== whole(one.share)
+  return [{ text, behind }, ...(wrong ? [{ text: fill(words.wrong, { share: whole(one.withoutDeaths) }) }] : [])]
 }
 
 function blinkSaid(blink: Times['blink'], enough: number): string[] {
@@ -89,32 +103,6 @@ function blinkSaid(blink: Times['blink'], enough: number): string[] {
   return [counted, fill(blinkWords.half, { day: String(Math.round(value)), range })]
 }
 
-function Steps({ steps }: { readonly steps: Tract['steps'] }) {
-  return (
-    <div className={styles.wide}>
-      <table>
-        <ColumnHeads of={Object.values(words.columns)} />
-        <tbody>
-          {steps.map(({ day, followed, events, died, share, interval }) => (
-            <tr key={day}>
-              <td>{day}</td>
-              <td>{followed}</td>
-              <td>{events}</td>
-              <td>{died}</td>
-              <td>{share === null ? words.tooFewInTable : share === 0 ? words.noneInTable : tenth(share)}</td>
-              <td>{interval === null ? '–' : `${tenth(interval[0])}–${tenth(interval[1])}`}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </div>
-  )
-}
-
 function whole(share: number): string {
   return String(Math.round(100 * share))
-}
-
-function tenth(share: number): string {
-  return (100 * share).toFixed(1)
 }

@@ -1,23 +1,34 @@
 import { resultsInEnglish } from '#content/wording/app-results.ts'
-import { ownOutcomeNames } from '#content/wording/own-figures.ts'
-import { type OwnRate, ownRateOf } from '#core/evidence/own/own-rate.ts'
+import { bestAndWorst, type OwnRate, ownRateOf } from '#core/evidence/own/own-rate.ts'
 import { fill } from '#core/outcome/finding.ts'
-import type { Interval } from '#core/stats/proportion-interval.ts'
+import { type Interval, wilsonInterval } from '#core/stats/proportion-interval.ts'
 import { ScrollBox } from '../../design/scroll-box.tsx'
-import type { OwnCounts } from './own-counts.ts'
 import styles from './results.module.css'
+import { wholeEnds } from './say-count.ts'
 
-type Count = OwnCounts[number]
+/** One counted thing with its name: an outcome, or a kind of trouble. */
+export type RateRow = {
+  readonly name: string
+  readonly events: number
+  readonly total: number
+  readonly lost: number
+  readonly acrossAnimals: Interval | null
+}
 
 const { rates: words } = resultsInEnglish
 
 /** The rates of a list as dots with their intervals, each beside its numbers in words: chart and table are one. */
-export function RateChart(props: { readonly caption: string; readonly counts: OwnCounts; readonly shownFrom: number }) {
-  const { caption, counts, shownFrom } = props
-  const rows = counts.map((count) => ({ count, rate: ownRateOf(count, shownFrom) }))
+export function RateChart(props: {
+  readonly caption: string
+  readonly rows: readonly RateRow[]
+  readonly shownFrom: number
+}) {
+  const { caption, shownFrom } = props
+  const rows = props.rows.filter(({ total }) => total > 0).map((row) => ({ row, rate: ownRateOf(row, shownFrom) }))
   const drawn = rows.flatMap(({ rate }) => spanOf(rate) ?? [])
   if (drawn.length === 0) return null
   const top = ceilingOf(Math.max(...drawn.map(({ high }) => high)))
+  const more = moreColumns.filter(({ of }) => rows.some(({ row, rate }) => of(row, rate) !== null))
   return (
     <ScrollBox label={caption}>
       <table className={styles.rates}>
@@ -31,25 +42,67 @@ export function RateChart(props: { readonly caption: string; readonly counts: Ow
             <th scope="col" className={styles.drawn}>
               {fill(words.scale, { top: String(100 * top) })}
             </th>
+            {more.map(({ head }) => (
+              <th key={head} scope="col">
+                {head}
+              </th>
+            ))}
           </tr>
         </thead>
         <tbody>
-          {rows.map(({ count, rate }) => (
-            <tr key={count.question.outcome}>
-              <th scope="row">{ownOutcomeNames[count.question.outcome]}</th>
-              <td>{countedOf(count)}</td>
+          {rows.map(({ row, rate }) => (
+            <tr key={row.name}>
+              <th scope="row">{row.name}</th>
+              <td>{fill(words.counted, { events: String(row.events), total: String(row.total) })}</td>
               <td>{shareOf(rate)}</td>
               <td>{intervalOf(rate)}</td>
               <td className={styles.drawn}>
                 <RateLine rate={rate} top={top} />
               </td>
+              {more.map(({ head, of }) => (
+                <td key={head}>{of(row, rate) ?? words.noInterval}</td>
+              ))}
             </tr>
           ))}
+          {rows.length < props.rows.length && (
+            <tr>
+              <th scope="row">{words.others}</th>
+              <td colSpan={4 + more.length}>{words.othersNone}</td>
+            </tr>
+          )}
         </tbody>
       </table>
     </ScrollBox>
   )
 }
+
+type More = { readonly head: string; readonly of: (row: RateRow, rate: OwnRate) => string | null }
+
+/** What the sentences say beside the exact interval; a column that no row has anything for is left out. */
+const moreColumns: readonly More[] = [
+  {
+    head: words.more.wilson,
+    of: (row, rate) => {
+      const wilson = wilsonInterval(row)
+      return rate.kind === 'shown' && wilson.kind === 'answer' ? fill(words.between, wholeEnds(wilson.answer)) : null
+    },
+  },
+  {
+    head: words.more.across,
+    of: ({ acrossAnimals }, rate) =>
+      rate.kind === 'shown' && acrossAnimals ? fill(words.between, wholeEnds(acrossAnimals)) : null,
+  },
+  { head: words.more.lost, of: ({ lost }) => (lost > 0 ? String(lost) : null) },
+  {
+    head: words.more.span,
+    of: (row) => {
+      const span = bestAndWorst(row)
+      if (!span || row.lost === 0) return null
+      const ends = { low: String(Math.round(100 * span.low)), high: String(Math.round(100 * span.high)) }
+      return fill(words.between, ends)
+    },
+  },
+]
 
 /** What is drawn of a rate: its interval, or how high it could still be; nothing of one that is withheld. */
 function spanOf(rate: OwnRate): Interval | null {
@@ -62,10 +115,6 @@ function spanOf(rate: OwnRate): Interval | null {
     case 'shown':
       return rate.interval
   }
-}
-
-function countedOf({ events, total }: Count): string {
-  return total === 0 ? words.none : fill(words.counted, { events: String(events), total: String(total) })
 }
 
 function shareOf(rate: OwnRate): string {
@@ -83,8 +132,7 @@ function shareOf(rate: OwnRate): string {
 function intervalOf(rate: OwnRate): string {
   const span = spanOf(rate)
   if (!span) return words.noInterval
-  const ends = { low: String(Math.floor(100 * span.low)), high: String(Math.ceil(100 * span.high)) }
-  return fill(rate.kind === 'none-yet' ? words.upTo : words.between, ends)
+  return fill(rate.kind === 'none-yet' ? words.upTo : words.between, wholeEnds(span))
 }
 
 function RateLine({ rate, top }: { readonly rate: OwnRate; readonly top: number }) {

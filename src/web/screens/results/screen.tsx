@@ -7,6 +7,7 @@ import { yearsInEnglish as years } from '#content/wording/app-years.ts'
 import { ownRulesOf } from '#core/evidence/own/own-rules.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
 import { fill } from '#core/outcome/finding.ts'
+import { sayCount } from '#core/outcome/say-count.ts'
 import { sayCalendarDay } from '#core/time/calendar-day.ts'
 import { Caution } from '../../design/caution.tsx'
 import { ListsBehind } from '../../design/lists-behind.tsx'
@@ -14,7 +15,7 @@ import { Page } from '../../design/page.tsx'
 import { Provenance } from '../../design/provenance.tsx'
 import { ReadingView } from '../../design/reading-view.tsx'
 import { useAction, useHouse } from '../../journal/cases.ts'
-import { OperationResults } from './operation-results.tsx'
+import { idOf, type OperationOf, OperationResults, sayOperation } from './operation-results.tsx'
 import styles from './results.module.css'
 
 /** Our own counted results: how much is known, what was counted, and what owners hear of it. */
@@ -55,6 +56,17 @@ function Results({ answer, file, again }: About) {
       ) : (
         <p className="soft">{fill(words.counted, { day: sayCalendarDay(answer.today) })}</p>
       )}
+      {operations.size > 1 && (
+        <nav aria-label={words.contents}>
+          <ul className={`bare ${styles.contents}`}>
+            {[...operations.values()].map((one) => (
+              <li key={idOf(one)}>
+                <a href={`#${idOf(one)}`}>{sayOperation(one)}</a> <span className="soft">{sayEars(answer, one)}</span>
+              </li>
+            ))}
+          </ul>
+        </nav>
+      )}
       {[...operations.entries()].map(([key, { species, procedure }]) => (
         <OperationResults
           key={key}
@@ -86,4 +98,11 @@ function Results({ answer, file, again }: About) {
       <Caution />
     </div>
   )
+}
+
+/** How many ears of it are on record, whatever is known of them. */
+function sayEars({ byReason }: OwnFiguresAnswer, { species, procedure }: OperationOf): string {
+  const some = byReason.filter((one) => one.species === species && one.procedure === procedure)
+  const ears = some.reduce((sum, one) => sum + one.ears, 0)
+  return sayCount(words.contentsEars, ears)
 }

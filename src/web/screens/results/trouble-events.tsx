@@ -1,57 +1,59 @@
 import type { OwnTroubleAnswer } from '#actions/evidence/read-own-trouble.ts'
 import { troubleRules } from '#content/outcomes/trouble-rules.ts'
-import { resultsInEnglish } from '#content/wording/app-results.ts'
 import { troubleScreenInEnglish } from '#content/wording/app-trouble.ts'
 import { troubleInEnglish as said } from '#content/wording/trouble.ts'
 import { knownFromDay } from '#core/complications/rules.ts'
-import { bestAndWorst, ownRateOf } from '#core/evidence/own/own-rate.ts'
+import { bestAndWorst } from '#core/evidence/own/own-rate.ts'
+import { capital } from '#core/outcome/capital.ts'
 import { fill } from '#core/outcome/finding.ts'
-import { wilsonInterval } from '#core/stats/proportion-interval.ts'
-import { sayCount } from './count-list.tsx'
+import type { TroubleQuestion } from '#core/results/trouble-groups.ts'
+import { CasesBehind } from './cases-behind.tsx'
+import { RateChart } from './rate-chart.tsx'
 import styles from './results.module.css'
+import { sayCount, sayIntervals } from './say-count.ts'
 
 type Event = OwnTroubleAnswer['ear']['events'][number]
 
 const { results: words } = troubleScreenInEnglish
 
-/** Every kind of trouble with how many of how many, followed and operated, and what it was held for. */
+/** Every kind of trouble with how many of how many, followed and operated, what it was held for, and the cases behind. */
 export function TroubleEvents(props: {
+  readonly question: TroubleQuestion
   readonly events: readonly Event[]
-  readonly label: string
+  readonly of: string
   readonly shownFrom: number
 }) {
-  const { events, label, shownFrom } = props
+  const { question, events, of, shownFrom } = props
+  const about = { of, unit: words.unit[question.unit] }
   return (
-    <ul className={`bare ${styles.counts}`} aria-label={label}>
-      {events.map((event) => (
-        <li key={event.event} className={styles.count}>
-          <strong>{upper(said.events[event.event])}</strong>
-          <div>
-            <p>{sayCount(countOf(event), shownFrom)}</p>
-            <p className="soft">{[...sayWilson(event, shownFrom), ...sayDenominators(event)].join(' ')}</p>
-          </div>
-          <p className="soft">{sayClasses(event)}</p>
-        </li>
-      ))}
-    </ul>
+    <>
+      <ul className={`bare ${styles.counts}`} aria-label={fill(words.list, about)}>
+        {events.map((event) => (
+          <li key={event.event} className={styles.count}>
+            <strong>{capital(said.events[event.event])}</strong>
+            <div>
+              <p>{sayCount(countOf(event), shownFrom)}</p>
+              <p className="soft">
+                {[...sayIntervals(countOf(event), shownFrom), ...sayDenominators(event)].join(' ')}
+              </p>
+              <CasesBehind ask={{ about: 'trouble', ...question, event: event.event }} groups={words.behind} />
+            </div>
+            {event.events + event.before > 0 && <p className="soft">{sayClasses(event)}</p>}
+          </li>
+        ))}
+      </ul>
+      <RateChart
+        caption={fill(words.picture, about)}
+        rows={events.map((event) => ({ ...countOf(event), name: capital(said.events[event.event]) }))}
+        shownFrom={shownFrom}
+      />
+    </>
   )
 }
 
-function upper(text: string): string {
-  return `${text.charAt(0).toUpperCase()}${text.slice(1)}`
-}
-
 /** Of those followed; the others operated are lost. */
-function countOf({ events, followed, operated }: Event) {
-  return { events, total: followed, lost: operated - followed }
-}
-
-function sayWilson(event: Event, shownFrom: number): string[] {
-  const count = countOf(event)
-  const wilson = wilsonInterval(count)
-  if (ownRateOf(count, shownFrom).kind !== 'shown' || wilson.kind === 'refusal') return []
-  const { low, high } = wilson.answer
-  return [fill(resultsInEnglish.wilson, { low: String(Math.floor(100 * low)), high: String(Math.ceil(100 * high)) })]
+function countOf({ events, followed, operated, acrossAnimals }: Event) {
+  return { events, total: followed, lost: operated - followed, acrossAnimals }
 }
 
 function sayDenominators(event: Event): string[] {
@@ -66,14 +68,14 @@ function sayDenominators(event: Event): string[] {
   ]
 }
 
-function sayClasses({ classes, before }: Event): string {
-  return [
-    fill(words.classes, {
-      complication: String(classes.complication),
-      sequela: String(classes.sequela),
-      failure: String(classes['failure-to-cure']),
-      open: String(classes['not-decided']),
-    }),
-    ...(before > 0 ? [fill(words.before, { count: String(before) })] : []),
-  ].join(' ')
+/** What the events are held for; nothing where there is none. */
+function sayClasses({ events, classes, before }: Event): string {
+  const held = fill(words.classes, {
+    complication: String(classes.complication),
+    sequela: String(classes.sequela),
+    failure: String(classes['failure-to-cure']),
+    open: String(classes['not-decided']),
+  })
+  const left = fill(words.before, { count: String(before) })
+  return [...(events > 0 ? [held] : []), ...(before > 0 ? [left] : [])].join(' ')
 }

@@ -5,10 +5,12 @@ import { troubleInEnglish as said } from '#content/wording/trouble.ts'
 import type { ProcedureId } from '#core/animal/procedure.ts'
 import type { Species } from '#core/animal/species.ts'
 import { fill } from '#core/outcome/finding.ts'
+import type { TroubleQuestion } from '#core/results/trouble-groups.ts'
 import { Provenance } from '../../design/provenance.tsx'
 import { ReadingView } from '../../design/reading-view.tsx'
 import { useAction } from '../../journal/cases.ts'
 import { DefinitionsDiffer } from '../case/trouble/definitions-differ.tsx'
+import { CasesBehind } from './cases-behind.tsx'
 import { TroubleEvents } from './trouble-events.tsx'
 import { TroubleSchemes } from './trouble-schemes.tsx'
 
@@ -26,15 +28,20 @@ export function TroubleResults(props: {
   return (
     <>
       <h3>{words.title}</h3>
-      <DefinitionsDiffer said={words.differs} />
       <ReadingView reading={found} again={found.again}>
         {({ ear, animal }) => (
           <>
-            <Counted counted={ear} of={of} shownFrom={shownFrom} />
+            {animal.events.length > 0 && <DefinitionsDiffer said={words.differs} />}
+            <Counted question={{ species, procedure, unit: 'ear' }} counted={ear} of={of} shownFrom={shownFrom} />
             <details>
               <summary>{words.animals}</summary>
               <p className="soft">{words.animalsLead}</p>
-              <Counted counted={animal} of={of} shownFrom={shownFrom} />
+              <Counted
+                question={{ species, procedure, unit: 'animal' }}
+                counted={animal}
+                of={of}
+                shownFrom={shownFrom}
+              />
             </details>
           </>
         )}
@@ -43,18 +50,14 @@ export function TroubleResults(props: {
   )
 }
 
-type Counted = OwnTroubleAnswer['ear']
-
-function Counted({
-  counted,
-  of,
-  shownFrom,
-}: {
-  readonly counted: Counted
+function Counted(props: {
+  readonly question: TroubleQuestion
+  readonly counted: OwnTroubleAnswer['ear']
   readonly of: string
   readonly shownFrom: number
 }) {
-  const { unit, operated, followed, notYetDue, events, windows } = counted
+  const { question, counted, of, shownFrom } = props
+  const { operated, followed, notYetDue, events, windows } = counted
   return (
     <>
       <p>
@@ -69,11 +72,11 @@ function Counted({
       {events.length === 0 ? (
         <p>{words.none}</p>
       ) : (
-        <TroubleEvents events={events} label={fill(words.list, { of, unit: words.unit[unit] })} shownFrom={shownFrom} />
+        <TroubleEvents question={question} events={events} of={of} shownFrom={shownFrom} />
       )}
       {events.length > 0 && operated > 0 && (
         <>
-          <TroubleSchemes counted={counted} />
+          <TroubleSchemes question={question} counted={counted} />
           <h4>{words.windowsTitle}</h4>
           <p className="soft">{words.windowsLead}</p>
           <ul>
@@ -81,6 +84,7 @@ function Counted({
               <li key={window}>{fill(words.windowLine, { window: said.windows[window], count: String(count) })}</li>
             ))}
           </ul>
+          <CasesBehind ask={{ about: 'window', ...question }} groups={said.windows} />
         </>
       )}
     </>

@@ -1,8 +1,11 @@
 import type { OwnTroubleAnswer } from '#actions/evidence/read-own-trouble.ts'
 import { complicationSchemes } from '#content/outcomes/schemes/index.ts'
 import { troubleScreenInEnglish } from '#content/wording/app-trouble.ts'
+import { capital } from '#core/outcome/capital.ts'
 import { fill } from '#core/outcome/finding.ts'
+import type { TroubleQuestion } from '#core/results/trouble-groups.ts'
 import { ColumnHeads } from '../../design/column-heads.tsx'
+import { type BehindGroups, CasesBehind } from './cases-behind.tsx'
 import styles from './results.module.css'
 
 type Counted = OwnTroubleAnswer['ear']
@@ -10,7 +13,13 @@ type Counted = OwnTroubleAnswer['ear']
 const { results: words } = troubleScreenInEnglish
 
 /** Each ear or animal once by its worst complication, with both denominators; one scheme never stands for another. */
-export function TroubleSchemes({ counted }: { readonly counted: Counted }) {
+export function TroubleSchemes({
+  question,
+  counted,
+}: {
+  readonly question: TroubleQuestion
+  readonly counted: Counted
+}) {
   const { unit, operated, followed, schemes } = counted
   return (
     <>
@@ -18,7 +27,10 @@ export function TroubleSchemes({ counted }: { readonly counted: Counted }) {
       <p className="soft">{fill(words.schemesLead, { unit: words.unitWord[unit] })}</p>
       <ul>
         {schemes.map((scheme) => (
-          <li key={scheme.scheme}>{sayScheme(scheme, { followed, operated })}</li>
+          <li key={scheme.scheme}>
+            {sayScheme(scheme, { followed, operated })}
+            <CasesBehind ask={{ about: 'grade', ...question, scheme: scheme.scheme }} groups={groupsOf(scheme)} />
+          </li>
         ))}
       </ul>
       <details>
@@ -56,6 +68,16 @@ function sayScheme(scheme: Counted['schemes'][number], { followed, operated }: P
     followed: String(followed),
     operated: String(operated),
   })
+}
+
+/** The grades in their order, then what is not graded. */
+function groupsOf({ grades }: Counted['schemes'][number]): BehindGroups {
+  return {
+    ...Object.fromEntries(grades.map(({ grade }) => [grade, grade])),
+    between: capital(words.between),
+    unknown: capital(words.unknown),
+    ...words.behindGrades,
+  }
 }
 
 function nameOf(id: Counted['schemes'][number]['scheme']): string {

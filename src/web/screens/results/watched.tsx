@@ -6,6 +6,7 @@ import { fill } from '#core/outcome/finding.ts'
 import { sayCalendarDay } from '#core/time/calendar-day.ts'
 import { ColumnHeads } from '../../design/column-heads.tsx'
 import { Provenance } from '../../design/provenance.tsx'
+import { CasesBehind } from './cases-behind.tsx'
 import styles from './results.module.css'
 
 type Watch = OwnFiguresAnswer['times'][number]['watched'][number]
@@ -14,34 +15,42 @@ type Drawn = Extract<Watch, { kind: 'watched' }>
 const { watch: words } = resultsInEnglish
 const limit = watching.limit.value
 
-/** Results in the order of the operations against what studies let expect; a plain sentence where there are too few. */
+/** Results in the order of the operations against what studies let expect; one plain sentence where there are too few. */
 export function Watched({ watched }: { readonly watched: readonly Watch[] }) {
+  const tooFew = watched.filter(({ kind }) => kind === 'too-few')
   return (
     <>
       <h3>{words.title}</h3>
-      <p className="soft">{words.lead}</p>
-      {watched.map((watch) => (
-        <div key={watch.question.outcome}>
-          <p>{saidOf(watch)}</p>
-          {watch.kind === 'watched' && <p>{togetherOf(watch)}</p>}
-          {watch.kind === 'watched' && <Line watch={watch} />}
-        </div>
-      ))}
+      {watched.length > tooFew.length && <p className="soft">{words.lead}</p>}
+      {watched
+        .filter((watch) => watch.kind !== 'too-few')
+        .map((watch) => (
+          <div key={watch.question.outcome}>
+            <p>{saidOf(watch)}</p>
+            {watch.kind === 'watched' && <p>{togetherOf(watch)}</p>}
+            {watch.kind === 'watched' && <Line watch={watch} />}
+            <CasesBehind ask={{ about: 'rate', ...watch.question }} groups={resultsInEnglish.behindGroups} />
+          </div>
+        ))}
+      {tooFew.length > 0 && <p>{sayTooFew(tooFew)}</p>}
     </>
   )
 }
 
-function saidOf(watch: Watch): string {
-  const about = {
-    outcome: ownOutcomeNames[watch.question.outcome],
-    known: String(watch.known),
-    unit: countUnitNames[watch.question.unit],
+function sayTooFew(some: readonly Watch[]): string {
+  return fill(words.tooFew, {
     least: String(watching.least.value),
-    limit: String(limit),
-  }
+    outcomes: some.map((watch) => fill(words.tooFewOne, namedOf(watch))).join('; '),
+  })
+}
+
+function namedOf({ question: { outcome, unit }, known }: Watch) {
+  return { outcome: ownOutcomeNames[outcome], unit: countUnitNames[unit], known: String(known) }
+}
+
+function saidOf(watch: Exclude<Watch, { kind: 'too-few' }>): string {
+  const about = { ...namedOf(watch), limit: String(limit) }
   switch (watch.kind) {
-    case 'too-few':
-      return fill(words.tooFew, about)
     case 'nothing-expected':
       return fill(words.nothing, about)
     case 'watched': {
