@@ -1,10 +1,10 @@
+import type { OwnFiguresAnswer } from '#actions/evidence/read-own-figures.ts'
 import { resultsInEnglish as words } from '#content/wording/app-results.ts'
 import { bestAndWorst, ownRateOf } from '#core/evidence/own/own-rate.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { type Interval, wilsonInterval } from '#core/stats/proportion-interval.ts'
-import type { OwnCounts } from './own-counts.ts'
 
-type Count = OwnCounts[number]
+type Count = OwnFiguresAnswer['counts'][number]
 type Rated = Pick<Count, 'events' | 'total' | 'lost'>
 
 /** Whole numbers out of 100; an upper end is never rounded down. */
