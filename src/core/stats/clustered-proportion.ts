@@ -32,6 +32,15 @@ function effectOf(clusters: readonly ClusterCount[], share: number, total: numbe
   const simple = share * (1 - share) * total
   // Nobody or everybody, or one animal alone: how tied two ears are cannot be told, so they count as one.
   if (simple === 0 || many < 2) return total / many
-  const squares = clusters.reduce((sum, cluster) => sum + (cluster.events - share * cluster.total) ** 2, 0)
-  return Math.max(1, (squares * many) / (many - 1) / simple)
+  return Math.max(1, (squaresOf(clusters, share) * many) / (many - 1) / simple)
+}
+
+/** Alike animals are added together and in one order, so that the sum does not hang on who was written down first. */
+function squaresOf(clusters: readonly ClusterCount[], share: number): number {
+  const alike = new Map<number, number>()
+  for (const { events, total } of clusters) {
+    const off = (events - share * total) ** 2
+    alike.set(off, (alike.get(off) ?? 0) + 1)
+  }
+  return [...alike].sort(([a], [b]) => a - b).reduce((sum, [off, animals]) => sum + off * animals, 0)
 }

@@ -30,8 +30,21 @@ export function addDays(day: string, count: number): string {
   return Temporal.PlainDate.from(day).add({ days: count }).toString()
 }
 
+/** Whole days from one day to the other, below zero when the other is the earlier. Throws for a day that does not exist. */
 export function daysBetween(earlier: string, later: string): number {
-  return Temporal.PlainDate.from(earlier).until(Temporal.PlainDate.from(later), { largestUnit: 'days' }).days
+  return dayNumber(later) - dayNumber(earlier)
+}
+
+const dayLength = 86_400_000
+
+/** Days since the first of 1970. Days are counted by the ten thousand, and a calendar object for each is most of the time. */
+function dayNumber(day: string): number {
+  if (/^\d{4}-\d{2}-\d{2}$/.test(day)) {
+    const at = Date.parse(`${day}T00:00:00.000Z`)
+    // A day that its month lacks would become one of the next month.
+    if (!Number.isNaN(at) && new Date(at).toISOString().startsWith(day)) return at / dayLength
+  }
+  return Temporal.PlainDate.from(day).toZonedDateTime('UTC').epochMilliseconds / dayLength
 }
 
 /** 1 = Monday … 7 = Sunday. */

@@ -49,7 +49,7 @@ export function countOwn(
   today: string,
   rules: OwnCountingRules,
 ): OwnCount {
-  return countOf(question, countedGroups(question, ears, today, rules))
+  return countOf(question, grouped(earsAsked(question, ears), question.unit), today, rules)
 }
 
 /**
@@ -68,9 +68,7 @@ export function countEvery(
   const asked = earsAsked(of, ears)
   const groups = new Map(countUnits.map((unit) => [unit, grouped(asked, unit)]))
   return outcomes.flatMap((outcome) =>
-    countUnits.map((unit) =>
-      countOf({ ...of, outcome, unit }, standingsOf(outcome, groups.get(unit) ?? [], today, rules)),
-    ),
+    countUnits.map((unit) => countOf({ ...of, outcome, unit }, groups.get(unit) ?? [], today, rules)),
   )
 }
 
@@ -81,23 +79,36 @@ function earsAsked(
   return ears.filter(({ species, procedure }) => species === of.species && procedure === of.procedure)
 }
 
-function countOf(question: OwnQuestion, groups: readonly CountedGroup[]): OwnCount {
-  const of = (standing: Standing) => groups.filter((group) => group.standing === standing)
-  const [events, free, lost, waiting] = [of('events'), of('free'), of('lost'), of('notYetDue')]
-  const days = [...events, ...free, ...lost].map(({ last }) => last).sort()
+/** One pass, and nothing made for each group: over ten thousand ears every outcome is counted in three units. */
+function countOf(question: OwnQuestion, groups: readonly Grouped[], today: string, rules: OwnCountingRules): OwnCount {
+  const { outcome, unit } = question
+  const standingOf = standingBy(outcome, today, rules)
+  const count = { events: 0, free: 0, lost: 0, notYetDue: 0 }
+  const found = { died: 0, notYetDueWithEvent: 0, from: '', until: '' }
+  const seen: { animal: string; had: boolean }[] = []
+  for (const group of groups) {
+    const known = ofAll(outcome, group.ears)
+    const standing = standingOf(group, known)
+    count[standing] += 1
+    if (standing === 'notYetDue') {
+      if (known) found.notYetDueWithEvent += 1
+      continue
+    }
+    if (found.from === '' || group.last < found.from) found.from = group.last
+    if (group.last > found.until) found.until = group.last
+    if (standing !== 'lost') seen.push({ animal: group.ears[0].animal, had: known === true })
+    else if (group.died) found.died += 1
+  }
   return {
     question,
-    events: events.length,
-    total: events.length + free.length,
-    lost: lost.length,
-    acrossAnimals:
-      question.unit === 'ear'
-        ? acrossAnimals([...events, ...free].map(({ known, ears: [{ animal }] }) => ({ animal, had: known === true })))
-        : null,
-    died: lost.filter(({ died }) => died).length,
-    notYetDue: waiting.length,
-    notYetDueWithEvent: waiting.filter(({ known }) => known).length,
-    period: days[0] === undefined ? null : { from: days[0], until: days.at(-1) ?? days[0] },
+    events: count.events,
+    total: count.events + count.free,
+    lost: count.lost,
+    acrossAnimals: unit === 'ear' ? acrossAnimals(seen) : null,
+    died: found.died,
+    notYetDue: count.notYetDue,
+    notYetDueWithEvent: found.notYetDueWithEvent,
+    period: found.from === '' ? null : { from: found.from, until: found.until },
   }
 }
 
@@ -122,28 +133,27 @@ export function countedGroups(
   today: string,
   rules: OwnCountingRules,
 ): CountedGroup[] {
-  return standingsOf(question.outcome, grouped(earsAsked(question, ears), question.unit), today, rules)
+  const { outcome, unit } = question
+  const standingOf = standingBy(outcome, today, rules)
+  return grouped(earsAsked(question, ears), unit).map((group) => {
+    const known = ofAll(outcome, group.ears)
+    return { ...group, standing: standingOf(group, known), known }
+  })
 }
 
 type Grouped = Pick<CountedGroup, 'ears' | 'last' | 'died'>
 
-function standingsOf(
+function standingBy(
   outcome: OwnOutcome,
-  groups: readonly Grouped[],
   today: string,
   rules: OwnCountingRules,
-): CountedGroup[] {
+): (group: Grouped, known: KnownOutcome) => Standing {
   // Whoever was operated by this day is due: one day looked up, and not one for each of ten thousand.
   const dueUntil = addDays(today, -dueDays(outcome, rules))
-  return groups.map((group) => {
-    const known = ofAll(
-      outcome,
-      group.ears.map((ear) => ear.known[outcome]),
-    )
-    const due = group.last <= dueUntil
-    const standing = due ? (known === null ? 'lost' : known ? 'events' : 'free') : 'notYetDue'
-    return { ...group, standing, known }
-  })
+  return ({ last }, known) => {
+    if (last > dueUntil) return 'notYetDue'
+    return known === null ? 'lost' : known ? 'events' : 'free'
+  }
 }
 
 /** The day from which on an ear without an answer is lost and no longer only recent. */
@@ -196,8 +206,13 @@ function grouped(ears: readonly OperatedEar[], unit: CountUnit): Grouped[] {
  * A harm happened to an animal when it happened to one ear, and did not when every ear is known to be free of it. A good
  * result is the other way round: all ears, not one.
  */
-function ofAll(outcome: OwnOutcome, known: readonly KnownOutcome[]): KnownOutcome {
+function ofAll(outcome: OwnOutcome, ears: readonly OperatedEar[]): KnownOutcome {
   const decides = outcome !== 'resolution_or_improved'
-  if (known.includes(decides)) return decides
-  return known.includes(null) ? null : !decides
+  let whole = true
+  for (const { known } of ears) {
+    const one = known[outcome]
+    if (one === decides) return decides
+    if (one === null) whole = false
+  }
+  return whole ? !decides : null
 }

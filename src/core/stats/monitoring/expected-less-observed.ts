@@ -20,10 +20,11 @@ export type ExpectedLessObserved = {
  */
 export function expectedLessObserved(cases: readonly Watched[], confidence = 0.95): ExpectedLessObserved[] {
   const tail = (1 - confidence) / 2
-  let chances: Float64Array = Float64Array.of(1)
+  const room = noneYet(cases.length)
   let [expected, observed, variance] = [0, 0, 0]
-  return cases.map(({ risk, event }) => {
-    chances = withOneMore(chances, risk)
+  return cases.map(({ risk, event }, before) => {
+    addOne(room, before, risk)
+    const chances = room.subarray(0, before + 2)
     expected += risk
     observed += event ? 1 : 0
     variance += risk * (1 - risk)
@@ -44,16 +45,25 @@ export function expectedLessObserved(cases: readonly Watched[], confidence = 0.9
  * @example poissonBinomial([0.1, 0.5]) // 0.45, 0.5, 0.05
  */
 export function poissonBinomial(risks: readonly number[]): Float64Array {
-  return risks.reduce<Float64Array>(withOneMore, Float64Array.of(1))
+  const chances = noneYet(risks.length)
+  risks.forEach((risk, before) => {
+    addOne(chances, before, risk)
+  })
+  return chances
 }
 
-function withOneMore(chances: Float64Array, risk: number): Float64Array {
-  const next = new Float64Array(chances.length + 1)
-  chances.forEach((chance, events) => {
-    next[events] = (next[events] ?? 0) + chance * (1 - risk)
-    next[events + 1] = (next[events + 1] ?? 0) + chance * risk
-  })
-  return next
+/** Before the first case no event is certain; there is room for as many as there are cases. */
+function noneYet(cases: number): Float64Array {
+  const chances = new Float64Array(cases + 1)
+  chances[0] = 1
+  return chances
+}
+
+/** One case more after so many, in place: from the top down each place still holds what it was before this case. */
+function addOne(chances: Float64Array, before: number, risk: number): void {
+  for (let events = before + 1; events > 0; events -= 1)
+    chances[events] = (chances[events - 1] ?? 0) * risk + (chances[events] ?? 0) * (1 - risk)
+  chances[0] = (chances[0] ?? 0) * (1 - risk)
 }
 
 /** The smallest number that is not passed with at least this probability. */

@@ -27,6 +27,11 @@ export type LifeTable = {
 /** Times closer than this, relative to their size, are one: 0.1 + 0.2 and 0.3 differ by rounding only. */
 const sameWithin = 1e-8
 
+/** The latest time that is still the same as this one. */
+export function lastOfSame(time: number): number {
+  return time + Math.abs(time) * sameWithin
+}
+
 /** Rows as columns; nothing is sorted yet. */
 export function endTimesOf(rows: readonly Followed[]): EndTimes {
   const of = (status: Followed['status']) =>
@@ -67,7 +72,7 @@ function merged(columns: readonly Float64Array[], total: number): LifeTable {
   let left = total
   while (left > 0) {
     const now = Math.min(...columns.map((column, i) => column[next[i] ?? 0] ?? Infinity))
-    const limit = now + Math.abs(now) * sameWithin
+    const limit = lastOfSame(now)
     time[lines] = now
     atRisk[lines] = left
     columns.forEach((column, i) => {
@@ -98,7 +103,7 @@ export function lineAt({ time }: Pick<LifeTable, 'time'>, moment: number): numbe
   let high = time.length
   while (low < high) {
     const middle = (low + high) >>> 1
-    if ((time[middle] ?? Infinity) <= moment + Math.abs(moment) * sameWithin) low = middle + 1
+    if ((time[middle] ?? Infinity) <= lastOfSame(moment)) low = middle + 1
     else high = middle
   }
   return low - 1

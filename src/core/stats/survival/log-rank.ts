@@ -1,7 +1,14 @@
 import { answer, type Outcome, refuse } from '../../outcome/outcome.ts'
 import { chiSquareAbove } from '../incomplete-gamma.ts'
 import { solveLinear } from '../solve-linear.ts'
-import { type EndTimes, type LifeTable, lifeTable, type NobodyFollowed, type UnusableTime } from './life-table.ts'
+import {
+  type EndTimes,
+  type LifeTable,
+  lastOfSame,
+  lifeTable,
+  type NobodyFollowed,
+  type UnusableTime,
+} from './life-table.ts'
 
 /** `log-rank` weighs every event alike; `peto-peto` weighs by the share without the event just before, early ones more. */
 export type LogRankWeights = 'log-rank' | 'peto-peto'
@@ -60,26 +67,41 @@ function emptySums(groups: number): Sums {
 }
 
 function addStratum(stratum: Stratum, weights: LogRankWeights, sums: Sums): UnusableTime | NobodyFollowed | null {
-  const joined = lifeTable({
-    events: joinedOf(stratum.map(({ events }) => events)),
-    competing: joinedOf(stratum.map(({ competing }) => competing)),
-    censored: joinedOf(stratum.map(({ censored }) => censored)),
-  })
-  if (joined.kind === 'refusal') return joined.refusal
-  const all = joined.answer
-  const each = stratum.map((ends) => eventsAlong(ends, all))
-  const left = each.map(({ total }) => total)
+  const tables: (LifeTable | null)[] = []
+  for (const ends of stratum) {
+    const made = followedIn(ends) === 0 ? answer(null) : lifeTable(ends)
+    if (made.kind === 'refusal') return made.refusal
+    tables.push(made.answer)
+  }
+  const left = stratum.map(followedIn)
+  let risk = left.reduce((sum, some) => sum + some, 0)
+  if (risk === 0) return { because: 'nobody-followed' }
   left.forEach((total, group) => {
     sums.total[group] = (sums.total[group] ?? 0) + total
   })
+  const next = tables.map(() => 0)
+  const events = tables.map(() => 0)
+  const leaving = tables.map(() => 0)
   let free = 1
-  for (let i = 0; i < all.time.length; i += 1) {
-    const deaths = all.events[i] ?? 0
-    const risk = all.atRisk[i] ?? 0
-    if (deaths > 0) addTime({ deaths, risk, weight: weights === 'peto-peto' ? free : 1 }, i, each, left, sums)
+  while (risk > 0) {
+    const until = lastOfSame(Math.min(...tables.map((table, group) => table?.time[next[group] ?? 0] ?? Infinity)))
+    let [deaths, gone] = [0, 0]
+    tables.forEach((table, group) => {
+      const line = next[group] ?? 0
+      const isNow = table !== null && (table.time[line] ?? Infinity) <= until
+      const here = isNow ? (table.events[line] ?? 0) : 0
+      const others = isNow ? (table.competing[line] ?? 0) + (table.censored[line] ?? 0) : 0
+      events[group] = here
+      leaving[group] = here + others
+      next[group] = line + (isNow ? 1 : 0)
+      deaths += here
+      gone += here + others
+    })
+    if (deaths > 0) addTime({ deaths, risk, weight: weights === 'peto-peto' ? free : 1 }, events, left, sums)
     free *= 1 - deaths / risk
-    each.forEach(({ leaving }, group) => {
-      left[group] = (left[group] ?? 0) - (leaving[i] ?? 0)
+    risk -= gone
+    leaving.forEach((some, group) => {
+      left[group] = (left[group] ?? 0) - some
     })
   }
   return null
@@ -87,15 +109,14 @@ function addStratum(stratum: Stratum, weights: LogRankWeights, sums: Sums): Unus
 
 function addTime(
   { deaths, risk, weight }: { readonly deaths: number; readonly risk: number; readonly weight: number },
-  line: number,
-  each: readonly { readonly events: Float64Array }[],
+  events: readonly number[],
   left: readonly number[],
   sums: Sums,
 ): void {
   // With one left the spread is nought, and nought over nought must not come in.
   const spread = risk > 1 ? (weight * weight * deaths * (risk - deaths)) / (risk - 1) : 0
   left.forEach((here, row) => {
-    sums.observed[row] = (sums.observed[row] ?? 0) + weight * (each[row]?.events[line] ?? 0)
+    sums.observed[row] = (sums.observed[row] ?? 0) + weight * (events[row] ?? 0)
     sums.expected[row] = (sums.expected[row] ?? 0) + (weight * deaths * here) / risk
     const ofRow = sums.variance[row]
     if (!ofRow) return
@@ -106,33 +127,6 @@ function addTime(
   })
 }
 
-function joinedOf(columns: readonly Float64Array[]): Float64Array {
-  const all = new Float64Array(columns.reduce((sum, { length }) => sum + length, 0))
-  let at = 0
-  for (const column of columns) {
-    all.set(column, at)
-    at += column.length
-  }
-  return all
-}
-
-/** Events and leavings of one group at the lines of the joined table. */
-function eventsAlong(
-  ends: EndTimes,
-  all: LifeTable,
-): { readonly total: number; readonly events: Float64Array; readonly leaving: Float64Array } {
-  const events = new Float64Array(all.time.length)
-  const leaving = new Float64Array(all.time.length)
-  const place = (column: Float64Array, isEvent: boolean) => {
-    let line = 0
-    for (const time of Float64Array.from(column).sort()) {
-      while (line + 1 < all.time.length && (all.time[line + 1] ?? Infinity) <= time) line += 1
-      leaving[line] = (leaving[line] ?? 0) + 1
-      if (isEvent) events[line] = (events[line] ?? 0) + 1
-    }
-  }
-  place(ends.events, true)
-  place(ends.competing, false)
-  place(ends.censored, false)
-  return { total: ends.events.length + ends.competing.length + ends.censored.length, events, leaving }
+function followedIn({ events, competing, censored }: EndTimes): number {
+  return events.length + competing.length + censored.length
 }
