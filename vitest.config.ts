@@ -37,9 +37,11 @@ export default defineConfig({
             'tests/house/**/*.test.ts',
           ],
           globalSetup: './tests/build-once.ts',
-          testTimeout: 120_000,
-          hookTimeout: 120_000,
-          fileParallelism: false,
+          // Each file has stores, ports and folders of its own, so that two processors are used; how long a test may take says
+          // only when one hangs.
+          maxWorkers: 2,
+          testTimeout: 300_000,
+          hookTimeout: 300_000,
         },
       },
     ],
