@@ -11,12 +11,21 @@ import { type PostgresForTests, skipPostgres, startPostgres } from '#storage/pos
 import { openPostgres } from '#storage/postgres/open.ts'
 import { projectForTests } from '#storage/projector-for-tests.ts'
 import { openLockedFolder } from '#storage/sqlite/open.ts'
-import { buildServer, makerOf, openClinic, postEntries, ServerProcess, type SignedIn } from './server-process.ts'
+import {
+  buildServer,
+  endAll,
+  makerOf,
+  openClinic,
+  postEntries,
+  ServerProcess,
+  type SignedIn,
+} from './server-process.ts'
 
 let server: string
 beforeAll(async () => {
-  server = await buildServer()
+  server = await buildServer('kill-and-reopen')
 })
+afterAll(endAll)
 
 const folders: string[] = []
 const disks: string[] = []

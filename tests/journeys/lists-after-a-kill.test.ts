@@ -7,15 +7,25 @@ import { type PostgresForTests, skipPostgres, startPostgres } from '#storage/pos
 import { openPostgres } from '#storage/postgres/open.ts'
 import { projectForTests } from '#storage/projector-for-tests.ts'
 import { openLockedFolder } from '#storage/sqlite/open.ts'
-import { act, buildServer, makerOf, openClinic, postEntries, ServerProcess, type SignedIn } from './server-process.ts'
+import {
+  act,
+  buildServer,
+  endAll,
+  makerOf,
+  openClinic,
+  postEntries,
+  ServerProcess,
+  type SignedIn,
+} from './server-process.ts'
 
 const cases = 600
-const until = { timeout: 60_000, interval: 5 }
+const until = { timeout: 200_000, interval: 5 }
 
 let server: string
 beforeAll(async () => {
-  server = await buildServer()
+  server = await buildServer('lists-after-a-kill')
 })
+afterAll(endAll)
 
 type Remaking = { readonly made: number; readonly of: number } | null
 const remakingAt = async (url: string, who: SignedIn) => (await act(url, 'read-lists', {}, who)).remaking as Remaking

@@ -4,8 +4,15 @@ import type { Entry } from '#core/journal/entry.ts'
 import { clinicForTests } from '#server/house-for-tests.ts'
 import { buildEntry } from '../../scripts/build-entry.mjs'
 
-/** Builds the server once for a test file. */
-export const buildServer = () => buildEntry('tests/journeys/server-for-tests.ts', 'server-for-tests')
+/** Builds the server for one test file: others build theirs at the same time. */
+export const buildServer = (name: string) => buildEntry('tests/journeys/server-for-tests.ts', `server-of-${name}`)
+
+const started = new Set<ServerProcess>()
+
+/** Ends what a failed test did not end, so that nothing is left running. */
+export async function endAll(): Promise<void> {
+  await Promise.all([...started].map((server) => server.end('SIGKILL')))
+}
 
 /** A server in a process of its own, as a clinic runs it. */
 export class ServerProcess {
@@ -22,7 +29,9 @@ export class ServerProcess {
     this.child.stderr?.on('data', (chunk) => {
       this.errors += chunk
     })
+    started.add(this)
     this.ended = new Promise((resolve) => this.child.once('close', (code) => resolve(code)))
+    this.ended.then(() => started.delete(this))
     this.url = new Promise((resolve) => {
       this.child.stdout?.once('data', (chunk) => {
         const [url, code = ''] = String(chunk).trim().split(' ')
