@@ -21,6 +21,13 @@ test('a weak blink is new since the operation; what an owner tells does not end 
   await form.choose('Seen by', 'us')
   await form.choose('Blink', 'weak')
   await form.choose('Could a local block still be at work?', 'no')
+  await page.getByRole('button', { name: /^Balance looked at/ }).click()
+  for (const sign of ['Head tilt', 'Eyes beat from side to side (nystagmus)', 'Unsteady gait']) {
+    await expect(
+      page.getByRole('radiogroup', { name: sign }).getByRole('radio', { name: 'no', exact: true }),
+    ).toBeChecked()
+  }
+  await expect(page.getByRole('button', { name: /^Balance looked at/ })).toHaveCount(0)
   await form.restNotAssessed()
   await form.keep()
   await page.goto(`${program.url}/case/rowan`)

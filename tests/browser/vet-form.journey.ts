@@ -49,6 +49,8 @@ test('the stitches are looked at in another practice: asked by a link, answered 
   // Something is missing: nothing is sent, and nothing that was typed is lost.
   await phone.getByLabel('Wound', { exact: true }).selectOption({ label: 'closed' })
   await phone.getByLabel('Stitches', { exact: true }).selectOption({ label: 'out' })
+  await phone.getByLabel('Head tilt', { exact: true }).selectOption({ label: 'yes' })
+  await phone.getByLabel(/^Balance looked at/).check()
   await phone.getByLabel(/^Tear test/).fill('fifteen')
   await phone.getByLabel('Anything else we should know').fill('Eats well, carries the head straight.')
   const send = phone.getByRole('button', { name: /^Send this to/ })
@@ -59,12 +61,14 @@ test('the stitches are looked at in another practice: asked by a link, answered 
     'Who examined: type your name.',
     'Day of the look: give the day.',
     'Tear test: type a number of millimetres, for example 12.',
+    /^Balance looked at.*: a sign below says otherwise\./,
   ])
   await expect(phone.getByLabel('Wound', { exact: true })).toHaveValue('closed')
   await expect(phone.getByLabel('Anything else we should know')).toHaveValue('Eats well, carries the head straight.')
   await expectNoSidewaysScroll(phone, 'the refused form at 360')
   expect(await entriesOf(program, page, stream)).toHaveLength(before)
 
+  await phone.getByLabel('Head tilt', { exact: true }).selectOption({ label: 'not assessed' })
   await phone.getByLabel('Who examined').fill('Wren Hollis')
   await phone.getByLabel('Day of the look').fill(today())
   await phone.getByLabel(/^Tear test/).fill('15')
@@ -72,6 +76,7 @@ test('the stitches are looked at in another practice: asked by a link, answered 
   await expect(phone.getByRole('status')).toContainText('Thank you. We have it, and a surgeon reads it.')
   // Filled in the same way and sent once more, it is there once.
   await phone.goto(address)
+  await phone.getByLabel(/^Balance looked at/).check()
   await phone.getByLabel('Who examined').fill('Wren Hollis')
   await phone.getByLabel('Day of the look').fill(today())
   await phone.getByLabel('Wound', { exact: true }).selectOption({ label: 'closed' })
@@ -87,6 +92,10 @@ test('the stitches are looked at in another practice: asked by a link, answered 
     wound: 'closed',
     sutures: 'out',
     painful: 'not-assessed',
+    headTilt: 'no',
+    nystagmus: 'no',
+    unsteady: 'no',
+    gag: 'not-assessed',
   })
 
   // Here: what was owed is settled, what they wrote waits for the surgeon, and it says who examined.

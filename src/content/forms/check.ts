@@ -1,6 +1,6 @@
 import type { FormArrangement } from '#core/forms/arrangement.ts'
 
-/** Wound, face and eye of an operated ear at one look. */
+/** Wound, face, eye and balance of an operated ear at one look. */
 export const check = {
   kind: 'check',
   place: 'case',
@@ -10,8 +10,14 @@ export const check = {
   sections: [
     { id: 'look', fields: ['seenBy'] },
     { id: 'wound', fields: ['wound', 'woundNeeded', 'sutures', 'painful'] },
-    { id: 'face', fields: ['blink', 'lipOrEarDroop', 'possibleBlockEffect', 'horner', 'headTilt'] },
+    { id: 'face', fields: ['blink', 'lipOrEarDroop', 'possibleBlockEffect', 'nostril', 'horner'] },
     { id: 'eye', fields: ['tearTest', 'fluorescein'] },
+    {
+      id: 'balance',
+      fields: ['headTilt', 'nystagmus', 'unsteady'],
+      normal: { headTilt: 'no', nystagmus: 'no', unsteady: 'no' },
+    },
+    { id: 'throat', fields: ['gag', 'hears'] },
     { id: 'words', fields: ['text'] },
   ],
   fields: { tearTest: { blank: 'not-assessed' } },

@@ -153,5 +153,15 @@ export const findingWords = {
   },
   answers: { chosen: 'chosen', declined: 'declined', open: 'not decided' },
   possibleBlock: 'possible block effect',
-  seenSigns: { lipOrEarDroop: 'droop', horner: 'Horner’s syndrome', headTilt: 'head tilt', painful: 'painful' },
+  seenSigns: {
+    lipOrEarDroop: 'droop',
+    nostril: 'dry nostril',
+    horner: 'Horner’s syndrome',
+    headTilt: 'head tilt',
+    nystagmus: 'nystagmus',
+    unsteady: 'unsteady gait',
+    gag: 'gag reflex not normal',
+    hears: 'no reaction to sound',
+    painful: 'painful',
+  },
 } as const

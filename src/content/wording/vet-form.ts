@@ -71,6 +71,7 @@ export const vetFormInEnglish = {
     'day-too-early': 'Day of the look: it must be after the day of the operation.',
     'nothing-assessed': 'What you saw: answer at least one question, or phone us.',
     'not-a-number': '{label}: type a number of millimetres, for example 12.',
+    'not-normal': '{label}: a sign below says otherwise. Take the tick away, or put the sign right.',
     'text-too-long': 'Anything else: use {letters} letters at most, or phone us.',
   } satisfies Record<AnswerFault, string>,
   tooMany: 'This link was answered many times today. Nothing was sent: please phone us.',

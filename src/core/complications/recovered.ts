@@ -32,10 +32,17 @@ function isWell(event: TroubleEvent, body: Check): boolean | null {
     case 'horner':
       return body.horner === 'not-assessed' ? null : body.horner === 'no'
     case 'vestibular':
-      return body.headTilt === 'not-assessed' ? null : body.headTilt === 'no'
+      return balanceIsWell(body)
     case 'corneal-ulcer':
       return body.fluorescein === 'not-assessed' ? null : body.fluorescein === 'negative'
     default:
       return null
   }
+}
+
+/** One sign that is there is enough; well only where all three were looked at. */
+function balanceIsWell({ headTilt, nystagmus, unsteady }: Check): boolean | null {
+  const signs = [headTilt, nystagmus, unsteady]
+  if (signs.includes('yes')) return false
+  return signs.includes('not-assessed') ? null : true
 }

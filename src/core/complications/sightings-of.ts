@@ -45,10 +45,15 @@ function ofChecks(own: OwnCase, rules: Pick<OwnCountingRules, 'nerveFromHours'>)
         ? [{ ...at, event: 'facial-weakness' as const, needed: 'not-known' as const, worse: faceWorse(own, line) }]
         : []),
       ...seen(body.horner === 'yes', 'horner', own, at),
-      ...seen(body.headTilt === 'yes', 'vestibular', own, at),
+      ...seen(body.headTilt === 'yes' || (pastBlock(line) && isDizzy(body)), 'vestibular', own, at),
       ...seen(body.fluorescein === 'positive', 'corneal-ulcer', own, at),
     ]
   })
+}
+
+/** So soon after an anaesthetic an animal sways and its eyes may beat by the drugs alone. */
+function isDizzy({ nystagmus, unsteady }: Check['body']): boolean {
+  return nystagmus === 'yes' || unsteady === 'yes'
 }
 
 function seen(

@@ -155,6 +155,19 @@ describe('the troubles of a case', () => {
     expect(lasting('not-assessed')).toBe('not-known')
   })
 
+  it('take beating eyes or a sway for poor balance once the anaesthetic is over, gone when all three signs are', () => {
+    const still = { headTilt: 'no', nystagmus: 'no', unsteady: 'no' } as const
+    const seen = (at: string, found: Partial<BodyOf<'check'>>) => (make: MakeEntry) =>
+      make({ kind: 'check', at, body: { ...closed, ...still, ...found } })
+    const all = (...looks: readonly ReturnType<typeof seen>[]) => troubles((make) => looks.map((look) => look(make)))
+    const sways = seen(day(2), { unsteady: 'yes' })
+    expect(all(sways)[0]).toMatchObject({ event: 'vestibular', before: 'absent', lasting: 'not-known' })
+    expect(all(sways, seen(day(60), {}))[0]?.lasting).toBe('full')
+    expect(all(sways, seen(day(60), { nystagmus: 'not-assessed' }))[0]?.lasting).toBe('not-known')
+    expect(all(sways, seen(day(60), { headTilt: 'yes' }))[0]?.lasting).toBe('not-known')
+    expect(all(seen(day(0.5), { unsteady: 'yes', nystagmus: 'yes' }))).toEqual([])
+  })
+
   it('do not take a possible block effect for a palsy', () => {
     const asleep = { ...closed, blink: 'absent' as const, possibleBlockEffect: true }
     expect(troubles((make) => [make({ kind: 'check', at: day(2), body: asleep })])).toEqual([])

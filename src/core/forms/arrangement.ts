@@ -70,6 +70,8 @@ export type SectionArrangement = {
   readonly fields: readonly string[]
   /** LEFT and RIGHT of the body stand side by side. */
   readonly pair?: true
+  /** The answers of a section in which nothing was found, given by one touch of whoever looked. */
+  readonly normal?: Readonly<Record<string, string>>
   /** A sum that is shown while the section is filled in. */
   readonly running?: 'otis-3' | 'estimate'
 }

@@ -18,6 +18,7 @@ export type Section = {
   readonly fields: readonly Field[]
   readonly pair: boolean
   readonly running: SectionArrangement['running']
+  readonly normal: SectionArrangement['normal']
 }
 
 /**
@@ -30,11 +31,12 @@ export function formOf<const Arrangement extends FormArrangement>(arrangement: A
   const kind = kindNamed(arrangement.kind)
   if (!kind) throw new Error(`No kind is named ${arrangement.kind}.`)
   const fields = fieldsOf('', kind.body as z.ZodType as z.ZodObject, arrangement.fields ?? {})
-  const sections = arrangement.sections.map(({ id, fields: paths, pair, running }) => ({
+  const sections = arrangement.sections.map(({ id, fields: paths, pair, running, normal }) => ({
     id,
     fields: paths.map((path) => fieldAt(fields, path, arrangement.kind)),
     pair: pair === true,
     running,
+    normal,
   }))
   for (const path of notArranged(fields, new Set(arrangement.sections.flatMap((section) => section.fields)))) {
     throw new Error(`The form of ${arrangement.kind} asks nowhere for "${path}".`)

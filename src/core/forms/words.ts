@@ -23,6 +23,8 @@ export type FormWords = {
   /** One line: what this entry is for. */
   readonly purpose: string
   readonly sections: Readonly<Record<string, string>>
+  /** Of a section that was looked at and is normal: one touch, which says everything that it answers. */
+  readonly normal?: Readonly<Record<string, string>>
   readonly fields: Readonly<Record<string, FieldWords>>
   /** A group that stands in several forms: where it stands here, and its words, under the path inside it ('' itself). */
   readonly groups?: Readonly<Record<string, Readonly<Record<string, FieldWords>>>>

@@ -1,11 +1,14 @@
-import { balanceBefore, hornerBefore } from '#core/evidence/own/known-outcomes.ts'
+import { hornerBefore } from '#core/evidence/own/known-outcomes.ts'
 import type { OwnCase } from '#core/evidence/own/own-case.ts'
-import type { BodyOf, Line } from '#core/journal/fold.ts'
+import type { BodyOf } from '#core/journal/fold.ts'
 import { anaestheticOf } from '#core/owed/one-anaesthetic.ts'
 import type { OperationOnFile } from '#core/owed/operations.ts'
 import {
+  animalReadings,
   faceReadings,
   type NerveSign,
+  nerveSigns,
+  ofAnimal,
   type Reading,
   type Readings,
   signReading,
@@ -21,34 +24,24 @@ export type Before =
   | { readonly kind: 'known'; readonly reading: Reading }
   | { readonly kind: 'unknown'; readonly because: BeforeGap }
 
-/** Recorded before the operation, and asked at no look since. */
-export const onlyBefore = ['nostril-dry', 'nystagmus', 'unsteady'] as const
-export type OnlyBefore = (typeof onlyBefore)[number]
-
 /** The look that everything after the operation is held against. */
 export type BaselineLook = {
   readonly entry: string
   readonly at: string
   readonly beforeSedation: boolean
   readonly signs: Readonly<Record<NerveSign, Before>>
-  readonly alsoThere: readonly OnlyBefore[]
 }
 
-const everyGap = (because: BeforeGap): Readonly<Record<NerveSign, Before>> => ({
-  blink: { kind: 'unknown', because },
-  droop: { kind: 'unknown', because },
-  horner: { kind: 'unknown', because },
-  balance: { kind: 'unknown', because },
-  tears: { kind: 'unknown', because },
-  cornea: { kind: 'unknown', because },
-})
+function everySign(of: (sign: NerveSign) => Before): Readonly<Record<NerveSign, Before>> {
+  return Object.fromEntries(nerveSigns.map((sign) => [sign, of(sign)])) as Record<NerveSign, Before>
+}
 
 /** The signs before an operation of which no look at all is on record. */
-export const nothingBefore = everyGap('no-baseline')
+export const nothingBefore = everySign(() => ({ kind: 'unknown', because: 'no-baseline' }))
 
 /**
  * The last look before the cut, sign by sign. A look from before an earlier operation of this ear says nothing of it;
- * one from before any other operation says nothing of the balance. A sign seen only after a sedative is not known.
+ * one from before any other operation says nothing of what is of no side. A sign seen only after a sedative is not known.
  *
  * @example baselineLookOf(own, operations, owedRules.face)?.signs.blink // { kind: 'known', reading: { step: 0, … } }
  */
@@ -67,7 +60,7 @@ export function baselineLookOf(
   const readings = readBaseline(line.body, operation.side, limits)
   const ear = between.some(({ side }) => side === operation.side)
   const of = (sign: NerveSign): Before => {
-    if (ear || (sign === 'balance' && between.length > 0)) return { kind: 'unknown', because: 'operation-between' }
+    if (ear || (ofAnimal.has(sign) && between.length > 0)) return { kind: 'unknown', because: 'operation-between' }
     const reading = readings[sign]
     if (!reading) return { kind: 'unknown', because: 'not-assessed' }
     const doubtful = !line.body.beforeSedation && reading.step !== 0
@@ -77,15 +70,7 @@ export function baselineLookOf(
     entry: line.header.id,
     at: line.at,
     beforeSedation: line.body.beforeSedation,
-    signs: {
-      blink: of('blink'),
-      droop: of('droop'),
-      horner: of('horner'),
-      balance: of('balance'),
-      tears: of('tears'),
-      cornea: of('cornea'),
-    },
-    alsoThere: alsoThere(line, own),
+    signs: everySign(of),
   }
 }
 
@@ -94,14 +79,7 @@ function readBaseline(body: BodyOf<'baseline'>, side: 'LEFT' | 'RIGHT', limits: 
   return {
     ...faceReadings(face, limits),
     ...signReading('horner', hornerBefore(face)),
-    ...signReading('balance', balanceBefore(body)),
+    ...signReading('tilt', body.headTilt === 'none' ? 'no' : body.headTilt === 'not-assessed' ? 'not-assessed' : 'yes'),
+    ...animalReadings(body),
   }
-}
-
-function alsoThere({ body }: Line<BodyOf<'baseline'>>, { operation }: OwnCase): OnlyBefore[] {
-  return [
-    ...(body[operation.side].nostril === 'dry' ? (['nostril-dry'] as const) : []),
-    ...(body.nystagmus === 'yes' ? (['nystagmus'] as const) : []),
-    ...(body.unsteady === 'yes' ? (['unsteady'] as const) : []),
-  ]
 }

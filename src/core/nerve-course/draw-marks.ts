@@ -42,6 +42,8 @@ export function letters(
   )
 }
 
+const ringed: ReadonlySet<Change> = new Set(['possible-block', 'after-anaesthetic', 'not-attributable', 'blinked'])
+
 /**
  * The mark of one look, told apart by shape and not by colour alone: filled where it was examined, an open ring where it
  * is not graded or nobody can say whose doing it is, an open triangle where it was only told.
@@ -56,6 +58,5 @@ export function markOf(change: Change, x: number, y: number, { font }: Look, col
     return node('path', { d: `M${n(x)} ${n(up)}L${n(x + r * 1.2)} ${n(down)}H${n(x - r * 1.2)}Z`, ...open })
   }
   const circle = { cx: n(x), cy: n(y), r: n(r) }
-  const isOpen = change === 'possible-block' || change === 'not-attributable' || change === 'blinked'
-  return node('circle', isOpen ? { ...circle, ...open } : { ...circle, fill: colour })
+  return node('circle', ringed.has(change) ? { ...circle, ...open } : { ...circle, fill: colour })
 }

@@ -7,7 +7,15 @@ import { laterOf } from '#core/owed/setting.ts'
 import type { OwedRules } from '#core/procedures/follow-up.ts'
 import { blocksOf } from '#core/theatre/block-lasts.ts'
 import { dayOf } from '#core/time/calendar-day.ts'
-import { blinkReading, faceReadings, type Readings, signReading } from './nerve-sign.ts'
+import {
+  animalReadings,
+  blinkReading,
+  faceReadings,
+  type NerveSign,
+  onPhotograph,
+  type Readings,
+  signReading,
+} from './nerve-sign.ts'
 
 /** Who looked. `owner-words` is an account and never an examination. */
 export const lookSources = ['ward', 'us', 'referring-vet', 'owner-photograph', 'owner-words'] as const
@@ -31,6 +39,8 @@ export type NerveLook = {
   readonly source: LookSource
   readonly readings: Readings
   readonly block: BlockThen | null
+  /** So soon after the cut that the anaesthetic may still act. */
+  readonly soon: boolean
 }
 
 /** What the course is read by: durations and limits from content, days of our own counting. */
@@ -70,6 +80,7 @@ export function nerveLooksOf(own: OwnCase, rules: NerveRules): NerveLook[] {
       source,
       readings,
       block: blockThen(line.at, said, own, rules),
+      soon: line.at < soonestOf(own, rules),
     }))
 }
 
@@ -85,13 +96,18 @@ function firstBlinks({ file: { theCase }, operation, again, file }: OwnCase): Li
 
 function ofCheck(line: Line<BodyOf<'check'>>, { face }: NerveRules): Seen {
   const { body } = line
-  const { tears, cornea, ...seen } = faceReadings(body, face)
-  // A photograph shows a face, not a cornea or tears.
-  const eye = body.seenBy === 'owner-photograph' ? {} : { ...(tears && { tears }), ...(cornea && { cornea }) }
+  const seen: Readings = {
+    ...faceReadings(body, face),
+    ...signReading('horner', body.horner),
+    ...signReading('tilt', body.headTilt),
+    ...animalReadings(body),
+  }
+  // A photograph shows a face and how the head is held, not a cornea, tears or a gait.
+  const shown = Object.entries(seen).filter(([sign]) => onPhotograph.has(sign as NerveSign))
   return {
     line,
     source: body.seenBy,
-    readings: { ...seen, ...signReading('horner', body.horner), ...signReading('balance', body.headTilt), ...eye },
+    readings: body.seenBy === 'owner-photograph' ? Object.fromEntries(shown) : seen,
     said: body.possibleBlockEffect,
   }
 }
@@ -110,8 +126,12 @@ function blockThen(at: string, said: boolean, own: OwnCase, rules: NerveRules): 
     .at(-1)
   if (acting) return { because: 'drug', drug: acting.drug, until: acting.known ? acting.until : null }
   if (said) return { because: 'said', drug: null, until: null }
-  const soonest = hoursAfter(own.operation.moment.at, rules.counting.nerveFromHours.value)
+  const soonest = soonestOf(own, rules)
   return at < soonest ? { because: 'hours', drug: null, until: soonest } : null
+}
+
+function soonestOf({ operation }: OwnCase, { counting }: NerveRules): string {
+  return hoursAfter(operation.moment.at, counting.nerveFromHours.value)
 }
 
 type Acting = { readonly drug: string; readonly from: string; readonly until: string; readonly known: boolean }

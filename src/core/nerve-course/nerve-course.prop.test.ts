@@ -11,16 +11,28 @@ const nothing = {
   ...checkKind.example,
   blink: 'not-assessed',
   lipOrEarDroop: 'not-assessed',
+  nostril: 'not-assessed',
   possibleBlockEffect: false,
   horner: 'not-assessed',
   headTilt: 'not-assessed',
+  nystagmus: 'not-assessed',
+  unsteady: 'not-assessed',
   tearTest: null,
   fluorescein: 'not-assessed',
 } as const
 
 const seen = fc.record({
   day: fc.integer({ min: 0, max: 420 }),
-  body: fc.constantFrom(normal, weak, absent, { ...normal, horner: 'yes' as const }),
+  body: fc.constantFrom(
+    normal,
+    weak,
+    absent,
+    { ...normal, horner: 'yes' as const },
+    {
+      ...normal,
+      unsteady: 'yes' as const,
+    },
+  ),
   by: fc.constantFrom('us' as const, 'referring-vet' as const, 'owner-photograph' as const, 'owner-words' as const),
 })
 const dayAt = (day: number, minute: number) =>

@@ -138,12 +138,68 @@ describe('a look held against the state before the operation', () => {
   it('calls nothing normal that nobody looked at', () => {
     const make = makeForTests()
     expect(said(operated(make))).toContain('Nobody has looked at face, eye and balance since the operation.')
-    const blinkOnly = { ...normal, lipOrEarDroop: 'not-assessed', tearTest: null, fluorescein: 'not-assessed' } as const
+    const open = { nostril: 'not-assessed', nystagmus: 'not-assessed', unsteady: 'not-assessed' } as const
+    const eye = { tearTest: null, fluorescein: 'not-assessed' } as const
+    const blinkOnly = { ...normal, ...open, ...eye, lipOrEarDroop: 'not-assessed' } as const
     const entries = [...operated(make), checkOn(make, '2026-03-09T10:00:00.000Z', blinkOnly)]
-    expect(said(entries)).toContain('not the same as normal: lip or ear, tear test, cornea.')
+    expect(said(entries)).toContain(
+      'not the same as normal: lip or ear, nostril, nystagmus, gait, tear test, cornea, gag reflex, hearing.',
+    )
     expect(said(entries)).toContain(
       'Normal whenever looked at: blink (last day 5), Horner’s (last day 5), head tilt (last day 5).',
     )
+  })
+})
+
+describe('what a look asked only since its second version', () => {
+  const nextMorning = '2026-03-05T10:00:00.000Z'
+
+  it('is held against the baseline sign by sign', () => {
+    const make = makeForTests()
+    const before = { ...baselineOf({ LEFT: { nostril: 'dry' } }), unsteady: 'yes', hears: 'yes' } as const
+    const seen = { ...normal, nostril: 'dry', nystagmus: 'yes', unsteady: 'yes', gag: 'weak', hears: 'no' } as const
+    const entries = [...operated(make, before), checkOn(make, nextMorning, seen)]
+    const now = (['nostril', 'tilt', 'nystagmus', 'gait', 'throat', 'hearing'] as const).map(
+      (sign) => signOf(entries, sign).now,
+    )
+    expect(now).toEqual(['as-before', 'normal', 'worse', 'as-before', 'worse', 'worse'])
+    expect(said(entries)).toContain('Already there: Nostril: dry; Gait: unsteady.')
+    expect(said(entries)).toContain('Nystagmus: eyes beat on 5 March 2026 (day 1, our examination); none before. New')
+    expect(said(entries)).toContain('Gait: unsteady on 5 March 2026 (day 1, our examination), as before the operation.')
+  })
+
+  it('was not looked at in a check of the first version, and is not normal by it', () => {
+    const make = makeForTests()
+    const { nostril: _, nystagmus: _n, unsteady: _u, gag: _g, hears: _h, ...older } = normal
+    const first = { ...checkOn(make, nextMorning, normal), version: 1, body: older } as unknown as Entry
+    const entries = [...operated(make), first]
+    expect(signOf(entries, 'tilt').now).toBe('normal')
+    for (const sign of ['nostril', 'nystagmus', 'gait', 'throat', 'hearing'] as const) {
+      expect(signOf(entries, sign)).toMatchObject({ now: 'not-looked-at', points: [] })
+    }
+    expect(said(entries)).toContain(
+      'Not looked at since the operation, which is not the same as normal: nostril, nystagmus, gait, gag reflex, hearing.',
+    )
+  })
+
+  it('grades neither gait nor nystagmus while the anaesthetic may still act, and says so', () => {
+    const make = makeForTests()
+    const dizzy = { ...normal, nystagmus: 'yes', unsteady: 'yes' } as const
+    const soon = [...operated(make), checkOn(make, '2026-03-04T15:00:00.000Z', dizzy)]
+    expect(signOf(soon, 'gait')).toMatchObject({ now: 'only-anaesthetic', last: null, lasting: 'not-known' })
+    expect(said(soon)).toContain(
+      'Gait: unsteady on 4 March 2026, 15:00, so soon after the operation that the anaesthetic may still act; not graded. Nobody has looked since in a way that counts.',
+    )
+    expect(signOf([...soon, checkOn(make, nextMorning, dizzy)], 'gait').now).toBe('worse')
+    expect(signOf([...soon, checkOn(make, nextMorning, normal)], 'gait')).toMatchObject({ now: 'normal', back: null })
+  })
+
+  it('cannot be seen on a photograph', () => {
+    const make = makeForTests()
+    const photograph = { ...normal, seenBy: 'owner-photograph', headTilt: 'yes' } as const
+    const entries = [...operated(make), checkOn(make, '2026-03-20T10:00:00.000Z', photograph)]
+    expect(signOf(entries, 'tilt').now).toBe('worse')
+    expect(signOf(entries, 'gait').now).toBe('not-looked-at')
   })
 })
 
@@ -212,7 +268,7 @@ describe('Horner’s, balance, tears and two ears', () => {
     ]
     const [left, right] = courses(entries)
     expect([left?.operation.side, left?.signs[0]?.now, right?.signs[0]?.now]).toEqual(['LEFT', 'normal', 'worse'])
-    const tilt = right?.signs.find(({ sign }) => sign === 'balance')
+    const tilt = right?.signs.find(({ sign }) => sign === 'tilt')
     expect(tilt).toMatchObject({ now: 'not-attributable', last: { because: 'both-ears' } })
   })
 

@@ -2,7 +2,7 @@ import type { CaseFile } from '#core/journal/clinic.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { sayCalendarDay } from '#core/time/calendar-day.ts'
 import { sayMoment } from '#core/time/moment.ts'
-import type { BeforeGap, OnlyBefore } from './before.ts'
+import type { BeforeGap } from './before.ts'
 import type { LookSource } from './looks.ts'
 import type { NerveCourse } from './nerve-course.ts'
 import type { NerveSign, Reading } from './nerve-sign.ts'
@@ -16,15 +16,14 @@ export type NerveCourseWords = {
   readonly sources: Readonly<Record<LookSource, string>>
   readonly changes: Readonly<Record<Change, string>>
   readonly gaps: Readonly<Record<NotAttributable, string>>
-  readonly before: Readonly<Record<'awake' | 'sedated' | 'none' | 'found' | 'clear' | 'alsoThere', string>>
+  readonly before: Readonly<Record<'awake' | 'sedated' | 'none' | 'found' | 'clear', string>>
   readonly beforeGap: Readonly<Record<BeforeGap, string>>
-  readonly onlyBefore: Readonly<Record<OnlyBefore, string>>
   readonly now: Readonly<Record<SignGrade | 'new', string>>
   readonly back: string
   readonly lastLook: string
   readonly lasting: Readonly<Record<Lasting, string>>
   readonly block: Readonly<
-    Record<'drug' | 'drugUnknown' | 'said' | 'hours' | 'first' | 'earlier' | 'later' | 'since', string>
+    Record<'drug' | 'drugUnknown' | 'said' | 'hours' | 'anaesthetic' | 'first' | 'earlier' | 'later' | 'since', string>
   >
   readonly told: string
   readonly onlyBlinked: string
@@ -107,14 +106,12 @@ class Sayer {
       if (was.kind === 'unknown' || was.reading.step === 0) return []
       return [`${this.words.signs[sign]}: ${sayReading(sign, was.reading, this.words)}`]
     })
-    const also = baseline.alsoThere.map((one) => this.words.onlyBefore[one])
     const open = signs.filter((one) => one.before.kind === 'unknown')
     const gaps = [...new Set(open.flatMap((one) => (one.before.kind === 'unknown' ? [one.before.because] : [])))]
     return [
       fill(baseline.beforeSedation ? before.awake : before.sedated, { date }),
       ...(found.length > 0 ? [fill(before.found, { found: found.join('; ') })] : []),
       ...(found.length === 0 && open.length < signs.length ? [before.clear] : []),
-      ...(also.length > 0 ? [fill(before.alsoThere, { also: also.join(', ') })] : []),
       ...gaps.map((gap) => {
         const of = open.filter((one) => one.before.kind === 'unknown' && one.before.because === gap)
         return fill(this.words.beforeGap[gap], { signs: this.names(of) })
@@ -165,17 +162,22 @@ class Sayer {
 
   /** What was found while a block could act, and whether anybody looked since. */
   private doubts({ sign, points, last }: SignCourse): string[] {
-    const doubt = points.findLast(({ change }) => change === 'possible-block')
-    const block = doubt?.look.block
-    if (!doubt || !block) return []
+    const doubt = points.findLast(({ change }) => change === 'possible-block' || change === 'after-anaesthetic')
+    if (!doubt) return []
     const { words } = this
-    const which = block.because === 'drug' && block.until === null ? 'drugUnknown' : block.because
     const about = { ...this.about(sign, doubt), when: this.moment(doubt.look.at) }
-    const until = block.until === null ? '' : this.moment(block.until)
-    const said = fill(words.block[which], { ...about, drug: block.drug ?? '', until })
+    const said = fill(...this.whatActs(doubt, about))
     const since = last !== null && last.look.at > doubt.look.at
     if (since) return [fill(words.block.earlier, { said })]
     return [fill(last ? words.block.later : words.block.first, { ...about, said }), words.block.since]
+  }
+
+  private whatActs({ change, look }: SignPoint, about: Readonly<Record<string, string>>): Parameters<typeof fill> {
+    const { block } = this.words
+    if (change === 'after-anaesthetic' || !look.block) return [block.anaesthetic, about]
+    const { because, drug, until } = look.block
+    const which = because === 'drug' && until === null ? 'drugUnknown' : because
+    return [block[which], { ...about, drug: drug ?? '', until: until === null ? '' : this.moment(until) }]
   }
 
   /** The owner's last words, as long as no examination came after them. */

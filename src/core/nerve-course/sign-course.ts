@@ -1,11 +1,11 @@
 import type { Before, BeforeGap } from './before.ts'
 import type { LastingRule } from './lasting-rule.ts'
 import type { NerveLook } from './looks.ts'
-import { canLast, heldByBlock, type NerveSign, type Reading } from './nerve-sign.ts'
+import { canLast, heldByAnaesthetic, heldByBlock, type NerveSign, ofAnimal, type Reading } from './nerve-sign.ts'
 
 /**
  * One reading held against the state before. `told`: an account and no examination. `blinked`: an eye was seen to
- * blink, nobody said how well. `possible-block`: not graded.
+ * blink, nobody said how well. `possible-block` and `after-anaesthetic`: not graded.
  */
 export const changes = [
   'normal',
@@ -14,6 +14,7 @@ export const changes = [
   'worse',
   'not-attributable',
   'possible-block',
+  'after-anaesthetic',
   'blinked',
   'told',
 ] as const
@@ -29,8 +30,14 @@ export type SignPoint = {
   readonly because: NotAttributable | null
 }
 
-/** How a sign stands by its last examination; `only-block` and `only-told` were never examined so that it counts. */
-export type SignStanding = 'not-looked-at' | 'only-told' | 'only-block' | 'only-blinked' | SignGrade
+/** How a sign stands by its last examination; `only-…` was never examined so that it counts. */
+export type SignStanding =
+  | 'not-looked-at'
+  | 'only-told'
+  | 'only-block'
+  | 'only-anaesthetic'
+  | 'only-blinked'
+  | SignGrade
 export type SignGrade = 'normal' | 'better' | 'as-before' | 'worse' | 'not-attributable'
 
 /**
@@ -79,7 +86,7 @@ export function signCourseOf(
     if (!reading) continue
     const found = changeOf(sign, reading, look, before)
     const own = points.some(({ change, look: { at } }) => change === 'worse' && sharedFrom !== null && at < sharedFrom)
-    const shared = sign === 'balance' && sharedFrom !== null && look.at >= sharedFrom && !own
+    const shared = ofAnimal.has(sign) && sharedFrom !== null && look.at >= sharedFrom && !own
     points.push(
       found.change === 'worse' && shared
         ? { look, reading, change: 'not-attributable', because: 'both-ears' }
@@ -102,13 +109,14 @@ export function signCourseOf(
 function changeOf(
   sign: NerveSign,
   { step }: Reading,
-  { source, block }: NerveLook,
+  { source, block, soon }: NerveLook,
   before: Before,
 ): Pick<SignPoint, 'change' | 'because'> {
   if (source === 'owner-words') return { change: 'told', because: null }
   if (step === null) return { change: 'blinked', because: null }
   if (step === 0) return { change: 'normal', because: null }
   if (block && heldByBlock.has(sign)) return { change: 'possible-block', because: null }
+  if (soon && heldByAnaesthetic.has(sign)) return { change: 'after-anaesthetic', because: null }
   if (before.kind === 'unknown') return { change: 'not-attributable', because: before.because }
   const was = before.reading.step ?? 0
   return { change: step > was ? 'worse' : step < was ? 'better' : 'as-before', because: null }
@@ -117,6 +125,7 @@ function changeOf(
 function ungraded(points: readonly SignPoint[]): SignStanding {
   const has = (change: Change) => points.some((point) => point.change === change)
   if (has('possible-block')) return 'only-block'
+  if (has('after-anaesthetic')) return 'only-anaesthetic'
   if (has('blinked')) return 'only-blinked'
   return has('told') ? 'only-told' : 'not-looked-at'
 }

@@ -6,10 +6,11 @@ import { check } from '#core/journal/kinds/check.ts'
 /** What the short form does not ask: who looked is known, the block is long over, and words are asked once for all. */
 const unasked: ReadonlySet<string> = new Set(['seenBy', 'possibleBlockEffect', 'text'])
 
-/** One coded question of a look: chosen from words, or a number in one unit. */
+/** One coded question of a look: chosen from words, a number in one unit, or one touch for several that were normal. */
 export type LookField =
   | { readonly kind: 'words'; readonly name: string; readonly options: readonly string[] }
   | { readonly kind: 'number'; readonly name: string; readonly unit: string }
+  | { readonly kind: 'normal'; readonly name: string; readonly answers: Readonly<Record<string, string>> }
 
 /**
  * The coded questions of a look at an ear that somebody elsewhere can answer, in the order of our own form: the same
@@ -18,9 +19,10 @@ export type LookField =
  * @example lookFields(formOf(checkForm)).map(({ name }) => name) // ['wound', 'woundNeeded', …]
  */
 export function lookFields(form: Form<'check'>): LookField[] {
-  return form.sections.flatMap(({ fields }) =>
-    fields.flatMap((field) => (unasked.has(field.name) ? [] : lookField(field))),
-  )
+  return form.sections.flatMap(({ id, fields, normal }): LookField[] => [
+    ...(normal ? [{ kind: 'normal' as const, name: `normal-${id}`, answers: normal }] : []),
+    ...fields.flatMap((field) => (unasked.has(field.name) ? [] : lookField(field))),
+  ])
 }
 
 function lookField({ name, control, nullable }: Field): LookField[] {
@@ -41,9 +43,14 @@ export const nothingSeen: BodyOf<'check'> = {
   sutures: notAssessed,
   blink: notAssessed,
   lipOrEarDroop: notAssessed,
+  nostril: notAssessed,
   possibleBlockEffect: false,
   horner: notAssessed,
   headTilt: notAssessed,
+  nystagmus: notAssessed,
+  unsteady: notAssessed,
+  gag: notAssessed,
+  hears: notAssessed,
   tearTest: null,
   fluorescein: notAssessed,
   painful: notAssessed,

@@ -14,7 +14,7 @@ const good = { by: '  Wren   Hollis ', day: '2026-03-12', 'LEFT.wound': 'closed'
 describe('the questions of the short form', () => {
   it('are those of our own form, but for what a practice elsewhere is not asked', () => {
     const own = Object.keys(check.example)
-    const here = fields.map(({ name }) => name)
+    const here = fields.flatMap(({ kind, name }) => (kind === 'normal' ? [] : [name]))
     expect(own.filter((name) => !here.includes(name))).toEqual(['seenBy', 'possibleBlockEffect', 'text'])
     expect(here.every((name) => own.includes(name))).toBe(true)
   })
@@ -53,6 +53,17 @@ describe('an answer of a practice', () => {
       { at: 'LEFT.tearTest', fault: 'not-a-number' },
       { at: 'text', fault: 'text-too-long' },
     ])
+  })
+
+  it('takes one tick for balance that was normal, and refuses it beside a sign that was found', () => {
+    const ticked = { ...good, 'LEFT.normal-balance': 'yes', 'LEFT.headTilt': 'not-assessed' }
+    const answer = read({ ...ticked, 'LEFT.unsteady': 'no' })
+    expect('ears' in answer && answer.ears[0]?.body).toMatchObject({ headTilt: 'no', nystagmus: 'no', unsteady: 'no' })
+    const untouched = read({ ...good, 'LEFT.normal-balance': 'on' })
+    expect('ears' in untouched && untouched.ears[0]?.body).toMatchObject({ headTilt: 'not-assessed' })
+    expect(read({ ...ticked, 'LEFT.nystagmus': 'yes' })).toEqual({
+      faults: [{ at: 'LEFT.normal-balance', fault: 'not-normal' }],
+    })
   })
 
   it.each([

@@ -15,6 +15,7 @@ export type AnswerFault =
   | 'day-too-early'
   | 'nothing-assessed'
   | 'not-a-number'
+  | 'not-normal'
   | 'text-too-long'
 /** What is wrong, and at which field of the page. */
 export type FaultAt = { readonly at: string; readonly fault: AnswerFault }
@@ -61,7 +62,7 @@ export function readAnswer(typed: Typed, asked: AnswerAsked): ReadAnswer | { rea
   const saysDied = typed.get('died') === 'yes'
   const ofEars: FaultAt[] = []
   const ears = asked.ears.flatMap(({ side }) => {
-    const body = earOf(typed, side, asked.fields, (at) => void ofEars.push({ at, fault: 'not-a-number' }))
+    const body = earOf(typed, side, asked.fields, (at, fault) => void ofEars.push({ at, fault }))
     return body ? [{ side, body }] : []
   })
   const typedDay = (typed.get('day') ?? '').trim()
@@ -70,7 +71,7 @@ export function readAnswer(typed: Typed, asked: AnswerAsked): ReadAnswer | { rea
   const needed = ears.length > 0 || !saysDied
   if (dayFault && (needed || typedDay !== '')) bad('day', dayFault)
   faults.push(...ofEars)
-  // A number that could not be read is an answer: that alone is said of it.
+  // What could not be read is an answer: that alone is said of it.
   const [ear] = asked.ears
   if (ears.length === 0 && !saysDied && ofEars.length === 0) bad(ear ? earPlace(ear.side) : 'by', 'nothing-assessed')
   const words = (typed.get('text') ?? '').replaceAll('\r\n', '\n').trim()
@@ -98,17 +99,26 @@ function earOf(
   typed: Typed,
   side: Side,
   fields: readonly LookField[],
-  notANumber: (at: string) => void,
+  wrong: (at: string, fault: 'not-a-number' | 'not-normal') => void,
 ): BodyOf<'check'> | null {
   const seen: Record<string, unknown> = {}
   for (const field of fields) {
     const at = fieldName(side, field.name)
     const given = (typed.get(at) ?? '').trim()
-    if (field.kind === 'words') {
+    if (field.kind === 'normal') {
+      if (given !== 'yes') continue
+      // A touch that says "normal" beside a sign that was found: one of the two is a slip.
+      const found = Object.entries(field.answers).some(([name, normal]) => {
+        const other = typed.get(fieldName(side, name)) ?? ''
+        return other !== '' && other !== notAssessed && other !== normal
+      })
+      if (found) wrong(at, 'not-normal')
+      else Object.assign(seen, field.answers)
+    } else if (field.kind === 'words') {
       if (given !== notAssessed && field.options.includes(given)) seen[field.name] = given
     } else if (/^\d{1,3}([.,]\d{1,2})?$/.test(given)) {
       seen[field.name] = { value: given.replace(',', '.'), unit: field.unit }
-    } else if (given !== '') notANumber(at)
+    } else if (given !== '') wrong(at, 'not-a-number')
   }
   return Object.keys(seen).length === 0 ? null : check.body.parse({ ...nothingSeen, ...seen })
 }

@@ -63,7 +63,7 @@ export const cytology: Mapping<'cytology'> = (line, around) => {
   ]
 }
 
-/** Wound, face and eye at one look. An answer within the time of the block says so beside it. */
+/** Wound, face, eye and balance at one look. An answer within the time of the block says so beside it. */
 export const check: Mapping<'check'> = (line, around) => {
   const { body } = line
   const inside = [
@@ -73,9 +73,14 @@ export const check: Mapping<'check'> = (line, around) => {
     component('sutures', coded(body.sutures)),
     component('blink', coded(body.blink)),
     component('lip-or-ear-droop', coded(body.lipOrEarDroop)),
+    component('nostril', coded(body.nostril)),
     component('possible-block-effect', { valueBoolean: body.possibleBlockEffect }),
     component('horner', coded(body.horner)),
     component('head-tilt', coded(body.headTilt)),
+    component('nystagmus', coded(body.nystagmus)),
+    component('unsteady', coded(body.unsteady)),
+    component('gag', coded(body.gag)),
+    component('hears', coded(body.hears)),
     component('tear-test', measured(body.tearTest)),
     component('fluorescein', coded(body.fluorescein)),
     component('painful', coded(body.painful)),

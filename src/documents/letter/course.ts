@@ -82,11 +82,16 @@ function checkTable(checks: readonly Line<BodyOf<'check'>>[]): Block {
 
 /** The blink and every sign that is there. A missing blink under the block is not graded as a palsy. */
 function faceWords(check: BodyOf<'check'>): string {
-  const signs = (['lipOrEarDroop', 'horner', 'headTilt', 'painful'] as const)
+  const signs = (['lipOrEarDroop', 'horner', 'headTilt', 'nystagmus', 'unsteady', 'painful'] as const)
     .filter((sign) => check[sign] === 'yes')
     .map((sign) => findingWords.seenSigns[sign])
+  const others = [
+    ...(check.nostril === 'dry' ? [findingWords.seenSigns.nostril] : []),
+    ...(check.gag === 'weak' || check.gag === 'absent' ? [findingWords.seenSigns.gag] : []),
+    ...(check.hears === 'no' ? [findingWords.seenSigns.hears] : []),
+  ]
   const block = check.possibleBlockEffect ? [findingWords.possibleBlock] : []
-  return [sayCode(check.blink), ...block, ...signs].join('; ')
+  return [sayCode(check.blink), ...block, ...signs, ...others].join('; ')
 }
 
 function later(file: CaseFile): Block[] {

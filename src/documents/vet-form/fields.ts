@@ -36,6 +36,7 @@ ${faultLine(input, place)}<div class="pairs">${vetFields.map((field) => fieldHtm
 
 function fieldHtml(input: VetFormInput, side: Side, field: LookField): Html {
   const at = fieldName(side, field.name)
+  if (field.kind === 'normal') return normalHtml(input, at, field.name)
   const label = labels[field.name]
   if (field.kind === 'number') {
     const said = fill(words.unit, { label: label?.label ?? field.name, unit: field.unit })
@@ -50,6 +51,18 @@ function fieldHtml(input: VetFormInput, side: Side, field: LookField): Html {
       html`<option value="${option}"${option === chosen ? html` selected` : html``}>${optionWord(label, formsInEnglish.options, option) ?? option}</option>`,
   )}</select></div>
 `
+}
+
+/** One tick for what was looked at and is normal: it says itself what it answers. */
+function normalHtml(input: VetFormInput, at: string, name: string): Html {
+  const checked = input.typed?.get(at) === 'yes' ? html` checked` : html``
+  return html`<div class="field tick whole">${faultLine(input, at)}<label for="${at}"><input type="checkbox" id="${at}" name="${at}" value="yes"${checked}${marks(input, at)}>${normalWord(name)}</label></div>
+`
+}
+
+function normalWord(name: string): string {
+  const words: Readonly<Record<string, string>> = checkWords.normal
+  return words[name.replace('normal-', '')] ?? name
 }
 
 function textField(
@@ -80,5 +93,5 @@ function faultLine({ faults }: VetFormInput, at: string): Html {
 /** What would be right, with the name of the field. */
 export function faultSentence({ at, fault }: FaultAt): string {
   const name = at.split('.')[1] ?? ''
-  return fill(words.faults[fault], { label: labels[name]?.label ?? name, letters: String(mostLetters) })
+  return fill(words.faults[fault], { label: labels[name]?.label ?? normalWord(name), letters: String(mostLetters) })
 }

@@ -22,6 +22,7 @@ fieldset.ear legend { font-size: 1.15rem; font-weight: 600; padding-right: 0.75r
 @media (min-width: 44rem) {
   .pairs { display: flex; flex-wrap: wrap; margin: 0 -0.75rem; }
   .pairs .field { width: 50%; box-sizing: border-box; padding: 0 0.75rem; }
+  .pairs .field.whole { width: 100%; }
   input[type="date"] { width: 14rem; }
 }
 @media screen and (prefers-color-scheme: dark) {

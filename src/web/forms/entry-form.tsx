@@ -2,6 +2,7 @@ import { type ReactNode, useId } from 'react'
 import { formsInEnglish } from '#content/wording/app-form-words.ts'
 import { kindsInEnglish } from '#content/wording/app-kinds.ts'
 import { type Side, sides } from '#core/animal/species.ts'
+import { allNormal } from '#core/forms/all-normal.ts'
 import { type Draft, draftAt, withAnswer } from '#core/forms/draft.ts'
 import type { Field } from '#core/forms/field.ts'
 import type { Section } from '#core/forms/form.ts'
@@ -75,6 +76,7 @@ function SectionPart({ section, alone }: { readonly section: Section; readonly a
   return (
     <section className={styles.section} data-single={single || undefined}>
       {headed && <h2 className={styles.heading}>{words.sections[section.id]}</h2>}
+      <NormalButton section={section} />
       {section.pair ? <PairOfGroups fields={section.fields} /> : <Fields fields={section.fields} />}
       {section.running === 'estimate' && <EstimateRunning draft={draft} place={place} />}
       {section.running === 'otis-3' && <Otis3Running draft={draftAt(draft, 'otis3')} />}
@@ -124,6 +126,19 @@ function rowsOf(field: Field, fields: readonly Field[], side: Side, { draft }: F
   )
   const word = fill(formsInEnglish.restOfEar, { side })
   return [...opener, ...asked, <RestButton key="rest" fields={fields} path={side} word={word} />]
+}
+
+/** One tap for a section that was looked at and is normal: it says what it answers, and the answers then stand below. */
+export function NormalButton({ section }: { readonly section: Section }) {
+  const { draft, words, set } = useScope()
+  const normal = allNormal(section, draft)
+  const word = words.normal?.[section.id]
+  if (normal === null || word === undefined) return null
+  return (
+    <button type="button" className={styles.rest} onClick={() => set('', normal)}>
+      {word}
+    </button>
+  )
 }
 
 /** One tap for everything that nobody looked at. It changes only what is still open. */

@@ -9,7 +9,7 @@ import type { FieldRefusal, Place } from '#core/forms/refusal.ts'
 import type { KindName } from '#core/journal/fold.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { EarColumns } from './ear-columns.tsx'
-import { FieldAt, RestButton } from './entry-form.tsx'
+import { FieldAt, NormalButton, RestButton } from './entry-form.tsx'
 import { ErrorSummary } from './error-summary.tsx'
 import styles from './forms.module.css'
 import { formFor, wordsFor } from './forms.ts'
@@ -81,5 +81,6 @@ function sectionRows(
   const heading = <h3 className={styles.heading}>{words.sections[section.id]}</h3>
   const fields = section.fields.map((field) => within(field.at, <FieldAt field={field} />))
   const running = section.running === 'otis-3' ? [<Otis3Running key="running" draft={draftAt(draft, 'otis3')} />] : []
-  return [within(section.id, heading), ...fields, ...running]
+  const normal = within('normal', <NormalButton section={section} />)
+  return [within(section.id, heading), normal, ...fields, ...running]
 }

@@ -13,7 +13,8 @@ import styles from './nerve-course.module.css'
 /** Every look with what it says of each sign, the look before the operation first. */
 export function LooksTable({ course }: { readonly course: NerveCourse }) {
   const { file, id } = useCaseView()
-  const { signs, looks, baseline, operation } = course
+  const { looks, baseline, operation } = course
+  const signs = course.signs.filter(isToldOf)
   if (looks.length === 0) return null
   const { zone } = file.clinic
   const caption = fill(words.tableCaption, { side: operation.side })
@@ -52,6 +53,11 @@ export function LooksTable({ course }: { readonly course: NerveCourse }) {
       </ScrollBox>
     </details>
   )
+}
+
+/** A sign at which nobody looked since, and which was not there before, has no column: the sentences name it. */
+function isToldOf({ points, before }: SignCourse): boolean {
+  return points.length > 0 || (before.kind === 'known' && before.reading.step !== 0)
 }
 
 function sayBefore({ sign, before }: SignCourse): string {
