@@ -58,14 +58,14 @@ describe('the questions behind the link', () => {
     expect(page).not.toContain('<form')
   })
 
-  it('stand on one page without a script once they are due, each with its reason, and hold no token', async () => {
+  it('stand on one page once they are due, each with its reason, and hold no token; nothing of them needs a script', async () => {
     clock.pass({ seconds: 10 * 86_400 })
     const page = await textOf(get('questions'))
     expect(page).toContain('the first weeks at home')
     expect(page).toContain('Is the LEFT eye sore?')
     expect(page).toContain('A sore eye cannot wait.')
     expect(page).not.toContain('RIGHT eye')
-    expect(page).not.toMatch(/<script|\sstyle=/)
+    expect(page).not.toMatch(/<script>|<script(?! type="module" src="\/o\/)|\sstyle=/)
     expect(page).not.toContain(path.slice(3))
     expect(await textOf(get('questions?language=es'))).toContain('el ojo IZQUIERDO')
   })
@@ -127,6 +127,33 @@ describe('the questions behind the link', () => {
     await send(await change())
     const all = await answers()
     expect([all.length, all[2]?.header.supersedes.length]).toEqual([3, 1])
+  })
+
+  it('are taken from a phone as JSON, once however late the same is sent again, and another answer is a new one', async () => {
+    const before = (await answers()).length
+    const { of } = await hidden()
+    const asScript = async (fields: Record<string, string>) => {
+      const headers = { origin: 'null', accept: 'application/json' }
+      const answer = await get('questions?language=es', { method: 'POST', body: new URLSearchParams(fields), headers })
+      return [answer.status, await answer.json()]
+    }
+    const kept = [200, { kept: true, time: expect.stringMatching(/^\d\d:\d\d$/) }]
+    const first = { of, entry: '0190a7c2-0009-7000-8000-000000000011', eating: 'less', do: 'send' }
+    expect(await asScript(first)).toEqual(kept)
+    const other = { ...first, entry: '0190a7c2-0009-7000-8000-000000000012', eating: 'yes' }
+    expect(await asScript(other)).toEqual(kept)
+    clock.pass({ seconds: 3_600 })
+    // Its answer was lost on the way: what was said since stands.
+    expect(await asScript(first)).toEqual(kept)
+    const all = (await answers()).slice(before)
+    expect(all.map(({ body }) => [body.language, (body.answers as { answer: string }[])[0]?.answer])).toEqual([
+      ['es', 'less'],
+      ['es', 'yes'],
+    ])
+    expect(await asScript({ ...first, eating: 'no' })).toEqual([422, { refused: 'not-kept' }])
+    expect(await asScript({ of, entry: first.entry, do: 'send' })).toEqual([422, { refused: 'nothing' }])
+    expect(await asScript({ ...first, of: 'early-home.1999-01-01' })).toEqual([409, { refused: 'over' }])
+    expect(await answers()).toHaveLength(before + 2)
   })
 
   it('show another person of the household nothing of what was answered', async () => {

@@ -6,7 +6,7 @@ import { household } from '#core/journal/kinds/household.ts'
 import { identity } from '#core/journal/kinds/identity.ts'
 import { operationSummary } from '#core/journal/kinds/operation-summary.ts'
 import { expectAccessible, expectNoSidewaysScroll } from './accessible.ts'
-import { entriesOf, expect, openInvented, type Program, test, writeNow } from './clinic.ts'
+import { act, entriesOf, expect, openInvented, type Program, test, writeNow } from './clinic.ts'
 
 const stream = 'case:thrift'
 const phone = { javaScriptEnabled: false, viewport: { width: 360, height: 740 } } as const
@@ -141,6 +141,104 @@ test('a year after, an owner answers on a phone: a swelling is rung about, “I 
   await page.goto(program.url)
   await expect(page.getByText('Owner reports', { exact: false })).toHaveCount(0)
   await owner.context().close()
+})
+
+/** How many sets of answers a phone holds that the clinic does not have. */
+const heldOn = (owner: Page) =>
+  owner.evaluate<number>(`new Promise((done) => {
+    const open = indexedDB.open('quiet-ear-owner')
+    open.onsuccess = () => {
+      const all = open.result.transaction('answers').objectStore('answers').count()
+      all.onsuccess = () => { open.result.close(); done(all.result) }
+    }
+  })`)
+
+test('marked while the network is gone, the answers wait on the phone and arrive once; another answer is a new one', async ({
+  page,
+  browser,
+  program,
+}) => {
+  test.slow()
+  await openInvented(program, page)
+  await yearOld(program, page)
+  const about = { stream, contact: 'contact-okafor', use: 'private' }
+  const { path } = await act<{ path: string }>(page.context(), program.url, 'make-owner-link', about)
+  const address = `${program.url}${path}/questions?language=es`
+  const context = await browser.newContext({ viewport: phone.viewport, locale: 'es-ES' })
+  const visit = async () => {
+    const owner = await context.newPage()
+    await owner.goto(address)
+    await owner.locator('#kept-here[data-ready]').waitFor({ state: 'attached' })
+    return owner
+  }
+  const sent = async () =>
+    (await entriesOf(program, page, stream)).filter(({ header }) => header.kind === 'owner-answer')
+  let owner = await visit()
+  // The worker keeps the page; it came with it.
+  await owner.evaluate('navigator.serviceWorker.ready')
+  await owner.reload()
+  await owner.locator('#kept-here[data-ready]').waitFor({ state: 'attached' })
+
+  await context.setOffline(true)
+  await ask(owner, '¿Hay un bulto o una hinchazón en el oído IZQUIERDO', 'Sí, ahora lo hay')
+  await owner.locator('textarea').last().fill('Desde el lunes.')
+  await expect(owner.getByRole('status').getByText('Guardado en este teléfono. Aún no está enviado.')).toBeVisible()
+  await owner.close()
+  owner = await visit()
+  await expect(owner.getByText('Ahora no hay red.')).toBeVisible()
+  await expect(owner.getByText('Lo que marcó antes sigue aquí, en este teléfono.').first()).toBeVisible()
+  await expect(owner.locator('[name="swelling.LEFT"][value="yes"]')).toBeChecked()
+  await expectAccessible(owner, 'questions kept on the phone')
+  await owner.getByRole('button', { name: 'Enviar a la clínica' }).click()
+  const waiting = owner.getByRole('region', { name: 'En este teléfono' })
+  await expect(waiting).toContainText('Aún no están enviadas.')
+  // What cannot wait is not left to the network.
+  await expect(waiting).toContainText('No nos espere: llámenos ahora')
+  await expect(owner.locator('form.ask')).toBeHidden()
+  await expectNoSidewaysScroll(owner, 'answers that wait, at 360')
+  await expectAccessible(owner, 'answers that wait')
+  await owner.close()
+  expect(await sent()).toEqual([])
+
+  // Back on the network the first answer of the clinic is lost on the way.
+  owner = await visit()
+  let lost = 0
+  await owner.route(/\/questions/, async (route) => {
+    if (route.request().method() !== 'POST' || lost > 0) return route.fallback()
+    lost += 1
+    await route.fetch()
+    return route.abort('connectionreset')
+  })
+  await context.setOffline(false)
+  await expect(owner.getByText('Gracias. Tenemos sus respuestas.')).toBeVisible({ timeout: 30_000 })
+  expect(lost).toBe(1)
+  const [first, ...others] = await sent()
+  expect(others).toEqual([])
+  expect(first?.body).toMatchObject({ language: 'es', finished: true, by: 'owner-link' })
+  expect(await heldOn(owner)).toBe(0)
+
+  // Without a network the phone shows what was sent; another answer is a new entry beside it.
+  await context.setOffline(true)
+  await owner.goto(address)
+  await expect(owner.getByRole('heading', { level: 1 })).toHaveText('Thrift: sus respuestas')
+  await context.setOffline(false)
+  await owner.goto(`${address}&change=1`)
+  await owner.locator('#kept-here[data-ready]').waitFor({ state: 'attached' })
+  await ask(owner, '¿Hay un bulto o una hinchazón en el oído IZQUIERDO', 'No')
+  await owner.getByRole('button', { name: 'Enviar a la clínica' }).click()
+  await expect(owner.getByText('Gracias. Tenemos sus respuestas.')).toBeVisible()
+  expect((await sent()).map(({ header }) => header.supersedes)).toEqual([[], [first?.header.id]])
+
+  // She dies while something is marked and not sent: the quiet page takes it from the phone.
+  await owner.goto(`${address}&change=1`)
+  await owner.locator('#kept-here[data-ready]').waitFor({ state: 'attached' })
+  await ask(owner, '¿Hay un bulto o una hinchazón en el oído IZQUIERDO', 'No lo sé')
+  await expect.poll(() => heldOn(owner)).toBe(1)
+  await writeNow(program, page, stream, [{ kind: 'death' }])
+  await owner.goto(address)
+  await expect(owner.getByText('Sentimos la muerte de Thrift.')).toBeVisible()
+  await expect.poll(() => heldOn(owner)).toBe(0)
+  await context.close()
 })
 
 test('three tries over two ways, and unknown may be written; what is told on the phone is taken down', async ({

@@ -23,6 +23,19 @@ export const ownerQuestionsInEnglish = {
   laterHelp: 'What you save is kept here. You go on with the same link. We can read it already.',
   saved: 'Saved. You can close this page and go on later with the same link.',
   savedNotSent: 'You saved this on {date}. It is not sent yet.',
+  /** On the phone, before the answers are with us. */
+  kept: {
+    asMarked: 'Each answer is kept on this phone as you mark it. We get it when you send it.',
+    notSent: 'Kept on this phone. Not sent yet.',
+    stillHere: 'What you marked before is still here, on this phone. It is not sent yet.',
+    waits:
+      'Your answers are kept on this phone. They are not sent yet. They go by themselves when the network is back and this page is open.',
+    sending: 'Sending your answers now.',
+    now: 'What you marked should be looked at soon, and we do not have it yet. Do not wait for the network to send it. Phone us.',
+    over: 'We ask these questions no more, so your answers were not taken. They are still on this phone. Phone us, please.',
+    closed: 'We take no answers on this page any more. Nothing is kept on this phone. Phone us, please.',
+    noRoom: 'This phone has no room left to keep your answers. Send them now, or phone us.',
+  },
   nothing: 'Nothing was marked or written, so nothing was sent.',
   tooLong:
     'What you wrote at the end is too long. Please write less than {letters} letters, or phone us. All you marked stands below.',

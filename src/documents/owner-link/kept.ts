@@ -1,3 +1,5 @@
+import { fill } from '#core/outcome/finding.ts'
+import { type Moment, sayMoment } from '#core/time/moment.ts'
 import type { OwnerPageWords } from '../owner-page/words.ts'
 import { type Html, html } from '../render/markup.ts'
 import type { LinkInput } from './destinations.ts'
@@ -5,6 +7,13 @@ import type { LinkInput } from './destinations.ts'
 /** Shown only where the phone itself gives the page, because no network did. */
 export function keptLine({ link }: OwnerPageWords): Html {
   return html`<p class="kept-only" role="status">${link.kept}</p>
+`
+}
+
+/** The same with the moment it was made, where the page does not say it anyway. */
+export function keptLineOf({ link, dates }: OwnerPageWords, on: Moment): Html {
+  const asOf = fill(link.asOf, { date: sayMoment(on, dates) })
+  return html`<p class="kept-only">${link.kept} ${asOf}</p>
 `
 }
 

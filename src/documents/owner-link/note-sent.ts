@@ -3,6 +3,7 @@ import type { BodyOf } from '#core/journal/fold.ts'
 import { dayOf } from '#core/time/calendar-day.ts'
 import type { Moment } from '#core/time/moment.ts'
 import type { Fields } from '../owner-page/asked.ts'
+import { keptSinceOf } from './kept-since.ts'
 
 export type NoteBody = BodyOf<'owner-note'>
 export const noteRefusals = ['nothing', 'too-long', 'day-wrong', 'day-ahead'] as const
@@ -39,12 +40,4 @@ function seenOf(form: Fields, today: string): NoteBody['seen'] | 'day-wrong' | '
     return 'day-wrong'
   if (time !== '' && !/^([01]\d|2[0-3]):[0-5]\d$/.test(time)) return 'day-wrong'
   return day > today ? 'day-ahead' : { day, time: time === '' ? null : time }
-}
-
-/** The phone says since when the note waited there; its clock is nobody's here, so one that cannot be right is not kept. */
-function keptSinceOf(form: Fields, now: Moment): NoteBody['keptSince'] {
-  const text = form.get('kept-since') ?? ''
-  const at = /^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}:\d{2}\.\d{3}Z$/.test(text) ? Date.parse(text) : Number.NaN
-  if (Number.isNaN(at) || at > Date.parse(now.at)) return null
-  return { at: new Date(at).toISOString(), zone: now.zone, precision: 'minute', by: 'clock' }
 }

@@ -85,9 +85,9 @@ describe('the pages behind the link at home', () => {
   test('hold no address but their own, and no style or script within the page', () => {
     for (const page of [homeBehindLink(inputFor(alive)) ?? '', notesFor([...alive, note, reply])]) {
       const addresses = [...page.matchAll(/\s(?:href|src|action)="([^"]*)"/g)].map(([, one = '']) => one)
-      const own = /^(\?|#|tel:|\/o\/(page\.css|keep\.js|note\.js)$|[a-z]+(\.pdf|\.ics)?$|picture\/[0-9a-f]{64}$)/
+      const own = /^(\?|#|tel:|\/o\/(page\.css|(keep|note)\.js)$|[a-z]+(\.pdf|\.ics)?$|picture\/[0-9a-f]{64}$)/
       expect(addresses.filter((one) => !own.test(one))).toEqual([])
-      expect(page).not.toMatch(/<style|style="|<script(?! src="\/o\/(keep|note)\.js" defer>)/)
+      expect(page).not.toMatch(/<style|style="|<script(?! type="module" src="\/o\/(keep|note)\.js"><\/script>)/)
     }
     expect(ownerPageStyle).not.toMatch(/url\(|@import|grid|var\(/)
   })

@@ -95,7 +95,8 @@ input[type="radio"] { accent-color: #1f5a66; width: 1.15rem; height: 1.15rem; ve
 .waits .state { font-weight: 600; }
 button.plain { color: #1f5a66; background: none; font-weight: 400; margin: 0 0.75rem 0.5rem 0; }
 [hidden] { display: none; }
-form.ask h2, .now h2 { margin-top: 0; }
+form.ask h2, .now h2, .now h3 { margin-top: 0; }
+#kept-here-buttons { margin-top: 1.25rem; }
 .one { margin: 2rem 0 0; padding-top: 0.25rem; }
 .one h3 { margin: 0 0 0.35rem; font-size: 1.1rem; }
 .one label { display: block; margin: 0.4rem 0 0; padding: 0.7rem 0.75rem 0.7rem 2.6rem; text-indent: -1.6rem; border: 1px solid #5a666b; border-radius: 6px; }

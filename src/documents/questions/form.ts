@@ -5,9 +5,10 @@ import { fieldOf, type Posed, posedIn, type QuestionWords, sayPosed } from '#cor
 import { sayMoment } from '#core/time/moment.ts'
 import { type Html, html } from '../render/markup.ts'
 import { mostLetters, type QuestionsInput } from './input.ts'
+import { keptStateHtml } from './kept-here.ts'
 import { namingOf } from './naming.ts'
 
-/** The questions as a form: one page, no script. What was saved, sent before or could not be kept stands in it. */
+/** The questions as a form: one page, whole without a script. What was saved, sent before or could not be kept stands in it. */
 export function formHtml(input: QuestionsInput, asking: Asking): Html {
   const { entry, file, spoilt, words } = input
   const { asking: say } = words
@@ -15,9 +16,8 @@ export function formHtml(input: QuestionsInput, asking: Asking): Html {
   const posed = species ? posedIn(asking, species) : []
   const groups = [...new Set(posed.map(({ side }) => side))]
   const naming = namingOf(file, words)
-  return html`${introHtml(input, asking)}
-<form method="post" class="ask">
-<input type="hidden" name="entry" value="${entry}">
+  return html`<form method="post" class="ask">
+${introHtml(input, asking)}${keptStateHtml(input, 'head')}<input type="hidden" name="entry" value="${entry}">
 <input type="hidden" name="of" value="${asking.key}">
 ${groups.map((side) => {
   const title = side === null ? fill(say.animal, { name: naming.name }) : fill(say.ears, { side: naming.sides[side] })
@@ -27,7 +27,8 @@ ${groups.map((side) => {
 ${posed.filter((one) => one.side === side).map((one) => questionHtml(one, input, asking))}</section>
 `
 })}<section class="screen">
-${spoilt ? html`<p class="told" role="status">${sayTrouble(spoilt.because, input)}</p>\n` : html``}<p><button type="submit" name="do" value="send">${say.send}</button></p>
+<p id="as-marked" class="quiet" hidden>${say.kept.asMarked}</p>
+${keptStateHtml(input, 'foot')}${spoilt ? html`<p class="told" role="status">${sayTrouble(spoilt.because, input)}</p>\n` : html``}<p><button type="submit" name="do" value="send">${say.send}</button></p>
 ${
   asking.state === 'answered'
     ? html`<p><a href="?of=${asking.key}${languageIn(input)}">${say.back}</a></p>`
@@ -76,7 +77,7 @@ function sayTrouble(because: NonNullable<QuestionsInput['spoilt']>['because'], {
 
 function questionHtml(one: Posed, input: QuestionsInput, asking: Asking): Html {
   const { question, side } = one
-  const { file, spoilt, words } = input
+  const { file, rules, spoilt, words } = input
   const said = (words.questions as QuestionWords)[question.id]
   if (!said) return html``
   const naming = namingOf(file, words)
@@ -101,7 +102,9 @@ ${why}
 ${question.choices.map((choice) => {
   const is = was === choice ? html` checked` : html``
   const text = sayPosed(said.choices[choice] ?? choice, side, naming)
-  return html`<label><input type="radio" name="${field}" value="${choice}"${is}> <span>${text}</span></label>\n`
+  const report = question.reports[choice]
+  const now = report && rules.reports[report].phoneNow ? html` data-now` : html``
+  return html`<label><input type="radio" name="${field}" value="${choice}"${now}${is}> <span>${text}</span></label>\n`
 })}</fieldset>
 `
 }

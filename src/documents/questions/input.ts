@@ -19,6 +19,8 @@ export type QuestionsInput = LinkInput & {
   readonly changing: boolean
   readonly done: 'sent' | 'saved' | null
   readonly spoilt: Spoilt | null
+  /** Names what is kept of this link on the phone; never the token. */
+  readonly link: string
   /** The id under which what is sent from this page is kept: sent twice it is kept once. */
   readonly entry: string
 }

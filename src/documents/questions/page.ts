@@ -2,19 +2,21 @@ import { fill } from '#core/outcome/finding.ts'
 import { type Asking, isOpen } from '#core/questionnaire/askings.ts'
 import { dayOf, sayCalendarDay } from '#core/time/calendar-day.ts'
 import { navHtml } from '../owner-link/destinations.ts'
+import { keptLineOf, scriptsFor } from '../owner-link/kept.ts'
 import { documentHtml, footerHtml, languageLinks } from '../owner-page/frame.ts'
 import { type Html, html } from '../render/markup.ts'
 import { formHtml, languageIn } from './form.ts'
 import type { QuestionsInput } from './input.ts'
+import { keptHereHtml } from './kept-here.ts'
 import { namingOf } from './naming.ts'
 import { sentHtml } from './sent.ts'
 
 /**
  * The page of the questions behind a link: the form while they are asked, afterwards what was sent and what happens next.
- * It works without a script, can be saved and gone on with, and answers that were sent can be changed.
+ * It works without a script, and with one what is marked is kept on the phone. It can be saved and gone on with, and answers that were sent can be changed.
  */
 export function questionsPage(input: QuestionsInput): string {
-  const { asking, file, words } = input
+  const { asking, file, on, words } = input
   const { name } = namingOf(file, words)
   const { asking: say } = words
   const isSent = asking?.state === 'answered'
@@ -23,18 +25,23 @@ export function questionsPage(input: QuestionsInput): string {
     name,
   })
   const of = asking ? `of=${asking.key}&` : ''
-  return documentHtml(words, title, [
-    html`<header>
+  return documentHtml(
+    words,
+    title,
+    [
+      html`<header>
 <p class="clinic">${file.clinic.name}</p>
 <h1>${title}</h1>
-${languageLinks(words, (language) => `?${of}language=${language}`)}
+${keptLineOf(words, on)}${languageLinks(words, (language) => `?${of}language=${language}`)}
 </header>
 ${navHtml('questions', input)}<main>
-${isForm && asking ? formHtml(input, asking) : html``}${
+${keptHereHtml(input)}${isForm && asking ? formHtml(input, asking) : html``}${
   isSent && !isForm && asking?.answers ? sentHtml(input, asking, asking.answers) : html``
 }${isSent && asking.answers === null ? otherHtml(input) : html``}${asking === null ? noneHtml(input) : html``}${moreHtml(input, asking)}</main>
 ${footerHtml(input, words.aboutTranslation === null ? [] : [html`<p><small>${words.aboutTranslation}</small></p>\n`])}`,
-  ])
+    ],
+    scriptsFor(input, 'keep.js', 'questions.js'),
+  )
 }
 
 /** The time of asking a page is about: the one that was named, else the first that waits, else the last that was answered. */

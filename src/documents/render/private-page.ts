@@ -24,7 +24,7 @@ export function privatePageHtml(page: {
 <meta name="format-detection" content="telephone=no">
 <title>${title}</title>
 <link rel="stylesheet" href="${style}">
-${scripts.map((address) => html`<script src="${address}" defer></script>\n`)}</head>
+${scripts.map((address) => html`<script type="module" src="${address}"></script>\n`)}</head>
 <body>
 ${body}
 </body>

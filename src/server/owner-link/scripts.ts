@@ -2,7 +2,7 @@ import type { Hono } from 'hono'
 import type { WebFile } from '../web-files.ts'
 
 /** What the phone of an owner may run: small files of this house, beside the built screens. Every page is whole without. */
-const scripts = ['keep.js', 'note.js', 'worker.js'] as const
+const scripts = ['keep.js', 'note.js', 'questions.js', 'database.js', 'elements.js', 'sending.js', 'worker.js'] as const
 
 export function isOwnerScript(path: string): boolean {
   return scripts.some((name) => path === `/o/${name}`)

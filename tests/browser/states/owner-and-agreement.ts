@@ -203,6 +203,29 @@ export const ownerPages: readonly State[] = [
     bring: (page, _url, stage) => open(page, `${ownerAddresses.get(stage) ?? ''}/questions?change=1&language=es`),
   },
   {
+    name: 'owner-questions-kept-on-the-phone',
+    seat: 'surgeon',
+    bring: async (page, _url, stage) => {
+      await open(page, `${ownerAddresses.get(stage) ?? ''}/questions?change=1`)
+      await page.locator('#kept-here[data-ready]').waitFor({ state: 'attached' })
+      await page.locator('[name="swelling.LEFT"][value="yes"]').check()
+      await page.locator('[name="anything-else"]').fill('It came on Monday.')
+      await page.locator('.kept-state').first().waitFor()
+    },
+  },
+  {
+    name: 'owner-questions-waiting',
+    seat: 'surgeon',
+    bring: async (page) => {
+      await page.route('**/questions?*', (route) =>
+        route.request().method() === 'POST' ? route.abort('internetdisconnected') : route.fallback(),
+      )
+      await page.getByRole('button', { name: 'Send to the clinic' }).click()
+      await page.locator('#kept-here-now').waitFor()
+    },
+    leave: (page) => page.unroute('**/questions?*'),
+  },
+  {
     name: 'case-questions',
     seat: 'surgeon',
     printed: true,

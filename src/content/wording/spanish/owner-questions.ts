@@ -22,6 +22,18 @@ export const ownerQuestionsInSpanish = {
   laterHelp: 'Lo que guarda queda aquí. Sigue con el mismo enlace. Ya lo podemos leer.',
   saved: 'Guardado. Puede cerrar esta hoja y seguir luego con el mismo enlace.',
   savedNotSent: 'Lo guardó el {date}. Aún no está enviado.',
+  kept: {
+    asMarked: 'Cada respuesta se guarda en este teléfono al marcarla. Nos llega cuando la envía.',
+    notSent: 'Guardado en este teléfono. Aún no está enviado.',
+    stillHere: 'Lo que marcó antes sigue aquí, en este teléfono. Aún no está enviado.',
+    waits:
+      'Sus respuestas están guardadas en este teléfono. Aún no están enviadas. Se envían solas cuando vuelve la red y esta hoja está abierta.',
+    sending: 'Se están enviando sus respuestas.',
+    now: 'Lo que marcó hay que mirarlo pronto, y aún no lo tenemos. No espere a que haya red. Llámenos.',
+    over: 'Ya no hacemos estas preguntas, así que no tomamos sus respuestas. Siguen en este teléfono. Llámenos, por favor.',
+    closed: 'En esta hoja ya no tomamos respuestas. En este teléfono no queda nada. Llámenos, por favor.',
+    noRoom: 'En este teléfono no queda sitio para sus respuestas. Envíelas ahora o llámenos.',
+  },
   nothing: 'No se marcó ni se escribió nada, así que no se envió nada.',
   tooLong:
     'Lo que escribió al final es muy largo. Escriba menos de {letters} letras o llámenos. Lo que marcó sigue aquí abajo.',

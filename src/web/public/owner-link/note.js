@@ -2,7 +2,11 @@
  * Keeps what an owner types in this phone's own database with every letter, and sends it when a network lets it: a note
  * has an id that was made here, so that sent twice it is one. Without this script the form sends by itself.
  */
-const form = document.getElementById('note')
+import { openDatabase, written as writtenIn } from './database.js'
+import { button, element, part } from './elements.js'
+import { ask, newId, sender } from './sending.js'
+
+const form = part('note')
 const link = form.dataset.link
 const words = JSON.parse(form.dataset.words)
 const most = {
@@ -10,39 +14,16 @@ const most = {
   bytes: +form.dataset.megabytes * 1024 * 1024,
   letters: +form.dataset.letters,
 }
-const part = (id) => document.getElementById(id)
 const [trouble, chosen, waits, waiting] = ['trouble', 'chosen', 'waits', 'waiting'].map(part)
 
-/** One draft for each link, and the notes that wait. */
-function openDatabase() {
-  return new Promise((done, failed) => {
-    const open = indexedDB.open('quiet-ear-owner', 1)
-    open.onupgradeneeded = () => {
-      open.result.createObjectStore('draft', { keyPath: 'link' })
-      open.result.createObjectStore('note', { keyPath: 'id' })
-    }
-    open.onsuccess = () => done(open.result)
-    open.onerror = () => failed(open.error)
-  })
-}
-
-/** Done when it is on disk: what `change` asks of both stores happens together or not at all. */
-function written(change) {
-  return new Promise((done, failed) => {
-    const tx = database.transaction(['draft', 'note'], 'readwrite')
-    const asked = change(tx.objectStore('draft'), tx.objectStore('note'))
-    tx.oncomplete = () => done(asked?.result)
-    tx.onabort = () => failed(tx.error)
-  })
-}
+/** Both stores at once: a draft, and the notes that wait. */
+const written = (change) => writtenIn(database, ['draft', 'note'], change)
+const sendSoon = sender(sendAll)
 
 let database
 /** Pictures of the draft, made smaller where they were large. */
 let pictures = []
 let addresses = []
-let working = false
-let pause = 0
-let timer
 
 openDatabase().then(
   async (opened) => {
@@ -54,8 +35,6 @@ openDatabase().then(
       event.preventDefault()
       void submit()
     })
-    addEventListener('online', () => sendSoon(0))
-    addEventListener('visibilitychange', () => document.visibilityState === 'visible' && sendSoon(0))
     part('as-typed').hidden = false
     form.dataset.ready = 'yes'
     sendSoon(0)
@@ -191,33 +170,12 @@ async function submit() {
   sendSoon(0)
 }
 
-/** The shape of UUID version 7: 48 bits of time, the rest chance. */
-function newId() {
-  const bytes = crypto.getRandomValues(new Uint8Array(10))
-  bytes[0] = 0x70 | (bytes[0] & 0x0f)
-  bytes[2] = 0x80 | (bytes[2] & 0x3f)
-  const hex = [...bytes].map((byte) => byte.toString(16).padStart(2, '0')).join('')
-  const time = Date.now().toString(16).padStart(12, '0')
-  return `${time.slice(0, 8)}-${time.slice(8)}-${hex.slice(0, 4)}-${hex.slice(4, 8)}-${hex.slice(8)}`
-}
-
-function sendSoon(milliseconds) {
-  clearTimeout(timer)
-  timer = setTimeout(() => void sendAll(), milliseconds)
-}
-
-/** One after another; after a failure again in five seconds, then later and later, a minute at most. */
+/** One after another. */
 async function sendAll() {
-  if (working) return
-  working = true
+  if (!database) return
   try {
     for (const note of await mine()) if (note.state === 'waits') await send(note)
-    pause = 0
-  } catch (error) {
-    pause = Math.min(60_000, error?.again ?? (pause === 0 ? 5_000 : pause * 2))
-    sendSoon(pause)
   } finally {
-    working = false
     await showNotes()
   }
 }
@@ -227,7 +185,7 @@ async function send(note) {
   for (const picture of note.pictures) {
     if (picture.hash !== null) continue
     const headers = { 'content-type': picture.blob.type, accept: 'application/json' }
-    const answer = await ask('picture', { headers, body: picture.blob })
+    const answer = await ask('picture', { headers, body: picture.blob }, 'picture-large')
     if (answer.refused) return settle(note, 'refused', { because: answer.refused })
     picture.hash = answer.hash
     await written((_, notes) => notes.put(note))
@@ -236,23 +194,17 @@ async function send(note) {
   const fields = { entry: note.id, text: note.text, 'seen-day': note.day, 'seen-time': note.time, ear: note.ear }
   for (const [name, value] of Object.entries({ ...fields, 'kept-since': note.since })) body.append(name, value)
   for (const { hash } of note.pictures) body.append('picture-taken', hash)
-  const answer = await ask(`notes${location.search}`, { headers: { accept: 'application/json' }, body })
+  const answer = await ask(
+    `notes${location.search}`,
+    { headers: { accept: 'application/json' }, body },
+    'picture-large',
+  )
   if (answer.refused) return settle(note, 'refused', { because: answer.refused })
   return settle(note, 'sent', { sentAt: answer.time, pictures: [] })
 }
 
 function settle(note, state, more) {
   return written((_, notes) => notes.put({ ...note, ...more, state }))
-}
-
-/** What the clinic answered, or what it refused and why; thrown when it could not be asked and is to be asked again. */
-async function ask(path, request) {
-  const answer = await fetch(path, { method: 'POST', cache: 'no-store', ...request })
-  if (answer.ok) return answer.json()
-  if (answer.status === 404 || answer.status === 410) return { refused: 'closed' }
-  if (answer.status === 422 || answer.status === 413) return answer.json().catch(() => ({ refused: 'picture-large' }))
-  const wait = Date.parse(answer.headers.get('retry-after') ?? '') - Date.now()
-  throw Object.assign(new Error(String(answer.status)), wait > 0 ? { again: wait } : {})
 }
 
 async function showNotes(sending = null) {
@@ -302,18 +254,4 @@ async function changeAgain(note) {
 function say(text) {
   trouble.textContent = text
   trouble.hidden = text === ''
-}
-
-function element(name, kind = '') {
-  const made = document.createElement(name)
-  if (kind !== '') made.className = kind
-  return made
-}
-
-function button(text, act) {
-  const made = element('button', 'plain')
-  made.type = 'button'
-  made.textContent = text
-  made.addEventListener('click', () => void act())
-  return made
 }

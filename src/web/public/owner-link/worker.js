@@ -1,11 +1,12 @@
 /**
- * Keeps the page for home and the page for notes of a link on the phone that opened them, as they were last seen. The
+ * Keeps the pages for home, for notes and for our questions of a link on the phone that opened them, as they were last seen. The
  * network always comes first; what is kept is given only when no network answers, and the page then says so. A link that
- * is closed, or whose animal has died, takes what was kept with it.
+ * is closed, or whose animal has died, takes what was kept with it, and the answers that were marked and never sent.
  */
 const name = 'owner-pages-1'
-const kept = /^\/o\/[\w-]{43}\/(home|notes)$/
-const shared = ['/o/page.css', '/o/keep.js', '/o/note.js']
+const kept = /^\/o\/[\w-]{43}\/(home|notes|questions)$/
+const scripts = ['keep.js', 'note.js', 'questions.js', 'database.js', 'elements.js', 'sending.js']
+const shared = ['page.css', ...scripts].map((file) => `/o/${file}`)
 const patience = 8_000
 
 self.addEventListener('install', (event) => {
@@ -77,7 +78,38 @@ async function keptOf(request, path) {
 /** Everything of one link. */
 async function forget(cache, pathname) {
   const link = pathname.split('/').slice(0, 3).join('/')
+  // A file that is not there says nothing of the link; its pages do.
+  const isClosed = pathname === link || kept.test(pathname)
   for (const request of await cache.keys()) {
-    if (new URL(request.url).pathname.startsWith(`${link}/`)) await cache.delete(request)
+    if (!new URL(request.url).pathname.startsWith(`${link}/`)) continue
+    const page = isClosed ? await (await cache.match(request)).text() : ''
+    const id = /id="kept-here" data-link="([^"]+)"/.exec(page)?.[1]
+    if (id) await forgetAnswers(id)
+    await cache.delete(request)
   }
+}
+
+/** The answers of a link stand under its id, which only its pages know. */
+function forgetAnswers(link) {
+  return new Promise((done) => {
+    const open = indexedDB.open('quiet-ear-owner')
+    // Nothing was ever marked on this phone: no database is made by looking.
+    open.onupgradeneeded = () => open.transaction.abort()
+    open.onerror = () => done()
+    open.onsuccess = () => {
+      const database = open.result
+      const end = () => {
+        database.close()
+        done()
+      }
+      if (!database.objectStoreNames.contains('answers')) return end()
+      const tx = database.transaction('answers', 'readwrite')
+      tx.objectStore('answers').openCursor().onsuccess = ({ target: { result: cursor } }) => {
+        if (cursor?.value.link === link) cursor.delete()
+        cursor?.continue()
+      }
+      tx.oncomplete = end
+      tx.onabort = end
+    }
+  })
 }
