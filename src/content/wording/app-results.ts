@@ -62,6 +62,8 @@ export const resultsInEnglish = {
   approveReads: '{outcome}, by {unit}',
   approveBefore: 'An owner reads now',
   approveAfter: 'An owner would read',
+  approveHigher:
+    'Higher than now, although ours had it no more often: what is said now is the figure of the studies, and with our own results it is what a clinic like ours may expect, which reaches further while few are counted. You can leave it as it is until more are known.',
   approveSaysNothing: 'Nothing: it stands among what nobody counted.',
   approveCounts: 'The counts behind it',
   approveSame: 'No sentence that an owner reads changes.',

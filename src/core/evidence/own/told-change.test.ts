@@ -44,4 +44,20 @@ describe('what an owner would read otherwise', () => {
     )
     expect(change).toMatchObject({ unit: 'ear', before: null })
   })
+
+  it('warns where the share gets higher although none of ours had it', () => {
+    const deaths =
+      (total: number): OwnOf =>
+      ({ outcome, unit }) =>
+        outcome === 'perioperative_death' && unit === 'animal' && total > 0
+          ? { events: 0, total, lost: 0, from: null, until: null, asOf: '2027-01-10' }
+          : null
+    const changed = (total: number) =>
+      toldChanges(of, ['perioperative_death'], evidence(deaths(0)), deaths(total), english).filter(
+        ({ unit }) => unit === 'animal',
+      )
+    // Heard before: one study, 1 of 59 dogs. After it what a clinic like ours may expect, which reaches further.
+    expect(changed(2)).toMatchObject([{ higherWithoutMore: true }])
+    expect(changed(400)).toMatchObject([{ higherWithoutMore: false }])
+  })
 })

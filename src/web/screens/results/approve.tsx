@@ -172,7 +172,7 @@ function WhatOwnersRead(
     return toldChanges({ species, procedure }, outcomes, evidenceOf(house), after, english)
   }, [house, species, procedure, today, figures])
   if (changes.length === 0) return <p>{words.approveSame}</p>
-  return changes.map(({ outcome, unit, before, after }) => (
+  return changes.map(({ outcome, unit, before, after, higherWithoutMore }) => (
     <section key={`${outcome} ${unit}`} aria-labelledby={`change-${outcome}-${unit}`} className={styles.change}>
       <h3 id={`change-${outcome}-${unit}`}>
         {fill(words.approveReads, {
@@ -187,6 +187,7 @@ function WhatOwnersRead(
       <div>
         <h4>{words.approveAfter}</h4>
         <p>{after ?? words.approveSaysNothing}</p>
+        {higherWithoutMore && <p className="soft">{words.approveHigher}</p>}
       </div>
     </section>
   ))
