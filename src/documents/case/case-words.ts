@@ -79,6 +79,7 @@ export function paperOf(
     readonly blocks: readonly Block[]
     readonly print?: Paper['print']
     readonly caution?: null
+    readonly turnOver?: string
     /** In the language of the household, for the papers of the owner. */
     readonly words?: PaperWords
   },
@@ -97,6 +98,7 @@ export function paperOf(
     caution: own.caution === null ? null : words.caution,
     provenance: provenanceOf(file, words),
     print: own.print ?? 'ordinary',
+    ...(own.turnOver === undefined ? {} : { turnOver: own.turnOver }),
   })
 }
 

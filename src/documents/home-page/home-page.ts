@@ -8,6 +8,7 @@ import { carerOf } from '#core/home/carer.ts'
 import { type HomePlan, homePlanOf } from '#core/home/home-plan.ts'
 import { type CaseFile, contactNamed, personNamed } from '#core/journal/clinic.ts'
 import type { BodyOf } from '#core/journal/fold.ts'
+import { capital } from '#core/outcome/capital.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { specimenLoopsOf } from '#core/owed/specimen-loop.ts'
 import { sayCalendarDay } from '#core/time/calendar-day.ts'
@@ -15,7 +16,7 @@ import { animalOf, earOf, type Operation, operationsOf, paperOf, sayDay } from '
 import { otherLanguageNote, spokenWith, translationNote } from '../case/owner-words.ts'
 import { notYet, type PaperDefinition } from '../case/paper-input.ts'
 import { findingLines } from '../dose-sheet/plan-tables.ts'
-import { type Block, facts, heading, list, paragraph, small } from '../render/model.ts'
+import { type Block, facts, heading, list, paragraph, small, strong } from '../render/model.ts'
 import { changedMedicines, coursesToGive, madeSince, replacesOlder, stoppedUnnamed } from './changed.ts'
 import { hygieneBlocks } from './hygiene.ts'
 import { medicineBlocks } from './medicines.ts'
@@ -42,6 +43,7 @@ export const homePage: PaperDefinition = {
       id: 'home-page',
       title: fill(words.title, { name: animal.name }),
       print: 'large',
+      turnOver: words.turnOver,
       words: said,
       blocks: [
         ...notToBeHandedOut(file),
@@ -69,6 +71,7 @@ export function homeBlocks(file: CaseFile, plan: HomePlan, said: OwnerWords): Bl
   return [
     ...operatedEars(operations, said),
     phoneNow(file, said),
+    warningSign(operations, said),
     ...changedMedicines(plan, file, said),
     heading(1, words.tonight),
     list(words.tonightItems.value),
@@ -87,7 +90,6 @@ export function homeBlocks(file: CaseFile, plan: HomePlan, said: OwnerWords): Bl
     heading(1, words.collar),
     paragraph(`${fill(words.collarUntil, { date: sayCalendarDay(body.collarUntil, dates) })} ${words.collarWhy}`),
     facts([words.wound, words.sutures[body.sutures]], [words.eating, body.food], [words.rest, body.rest]),
-    warningSign(operations, said),
     ...caredForBy(file, plan, said),
     ...waitingFor(file, said),
     ...taught(file, body, said),
@@ -112,15 +114,15 @@ function operatedEars(operations: readonly Operation[], { home: words, papers, d
   const said = operations.map(({ side, moment }) =>
     fill(words.operatedValue, { side: papers.sides[side], date: sayDay(moment, dates) }),
   )
-  return said.length === 0 ? [] : [facts([words.operated, said.join('; ')])]
+  return said.length === 0 ? [] : [paragraph([strong(`${words.operated}: ${said.join('; ')}`)])]
 }
 
 export function phoneNow(file: CaseFile, { home: words, papers }: OwnerWords): Block {
   const { phone, outOfHoursPhone } = file.clinic
   const night = outOfHoursPhone ?? papers.notRecorded
   const numbers = fill(words.phones, { phone, night })
-  const items = words.phoneNowItems.value.map((item) => `– ${item}`).join('\n')
-  return { kind: 'callout', tone: 'stop', word: words.phoneNow, lines: [items, [{ kind: 'strong', text: numbers }]] }
+  const lines = [[strong(numbers)]]
+  return { kind: 'callout', tone: 'stop', word: words.phoneNow, lines, items: words.phoneNowItems.value }
 }
 
 /** The sign changes only where the canal is gone. */
@@ -184,15 +186,15 @@ function waitingFor(file: CaseFile, { home: words, dates }: OwnerWords): Block[]
     return isWaiting ? [specimen] : []
   })
   if (open.length === 0) return []
-  const said = open.map((line) =>
-    fill(words.waitingItem, {
-      tests: line.body.tests.map((test) => words.tests[test]).join(', '),
-      date: sayDay(line.header.happenedAt, dates),
-    }),
+  const byDay = new Map<string, Set<string>>()
+  for (const { header, body } of open) {
+    const date = sayDay(header.happenedAt, dates)
+    byDay.set(date, new Set([...(byDay.get(date) ?? []), ...body.tests.map((test) => words.tests[test])]))
+  }
+  const said = [...byDay].map(([date, tests]) =>
+    capital(fill(words.waitingItem, { tests: [...tests].join(', '), date })),
   )
-  return [
-    paragraph(`${words.waiting}\n${[...new Set(said)].map((one) => `– ${one}`).join('\n')}\n${words.weWillPhone}`),
-  ]
+  return [facts([words.waiting, [...said, words.weWillPhone].join(' ')])]
 }
 
 function taught(
@@ -200,7 +202,11 @@ function taught(
   { taught: items, taughtBy }: BodyOf<'discharge'>,
   { home: words, papers }: OwnerWords,
 ): Block[] {
-  const said = items.map(({ item, answer }) => `${words.taughtItems[item]} (${words.taughtAnswers[answer]})`)
-  const about = { person: personNamed(file, taughtBy), items: said.join(', ') || papers.notRecorded }
+  const answers = [...new Set(items.map(({ answer }) => answer))]
+  const said = answers.map((given) => {
+    const these = items.filter(({ answer }) => answer === given).map(({ item }) => words.taughtItems[item])
+    return `${these.join(', ')} (${words.taughtAnswers[given]})`
+  })
+  const about = { person: personNamed(file, taughtBy), items: said.join('; ') || papers.notRecorded }
   return [paragraph([small(fill(words.taughtBy, about))])]
 }

@@ -133,15 +133,15 @@ function saidChange({ day, time, shown, clock }: WallTime, { home: words, dates 
 /** More clock times than this would not fit side by side in letters of 14 points. */
 const widestDay = 3
 
-/** One row for each medicine, one column for each clock time: what a person holds against the kitchen clock. */
+/** One row for each medicine (its name over the whole width of a large page), one column for each clock time: what a person holds against the kitchen clock. */
 function dayTable(courses: readonly Course[], times: readonly string[], said: OwnerWords): Table {
   const words = said.home
   const { medicine, last, total } = words.columns
   const columns = [
-    { head: medicine, align: 'left', share: 3.9 },
-    ...times.map((time) => ({ head: time, align: 'centre', share: 1.35, weight: 'strong' }) as const),
-    { head: last, align: 'left', share: 1.7 },
-    { head: total, align: 'right', share: 1.3, weight: 'strong' },
+    { head: medicine, align: 'left', share: 4.3 },
+    ...times.map((time) => ({ head: time, align: 'left', share: 2.8, weight: 'strong' }) as const),
+    { head: last, align: 'left', share: 4 },
+    { head: total, align: 'right', share: 3, weight: 'strong' },
   ] as const
   return {
     kind: 'table',
@@ -166,11 +166,11 @@ function longTable(courses: readonly Course[], said: OwnerWords): Table {
     caption: words.clockCaption,
     rowHeader: true,
     columns: [
-      { head: medicine, align: 'left', share: 4.2 },
-      { head: give, align: 'left', share: 1.15, weight: 'strong' },
-      { head: time, align: 'left', share: 1.5, weight: 'strong' },
-      { head: last, align: 'left', share: 1.5 },
-      { head: total, align: 'right', share: 1.15, weight: 'strong' },
+      { head: medicine, align: 'left', share: 4.3 },
+      { head: give, align: 'left', share: 2.8, weight: 'strong' },
+      { head: time, align: 'left', share: 4.6, weight: 'strong' },
+      { head: last, align: 'left', share: 4.1 },
+      { head: total, align: 'right', share: 3, weight: 'strong' },
     ],
     rows: courses.map((course) => [
       named(course, said),
@@ -189,7 +189,7 @@ function named({ medicine, doses, isStep }: Course, said: OwnerWords): Run[] {
     return [text(step), ...everySecondDay]
   }
   const first = fill(said.home.firstDose, { first: saidDose(doses[0], said) })
-  return [text(medicine.label), ...everySecondDay, small(`\n${remarks(medicine, said)}; ${first}`)]
+  return [text(medicine.label), ...everySecondDay, small(`\n${remarks(medicine, said)}`), small(`; ${first}`)]
 }
 
 function eachTime({ medicine }: Course, words: OwnerWords['home']): string {

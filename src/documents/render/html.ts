@@ -51,7 +51,7 @@ function blockHtml(block: Block): string {
     case 'callout':
       return `<aside class="${block.tone}" aria-label="${escaped(block.word)}"><p class="word">${escaped(block.word)}</p>${block.lines
         .map((line) => `<p dir="auto">${inline(line)}</p>`)
-        .join('')}</aside>`
+        .join('')}${itemsHtml(block.items ?? [])}</aside>`
     case 'facts':
       return `<dl>${block.facts
         .map(({ term, value }) => `<div><dt>${escaped(term)}</dt><dd dir="auto">${inline(value)}</dd></div>`)
@@ -74,6 +74,10 @@ function blockHtml(block: Block): string {
     default:
       return never(block)
   }
+}
+
+function itemsHtml(items: readonly Words[]): string {
+  return items.length === 0 ? '' : `<ul>${items.map((item) => `<li dir="auto">${inline(item)}</li>`).join('')}</ul>`
 }
 
 function labelHtml({ name, big, of, lines, blanks }: Label): string {

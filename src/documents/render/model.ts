@@ -20,8 +20,10 @@ export type Paper = {
   readonly caution: string | null
   /** Which case, and from how much of its record the paper was made. */
   readonly provenance: string
-  /** `large` is for reading at home (14 pt and more), `wall` for one page read at two metres. */
+  /** `large` is for reading at home (14 pt, one side wherever it fits), `wall` for one page read at two metres. */
   readonly print: 'ordinary' | 'large' | 'wall'
+  /** Said at the foot of a side that goes on overleaf, where that has to be said. */
+  readonly turnOver?: string
 }
 
 export type Run = { readonly kind: 'text' | 'strong' | 'small'; readonly text: string }
@@ -70,7 +72,14 @@ export type Block =
     }
   | Table
   /** `word` says the tone ("Stop", "Please note"), because colour alone says nothing. */
-  | { readonly kind: 'callout'; readonly tone: Tone; readonly word: string; readonly lines: readonly Words[] }
+  | {
+      readonly kind: 'callout'
+      readonly tone: Tone
+      readonly word: string
+      readonly lines: readonly Words[]
+      /** Short things listed below the lines. */
+      readonly items?: readonly Words[]
+    }
   | { readonly kind: 'facts'; readonly facts: readonly { readonly term: string; readonly value: Words }[] }
   /** `date` is the word beside the line for the day; in English when not given. */
   | { readonly kind: 'signatures'; readonly lines: readonly string[]; readonly date?: string }

@@ -57,6 +57,7 @@ function asData(paper: Paper) {
     caution: paper.caution,
     provenance: printable(paper.provenance),
     print: paper.print,
+    turnOver: paper.turnOver ?? null,
     blocks: paper.blocks.map(blockData),
   }
 }
@@ -80,7 +81,7 @@ function blockData(block: Block): unknown {
         rows: block.rows.map((row) => row.map(runs)),
       }
     case 'callout':
-      return { ...block, lines: block.lines.map(runs) }
+      return { ...block, lines: block.lines.map(runs), items: (block.items ?? []).map(runs) }
     case 'facts':
       return { ...block, facts: block.facts.map(({ term, value }) => ({ term: printable(term), value: runs(value) })) }
     case 'heading':

@@ -46,7 +46,7 @@ export const samplePaper: Paper = checked({
     },
     facts(['Weight', '8.2 kg'], [hostile[0], hostile[4]]),
     { kind: 'callout', tone: 'stop', word: 'Stop', lines: [hostile[1]] },
-    { kind: 'callout', tone: 'attention', word: 'Please note', lines: ['attention'] },
+    { kind: 'callout', tone: 'attention', word: 'Please note', lines: ['attention'], items: ['one thing', hostile[2]] },
     { kind: 'callout', tone: 'calm', word: 'Good to know', lines: ['calm'] },
     { kind: 'big', text: '1.6 mL', note: 'of 5 mg/mL' },
     { kind: 'signatures', lines: ['Surgeon', hostile[0]] },

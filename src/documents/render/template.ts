@@ -1,3 +1,5 @@
+import { largeSheet } from './large-sheet.ts'
+
 /**
  * The one Typst template of all papers. What a person typed comes in as data (`sys.inputs.paper`, JSON) and is set as
  * text; it is never part of this source. Headings, tables, captions and lists are real ones, so the tags are true.
@@ -16,39 +18,43 @@ export const template = String.raw`
 
 #set document(title: paper.title + " – " + paper.about, date: auto)
 #set text(lang: paper.tongue.language, region: paper.tongue.region, font: "Noto Sans", size: base, fill: ink)
-// Large letters stand closer: what is read at the kitchen door has to be on few sheets.
-#set par(leading: if large { 0.5em } else { 0.7em }, spacing: if large { 0.7em } else { 1.05em }, justify: false)
+#set par(leading: 0.7em, spacing: 1.05em, justify: false)
 #set enum(indent: 0pt, body-indent: 0.7em)
 #set list(body-indent: 0.7em)
 #show regex("\S{26}"): it => it + sym.zws
 
 #set page(
   paper: "a4",
-  margin: if wall { (x: 15mm, top: 16mm, bottom: 17mm) } else if large { (x: 13mm, top: 13mm, bottom: 14mm) } else { (left: 25mm, right: 22mm, top: 25mm, bottom: 28mm) },
+  margin: if wall { (x: 15mm, top: 16mm, bottom: 17mm) } else if large { (x: 11mm, top: 10mm, bottom: 14mm) } else { (left: 25mm, right: 22mm, top: 25mm, bottom: 28mm) },
   header-ascent: 35%,
-  header: {
+  header: context {
     set text(size: footsize, fill: quiet)
-    grid(columns: (1fr, auto), paper.from, context if counter(page).get().first() > 1 { paper.title })
+    let first = counter(page).get().first() == 1
+    if not (large and first) { grid(columns: (1fr, auto), paper.from, if not first { paper.title }) }
   },
-  footer-descent: 22%,
+  footer-descent: if large { 12% } else { 22% },
   footer: context {
     set text(size: footsize, fill: quiet)
     set par(leading: 0.5em)
     line(length: 100%, stroke: hair)
     v(-0.45em)
-    if paper.caution != none and here().page() > 1 { paper.caution; linebreak() }
-    grid(columns: (1fr, auto), column-gutter: 2em, paper.provenance, counter(page).display("1 / 1", both: true))
+    if paper.caution != none and (large or here().page() > 1) { paper.caution; linebreak() }
+    let goes-on = paper.turnOver != none and here().page() < counter(page).final().first()
+    grid(
+      columns: (1fr, auto), column-gutter: 2em, paper.provenance,
+      { if goes-on { text(size: 13pt, weight: 700, fill: ink, [#paper.turnOver #sym.arrow.r #h(0.5em)]) }; counter(page).display("1 / 1", both: true) },
+    )
   },
 )
 
 #set heading(numbering: none)
 #show heading: set text(fill: accent, hyphenate: false)
-#show heading.where(level: 1): set text(size: if wall { 19pt } else if large { base * 1.5 } else { base * 2 }, weight: 700)
-#show heading.where(level: 1): set block(below: if large { 0.5em } else { 0.75em })
-#show heading.where(level: 2): set text(size: if large { base * 1.15 } else { base * 1.28 }, weight: 600)
+#show heading.where(level: 1): set text(size: if wall { 19pt } else if large { 21pt } else { base * 2 }, weight: 700)
+#show heading.where(level: 1): set block(below: 0.75em)
+#show heading.where(level: 2): set text(size: if large { 12pt } else { base * 1.28 }, weight: 600)
 #show heading.where(level: 3): set text(size: base * 1.06, weight: 600, fill: ink)
 #show heading.where(level: 4): set text(size: base, weight: 600, fill: quiet)
-#show heading.where(level: 2): set block(above: if wall { 1em } else if large { 0.85em } else { 2.1em }, below: if large { 0.5em } else { 0.75em }, sticky: true)
+#show heading.where(level: 2): set block(above: if wall { 1em } else { 2.1em }, below: 0.75em, sticky: true)
 #show heading.where(level: 3): set block(above: 1.6em, below: 0.7em, sticky: true)
 
 #let run(piece) = {
@@ -58,11 +64,11 @@ export const template = String.raw`
 }
 #let words(pieces) = pieces.map(run).join()
 
-#show figure: set block(breakable: true, above: if large { 0.6em } else { 1.3em }, below: if large { 0.8em } else { 1.6em })
+#show figure: set block(breakable: true, above: 1.3em, below: 1.6em)
 #show figure: set align(left)
 #show figure.caption: it => block(sticky: true, width: 100%, align(left, text(size: 0.9em, fill: quiet, it.body)))
 #set figure.caption(position: top)
-#set figure(gap: if large { 0.4em } else { 0.6em }, supplement: none, numbering: none)
+#set figure(gap: 0.6em, supplement: none, numbering: none)
 #set table.hline(stroke: hair)
 
 #let aligns = (left: left, right: right, centre: center)
@@ -82,7 +88,7 @@ export const template = String.raw`
   table(
     columns: block.columns.map(column => column.share * 1fr),
     align: (x, _) => aligns.at(block.columns.at(x).align) + (if wall { horizon } else { top }),
-    inset: (x, y) => (left: if x == 0 { 0pt } else { 5pt }, right: if x == block.columns.len() - 1 { 0pt } else { 5pt }, y: if wall { 3.6pt } else if large { 0.3em } else { 0.5em }),
+    inset: (x, y) => (left: if x == 0 { 0pt } else { 5pt }, right: if x == block.columns.len() - 1 { 0pt } else { 5pt }, y: if wall { 3.6pt } else { 0.5em }),
     stroke: (_, y) => if y == 0 { (bottom: 1pt + accent) } else { (bottom: hair) },
     table.header(..block.columns.map(column => text(size: 0.9em, weight: 600, fill: accent, hyphenate: false, column.head))),
     ..block.rows.map(row => row.enumerate().map(((at, pieces)) => cell(block.columns.at(at), pieces, block.rowHeader and at == 0, poster))).flatten(),
@@ -91,20 +97,21 @@ export const template = String.raw`
 }
 
 #let callout(block) = std.block(
-  width: 100%, breakable: false, above: if large { 0.8em } else { 1.4em }, below: if large { 0.8em } else { 1.4em },
-  inset: if block.tone == "stop" { if large { (x: 0.7em, y: 0.6em) } else { (x: 1em, y: 0.9em) } } else { (left: 1em, y: 0.25em) },
+  width: 100%, breakable: false, above: 1.4em, below: 1.4em,
+  inset: if block.tone == "stop" { (x: 1em, y: 0.9em) } else { (left: 1em, y: 0.25em) },
   stroke: if block.tone == "stop" { 1.6pt + ink } else { (left: (if block.tone == "calm" { 2pt + rgb("#c3cdd0") } else { 3pt + accent })) },
   {
     par(text(weight: 700, block.word))
     for line in block.lines { par(words(line)) }
+    if block.items.len() > 0 { list(marker: [–], spacing: 0.6em, ..block.items.map(words)) }
   },
 )
 
 // Where a value takes more than one line, the next one must not look like its last line.
 #let pairs(block) = {
   let long = not wall and block.facts.any(fact => length(fact.value) > 70)
-  let gap = if large { 0.5em } else if long { 1em } else { 0.62em }
-  std.block(above: if large { 0.6em } else { 0.9em }, below: if large { 0.7em } else { 1.1em }, for fact in block.facts {
+  let gap = if long { 1em } else { 0.62em }
+  std.block(above: 0.9em, below: 1.1em, for fact in block.facts {
     std.block(above: gap, below: gap, grid(
       columns: (if wall { 22% } else { 29% }, 1fr), column-gutter: 1em,
       text(fill: quiet, fact.term), words(fact.value),
@@ -162,8 +169,8 @@ export const template = String.raw`
   else if block.kind == "paragraph" { par(words(block.words)) }
   else if block.kind == "list" {
     set text(lang: block.language, region: none) if block.language != none
-    if block.numbered { enum(spacing: if large { 0.5em } else { 0.75em }, ..block.items.map(item => enum.item(words(item)))) }
-    else { list(marker: text(fill: accent, [–]), spacing: if large { 0.5em } else { 0.75em }, ..block.items.map(item => list.item(words(item)))) }
+    if block.numbered { enum(spacing: 0.75em, ..block.items.map(item => enum.item(words(item)))) }
+    else { list(marker: text(fill: accent, [–]), spacing: 0.75em, ..block.items.map(item => list.item(words(item)))) }
   }
   else if block.kind == "table" { rows(block) }
   else if block.kind == "callout" { callout(block) }
@@ -179,15 +186,16 @@ export const template = String.raw`
 #let opening = [
   #heading(level: 1, text(paper.title))
   #par(text(weight: 600, paper.about))
-  #v(if large { -0.15em } else { -0.45em })
+  #v(-0.45em)
   #par(text(fill: quiet, size: 0.92em, paper.date))
   #if paper.caution != none [
-    #v(if large { -0.2em } else { -0.55em })
+    #v(-0.55em)
     #par(text(fill: quiet, size: footsize, paper.caution))
   ]
   #v(if paper.print == "ordinary" { 0.6em } else { 0em })
 ]
 
+${largeSheet}
 #if wall {
   // The first page is read from a distance and must hold everything: too much of it is set a little smaller.
   let end = paper.blocks.position(block => block.kind == "page-break")
@@ -201,6 +209,8 @@ export const template = String.raw`
     if part == none or part == 1.0 { sheet } else { scale(part * 100%, origin: top + left, reflow: true, shrunk(part)) }
   })
   if end != none { for block in paper.blocks.slice(end) { set-block(block) } }
+} else if large {
+  large-sheet
 } else {
   opening
   for block in paper.blocks { set-block(block) }

@@ -18,7 +18,7 @@ function linesOf(block: Block): string[] {
     case 'table':
       return block.rows.flatMap((row) => row.map(plain))
     case 'callout':
-      return block.lines.map(plain)
+      return [...block.lines, ...(block.items ?? [])].map(plain)
     default:
       return []
   }

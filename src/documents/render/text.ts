@@ -7,12 +7,12 @@ export function renderText(paper: Paper): string {
   const head = [paper.from, '', underlined(paper.title, '='), paper.about, paper.date]
   const parts = [head.map(printable).join('\n')]
   if (paper.caution !== null) parts.push(printable(paper.caution))
-  for (const block of paper.blocks) parts.push(blockText(block))
+  for (const block of paper.blocks) parts.push(blockText(block, paper.print))
   parts.push(`--\n${printable(paper.provenance)}`)
   return `${parts.join('\n\n')}\n`
 }
 
-function blockText(block: Block): string {
+function blockText(block: Block, print: Paper['print']): string {
   switch (block.kind) {
     case 'heading':
       return block.level === 1
@@ -23,9 +23,13 @@ function blockText(block: Block): string {
     case 'list':
       return block.items.map((item, index) => hanging(block.numbered ? `${index + 1}. ` : '- ', plain(item))).join('\n')
     case 'table':
-      return tableText(block)
+      return tableText(block, print === 'large')
     case 'callout':
-      return [`!! ${printable(block.word)}`, ...block.lines.map((line) => hanging('   ', plain(line)))].join('\n')
+      return [
+        `!! ${printable(block.word)}`,
+        ...block.lines.map((line) => hanging('   ', plain(line))),
+        ...(block.items ?? []).map((item) => hanging('   – ', plain(item))),
+      ].join('\n')
     case 'facts':
       return block.facts.map(({ term, value }) => hanging(`${printable(term)}: `, plain(value))).join('\n')
     case 'signatures':
@@ -71,7 +75,7 @@ function hanging(start: string, text: string): string {
 const widest = 108
 
 /** Columns side by side; when they are wider than the page, each gets its share and its words are wrapped. */
-function tableText({ caption, columns, rows }: Table): string {
+function tableText({ caption, columns, rows }: Table, nameIsWide: boolean): string {
   const head = columns.map((column) => printable(column.head))
   const cells = rows.map((row) => row.map(plain))
   const natural = columns.map((_, at) =>
@@ -80,9 +84,12 @@ function tableText({ caption, columns, rows }: Table): string {
   const gaps = 2 * (columns.length - 1)
   const shares = columns.reduce((sum, { share = 1 }) => sum + share, 0)
   const tooWide = natural.reduce((sum, width) => sum + width, gaps) > widest
-  const widths = columns.map(({ share = 1 }, at) => {
-    const fair = Math.max(8, Math.floor(((widest - gaps) * share) / shares))
-    return tooWide ? Math.min(natural[at] ?? 0, fair) : (natural[at] ?? 0)
+  const fair = columns.map(({ share = 1 }) => Math.max(8, Math.floor(((widest - gaps) * share) / shares)))
+  // On a large page the name of a row goes over its whole width; here it gets what the other columns leave of theirs.
+  const unused = fair.reduce((sum, width, at) => sum + Math.max(0, width - (natural[at] ?? 0)), 0)
+  const widths = natural.map((width, at) => {
+    const most = (fair[at] ?? 0) + (nameIsWide && at === 0 ? unused : 0)
+    return tooWide ? Math.min(width, most) : width
   })
   const rule = widths.map((width) => '-'.repeat(width))
   const lines = [head, rule, ...cells].flatMap((row) => {
