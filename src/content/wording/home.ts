@@ -73,6 +73,7 @@ export const homeInEnglish = {
   eyeCareMissing: 'How to care for the eye was not written down. Ask us before you go home.',
   collar: 'Collar',
   collarUntil: 'Day and night until {date}. Take it off only while you watch.',
+  collarWas: 'It was planned until {date}. If you are not sure that the wound is closed, ask us.',
   collarWhy: 'One scratch can open the wound.',
   wound: 'Wound',
   sutures: {
@@ -80,10 +81,13 @@ export const homeInEnglish = {
     dissolve: 'The stitches dissolve by themselves. Do not let them get wet.',
     none: 'There are no stitches to take out.',
   },
+  /** Before what a person wrote for the way home, on every later day. */
+  written: 'Written on {date}: {text}',
   eating: 'Food',
   rest: 'Rest, balance',
   next: 'Next visit',
   nextOn: '{date}. Bring the medicines and this page.',
+  nextWas: 'It was to be on {date}. If you do not know when the next one is, phone us.',
   nextNone: 'No visit has been booked. Phone us to book one.',
   carer: 'Who cares for the animal at home',
   carerHas: '{person}. We gave this page to this person.',

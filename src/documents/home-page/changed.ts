@@ -9,6 +9,7 @@ import { sayCalendarDay } from '#core/time/calendar-day.ts'
 import { sayDay } from '../case/case-words.ts'
 import { type Block, paragraph } from '../render/model.ts'
 import { saidDose, sayAmount } from './medicines.ts'
+import type { Today } from './today.ts'
 
 /** A page that takes the place of another says so at its head: the old one still hangs on the kitchen door. */
 export function replacesOlder({ theCase }: CaseFile, { homeChange: words, dates }: OwnerWords): Block[] {
@@ -23,24 +24,32 @@ export function replacesOlder({ theCase }: CaseFile, { homeChange: words, dates 
   return [paragraph([{ kind: 'strong', text: fill(words.replaces, about) }])]
 }
 
-/** What stops and what starts, from the newest change, before the table of what is given now. */
-export function changedMedicines(plan: HomePlan, { clinic }: CaseFile, said: OwnerWords): Block[] {
+/**
+ * What stops and what starts, from the newest change, before the table of what is given now. A stop is said for as long as
+ * an older page would still have it given, a start for as long as it runs.
+ */
+export function changedMedicines(plan: HomePlan, { clinic }: CaseFile, said: OwnerWords, today: Today): Block[] {
   const { homeChange: words } = said
   if (plan.changes.length === 0) return []
+  const isNew = plan.changes.some(({ header }) => today.isDayOf(header.happenedAt))
+  const isAhead = (course: HomeCourse) => (medicineTimes(course, clinic.zone).lastDose?.at ?? '') >= today.at
   const stopped = plan.courses
-    .filter(({ until }) => until !== null)
+    .filter((course) => course.until !== null && (isNew || isAhead({ ...course, until: null })))
     .map((course) => [saidStop(course.label, course.until, said), leftOver(course, clinic.zone, said)].join(' ').trim())
   const unnamed = plan.unmatched.map(({ stop }) =>
     saidStop(stop.label, { day: stop.fromDay, time: stop.fromTime }, said),
   )
   const started = plan.courses
-    .filter(({ entry, until }) => until === null && entry !== plan.discharge.header.id)
+    .filter(
+      (course) => course.until === null && course.entry !== plan.discharge.header.id && (isNew || isAhead(course)),
+    )
     .map((course) => {
       const first = saidDose(medicineTimes(course, clinic.zone).doses[0], said)
       return fill(words.start, { medicine: course.label, first })
     })
-  const lines = [...stopped, ...unnamed, ...started, words.calendar]
-  return [{ kind: 'callout', tone: 'stop', word: words.changed, lines }]
+  const lines = [...stopped, ...unnamed, ...started]
+  if (lines.length === 0) return []
+  return [{ kind: 'callout', tone: 'stop', word: words.changed, lines: [...lines, words.calendar] }]
 }
 
 function saidStop(medicine: string, until: HomeCourse['until'], { homeChange: words, dates }: OwnerWords): string {
@@ -56,9 +65,12 @@ function leftOver(course: HomeCourse, zone: string, said: OwnerWords): string {
   return fill(said.homeChange.left, { amount: sayAmount(left, course.form, said.home) })
 }
 
-/** What was not stopped before the newest page was made; what was over by itself is said to be finished. */
-export function coursesToGive({ courses, changes }: HomePlan, { theCase, clinic }: CaseFile): readonly HomeCourse[] {
-  const since = madeSince(theCase, changes)
+/** What was not stopped before this moment; what was over by itself is said to be finished. */
+export function coursesToGive(
+  { courses }: HomePlan,
+  { clinic }: CaseFile,
+  since: string | null,
+): readonly HomeCourse[] {
   if (since === null) return courses
   return courses.filter((course) => {
     const last = medicineTimes(course, clinic.zone).lastDose
@@ -66,9 +78,14 @@ export function coursesToGive({ courses, changes }: HomePlan, { theCase, clinic 
   })
 }
 
-/** When the newest page was made, where it takes the place of another; null for the page that went home with the animal. */
-export function madeSince(theCase: CaseFile['theCase'], changes: HomePlan['changes']): string | null {
-  return changes.length === 0 ? null : (homeEditionsOf(theCase).at(-1)?.at ?? '')
+/**
+ * From when on doses count that are still to be given: the moment the page is read, or the change that made it if that is
+ * later. Null on the day on which the animal goes home with its first page: all of it is still to be given.
+ */
+export function stillFrom(plan: HomePlan, { theCase }: CaseFile, today: Today): string | null {
+  const made = plan.changes.length === 0 ? null : (homeEditionsOf(theCase).at(-1)?.at ?? null)
+  if (today.isFirst) return made
+  return made !== null && made > today.at ? made : today.at
 }
 
 /** A stop that matches nothing on any page: the owner is told to stop it all the same, and the clinic asks. */

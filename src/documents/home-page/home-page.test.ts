@@ -129,6 +129,8 @@ test.each([
       words.eyeUntil,
       words.eyeCareMissing,
       words.collarWhy,
+      words.collarWas,
+      words.nextWas,
       ...Object.values(words.sutures),
     ]
     expect(readingLevel(sentences.join('\n'), language)).toMatchObject({ meetsAim: true })

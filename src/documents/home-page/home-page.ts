@@ -6,20 +6,23 @@ import type { Side } from '#core/animal/species.ts'
 import { flagsOfHome } from '#core/dosing/flag-home.ts'
 import { carerOf } from '#core/home/carer.ts'
 import { type HomePlan, homePlanOf } from '#core/home/home-plan.ts'
+import { medicineTimes } from '#core/home/medicine-times.ts'
 import { type CaseFile, contactNamed, personNamed } from '#core/journal/clinic.ts'
 import type { BodyOf } from '#core/journal/fold.ts'
 import { capital } from '#core/outcome/capital.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { specimenLoopsOf } from '#core/owed/specimen-loop.ts'
 import { sayCalendarDay } from '#core/time/calendar-day.ts'
+import type { Moment } from '#core/time/moment.ts'
 import { animalOf, earOf, type Operation, operationsOf, paperOf, sayDay } from '../case/case-words.ts'
 import { otherLanguageNote, spokenWith, translationNote } from '../case/owner-words.ts'
 import { notYet, type PaperDefinition } from '../case/paper-input.ts'
 import { findingLines } from '../dose-sheet/plan-tables.ts'
 import { type Block, facts, heading, list, paragraph, small, strong } from '../render/model.ts'
-import { changedMedicines, coursesToGive, madeSince, replacesOlder, stoppedUnnamed } from './changed.ts'
+import { changedMedicines, coursesToGive, replacesOlder, stillFrom, stoppedUnnamed } from './changed.ts'
 import { hygieneBlocks } from './hygiene.ts'
 import { medicineBlocks } from './medicines.ts'
+import { type Today, todayOf } from './today.ts'
 
 /**
  * The page for the kitchen door, in letters of 14 points. Where one does not hold it, the first holds when to phone,
@@ -50,7 +53,7 @@ export const homePage: PaperDefinition = {
         ...stoppedUnnamed(plan),
         ...otherLanguageNote(file, spoken),
         ...replacesOlder(file, said),
-        ...homeBlocks(file, plan, said),
+        ...homeBlocks(file, plan, said, input.on),
         ...translationNote(spoken),
       ],
     })
@@ -62,42 +65,77 @@ export function isHomePageHeld(file: CaseFile, plan: HomePlan): boolean {
   return notToBeHandedOut(file).length > 0 || stoppedUnnamed(plan).length > 0
 }
 
-/** What the page says to the owner, without what is for whoever hands it out. */
-export function homeBlocks(file: CaseFile, plan: HomePlan, said: OwnerWords): Block[] {
+/** What the page says to the owner at that moment, without what is for whoever hands it out. */
+export function homeBlocks(file: CaseFile, plan: HomePlan, said: OwnerWords, on: Moment): Block[] {
   const { body } = plan.discharge
-  const { home: words, dates } = said
+  const { home: words } = said
+  const today = todayOf(on, plan, file)
   const operations = operationsOf(file).filter(({ done }) => done !== null)
-  const courses = coursesToGive(plan, file)
+  const since = stillFrom(plan, file, today)
+  const courses = coursesToGive(plan, file, since)
+  const isGiven = courses.some(
+    (course) => (medicineTimes(course, file.clinic.zone).lastDose?.at ?? '') >= (since ?? ''),
+  )
   return [
     ...operatedEars(operations, said),
     phoneNow(file, said),
     warningSign(operations, said),
-    ...changedMedicines(plan, file, said),
-    heading(1, words.tonight),
-    list(words.tonightItems.value),
+    ...changedMedicines(plan, file, said, today),
+    ...(today.isFirst ? [heading(1, words.tonight), list(words.tonightItems.value)] : []),
     heading(1, words.next),
-    paragraph(
-      body.nextVisit === null ? words.nextNone : fill(words.nextOn, { date: sayCalendarDay(body.nextVisit, dates) }),
-    ),
+    paragraph(nextVisit(body.nextVisit, today, said)),
     heading(1, words.medicines),
-    ...medicineBlocks(courses, file.clinic.zone, said, {
-      none: noneToGive(plan, said),
-      since: madeSince(file.theCase, plan.changes),
-    }),
-    ...(courses.length === 0 ? [] : [paragraph(`${words.forgotten} ${words.noHumanMedicine}`)]),
-    ...eyeBlocks(file, operations, body, said),
+    ...medicineBlocks(courses, file.clinic.zone, said, { none: noneToGive(plan, said), since }),
+    ...(isGiven ? [paragraph(`${words.forgotten} ${words.noHumanMedicine}`)] : []),
+    ...eyeBlocks(file, operations, plan, said, today),
     ...hygieneBlocks(file, said),
     heading(1, words.collar),
-    paragraph(`${fill(words.collarUntil, { date: sayCalendarDay(body.collarUntil, dates) })} ${words.collarWhy}`),
-    facts([words.wound, words.sutures[body.sutures]], [words.eating, body.food], [words.rest, body.rest]),
+    paragraph(collar(body.collarUntil, today, said)),
+    facts(
+      ...stitches(file, operations, plan, said),
+      [words.eating, asWritten(body.food, plan, said, today)],
+      [words.rest, asWritten(body.rest, plan, said, today)],
+    ),
     ...caredForBy(file, plan, said),
     ...waitingFor(file, said),
     ...taught(file, body, said),
   ]
 }
 
-function noneToGive({ changes }: HomePlan, { home, homeChange }: OwnerWords): string {
-  return changes.length === 0 ? home.noMedicines : homeChange.noneLeft
+function noneToGive({ courses, changes }: HomePlan, { home, homeChange }: OwnerWords): string {
+  return courses.length === 0 && changes.length === 0 ? home.noMedicines : homeChange.noneLeft
+}
+
+function nextVisit(day: string | null, today: Today, { home: words, dates }: OwnerWords): string {
+  if (day === null) return words.nextNone
+  return fill(day < today.day ? words.nextWas : words.nextOn, { date: sayCalendarDay(day, dates) })
+}
+
+function collar(until: string, today: Today, { home: words, dates }: OwnerWords): string {
+  const about = { date: sayCalendarDay(until, dates) }
+  return until < today.day ? fill(words.collarWas, about) : `${fill(words.collarUntil, about)} ${words.collarWhy}`
+}
+
+/** What a person wrote for the way home is theirs to end: on later days it is said when it was written. */
+function asWritten(text: string, { discharge }: HomePlan, { home: words, dates }: OwnerWords, today: Today): string {
+  if (today.isFirst) return text
+  return fill(words.written, { date: sayDay(discharge.header.happenedAt, dates), text })
+}
+
+/** Said until somebody saw that they are out. */
+function stitches(
+  { theCase }: CaseFile,
+  operations: readonly Operation[],
+  { discharge }: HomePlan,
+  { home: words }: OwnerWords,
+): (readonly [string, string])[] {
+  const areOut = operations.every(({ side }) => {
+    const seen = theCase
+      .live('check')
+      .findLast((line) => earOf(line) === side && line.at >= discharge.at && line.body.sutures !== 'not-assessed')
+    return seen?.body.sutures === 'out' || (seen?.body.sutures === 'none' && seen.body.wound === 'closed')
+  })
+  return operations.length > 0 && areOut ? [] : [[words.wound, words.sutures[discharge.body.sutures]]]
 }
 
 const knowledge = { drugs: formulary, rules: dosingRules, plans: [], policies: [] }
@@ -139,14 +177,17 @@ function warningSign(operations: readonly Operation[], { home: words, papers }: 
 function eyeBlocks(
   file: CaseFile,
   operations: readonly Operation[],
-  discharge: BodyOf<'discharge'>,
+  plan: HomePlan,
   said: OwnerWords,
+  today: Today,
 ): Block[] {
   const words = said.home
+  const { eyeCare } = plan.discharge.body
   const sides = [...new Set(operations.map(({ side }) => side))]
   const looks = sides.map((side) => lastBlink(file, side, said))
   const calm = looks.length > 0 && looks.every(({ normal }) => normal)
-  const care = discharge.eyeCare ?? (calm ? null : words.eyeCareMissing)
+  const written = eyeCare && asWritten(eyeCare, plan, said, today)
+  const care = written ?? (calm ? null : words.eyeCareMissing)
   return [
     heading(1, words.eye),
     ...looks.map((look) => paragraph(look.said)),

@@ -47,6 +47,11 @@ function isOver({ doses }: Pick<Course, 'doses'>, since: string | null): boolean
   return since !== null && last !== undefined && last.at < since
 }
 
+/** The doses that are still to be given. */
+function ahead(doses: readonly WallTime[], since: string | null): WallTime[] {
+  return doses.filter(({ at }) => since === null || at >= since)
+}
+
 /** "1½ tablets": quarters and halves as an owner reads them. */
 export function sayAmount(count: Decimal, form: HomeMedicine['form'], words: OwnerWords['home']): string {
   const whole = count.floor()
@@ -67,11 +72,11 @@ export function medicineBlocks(
   const given = new Set(courses.map(({ medicine }) => medicine.label))
   const stillGiven = medicines.filter(({ label }) => given.has(label))
   const times = [...new Set(courses.flatMap(({ doses }) => doses.map(({ time }) => time)))].sort()
-  const changes = courses.flatMap(({ doses }) => clockChanges(doses)).map((change) => saidChange(change, said))
+  const changes = courses.flatMap(({ doses }) => clockChanges(ahead(doses, since))).map((one) => saidChange(one, said))
   return [
     times.length > widestDay ? longTable(courses, said) : dayTable(courses, times, said),
     ...medicines.flatMap((medicine) => saidSteps(medicine, zone, since, said)).map((sentence) => paragraph(sentence)),
-    ...courses.flatMap((course) => saidSecondDays(course, said)).map((sentence) => paragraph(sentence)),
+    ...courses.flatMap((course) => saidSecondDays(course, since, said)).map((sentence) => paragraph(sentence)),
     ...finished.map((sentence) => paragraph(sentence)),
     ...[...new Set(changes)].map((sentence) => paragraph(sentence)),
     ...handlingOf(stillGiven, said).map((sentence) => paragraph([{ kind: 'strong', text: sentence }])),
@@ -90,9 +95,13 @@ function saidSteps(medicine: TimedMedicine, zone: string, since: string | null, 
 const mostDays = 8
 
 /** The days themselves: nobody counts "every second day" right across the end of a month. */
-function saidSecondDays({ medicine, doses }: Course, { home: words, dates }: OwnerWords): string[] {
+function saidSecondDays(
+  { medicine, doses }: Course,
+  since: string | null,
+  { home: words, dates }: OwnerWords,
+): string[] {
   if (daysApart(medicine) === 1) return []
-  const all = [...new Set(doses.map(({ day }) => day))].map((day) => sayDayOfYear(day, dates))
+  const all = [...new Set(ahead(doses, since).map(({ day }) => day))].map((day) => sayDayOfYear(day, dates))
   const about = { medicine: medicine.label, days: all.slice(0, mostDays).join(', '), last: all.at(-1) ?? '' }
   return [fill(all.length > mostDays ? words.secondDaysUntil : words.secondDays, about)]
 }

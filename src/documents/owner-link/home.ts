@@ -27,7 +27,7 @@ function pageOf(input: LinkInput, plan: HomePlan): string {
     ? html`${blocksHtml([phoneNow(file, words)])}
 <h2>${link.checking}</h2>
 <p>${link.checkingText}</p>`
-    : blocksHtml(homeBlocks(file, plan, words))
+    : blocksHtml(homeBlocks(file, plan, words, on))
   return documentHtml(
     words,
     title,
