@@ -5,6 +5,7 @@ import { type JournalLine, JournalWriter, type Row, rowsInOrder } from '#core/jo
 import { dayOf } from '#core/time/calendar-day.ts'
 import { moss } from './cat.ts'
 import type { Chart } from './chart.ts'
+import { lookAtFigures } from './figures-looked-at.ts'
 import { Days } from './living/days.ts'
 import { type LivingName, liveCharts, livingCases } from './living/index.ts'
 import { livingRows } from './living/people.ts'
@@ -44,11 +45,14 @@ export function livingFile(name: LivingName, today: string): string {
   return openFile(liveCharts(today, name), today)
 }
 
-/** A practice that is open keeps a register, and counted it in the week before last. */
+/** A practice that is open keeps a register, counted it in the week before last, and looked at its figures before that. */
 function openFile(cases: readonly Chart[], today: string): string {
-  const register = methadoneRegister(cases, new Days(today).openAgo(9))
+  const days = new Days(today)
+  const register = methadoneRegister(cases, days.openAgo(9))
   const rows = rowsInOrder([...registerRows(), ...livingRows(today)])
-  return fileOf([practiceChart({ keepsRegister: true }), register, ...cases], rows)
+  const practice = practiceChart({ keepsRegister: true })
+  lookAtFigures(practice, cases, rows, days.openAgo(16))
+  return fileOf([practice, register, ...cases], rows)
 }
 
 /** The day on the wall of the invented practice. */
