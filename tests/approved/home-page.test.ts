@@ -106,7 +106,7 @@ describe.each(pages)('The home page when $name', ({ name, paper, words, sides, a
   beforeAll(() => {
     file = join(folder, `${name.replaceAll(/\W+/g, '-')}.pdf`)
     writeFileSync(file, press(paper()))
-    sheets = read('pdftotext', file, '-').split('\f').slice(0, -1).map(plainly)
+    sheets = read('pdftotext', '-raw', file, '-').split('\f').slice(0, -1).map(plainly)
   })
 
   test(`is ${sides === 1 ? 'one side' : 'no more than the two sides of one sheet'} of A4, and says so where it goes on`, () => {
