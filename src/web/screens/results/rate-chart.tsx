@@ -2,6 +2,7 @@ import { resultsInEnglish } from '#content/wording/app-results.ts'
 import { bestAndWorst, type OwnRate, ownRateOf } from '#core/evidence/own/own-rate.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { type Interval, wilsonInterval } from '#core/stats/proportion-interval.ts'
+import drawn from '../../design/drawn-table.module.css'
 import { ScrollBox } from '../../design/scroll-box.tsx'
 import styles from './results.module.css'
 import { wholeEnds } from './say-count.ts'
@@ -25,13 +26,13 @@ export function RateChart(props: {
 }) {
   const { caption, shownFrom } = props
   const rows = props.rows.filter(({ total }) => total > 0).map((row) => ({ row, rate: ownRateOf(row, shownFrom) }))
-  const drawn = rows.flatMap(({ rate }) => spanOf(rate) ?? [])
-  if (drawn.length === 0) return null
-  const top = ceilingOf(Math.max(...drawn.map(({ high }) => high)))
+  const spans = rows.flatMap(({ rate }) => spanOf(rate) ?? [])
+  if (spans.length === 0) return null
+  const top = ceilingOf(Math.max(...spans.map(({ high }) => high)))
   const more = moreColumns.filter(({ of }) => rows.some(({ row, rate }) => of(row, rate) !== null))
   return (
     <ScrollBox label={caption}>
-      <table className={styles.rates}>
+      <table className={`${drawn.table} ${styles.rates}`}>
         <caption>{caption}</caption>
         <thead>
           <tr>
@@ -139,7 +140,7 @@ function RateLine({ rate, top }: { readonly rate: OwnRate; readonly top: number 
   const span = spanOf(rate)
   const at = (share: number) => 6 + (share / top) * 228
   return (
-    <svg viewBox="0 0 240 24" className={styles.line} aria-hidden="true" focusable="false">
+    <svg viewBox="0 0 240 24" className={drawn.line} aria-hidden="true" focusable="false">
       {[0, 0.25, 0.5, 0.75, 1].map((part) => (
         <line key={part} x1={at(part * top)} y1="0" x2={at(part * top)} y2="24" className={styles.rule} />
       ))}
@@ -149,10 +150,10 @@ function RateLine({ rate, top }: { readonly rate: OwnRate; readonly top: number 
           y1="12"
           x2={at(span.high)}
           y2="12"
-          className={rate.kind === 'shown' ? styles.interval : styles.reach}
+          className={rate.kind === 'shown' ? drawn.interval : drawn.reach}
         />
       )}
-      {rate.kind === 'none-yet' && <path d={`M${at(rate.upTo)} 7V17`} className={styles.reach} />}
+      {rate.kind === 'none-yet' && <path d={`M${at(rate.upTo)} 7V17`} className={drawn.reach} />}
       {rate.kind === 'shown' && <circle cx={at(rate.share)} cy="12" r="4.5" className={styles.dot} />}
     </svg>
   )

@@ -1,4 +1,5 @@
 import type { Interval } from '#core/stats/proportion-interval.ts'
+import drawn from '../../design/drawn-table.module.css'
 import styles from './forest.module.css'
 
 /**
@@ -15,11 +16,11 @@ export function ForestLine(props: {
   const at = (part: number) => 6 + part * 228
   const middle = share === null ? null : at(share)
   return (
-    <svg viewBox="0 0 240 24" className={styles.line} aria-hidden="true" focusable="false">
+    <svg viewBox="0 0 240 24" className={drawn.line} aria-hidden="true" focusable="false">
       {[0, 0.25, 0.5, 0.75, 1].map((mark) => (
         <line key={mark} x1={at(mark)} y1="0" x2={at(mark)} y2="24" className={styles.grid} />
       ))}
-      {reach && <line x1={at(reach.low)} y1="12" x2={at(reach.high)} y2="12" className={styles.reach} />}
+      {reach && <line x1={at(reach.low)} y1="12" x2={at(reach.high)} y2="12" className={drawn.reach} />}
       {shape === 'typical' && middle !== null ? (
         <path
           d={`M${at(interval.low)} 12L${middle} 6L${at(interval.high)} 12L${middle} 18Z`}
@@ -31,7 +32,7 @@ export function ForestLine(props: {
           y1="12"
           x2={at(interval.high)}
           y2="12"
-          className={shape === 'expected' ? styles.reach : styles.interval}
+          className={shape === 'expected' ? drawn.reach : drawn.interval}
         />
       )}
       {shape === 'study' && middle !== null && (

@@ -7,6 +7,7 @@ import type { Told } from '#core/evidence/told.ts'
 import { fill } from '#core/outcome/finding.ts'
 import type { Interval } from '#core/stats/proportion-interval.ts'
 import { sayCount, sayInterval, sayPerHundred } from '#documents/sources/say-study.ts'
+import drawn from '../../design/drawn-table.module.css'
 import { ScrollBox } from '../../design/scroll-box.tsx'
 import styles from './forest.module.css'
 import { ForestLine } from './forest-line.tsx'
@@ -28,7 +29,7 @@ export function ForestPlot({ told }: { readonly told: Told }) {
     <div className="stack">
       {forest.studies.length > 0 && (
         <ScrollBox label={caption}>
-          <table className={styles.forest}>
+          <table className={`${drawn.table} ${styles.forest}`}>
             <caption>{caption}</caption>
             <thead>
               <tr>
