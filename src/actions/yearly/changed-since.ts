@@ -2,7 +2,7 @@ import { ownCounting } from '#content/evidence/own-counting.ts'
 import { type OperatedEar, operatedEarsOf } from '#core/evidence/own/operated-ear.ts'
 import { compareText } from '#core/journal/compare-text.ts'
 import type { StoredEntry } from '#core/journal/entry.ts'
-import { fold } from '#core/journal/fold.ts'
+import { type BodyOf, fold, lineOfOne } from '#core/journal/fold.ts'
 import type { Row } from '#core/journal/journal-file.ts'
 import { type EarChange, earChanges } from '#core/yearly/ear-changes.ts'
 import { caseFile } from '../journal/case-file.ts'
@@ -30,7 +30,7 @@ export function changedSince(report: Report, about: About): ChangedSince {
   const since = all
     .filter(({ envelope }) => envelope.position > report.readUntil)
     .sort((a, b) => a.envelope.position - b.envelope.position)
-  if (since.length === 0 || !all.some(({ header }) => header.subject.kind === 'operation')) return nothing
+  if (since.length === 0 || !all.some((entry) => mayCutIn(report.year, entry))) return nothing
   const then = knownAt(report.readUntil, report, about)
   const changesAt = (position: number) => [
     ...ofThisCase(earChanges(then, knownAt(position, report, about), report), about),
@@ -50,6 +50,26 @@ function causesOf(since: readonly StoredEntry[], changesAt: (position: number) =
     before = now
     return changed
   })
+}
+
+/**
+ * Whether an entry says, or said, that a cut was made in a year or within a day of it, whatever the zone. Where none does, no
+ * ear of that year was ever in the case, and nothing is folded to find that out: this is asked for every frozen year, at
+ * every entry of every case.
+ */
+function mayCutIn(year: number, entry: StoredEntry): boolean {
+  const at = cutIn(entry)
+  if (at === null) return false
+  const years = [-1, 1].map((days) => new Date(Date.parse(at) + days * 86_400_000).getUTCFullYear())
+  return years.includes(year)
+}
+
+function cutIn(entry: StoredEntry): string | null {
+  const { kind } = entry.header
+  if (kind === 'theatre-stamp') return entry.envelope.correctedAt
+  if (kind !== 'operation-summary') return null
+  const { known, body } = lineOfOne(entry)
+  return known && body !== null ? (body as unknown as BodyOf<'operation-summary'>).incisionAt.at : null
 }
 
 /** The ears of the case and of those joined to it, from what had come up to a position. */

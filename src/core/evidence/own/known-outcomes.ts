@@ -1,6 +1,5 @@
 import type { Trouble } from '#core/complications/trouble.ts'
 import type { TroubleEvent } from '#core/complications/trouble-codes.ts'
-import { troublesAfter } from '#core/complications/troubles-of.ts'
 import { compareText } from '#core/journal/compare-text.ts'
 import type { BodyOf } from '#core/journal/fold.ts'
 import { daySince, deepEvents, isPastBlock, type OwnCase } from './own-case.ts'
@@ -15,10 +14,15 @@ export type KnownOutcome = boolean | null
  * What our own record knows of one operated ear. A sign counts when it is new or worse than on the baseline; one that
  * was seen without a baseline is not known. Nothing is taken from silence: "no" needs a look that could have seen it.
  *
- * @example knownOutcomesOf(ownCase, rules).facial_nerve_deficit_any // true
+ * @param troubles every trouble after this operation; a death among them is read elsewhere
+ * @example knownOutcomesOf(ownCase, troublesAfter(ownCase, rules, true), rules).facial_nerve_deficit_any // true
  */
-export function knownOutcomesOf(own: OwnCase, rules: OwnCountingRules): Readonly<Record<OwnOutcome, KnownOutcome>> {
-  const written = writtenTroubles(own, rules)
+export function knownOutcomesOf(
+  own: OwnCase,
+  troubles: readonly Trouble[],
+  rules: OwnCountingRules,
+): Readonly<Record<OwnOutcome, KnownOutcome>> {
+  const written = writtenTroubles(troubles)
   const and = (looks: readonly Look[], event: TroubleEvent) => inOrder([...looks, ...troubleLooks(written, event)])
   const face = and(faceLooks(own, rules), 'facial-weakness').filter(isPastBlock(own, rules))
   const horner = and(hornerLooks(own), 'horner')
@@ -42,8 +46,8 @@ export function knownOutcomesOf(own: OwnCase, rules: OwnCountingRules): Readonly
 }
 
 /** What a person wrote down as a trouble of this ear that was not there before, or is worse since. */
-function writtenTroubles(own: OwnCase, rules: OwnCountingRules): Trouble[] {
-  return troublesAfter(own, rules, false).filter(
+function writtenTroubles(troubles: readonly Trouble[]): Trouble[] {
+  return troubles.filter(
     ({ written, unit, before, decision }) =>
       written !== null &&
       unit === 'ear' &&

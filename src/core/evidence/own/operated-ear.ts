@@ -57,6 +57,7 @@ export function operatedEarsOf(file: CaseFile, common: OwnCountingRules): Operat
   const all = ownCasesOf(file)
   return all.map((own) => {
     const { id, procedure, side } = own.operation
+    const troubles = troublesAfter(own, rules, own === lastBefore(all, own.death))
     return {
       animal: 'animal' in subject ? subject.animal : file.stream,
       operation: id,
@@ -67,12 +68,12 @@ export function operatedEarsOf(file: CaseFile, common: OwnCountingRules): Operat
       reason: own.summary?.mainReason ?? 'not-recorded',
       on: own.day,
       died: own.death ? dayOf({ at: own.death.at, zone: file.clinic.zone }) : null,
-      known: knownOutcomesOf(own, rules),
+      known: knownOutcomesOf(own, troubles, rules),
       stream: file.stream,
       followedUntil: followedUntil(own),
       tractOn: firstTract(own),
       blink: blinkCourse(own, rules),
-      troubles: troublesAfter(own, rules, own === lastBefore(all, own.death)).map(troubleFactsOf),
+      troubles: troubles.map(troubleFactsOf),
     }
   })
 }
