@@ -4,16 +4,16 @@ import type { OwnerPageWords } from '../owner-page/words.ts'
 import { type Html, html } from '../render/markup.ts'
 import type { LinkInput } from './destinations.ts'
 
-/** Shown only where the phone itself gives the page, because no network did. */
+/** Hidden unless the phone itself gives the page, because no network did: what gives it then shows this line. */
 export function keptLine({ link }: OwnerPageWords): Html {
-  return html`<p class="kept-only" role="status">${link.kept}</p>
+  return html`<p class="kept-only" role="status" hidden>${link.kept}</p>
 `
 }
 
 /** The same with the moment it was made, where the page does not say it anyway. */
 export function keptLineOf({ link, dates }: OwnerPageWords, on: Moment): Html {
   const asOf = fill(link.asOf, { date: sayMoment(on, dates) })
-  return html`<p class="kept-only">${link.kept} ${asOf}</p>
+  return html`<p class="kept-only" hidden>${link.kept} ${asOf}</p>
 `
 }
 

@@ -72,7 +72,6 @@ legend { padding: 0; }
 .wishes label { display: inline-block; padding: 0.55rem 0 0.55rem 1.5rem; margin-right: 1.25rem; text-indent: -1.5rem; }
 .wishes h3 label { padding: 0; text-indent: 0; }
 input[type="radio"] { accent-color: #1f5a66; width: 1.15rem; height: 1.15rem; vertical-align: -0.2rem; margin: 0 0.35rem 0 0; }
-.kept-only { display: none; }
 [data-kept] .kept-only { display: block; border-left: 6px solid #1c2326; padding: 0.75rem 1rem; background: #f1f6f7; font-weight: 600; }
 [data-kept] .live-only { display: none; }
 .note label { display: block; }

@@ -41,7 +41,9 @@ async function visit(request, pathname) {
     if (/^\/o\/[\w-]{43}\/?$/.test(pathname)) return Response.redirect(`${pathname.replace(/\/$/, '')}/home`)
     const page = kept.test(pathname) && (await keptOf(request, pathname))
     if (!page) throw error
-    const text = (await page.text()).replace('<html', '<html data-kept')
+    const text = (await page.text())
+      .replace('<html', '<html data-kept')
+      .replace(/(<p class="kept-only"[^>]*) hidden>/, '$1>')
     const headers = new Headers(page.headers)
     // What is kept was unpacked already.
     for (const packed of ['content-encoding', 'content-length']) headers.delete(packed)
