@@ -1,8 +1,7 @@
-import { useState } from 'react'
+import type { ReactNode } from 'react'
 import { Link } from 'wouter'
 import { dosingRules } from '#content/protocols/dosing-rules.ts'
 import { susceptibility } from '#content/susceptibility/index.ts'
-import { settingsInEnglish } from '#content/wording/app-settings.ts'
 import { policyInEnglish as words } from '#content/wording/app-settings-doses.ts'
 import { chosenEdition, editionPolicy, factsOfHouse } from '#core/culture/house-facts.ts'
 import { ownDefaultsOf } from '#core/dosing/own-defaults.ts'
@@ -10,76 +9,36 @@ import { isUnreadableFigurePolicy } from '#core/evidence/own/own-rules.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { policiesOf } from '#core/owed/policies.ts'
-import { mayWrite } from '#core/people/may-write.ts'
 import { sayContent } from '#documents/sources/say-content.ts'
 import { Provenance } from '../../design/provenance.tsx'
-import { ReadingView } from '../../design/reading-view.tsx'
-import { useHouse } from '../../journal/cases.ts'
 import { whoWrote } from '../../journal/who-wrote.ts'
-import { SettingsPage } from './frame.tsx'
-import { useRefusal } from './may.ts'
 import { ownValue } from './own-spans.ts'
+import { PoliciesPage } from './policies-page.tsx'
 import { type Policy, PolicyForm } from './policy-form.tsx'
 import { policyName, policyValue } from './policy-name.ts'
 import styles from './settings.module.css'
-import { TakeBack } from './take-back.tsx'
-
-type Opened =
-  | { readonly what: 'form'; readonly policy: Policy | null }
-  | { readonly what: 'off'; readonly policy: Policy }
 
 /** Defaults that this clinic changed. */
 export function HousePoliciesScreen() {
-  const reading = useHouse()
-  const refusal = useRefusal(mayWrite['house-policy'])
-  const [opened, setOpened] = useState<Opened | null>(null)
-  const close = () => setOpened(null)
   return (
-    <SettingsPage
+    <PoliciesPage
       part="policies"
-      actions={
-        <button
-          type="button"
-          data-weight="main"
-          disabled={refusal !== null}
-          onClick={() => setOpened({ what: 'form', policy: null })}
-        >
-          {words.add}
-        </button>
+      kind="house-policy"
+      add={words.add}
+      offHelp={words.offHelp}
+      nameOf={({ policy }) => policyName(policy)}
+      lead={
+        <p>
+          <Link href="/sources/policies">{words.sources}</Link>
+        </p>
       }
-    >
-      {refusal && <p className="soft">{refusal}</p>}
-      <p>
-        <Link href="/sources/policies">{words.sources}</Link>
-      </p>
-      <ReadingView reading={reading}>
-        {({ file }) => (
-          <>
-            <List file={file} refusal={refusal} onOpen={setOpened} />
-            {opened?.what === 'form' && <PolicyForm house={file.house} policy={opened.policy} onClose={close} />}
-            {opened?.what === 'off' && (
-              <TakeBack
-                ids={[opened.policy.header.id]}
-                title={fill(words.offTitle, { policy: policyName(opened.policy.body.policy) })}
-                help={words.offHelp}
-                because={words.offBecause}
-                verb={words.off}
-                onClose={close}
-              />
-            )}
-          </>
-        )}
-      </ReadingView>
-    </SettingsPage>
+      list={(file, acts) => <List file={file} acts={acts} />}
+      form={({ house }, policy, close) => <PolicyForm house={house} policy={policy} onClose={close} />}
+    />
   )
 }
 
-function List(props: {
-  readonly file: CaseFile
-  readonly refusal: string | null
-  readonly onOpen: (opened: Opened) => void
-}) {
-  const { file, refusal, onOpen } = props
+function List({ file, acts }: { readonly file: CaseFile; readonly acts: (policy: Policy) => ReactNode }) {
   const lines = file.house.live('house-policy')
   const unreadable = new Set([
     ...policiesOf(file).unreadable.map(({ body }) => body.policy),
@@ -113,21 +72,7 @@ function List(props: {
               )}
               <p className="soft">{fill(words.since, whoWrote(file, policy))}</p>
             </div>
-            <div className="row">
-              <button type="button" disabled={refusal !== null} onClick={() => onOpen({ what: 'form', policy })}>
-                {settingsInEnglish.change}
-                <span className="said"> {policyName(body.policy)}</span>
-              </button>
-              <button
-                type="button"
-                data-weight="quiet"
-                disabled={refusal !== null}
-                onClick={() => onOpen({ what: 'off', policy })}
-              >
-                {words.off}
-                <span className="said"> {policyName(body.policy)}</span>
-              </button>
-            </div>
+            {acts(policy)}
           </li>
         )
       })}

@@ -1,16 +1,14 @@
 import { type FormEvent, useState } from 'react'
-import { Link, useLocation } from 'wouter'
+import { useLocation } from 'wouter'
 import { caseInEnglish, namesInEnglish } from '#content/wording/app-case.ts'
 import { isSameSubject, subjectsFor } from '#core/chapters/subjects-for.ts'
 import type { Json } from '#core/journal/canonical.ts'
 import { refile } from '#core/journal/correct.ts'
 import type { Entry, Subject } from '#core/journal/entry.ts'
 import { type KindName, kindNamed, type Line } from '#core/journal/fold.ts'
-import { fill } from '#core/outcome/finding.ts'
 import { saySubject } from '#core/reading/names-of.ts'
 import { Choices } from '../../../design/choices.tsx'
 import { DraftAwaited } from '../../../design/draft-awaited.tsx'
-import { Page } from '../../../design/page.tsx'
 import { ReadingView } from '../../../design/reading-view.tsx'
 import { useCase } from '../../../journal/cases.ts'
 import { newId } from '../../../journal/device.ts'
@@ -20,17 +18,13 @@ import { momentAgain } from '../../../journal/moment-again.ts'
 import { keepEntries } from '../../../journal/outbox.ts'
 import { makeEntry } from '../../../journal/write-entry.ts'
 import { useWho } from '../../../session/use-who.ts'
-import { entryHref } from '../case-hrefs.ts'
-import { CaseLine } from '../case-line.tsx'
 import { library, useCaseView } from '../case-view.ts'
 import { ChooseCase } from '../choose-case.tsx'
-import { EntryContent, kindName } from '../entry.tsx'
-import { MayNotCorrect, mayCorrect } from '../may-correct.tsx'
-import { ReasonField } from '../reason-field.tsx'
+import { mayCorrect } from '../may-correct.tsx'
 import { useFaultFocus } from '../use-fault-focus.ts'
 import { WithCase } from '../with-case.tsx'
 import { WithLine } from '../with-line.tsx'
-import styles from './history.module.css'
+import { EntryToGo } from './entry-to-go.tsx'
 
 const words = caseInEnglish.refile
 type Typed = {
@@ -50,7 +44,7 @@ export default function RefileScreen() {
 }
 
 function Refile({ line }: { readonly line: Line }) {
-  const { id, file } = useCaseView()
+  const { file } = useCaseView()
   const { me, pen } = useWho()
   const [, navigate] = useLocation()
   const key = `${line.header.stream} refile ${line.header.id}`
@@ -79,52 +73,33 @@ function Refile({ line }: { readonly line: Line }) {
   }
   if (!ready) return <DraftAwaited />
   return (
-    <Page
-      title={fill(words.title, { kind: kindName(line.header.kind) })}
-      whose={<CaseLine about={line.header.subject} />}
-      lead={words.lead}
+    <EntryToGo
+      line={line}
+      words={words}
+      may={mayCorrect(line, me.role) && line.known && !line.erased}
+      form={form}
+      reason={{ value: draft.reason, missing: tried && reason === '', onText: (text) => put({ reason: text }) }}
+      onKeep={keep}
     >
-      <div className={styles['what-goes']}>
-        <EntryContent line={line} />
-      </div>
-      {mayCorrect(line, me.role) && line.known && !line.erased ? (
-        <form ref={form} className={styles.form} onSubmit={(event) => void keep(event)} noValidate>
-          <ChooseCase
-            label={words.find}
-            find={draft.find}
-            stream={draft.stream}
-            not={file.stream}
-            error={tried && draft.stream === null ? words.caseMissing : null}
-            onFind={(find) => put({ find })}
-            onChoose={({ stream }) => put({ stream, subject: null })}
-          />
-          {draft.stream !== null && (
-            <ChooseSubject
-              kind={line.header.kind as KindName}
-              stream={draft.stream}
-              chosen={draft.subject}
-              error={tried && draft.subject === null ? caseInEnglish.write.subjectMissing : null}
-              onChoose={(subject) => put({ subject })}
-            />
-          )}
-          <ReasonField
-            error={tried && reason === '' ? caseInEnglish.withdraw.reasonMissing : null}
-            value={draft.reason}
-            onText={(text) => put({ reason: text })}
-          />
-          <p>
-            <button type="submit" data-weight="main">
-              {words.keep}
-            </button>
-          </p>
-        </form>
-      ) : (
-        <MayNotCorrect line={line} />
+      <ChooseCase
+        label={words.find}
+        find={draft.find}
+        stream={draft.stream}
+        not={file.stream}
+        error={tried && draft.stream === null ? words.caseMissing : null}
+        onFind={(find) => put({ find })}
+        onChoose={({ stream }) => put({ stream, subject: null })}
+      />
+      {draft.stream !== null && (
+        <ChooseSubject
+          kind={line.header.kind as KindName}
+          stream={draft.stream}
+          chosen={draft.subject}
+          error={tried && draft.subject === null ? caseInEnglish.write.subjectMissing : null}
+          onChoose={(subject) => put({ subject })}
+        />
       )}
-      <p>
-        <Link href={entryHref(id, line.header.id)}>{caseInEnglish.history.back}</Link>
-      </p>
-    </Page>
+    </EntryToGo>
   )
 }
 

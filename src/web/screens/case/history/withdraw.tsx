@@ -1,5 +1,5 @@
 import { type FormEvent, useState } from 'react'
-import { Link, useLocation } from 'wouter'
+import { useLocation } from 'wouter'
 import type { FilingAnswer } from '#actions/tray/read-filing.ts'
 import { caseInEnglish } from '#content/wording/app-case.ts'
 import type { BodyOf, Line } from '#core/journal/fold.ts'
@@ -15,16 +15,15 @@ import { useDraft } from '../../../journal/drafts.ts'
 import { keepEntries } from '../../../journal/outbox.ts'
 import { makeEntry } from '../../../journal/write-entry.ts'
 import { useWho } from '../../../session/use-who.ts'
-import { entryHref, historyHref } from '../case-hrefs.ts'
+import { historyHref } from '../case-hrefs.ts'
 import { CaseLine } from '../case-line.tsx'
 import { useCaseView } from '../case-view.ts'
-import { EntryContent, kindName } from '../entry.tsx'
-import { MayNotCorrect, mayCorrect } from '../may-correct.tsx'
-import { ReasonField } from '../reason-field.tsx'
+import { kindName } from '../entry.tsx'
+import { mayCorrect } from '../may-correct.tsx'
 import { useFaultFocus } from '../use-fault-focus.ts'
 import { WithCase } from '../with-case.tsx'
 import { WithLine } from '../with-line.tsx'
-import styles from './history.module.css'
+import { EntryToGo } from './entry-to-go.tsx'
 
 const words = caseInEnglish.withdraw
 type Because = BodyOf<'withdrawal'>['because']
@@ -71,7 +70,7 @@ function WithdrawPage({ line, refile }: { readonly line: Line; readonly refile: 
   const { id } = useCaseView()
   const { me, pen } = useWho()
   const [, navigate] = useLocation()
-  const { kind, stream, subject } = line.header
+  const { stream, subject } = line.header
   const { draft, change, clear, ready } = useDraft<Typed>(`${stream} withdraw ${line.header.id}`, me.id, () => ({
     because: null,
     reason: '',
@@ -93,42 +92,27 @@ function WithdrawPage({ line, refile }: { readonly line: Line; readonly refile: 
   }
   if (!ready) return <DraftAwaited />
   return (
-    <Page
-      title={fill(words.title, { kind: kindName(kind) })}
-      whose={<CaseLine about={line.header.subject} />}
-      lead={words.lead}
+    <EntryToGo
+      line={line}
+      words={words}
+      may={mayCorrect(line, me.role)}
+      form={form}
+      reason={{
+        value: draft.reason,
+        missing: tried && reason === '',
+        onText: (text) => change({ ...draft, reason: text }),
+      }}
+      onKeep={keep}
     >
-      <div className={styles['what-goes']}>
-        <EntryContent line={line} />
-      </div>
-      {mayCorrect(line, me.role) ? (
-        <form ref={form} className={styles.form} onSubmit={(event) => void keep(event)} noValidate>
-          <Choices
-            legend={words.because}
-            value={draft.because}
-            options={['wrong', 'twice', 'wrong-animal', 'other'] as const}
-            say={(one) => words.becauses[one]}
-            error={tried && draft.because === null ? words.becauseMissing : null}
-            onChoose={(because) => change({ ...draft, because })}
-          />
-          {refile !== null && <p>{words.tray}</p>}
-          <ReasonField
-            error={tried && reason === '' ? words.reasonMissing : null}
-            value={draft.reason}
-            onText={(text) => change({ ...draft, reason: text })}
-          />
-          <p>
-            <button type="submit" data-weight="main">
-              {words.keep}
-            </button>
-          </p>
-        </form>
-      ) : (
-        <MayNotCorrect line={line} />
-      )}
-      <p>
-        <Link href={entryHref(id, line.header.id)}>{caseInEnglish.history.back}</Link>
-      </p>
-    </Page>
+      <Choices
+        legend={words.because}
+        value={draft.because}
+        options={['wrong', 'twice', 'wrong-animal', 'other'] as const}
+        say={(one) => words.becauses[one]}
+        error={tried && draft.because === null ? words.becauseMissing : null}
+        onChoose={(because) => change({ ...draft, because })}
+      />
+      {refile !== null && <p>{words.tray}</p>}
+    </EntryToGo>
   )
 }

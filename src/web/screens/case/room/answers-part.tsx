@@ -7,6 +7,7 @@ import { Choices } from '../../../design/choices.tsx'
 import { TextField } from '../../../design/text-field.tsx'
 import { useDraft } from '../../../journal/drafts.ts'
 import { useWho } from '../../../session/use-who.ts'
+import { KeepOrClose } from '../keep-or-close.tsx'
 import styles from './room.module.css'
 import { useStamping } from './use-stamping.ts'
 
@@ -65,14 +66,7 @@ export function AnswersPart(props: {
         value={draft.text}
         onText={(text) => change({ ...draft, text })}
       />
-      <p className="row">
-        <button type="submit" data-weight="main">
-          {words.keep}
-        </button>
-        <button type="button" data-weight="quiet" onClick={onClose}>
-          {words.close}
-        </button>
-      </p>
+      <KeepOrClose keep={words.keep} close={words.close} onClose={onClose} />
     </form>
   )
 }

@@ -12,6 +12,7 @@ import { useDraft } from '../../../journal/drafts.ts'
 import { useWho } from '../../../session/use-who.ts'
 import { casePageHref, pauseHref, settleHref } from '../case-hrefs.ts'
 import { useCaseView } from '../case-view.ts'
+import { KeepOrClose } from '../keep-or-close.tsx'
 import { useFaultFocus } from '../use-fault-focus.ts'
 import styles from './room.module.css'
 import { useStamping } from './use-stamping.ts'
@@ -86,14 +87,7 @@ export function GatePart(props: {
         value={text}
         onText={setText}
       />
-      <p className="row">
-        <button type="submit" data-weight="main">
-          {words.keep}
-        </button>
-        <button type="button" data-weight="quiet" onClick={onClose}>
-          {words.close}
-        </button>
-      </p>
+      <KeepOrClose keep={words.keep} close={words.close} onClose={onClose} />
     </form>
   )
 }

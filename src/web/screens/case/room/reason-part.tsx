@@ -2,6 +2,7 @@ import { type FormEvent, useState } from 'react'
 import { TextField } from '../../../design/text-field.tsx'
 import { useDraft } from '../../../journal/drafts.ts'
 import { useWho } from '../../../session/use-who.ts'
+import { KeepOrClose } from '../keep-or-close.tsx'
 import { useFaultFocus } from '../use-fault-focus.ts'
 import styles from './room.module.css'
 
@@ -37,14 +38,7 @@ export function ReasonPart(props: {
         value={draft.text}
         onText={(text) => change({ text })}
       />
-      <p className="row">
-        <button type="submit" data-weight="main">
-          {words.keep}
-        </button>
-        <button type="button" data-weight="quiet" onClick={onClose}>
-          {words.close}
-        </button>
-      </p>
+      <KeepOrClose keep={words.keep} close={words.close} onClose={onClose} />
     </form>
   )
 }

@@ -8,6 +8,7 @@ import { Choices } from '../../../../design/choices.tsx'
 import { TextField } from '../../../../design/text-field.tsx'
 import { useDraft } from '../../../../journal/drafts.ts'
 import { useWho } from '../../../../session/use-who.ts'
+import { KeepOrClose } from '../../keep-or-close.tsx'
 import { ReasonField } from '../../reason-field.tsx'
 import { useFaultFocus } from '../../use-fault-focus.ts'
 import room from '../room.module.css'
@@ -87,14 +88,7 @@ export function ChangePart(props: {
         value={draft.reason}
         onText={(text) => change({ ...draft, reason: text })}
       />
-      <p className="row">
-        <button type="submit" data-weight="main">
-          {words.keepChange}
-        </button>
-        <button type="button" data-weight="quiet" onClick={onClose}>
-          {words.close}
-        </button>
-      </p>
+      <KeepOrClose keep={words.keepChange} close={words.close} onClose={onClose} />
     </form>
   )
 }
