@@ -11,6 +11,7 @@ import { earsFollowed } from './migrations/0008-ears-followed.ts'
 import { vetLinks } from './migrations/0009-vet-links.ts'
 import { earsTroubled } from './migrations/0010-ears-troubled.ts'
 import { earsByReason } from './migrations/0011-ears-by-reason.ts'
+import { earsByCourse } from './migrations/0012-ears-by-course.ts'
 import type { Tables } from './tables.ts'
 
 type Migration = (db: Kysely<unknown>, columns: { readonly bytes: RawBuilder<unknown> }) => Promise<void>
@@ -28,6 +29,7 @@ const migrations: readonly (readonly [name: string, up: Migration])[] = [
   ['0009-vet-links', vetLinks],
   ['0010-ears-troubled', earsTroubled],
   ['0011-ears-by-reason', earsByReason],
+  ['0012-ears-by-course', earsByCourse],
 ]
 
 /** The number of the newest tables this program knows. */

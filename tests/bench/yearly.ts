@@ -43,6 +43,7 @@ function inventedEars(): OperatedEar[] {
       side: draw(2) === 0 ? 'LEFT' : 'RIGHT',
       reason: i % 9 === 0 ? 'tumour' : 'chronic-otitis',
       troubles: [],
+      ofNoSide: [],
       on: day(cut),
       died: followed !== null && draw(100) < 5 ? day(cut + followed + 20) : null,
       followedUntil: followed === null ? null : day(cut + followed),

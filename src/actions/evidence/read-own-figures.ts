@@ -98,6 +98,7 @@ const counted = z.object({
   total: count,
   lost: count,
   died: count,
+  ofNoSide: count,
   notYetDue: count,
   notYetDueWithEvent: count,
   period: z.object({ from: z.string(), until: z.string() }).nullable(),
@@ -183,9 +184,12 @@ export async function operatedHere(clinic: string, { store, clock }: Pick<World,
   return { ears, today: dayOf({ at: clock.now(), zone }), zone, house, rules: ownRulesOf(house, ownCounting) }
 }
 
+const noneApart = { ofNoSide: [] } as const
+
 /** Cases that are merged hold the same operation twice; it is counted once. */
 export function earsIn(texts: readonly string[]): OperatedEar[] {
-  const all = texts.flatMap((text) => JSON.parse(text) as OperatedEar[])
+  // Lists that are not made again yet hold ears of before, of which nothing was kept apart.
+  const all = texts.flatMap((text) => JSON.parse(text) as OperatedEar[]).map((ear) => ({ ...noneApart, ...ear }))
   return [...new Map(all.map((ear) => [ear.operation, ear])).values()]
 }
 

@@ -33,7 +33,7 @@ function projectStream(about: Projected): Projection {
   if (!stream.startsWith('case:') || currentRows(rows).clinic.size === 0) return { owed: [], row: null }
   const entries = [...about.clinicEntries, ...about.entries, ...about.linked]
   const file = caseFile({ clinic, rows, entries }, stream)
-  const operated = JSON.stringify(operatedEarsOf(file, ownCounting))
+  const operated = JSON.stringify(operatedEarsOf(file, { ...owedRules, counting: ownCounting }))
   return { owed: owedRows(file, about), row: caseRow(file), operated }
 }
 

@@ -1,4 +1,5 @@
 import { ownCounting } from '#content/evidence/own-counting.ts'
+import { owedRules } from '#content/follow-up/owed-rules.ts'
 import { type OperatedEar, operatedEarsOf } from '#core/evidence/own/operated-ear.ts'
 import { compareText } from '#core/journal/compare-text.ts'
 import type { StoredEntry } from '#core/journal/entry.ts'
@@ -81,7 +82,10 @@ function knownAt(position: number, { readUntil }: Report, about: About): Operate
   const entries = [...upTo(clinicEntries, readUntil), ...own]
   const streams = [...new Set(own.map(({ header }) => header.stream))].sort(compareText)
   const ears = streams.flatMap((stream) =>
-    operatedEarsOf(caseFile({ clinic, rows: rows as readonly Row[], entries }, stream), ownCounting),
+    operatedEarsOf(caseFile({ clinic, rows: rows as readonly Row[], entries }, stream), {
+      ...owedRules,
+      counting: ownCounting,
+    }),
   )
   return [...new Map(ears.map((ear) => [ear.operation, ear])).values()]
 }

@@ -33,6 +33,8 @@ export const resultsInEnglish = {
   lost: '{total} of {due} due are known. If none of the others had it, it is {low} of 100; if all had, {high}.',
   wilson: 'Between {low} and {high} by Wilson’s interval; the one above is exact.',
   acrossAnimals: 'With two ears of one animal taken as tied to each other: between {low} and {high}.',
+  lostSide:
+    'Of {count} of the others the animal has it, and with both ears operated nobody can say of which ear: it counts among the animals, and of neither ear by itself.',
   lostDied: '{died} of the others died before it could be known.',
   waiting: '{count} not due yet.',
   waitingWith: '{count} not due yet; {events} of them had it already.',

@@ -83,6 +83,8 @@ export const nerveCourseInEnglish = {
     'not-yet': 'Not lasting by the rule so far; it is when a look on {from} (day {days}) or later still finds it.',
     'not-lasting': '',
     'too-soon': '',
+    'lasts-of-no-side':
+      'Lasting by the rule (day {days} or later), and of neither ear by itself: in our results it counts for the animal.',
     'not-known': 'Whether it lasts because of the operation cannot be said.',
   },
   lastLook: 'Last look: {found} on {date} (day {day}, {source}).',

@@ -25,6 +25,8 @@ export const yearlyReportWords = {
     none: 'none of {total} known had it; that could still be up to {upTo} of 100.{rest}',
     withheld: '{events} of {total} known had it; a figure of 100 is withheld until {from} are known.{rest}',
     shown: '{events} of {total} known had it: {share} of 100, between {low} and {high}.{rest}',
+    lostSide:
+      ' Of {count} of those not known the animal has it, and with both ears operated nobody can say of which ear: it counts among the animals.',
     lost: ' {lost} more were due and are not known: between {best} of 100 if none of those had it, and {worst} if all had.',
     waiting: ' {count} not due yet.',
     waitingWith: ' {count} not due yet; {events} of them had it already.',

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { ownCounting } from '#content/evidence/own-counting.ts'
+import { owedRules } from '#content/follow-up/owed-rules.ts'
 import { troubleRules } from '#content/outcomes/trouble-rules.ts'
 import { operatedEarsOf } from '#core/evidence/own/operated-ear.ts'
 import { entryMaker, type MakeEntry } from '#core/journal/entries-for-tests.ts'
@@ -201,7 +202,7 @@ it('A trouble that was written down is known to our own figures as well', () => 
       make({ kind: 'complication', at: day(6), body: written({}) }),
       make({ kind: 'complication', at: day(2), body: written({ event: 'horner', firstNoticed: moment(2) }) }),
     ]),
-    ownCounting,
+    { ...owedRules, counting: ownCounting },
   )
   expect(ear?.known).toMatchObject({ wound_infection_or_dehiscence: true, horner_any: true, deep_recurrence: null })
   expect(ear?.followedUntil).toBe('2026-03-10')

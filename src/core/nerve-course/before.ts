@@ -1,4 +1,3 @@
-import { hornerBefore } from '#core/evidence/own/known-outcomes.ts'
 import type { OwnCase } from '#core/evidence/own/own-case.ts'
 import type { BodyOf } from '#core/journal/fold.ts'
 import { anaestheticOf } from '#core/owed/one-anaesthetic.ts'
@@ -82,4 +81,12 @@ function readBaseline(body: BodyOf<'baseline'>, side: 'LEFT' | 'RIGHT', limits: 
     ...signReading('tilt', body.headTilt === 'none' ? 'no' : body.headTilt === 'not-assessed' ? 'not-assessed' : 'yes'),
     ...animalReadings(body),
   }
+}
+
+/** Horner's before the operation, from pupil and third eyelid; free of it only where both were looked at. */
+function hornerBefore(
+  face: Pick<BodyOf<'baseline'>['LEFT'], 'pupil' | 'thirdEyelidUp'>,
+): 'yes' | 'no' | 'not-assessed' {
+  if (face.pupil === 'small' || face.thirdEyelidUp === 'yes') return 'yes'
+  return face.pupil === 'not-assessed' || face.thirdEyelidUp === 'not-assessed' ? 'not-assessed' : 'no'
 }

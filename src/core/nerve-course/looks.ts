@@ -116,7 +116,9 @@ function ofStatus(line: Line<BodyOf<'twelve-months'>>): Seen[] {
   const { source, face } = line.body
   if (source === 'nobody-reached' || face === 'unknown') return []
   const by = { 'our-examination': 'us', 'referring-vet': 'referring-vet', owner: 'owner-words' } as const
-  return [{ line, source: by[source], readings: blinkReading(face) }]
+  // A face that is normal neither droops; how a weak one looks at rest is not said.
+  const droop = face === 'normal' ? signReading('droop', 'no') : {}
+  return [{ line, source: by[source], readings: { ...blinkReading(face), ...droop } }]
 }
 
 function blockThen(at: string, said: boolean, own: OwnCase, rules: NerveRules): BlockThen | null {

@@ -35,24 +35,27 @@ export type NerveCourse = {
  */
 export function nerveCoursesOf(file: CaseFile, rules: NerveRules): NerveCourse[] {
   const operations = operationsOf(file)
-  const rule = lastingRuleOf(file, rules.counting)
-  return ownCasesOf(file).map((own) => {
-    const baseline = baselineLookOf(own, operations, rules.face)
-    const looks = nerveLooksOf(own, rules)
-    const before = baseline?.signs ?? nothingBefore
-    const about = { rule, sharedFrom: sharedFrom(own, operations) }
-    return {
-      operation: own.operation,
-      day: own.day,
-      baseline,
-      looks,
-      signs: nerveSigns.map((sign) => signCourseOf(sign, before[sign], looks, about)),
-      blocks: blockSpans(own, rules),
-      rule,
-      lastsFrom: addDays(own.day, rule.days.value),
-      ended: endOf(own),
-    }
-  })
+  return ownCasesOf(file).map((own) => nerveCourseOf(own, operations, rules))
+}
+
+/** The course of one operated ear of a case. */
+export function nerveCourseOf(own: OwnCase, operations: readonly OperationOnFile[], rules: NerveRules): NerveCourse {
+  const rule = lastingRuleOf(own.file, rules.counting)
+  const baseline = baselineLookOf(own, operations, rules.face)
+  const looks = nerveLooksOf(own, rules)
+  const before = baseline?.signs ?? nothingBefore
+  const about = { rule, sharedFrom: sharedFrom(own, operations) }
+  return {
+    operation: own.operation,
+    day: own.day,
+    baseline,
+    looks,
+    signs: nerveSigns.map((sign) => signCourseOf(sign, before[sign], looks, about)),
+    blocks: blockSpans(own, rules),
+    rule,
+    lastsFrom: addDays(own.day, rule.days.value),
+    ended: endOf(own),
+  }
 }
 
 /** From when on the other ear was operated as well, so that a new head tilt may be either's. */

@@ -42,9 +42,10 @@ export type SignGrade = 'normal' | 'better' | 'as-before' | 'worse' | 'not-attri
 
 /**
  * `not-yet`: there, and not so late that it counts as lasting. `too-soon`: away, and looked at too early to say that
- * it stays away. `not-known`: nobody can say.
+ * it stays away. `lasts-of-no-side`: it lasts by the rule, and which of two operated ears it belongs to nobody can say.
+ * `not-known`: nobody can say.
  */
-export type Lasting = 'lasting' | 'not-yet' | 'not-lasting' | 'too-soon' | 'not-known'
+export type Lasting = 'lasting' | 'not-yet' | 'not-lasting' | 'too-soon' | 'lasts-of-no-side' | 'not-known'
 
 export type SignCourse = {
   readonly sign: NerveSign
@@ -138,8 +139,10 @@ function backOf(counted: readonly SignPoint[]): SignCourse['back'] {
 }
 
 function lastingOf(last: SignPoint | null, rule: LastingRule): Lasting {
-  if (!last || last.change === 'not-attributable') return 'not-known'
+  if (!last) return 'not-known'
   const { day } = last.look
+  if (last.change === 'not-attributable')
+    return last.because === 'both-ears' && day >= rule.days.value ? 'lasts-of-no-side' : 'not-known'
   if (last.change === 'worse') return day >= rule.days.value ? 'lasting' : 'not-yet'
   return day >= rule.free.value ? 'not-lasting' : 'too-soon'
 }

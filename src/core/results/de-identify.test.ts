@@ -25,6 +25,7 @@ function ear(animal: string, more: Partial<OperatedEar> = {}): OperatedEar {
     tractOn: null,
     blink: null,
     troubles: [],
+    ofNoSide: [],
     ...more,
   }
 }

@@ -27,6 +27,7 @@ export function earForTests(
     tractOn: null,
     blink: null,
     troubles: [],
+    ofNoSide: [],
     ...more,
     known: { ...nothingKnown, ...known },
   }

@@ -26,7 +26,9 @@ export function earsOfFrozen({
     return day
   }
   return rows.map((row) =>
-    earOf(row, knownOf(row, outcomes), (after) => (after === null ? null : before(row.dueDays - after))),
+    earOf(row, { known: knownOf(row, outcomes), ofNoSide: ofNoSide(row, outcomes) }, (after) =>
+      after === null ? null : before(row.dueDays - after),
+    ),
   )
 }
 
@@ -36,16 +38,20 @@ export function earsOfFrozen({
  * @example knownOf(row, frozen.outcomes).deep_recurrence // null
  */
 export function knownOf({ known }: Pick<FrozenRow, 'known'>, outcomes: FrozenYear['outcomes']): OperatedEar['known'] {
-  const letters = { y: true, n: false, '-': null } as const
+  const letters = { y: true, n: false, s: null, '-': null } as const
   const asked = outcomes.map((outcome, place) => [outcome, letters[(known[place] ?? '-') as keyof typeof letters]])
   return { ...nothingKnown, ...Object.fromEntries(asked) }
+}
+
+function ofNoSide({ known }: Pick<FrozenRow, 'known'>, outcomes: FrozenYear['outcomes']): OperatedEar['ofNoSide'] {
+  return outcomes.filter((_, place) => known[place] === 's')
 }
 
 const nothingKnown = Object.fromEntries(ownOutcomes.map((outcome) => [outcome, null])) as OperatedEar['known']
 
 function earOf(
   row: FrozenRow,
-  known: OperatedEar['known'],
+  known: Pick<OperatedEar, 'known' | 'ofNoSide'>,
   dayAfter: (days: number | null) => string | null,
 ): OperatedEar {
   const { species, procedure, side, reason, blinkLostAfterDays, blinkBackAfterDays, blinkLookedAfterDays } = row
@@ -60,7 +66,7 @@ function earOf(
     procedure,
     side,
     reason,
-    known,
+    ...known,
     // Not frozen: no figure of a yearly report is counted from them.
     troubles: [],
     on: dayAfter(0) ?? '',
@@ -116,6 +122,7 @@ const noEar: OperatedEar = {
   tractOn: null,
   blink: null,
   known: nothingKnown,
+  ofNoSide: [],
   troubles: [],
 }
 

@@ -1,6 +1,6 @@
 import { countedGroups, dueDays, type OwnQuestion } from '../evidence/own/count-own.ts'
 import type { OperatedEar } from '../evidence/own/operated-ear.ts'
-import { type OwnCountingRules, ownOutcomes } from '../evidence/own/own-outcome.ts'
+import { type OwnCountingRules, type OwnOutcome, ownOutcomes } from '../evidence/own/own-outcome.ts'
 import { compareText } from '../journal/compare-text.ts'
 import { answer, type Outcome, refuse } from '../outcome/outcome.ts'
 import { idOfEar, saltedNumbers, shortestSalt } from '../results/de-identify.ts'
@@ -78,7 +78,9 @@ export function operationsIn<Of extends Pick<OwnQuestion, 'species' | 'procedure
   return [...found.values()].sort((a, b) => compareText(b.species, a.species) || compareText(a.procedure, b.procedure))
 }
 
-function letterOf(known: boolean | null): string {
+function letterOf({ known: all, ofNoSide }: OperatedEar, outcome: OwnOutcome): string {
+  if (ofNoSide.includes(outcome)) return 's'
+  const known = all[outcome]
   return known === null ? '-' : known ? 'y' : 'n'
 }
 
@@ -125,7 +127,7 @@ function rowsOf(ears: readonly OperatedEar[], lookedAt: string, rules: OwnCounti
       blinkLostAfterDays: after(ear.blink?.lostOn ?? null),
       blinkBackAfterDays: after(ear.blink?.backOn ?? null),
       blinkLookedAfterDays: after(ear.blink?.lastLookOn ?? null),
-      known: ownOutcomes.map((outcome) => letterOf(ear.known[outcome])).join(''),
+      known: ownOutcomes.map((outcome) => letterOf(ear, outcome)).join(''),
     }
   })
   return rows.sort((a, b) => a.ear - b.ear)

@@ -28,8 +28,8 @@ const row = z.strictObject({
   blinkLostAfterDays: days,
   blinkBackAfterDays: days,
   blinkLookedAfterDays: days,
-  /** A letter for each of the outcomes, in their order: y it happened, n it did not, - not known. */
-  known: z.string().regex(/^[yn-]*$/),
+  /** A letter for each of the outcomes, in their order: y it happened, n it did not, s to the animal and of neither ear by itself, - not known. */
+  known: z.string().regex(/^[yns-]*$/),
 })
 export type FrozenRow = z.infer<typeof row>
 

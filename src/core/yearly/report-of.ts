@@ -26,6 +26,8 @@ export type YearlyRate = {
     readonly acrossAnimals: Ends | null
     /** While nobody has had it: how high the true share could still be. */
     readonly upTo: number | null
+    /** Of the lost ears: their animal has it, of neither ear by itself. Left out where there is none. */
+    readonly ofNoSide?: number
     /** If none, and if all, of those not known had it. */
     readonly bestAndWorst: Ends | null
   }
@@ -157,7 +159,7 @@ export function completenessOf(ears: readonly OperatedEar[], counts: readonly Ow
 }
 
 function rateOf(count: OwnCount, shownFrom: number): YearlyRate {
-  const { question, events, total, lost, died, notYetDue, notYetDueWithEvent } = count
+  const { question, events, total, lost, died, ofNoSide, notYetDue, notYetDueWithEvent } = count
   const rate = ownRateOf(count, shownFrom)
   const shown = rate.kind === 'shown'
   const wilson = shown ? wilsonInterval(count) : null
@@ -169,6 +171,7 @@ function rateOf(count: OwnCount, shownFrom: number): YearlyRate {
     total,
     lost,
     died,
+    ...(ofNoSide > 0 && { ofNoSide }),
     notYetDue,
     notYetDueWithEvent,
     said: rate.kind,

@@ -79,6 +79,22 @@ describe('the frozen data of a year', () => {
     expect(text.match(/\d{4}-\d\d-\d\d/g)).toEqual([lookedAt])
   })
 
+  it('keeps apart what is of the animal and of neither ear: lost among the ears, an event among the animals', () => {
+    const both = { animal: 'animal-60', session: 'operation-60', ofNoSide: ['vestibular_permanent'] } as const
+    const ears = [earForTests(60, both), earForTests(61, { ...both, side: 'RIGHT' }), earForTests(62)]
+    const data = frozen(ears)
+    expect(data.rows.map(({ known }) => known.includes('s')).sort()).toEqual([false, true, true])
+    const { text, hash } = frozenText(data)
+    expect(readFrozen(text, hash)).toEqual({ kind: 'answer', answer: data })
+    const rates = reportOn(data).operations[0]?.rates ?? []
+    const of = (unit: 'ear' | 'animal') =>
+      rates.find((rate) => rate.outcome === 'vestibular_permanent' && rate.unit === unit)
+    expect(of('ear')).toMatchObject({ events: 0, total: 0, lost: 3, ofNoSide: 2 })
+    expect(of('animal')).toMatchObject({ events: 1, total: 1, lost: 1 })
+    // A report without any has the same bytes as before there was such a number.
+    expect(rates.filter((rate) => 'ofNoSide' in rate)).toEqual([of('ear')])
+  })
+
   it('is read back only as it was written', () => {
     const { text, hash } = frozenText(frozen())
     expect(readFrozen(text, hash)).toMatchObject({ kind: 'answer', answer: { year: 2025 } })

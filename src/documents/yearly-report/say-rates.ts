@@ -47,7 +47,8 @@ function restOf(rate: YearlyRate): string {
     best: ofHundred(span[0]),
     worst: ofHundred(span[1]),
   }
-  return `${lost > 0 && said ? fill(words.lost, said) : ''}${waitingOf(rate)}`
+  const side = rate.ofNoSide ? fill(words.lostSide, { count: String(rate.ofNoSide) }) : ''
+  return `${lost > 0 && said ? fill(words.lost, said) : ''}${side}${waitingOf(rate)}`
 }
 
 function waitingOf({ notYetDue, notYetDueWithEvent }: YearlyRate): string {

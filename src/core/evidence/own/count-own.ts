@@ -25,6 +25,11 @@ export type OwnCount = {
   readonly lost: number
   /** Of the lost: died before it could be known. */
   readonly died: number
+  /**
+   * Of the lost ears: the animal has it, both ears were operated, and of which of them it is nobody can say. It is an event
+   * among animals and anaesthetics.
+   */
+  readonly ofNoSide: number
   /** Too recent to be asked; those who had it already are named, and counted only when their time has come. */
   readonly notYetDue: number
   readonly notYetDueWithEvent: number
@@ -84,10 +89,10 @@ function countOf(question: OwnQuestion, groups: readonly Grouped[], today: strin
   const { outcome, unit } = question
   const standingOf = standingBy(outcome, today, rules)
   const count = { events: 0, free: 0, lost: 0, notYetDue: 0 }
-  const found = { died: 0, notYetDueWithEvent: 0, from: '', until: '' }
+  const found = { died: 0, ofNoSide: 0, notYetDueWithEvent: 0, from: '', until: '' }
   const seen: { animal: string; had: boolean }[] = []
   for (const group of groups) {
-    const known = ofAll(outcome, group.ears)
+    const known = ofAll(question, group.ears)
     const standing = standingOf(group, known)
     count[standing] += 1
     if (standing === 'notYetDue') {
@@ -97,7 +102,10 @@ function countOf(question: OwnQuestion, groups: readonly Grouped[], today: strin
     if (found.from === '' || group.last < found.from) found.from = group.last
     if (group.last > found.until) found.until = group.last
     if (standing !== 'lost') seen.push({ animal: group.ears[0].animal, had: known === true })
-    else if (group.died) found.died += 1
+    else {
+      if (group.died) found.died += 1
+      if (group.ears.some(({ ofNoSide }) => ofNoSide.includes(outcome))) found.ofNoSide += 1
+    }
   }
   return {
     question,
@@ -106,6 +114,7 @@ function countOf(question: OwnQuestion, groups: readonly Grouped[], today: strin
     lost: count.lost,
     acrossAnimals: unit === 'ear' ? acrossAnimals(seen) : null,
     died: found.died,
+    ofNoSide: found.ofNoSide,
     notYetDue: count.notYetDue,
     notYetDueWithEvent: found.notYetDueWithEvent,
     period: found.from === '' ? null : { from: found.from, until: found.until },
@@ -136,7 +145,7 @@ export function countedGroups(
   const { outcome, unit } = question
   const standingOf = standingBy(outcome, today, rules)
   return grouped(earsAsked(question, ears), unit).map((group) => {
-    const known = ofAll(outcome, group.ears)
+    const known = ofAll(question, group.ears)
     return { ...group, standing: standingOf(group, known), known }
   })
 }
@@ -206,11 +215,12 @@ function grouped(ears: readonly OperatedEar[], unit: CountUnit): Grouped[] {
  * A harm happened to an animal when it happened to one ear, and did not when every ear is known to be free of it. A good
  * result is the other way round: all ears, not one.
  */
-function ofAll(outcome: OwnOutcome, ears: readonly OperatedEar[]): KnownOutcome {
+function ofAll({ outcome, unit }: Pick<OwnQuestion, 'outcome' | 'unit'>, ears: readonly OperatedEar[]): KnownOutcome {
   const decides = outcome !== 'resolution_or_improved'
   let whole = true
-  for (const { known } of ears) {
-    const one = known[outcome]
+  for (const { known, ofNoSide } of ears) {
+    // Of neither ear by itself is known of the animal, and of no ear.
+    const one = unit !== 'ear' && ofNoSide.includes(outcome) ? true : known[outcome]
     if (one === decides) return decides
     if (one === null) whole = false
   }

@@ -1,9 +1,9 @@
 import { compareText } from '../../journal/compare-text.ts'
+import type { NerveCourse } from '../../nerve-course/nerve-course.ts'
+import { isGraded } from '../../nerve-course/sign-course.ts'
 import { laterOf } from '../../owed/setting.ts'
 import { dayOf } from '../../time/calendar-day.ts'
-import { blinkBesideChecks, blinkLook, inOrder } from './known-outcomes.ts'
-import { deepEvents, isPastBlock, type OwnCase } from './own-case.ts'
-import type { OwnCountingRules } from './own-outcome.ts'
+import { deepEvents, type OwnCase } from './own-case.ts'
 
 /**
  * The day on which the first late swelling, abscess or tract was seen; never before the operation. A month or a year alone
@@ -30,16 +30,19 @@ export function followedUntil(own: OwnCase): string | null {
 /** A blink that was weaker than on the baseline: from which look on, the first one as on the baseline, and the last look. */
 export type BlinkCourse = { readonly lostOn: string; readonly backOn: string | null; readonly lastLookOn: string }
 
-/** Null where it was never weaker than before, or where that is not known. */
-export function blinkCourse(own: OwnCase, rules: OwnCountingRules): BlinkCourse | null {
-  const before = own.baseline?.[own.operation.side].blink
-  const checked = own.checks
-    .filter(isPastBlock(own, rules))
-    .flatMap(({ at, body }) => (body.possibleBlockEffect ? [] : blinkLook(at, body.blink, before)))
-  const looks = inOrder([...checked, ...blinkBesideChecks(own, rules)])
-  const lost = looks.find(({ worse }) => worse)
+/**
+ * The blink of the course of the nerve: null where it was never weaker than before, or where that is not known. Neither what
+ * an owner tells nor what a block may do begins or ends it.
+ */
+export function blinkCourse({ signs }: Pick<NerveCourse, 'signs'>): BlinkCourse | null {
+  const looks = signs.find(({ sign }) => sign === 'blink')?.points.filter(isGraded) ?? []
+  const place = looks.findIndex(({ change }) => change === 'worse')
+  const lost = looks[place]
   if (!lost) return null
-  const day = (at: string) => dayOf({ at, zone: own.file.clinic.zone })
-  const back = looks.find(({ at, worse }) => at > lost.at && !worse)
-  return { lostOn: day(lost.at), backOn: back ? day(back.at) : null, lastLookOn: day((looks.at(-1) ?? lost).at) }
+  const back = looks.slice(place + 1).find(({ change }) => change !== 'worse')
+  return {
+    lostOn: lost.look.on,
+    backOn: back?.look.on ?? null,
+    lastLookOn: (looks.at(-1) ?? lost).look.on,
+  }
 }

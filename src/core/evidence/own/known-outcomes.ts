@@ -1,47 +1,64 @@
 import type { Trouble } from '#core/complications/trouble.ts'
 import type { TroubleEvent } from '#core/complications/trouble-codes.ts'
 import { compareText } from '#core/journal/compare-text.ts'
-import type { BodyOf } from '#core/journal/fold.ts'
+import type { NerveCourse } from '#core/nerve-course/nerve-course.ts'
+import { type NerveOutcome, nerveVerdicts, type Verdict } from '#core/nerve-course/nerve-outcome.ts'
 import { daySince, deepEvents, isPastBlock, type OwnCase } from './own-case.ts'
-import type { OwnCountingRules, OwnOutcome } from './own-outcome.ts'
+import { type OwnCountingRules, type OwnOutcome, ownOutcomes } from './own-outcome.ts'
 
-/** What one look says of one sign: new or worse than before the operation, not so, or nothing. */
-type Look = { readonly at: string; readonly worse: boolean }
 /** Whether an outcome happened to this ear; null is not known, and is never "no". */
 export type KnownOutcome = boolean | null
 
+export type KnownOutcomes = {
+  readonly known: Readonly<Record<OwnOutcome, KnownOutcome>>
+  /** Found in the animal, and with both ears operated of neither by itself: known of the animal, not of this ear. */
+  readonly ofNoSide: readonly OwnOutcome[]
+}
+
 /**
- * What our own record knows of one operated ear. A sign counts when it is new or worse than on the baseline; one that
- * was seen without a baseline is not known. Nothing is taken from silence: "no" needs a look that could have seen it.
+ * What our own record knows of one operated ear. Face, Horner's, balance and cornea are those of the course of the nerve,
+ * as the page of the case says it. Nothing is taken from silence: "no" needs a look that could have seen it.
  *
  * @param troubles every trouble after this operation; a death among them is read elsewhere
- * @example knownOutcomesOf(ownCase, troublesAfter(ownCase, rules, true), rules).facial_nerve_deficit_any // true
+ * @example knownOutcomesOf(own, course, troublesAfter(own, rules, true), rules).known.facial_nerve_deficit_any // true
  */
 export function knownOutcomesOf(
   own: OwnCase,
+  course: Pick<NerveCourse, 'signs'>,
   troubles: readonly Trouble[],
   rules: OwnCountingRules,
-): Readonly<Record<OwnOutcome, KnownOutcome>> {
+): KnownOutcomes {
   const written = writtenTroubles(troubles)
-  const and = (looks: readonly Look[], event: TroubleEvent) => inOrder([...looks, ...troubleLooks(written, event)])
-  const face = and(faceLooks(own, rules), 'facial-weakness').filter(isPastBlock(own, rules))
-  const horner = and(hornerLooks(own), 'horner')
-  const balance = and(balanceLooks(own), 'vestibular')
+  const of = (outcome: NerveOutcome) => nerveOutcome(course, outcome, written, own, rules)
+  const [face, horner, balance, cornea] = [of('face'), of('horner'), of('balance'), of('cornea')]
   const has = (...events: readonly TroubleEvent[]) => written.filter(({ event }) => events.includes(event))
+  const nerves = {
+    facial_nerve_deficit_any: face.any,
+    facial_nerve_deficit_permanent: face.lasting,
+    horner_any: horner.any,
+    horner_permanent: horner.lasting,
+    vestibular_any: balance.any,
+    vestibular_permanent: balance.lasting,
+  } as const
   return {
-    facial_nerve_deficit_any: anyOf(face, own, rules),
-    facial_nerve_deficit_permanent: lastingOf(face, own, rules),
-    horner_any: anyOf(horner, own, rules),
-    horner_permanent: lastingOf(horner, own, rules),
-    vestibular_any: anyOf(balance, own, rules),
-    vestibular_permanent: lastingOf(balance, own, rules),
-    corneal_ulcer: anyOf(and(ulcerLooks(own), 'corneal-ulcer'), own, rules),
-    wound_infection_or_dehiscence: has('wound-gap', 'wound-infection').some(isEarly(own, rules)) || woundOf(own, rules),
-    haemorrhage_intraop_any: has('haemorrhage').length > 0 || (own.summary?.complications.includes('bleeding') ?? null),
-    perioperative_death: deathOf(own, rules),
-    deep_recurrence: has('deep-infection').length > 0 || deepOf(own, rules),
-    revision_surgery: has('deep-infection', 'wound-infection').some(wasOperated) || revisionOf(own, rules),
-    resolution_or_improved: resolvedOf(own),
+    known: {
+      facial_nerve_deficit_any: face.any.known,
+      facial_nerve_deficit_permanent: face.lasting.known,
+      horner_any: horner.any.known,
+      horner_permanent: horner.lasting.known,
+      vestibular_any: balance.any.known,
+      vestibular_permanent: balance.lasting.known,
+      corneal_ulcer: cornea.any.known,
+      wound_infection_or_dehiscence:
+        has('wound-gap', 'wound-infection').some(isEarly(own, rules)) || woundOf(own, rules),
+      haemorrhage_intraop_any:
+        has('haemorrhage').length > 0 || (own.summary?.complications.includes('bleeding') ?? null),
+      perioperative_death: deathOf(own, rules),
+      deep_recurrence: has('deep-infection').length > 0 || deepOf(own, rules),
+      revision_surgery: has('deep-infection', 'wound-infection').some(wasOperated) || revisionOf(own, rules),
+      resolution_or_improved: resolvedOf(own),
+    },
+    ofNoSide: ownOutcomes.filter((outcome) => outcome in nerves && nerves[outcome as keyof typeof nerves].ofNoSide),
   }
 }
 
@@ -56,10 +73,6 @@ function writtenTroubles(troubles: readonly Trouble[]): Trouble[] {
   )
 }
 
-function troubleLooks(written: readonly Trouble[], event: TroubleEvent): Look[] {
-  return written.filter((one) => one.event === event).map(({ firstNoticed: { at } }) => ({ at, worse: true }))
-}
-
 function isEarly(own: OwnCase, { earlyUntilDay }: OwnCountingRules) {
   return ({ firstNoticed: { at } }: Trouble) => daySince(own, at) <= earlyUntilDay.value
 }
@@ -70,110 +83,53 @@ function wasOperated({ needed }: Trouble): boolean {
   )
 }
 
-const grades = { normal: 0, weak: 1, absent: 2 } as const
+const troubleOf = {
+  face: 'facial-weakness',
+  horner: 'horner',
+  balance: 'vestibular',
+  cornea: 'corneal-ulcer',
+} as const satisfies Readonly<Record<NerveOutcome, TroubleEvent>>
 
-type Blink = keyof typeof grades | 'not-assessed'
+/** What is known of the ear itself, and whether the animal has it and nobody can say of which ear. */
+type Answer = { readonly known: KnownOutcome; readonly ofNoSide: boolean }
 
-/** One look at the blink against the baseline of the same side; none where nobody looked, or nothing was known before. */
-export function blinkLook(at: string, now: Blink, before: Blink | undefined): Look[] {
-  if (now === 'not-assessed') return []
-  if (grades[now] === 0) return [{ at, worse: false }]
-  if (before === undefined || before === 'not-assessed') return []
-  return [{ at, worse: grades[now] > grades[before] }]
+/** From the course of the nerve, and from what a person wrote down as a trouble: a look after that decides. */
+function nerveOutcome(
+  { signs }: Pick<NerveCourse, 'signs'>,
+  outcome: NerveOutcome,
+  written: readonly Trouble[],
+  own: OwnCase,
+  rules: OwnCountingRules,
+): { readonly any: Answer; readonly lasting: Answer } {
+  const { any, lasting, lastAt } = nerveVerdicts(signs, outcome, rules.earlyUntilDay.value)
+  const noticed = written
+    .filter(({ event }) => event === troubleOf[outcome])
+    .map(({ firstNoticed: { at } }) => ({ at }))
+    .filter(outcome === 'face' ? isPastBlock(own, rules) : () => true)
+    .map(({ at }) => at)
+    .sort(compareText)
+  const last = noticed.at(-1)
+  const decides = last !== undefined && (lastAt === null || last > lastAt)
+  return {
+    any: noticed.some((at) => daySince(own, at) <= rules.earlyUntilDay.value) ? happened : answerOf(any),
+    lasting: !decides ? answerOf(lasting) : daySince(own, last) >= rules.lastingFromDay.value ? happened : unknown,
+  }
 }
 
-/** Looks at the blink beside the checks: of rounds in the ward, and of the answers after a year. */
-export function blinkBesideChecks(own: OwnCase, rules: OwnCountingRules): Look[] {
-  const { side } = own.operation
-  const before = own.baseline?.[side].blink
-  const rounds = own.rounds.filter(isPastBlock(own, rules))
-  return [
-    ...rounds.flatMap(({ at, body }) => blinkLook(at, body[side].blink, before)),
-    ...own.statuses.flatMap(({ at, body }) => {
-      // An owner who says that the face is normal has not graded a nerve.
-      const isGraded = body.face !== 'unknown' && !(body.source === 'owner' && body.face === 'normal')
-      return isGraded ? blinkLook(at, body.face as Blink, before) : []
-    }),
-  ]
-}
+const happened: Answer = { known: true, ofNoSide: false }
+const unknown: Answer = { known: null, ofNoSide: false }
 
-/** Blink and droop of the operated side against the baseline of the same side. A possible block effect is no look. */
-function faceLooks(own: OwnCase, rules: OwnCountingRules): Look[] {
-  const before = own.baseline?.[own.operation.side]
-  const checked = own.checks.filter(isPastBlock(own, rules)).flatMap(({ at, body }) => {
-    if (body.possibleBlockEffect) return []
-    return together(at, [
-      ...blinkLook(at, body.blink, before?.blink),
-      ...signLook(at, body.lipOrEarDroop, before?.lipOrEarDroop ?? 'not-assessed'),
-    ])
-  })
-  return inOrder([...checked, ...blinkBesideChecks(own, rules)])
-}
-
-/** Horner's before the operation, from pupil and third eyelid; free of it only where both were looked at. */
-export function hornerBefore(face: Pick<Baseline['LEFT'], 'pupil' | 'thirdEyelidUp'> | undefined): Sign {
-  if (!face) return 'not-assessed'
-  if (face.pupil === 'small' || face.thirdEyelidUp === 'yes') return 'yes'
-  return face.pupil === 'not-assessed' || face.thirdEyelidUp === 'not-assessed' ? 'not-assessed' : 'no'
-}
-
-/** Balance before the operation, from tilt, eye movements and gait; free only where all were looked at. */
-export function balanceBefore(before: Pick<Baseline, 'headTilt' | 'nystagmus' | 'unsteady'> | undefined): Sign {
-  if (!before) return 'not-assessed'
-  const signs = [before.headTilt === 'none' ? 'no' : before.headTilt, before.nystagmus, before.unsteady]
-  if (signs.some((sign) => sign !== 'no' && sign !== 'not-assessed')) return 'yes'
-  return signs.every((sign) => sign === 'no') ? 'no' : 'not-assessed'
-}
-
-function hornerLooks(own: OwnCase): Look[] {
-  const before = hornerBefore(own.baseline?.[own.operation.side])
-  return own.checks.flatMap(({ at, body }) => signLook(at, body.horner, before))
-}
-
-function balanceLooks(own: OwnCase): Look[] {
-  const before = balanceBefore(own.baseline ?? undefined)
-  return own.checks.flatMap(({ at, body }) => signLook(at, body.headTilt, before))
-}
-
-function ulcerLooks(own: OwnCase): Look[] {
-  const before = own.baseline?.[own.operation.side].fluorescein ?? 'not-assessed'
-  const said = { positive: 'yes', negative: 'no', 'not-assessed': 'not-assessed' } as const
-  return own.checks.flatMap(({ at, body }) => signLook(at, said[body.fluorescein], said[before]))
-}
-
-type Sign = 'yes' | 'no' | 'not-assessed'
-type Baseline = BodyOf<'baseline'>
-
-/** A sign that is there now is worse only where it is known not to have been there before. */
-function signLook(at: string, now: Sign, before: Sign): Look[] {
-  if (now === 'not-assessed') return []
-  if (now === 'no') return [{ at, worse: false }]
-  return before === 'not-assessed' ? [] : [{ at, worse: before === 'no' }]
-}
-
-/** Two signs of one look: worse when one is worse, free of it only when both were looked at. */
-function together(at: string, looks: readonly Look[]): Look[] {
-  if (looks.some(({ worse }) => worse)) return [{ at, worse: true }]
-  return looks.length === 2 ? [{ at, worse: false }] : []
-}
-
-export function inOrder(looks: readonly Look[]): Look[] {
-  return [...looks].sort((a, b) => compareText(a.at, b.at))
-}
-
-function anyOf(looks: readonly Look[], own: OwnCase, { earlyUntilDay }: OwnCountingRules): KnownOutcome {
-  const early = looks.filter(({ at }) => daySince(own, at) <= earlyUntilDay.value)
-  if (early.some(({ worse }) => worse)) return true
-  return early.some(({ at }) => daySince(own, at) >= 1) ? false : null
-}
-
-/** The last look decides: still there on the day from which it counts as lasting, or gone. */
-function lastingOf(looks: readonly Look[], own: OwnCase, rules: OwnCountingRules): KnownOutcome {
-  const last = looks.at(-1)
-  if (!last) return null
-  const day = daySince(own, last.at)
-  if (last.worse) return day >= rules.lastingFromDay.value ? true : null
-  return day >= rules.recoveredFromDay.value ? false : null
+function answerOf(verdict: Verdict): Answer {
+  switch (verdict) {
+    case 'yes':
+      return happened
+    case 'no':
+      return { known: false, ofNoSide: false }
+    case 'not-known':
+      return unknown
+    case 'side-not-attributable':
+      return { known: null, ofNoSide: true }
+  }
 }
 
 function woundOf(own: OwnCase, { earlyUntilDay, woundFromDay }: OwnCountingRules): KnownOutcome {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { ownCounting } from '#content/evidence/own-counting.ts'
+import { owedRules } from '#content/follow-up/owed-rules.ts'
 import { entryMaker, type MakeEntry } from '#core/journal/entries-for-tests.ts'
 import type { Entry } from '#core/journal/entry.ts'
 import type { BodyOf } from '#core/journal/fold.ts'
@@ -13,6 +14,8 @@ import { countOwn, type OwnQuestion } from './count-own.ts'
 import { type OperatedEar, operatedEarsOf } from './operated-ear.ts'
 import type { OwnOutcome } from './own-outcome.ts'
 import { ownRulesOf } from './own-rules.ts'
+
+const counted = { ...owedRules, counting: ownCounting }
 
 /** Wednesday 4 March 2026, 09:00 in London. */
 const cut = '2026-03-04T09:00:00.000Z'
@@ -46,7 +49,7 @@ function operated(make: MakeEntry): Entry[] {
 /** What is known of the one operated ear after these entries. */
 function known(after: (make: MakeEntry) => readonly Entry[], before = operated) {
   const make = entryMaker()
-  const [ear] = operatedEarsOf(fileOf([...before(make), ...after(make)]), ownCounting)
+  const [ear] = operatedEarsOf(fileOf([...before(make), ...after(make)]), counted)
   if (!ear) throw new Error('No ear was operated.')
   return ear.known
 }
@@ -138,7 +141,7 @@ describe('what our own record knows of an operated ear', () => {
 describe('what an ear was operated for', () => {
   const reasonOf = (entries: (make: MakeEntry) => readonly Entry[]) => {
     const make = entryMaker()
-    return operatedEarsOf(fileOf([...operated(make), ...entries(make)]), ownCounting)[0]?.reason
+    return operatedEarsOf(fileOf([...operated(make), ...entries(make)]), counted)[0]?.reason
   }
   const summary = (mainReason: BodyOf<'operation-summary'>['mainReason']) => (make: MakeEntry) => [
     make({

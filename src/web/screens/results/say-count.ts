@@ -39,14 +39,16 @@ export function sayIntervals(count: Rated & Pick<Count, 'acrossAnimals'>, shownF
 }
 
 /** How many of those due are known, and the share if none, and if all, of the others had it. */
-export function sayKnown(count: Pick<Count, 'events' | 'total' | 'lost' | 'died'>): string[] {
+export function sayKnown(count: Pick<Count, 'events' | 'total' | 'lost' | 'died' | 'ofNoSide'>): string[] {
   const span = bestAndWorst(count)
-  if (!span || count.total === 0) return []
+  const side = count.ofNoSide > 0 ? [fill(words.lostSide, { count: String(count.ofNoSide) })] : []
+  if (!span || count.total === 0) return side
   const due = String(count.total + count.lost)
   if (count.lost === 0) return [words.complete]
   const ends = { low: String(Math.round(100 * span.low)), high: String(Math.round(100 * span.high)) }
   return [
     fill(words.lost, { total: String(count.total), due, ...ends }),
+    ...side,
     ...(count.died > 0 ? [fill(words.lostDied, { died: String(count.died) })] : []),
   ]
 }
