@@ -34,7 +34,10 @@ export type EyeState = {
   readonly checks: readonly Check[]
 }
 
-/** Reads the checks of an ear, oldest first, with the baseline before them. */
+/**
+ * Reads the checks of an ear, oldest first, with the baseline before them. What an owner tells is heard where it is worse than
+ * what was seen, and never ends a finding.
+ */
 export function eyeStateOf(operation: DoneOperation, setting: Setting): EyeState {
   const checks = checksAfter(operation, setting)
   const looks = [...checks, ...roundsAfter(operation, setting)].sort(byTime)
@@ -48,7 +51,7 @@ export function eyeStateOf(operation: DoneOperation, setting: Setting): EyeState
   let everAtRisk = false
   const doubts: { check: Check; wornOff: string | null; drug: string }[] = []
   for (const check of looks) {
-    const doubt = blockAt(check, operation, setting)
+    const doubt = isTold(check) ? null : blockAt(check, operation, setting)
     if (doubt) doubts.push({ check, ...doubt })
     signs.read(check, doubt !== null)
     if (isEyeLook(check) && !(signs.risk().length > 0 && isPhotograph(check))) lastSeen = { at: check.at, by: check }
@@ -102,9 +105,15 @@ function byTime(a: Pick<Line, 'at' | 'header'>, b: Pick<Line, 'at' | 'header'>):
 }
 
 /** Whether a check looked at face or eye at all. Words on the telephone are not a look. */
-export function isEyeLook({ body }: Check): boolean {
-  if (body.seenBy === 'owner-words') return false
+export function isEyeLook(check: Check): boolean {
+  if (isTold(check)) return false
+  const { body } = check
   return body.blink !== 'not-assessed' || body.tearTest !== null || body.fluorescein !== 'not-assessed'
+}
+
+/** An account of the owner, and no examination. */
+function isTold({ body }: Pick<Check, 'body'>): boolean {
+  return body.seenBy === 'owner-words'
 }
 
 /** A photograph shows a face, not a cornea or tears: it does not count as seeing an eye at risk. */
@@ -135,7 +144,7 @@ function openDoubt(doubts: readonly Omit<BlockDoubt, 'settledBy'>[], checks: rea
   if (!last) return null
   const clear = last.wornOff ?? last.check.at
   const settledBy = checks.find(
-    (check) => check.at >= clear && check.at > last.check.at && check.body.blink !== 'not-assessed',
+    (check) => !isTold(check) && check.at >= clear && check.at > last.check.at && check.body.blink !== 'not-assessed',
   )
   return { ...last, settledBy: settledBy ?? null }
 }
@@ -167,13 +176,25 @@ class Signs {
     this.#take(face, false)
   }
 
-  read({ body }: Check, inBlock: boolean): void {
+  read(check: Check, inBlock: boolean): void {
+    const { body } = check
     this.#before = false
-    this.#take(body, inBlock)
+    if (isTold(check)) {
+      this.#hear(body)
+      return
+    }
+    // Neither tears nor a cornea can be seen on a photograph.
+    this.#take(isPhotograph(check) ? { ...body, tearTest: null, fluorescein: 'not-assessed' } : body, inBlock)
     if (body.horner !== 'not-assessed') {
       this.#horner = body.horner
       this.#assessedAfter.add('horner')
     }
+  }
+
+  /** Only a blink that is told to be worse than it was seen: the eye cannot wait for the examination. */
+  #hear({ blink }: Face): void {
+    const steps = { normal: 0, 'not-assessed': 0, weak: 1, absent: 2 } as const
+    if (steps[blink] > steps[this.#blink]) this.#blink = blink
   }
 
   #take(face: Face, inBlock: boolean): void {

@@ -128,6 +128,8 @@ test.each([
       words.noHumanMedicine,
       words.eyeUntil,
       words.eyeCareMissing,
+      words.eyeRisk,
+      words.eyeEnded,
       words.collarWhy,
       words.collarWas,
       words.nextWas,

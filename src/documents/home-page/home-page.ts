@@ -2,7 +2,6 @@ import { formulary } from '#content/formulary/index.ts'
 import type { OwnerWords } from '#content/languages/owner-words.ts'
 import { dosingRules } from '#content/protocols/dosing-rules.ts'
 import { homeForClinicInEnglish } from '#content/wording/home.ts'
-import type { Side } from '#core/animal/species.ts'
 import { flagsOfHome } from '#core/dosing/flag-home.ts'
 import { carerOf } from '#core/home/carer.ts'
 import { type HomePlan, homePlanOf } from '#core/home/home-plan.ts'
@@ -14,12 +13,13 @@ import { fill } from '#core/outcome/finding.ts'
 import { specimenLoopsOf } from '#core/owed/specimen-loop.ts'
 import { sayCalendarDay } from '#core/time/calendar-day.ts'
 import type { Moment } from '#core/time/moment.ts'
-import { animalOf, earOf, type Operation, operationsOf, paperOf, sayDay } from '../case/case-words.ts'
+import { animalOf, type Operation, operationsOf, paperOf, sayDay } from '../case/case-words.ts'
 import { otherLanguageNote, spokenWith, translationNote } from '../case/owner-words.ts'
 import { notYet, type PaperDefinition } from '../case/paper-input.ts'
 import { findingLines } from '../dose-sheet/plan-tables.ts'
 import { type Block, facts, heading, list, paragraph, small, strong } from '../render/model.ts'
 import { changedMedicines, coursesToGive, replacesOlder, stillFrom, stoppedUnnamed } from './changed.ts'
+import { eyeBlocks } from './eye-care.ts'
 import { hygieneBlocks } from './hygiene.ts'
 import { medicineBlocks } from './medicines.ts'
 import { type Today, todayOf } from './today.ts'
@@ -87,7 +87,7 @@ export function homeBlocks(file: CaseFile, plan: HomePlan, said: OwnerWords, on:
     heading(1, words.medicines),
     ...medicineBlocks(courses, file.clinic.zone, said, { none: noneToGive(plan, said), since }),
     ...(isGiven ? [paragraph(`${words.forgotten} ${words.noHumanMedicine}`)] : []),
-    ...eyeBlocks(file, operations, plan, said, today),
+    ...eyeBlocks(file, operations, { ...eyeCareOf(plan, said, today), from: plan.discharge.at }, said),
     ...hygieneBlocks(file, said),
     heading(1, words.collar),
     paragraph(collar(body.collarUntil, today, said)),
@@ -174,42 +174,14 @@ function warningSign(operations: readonly Operation[], { home: words, papers }: 
   }
 }
 
-function eyeBlocks(
-  file: CaseFile,
-  operations: readonly Operation[],
-  plan: HomePlan,
-  said: OwnerWords,
-  today: Today,
-): Block[] {
-  const words = said.home
+/** As the discharge says it, and what to do where it says nothing. */
+function eyeCareOf(plan: HomePlan, said: OwnerWords, today: Today) {
   const { eyeCare } = plan.discharge.body
-  const sides = [...new Set(operations.map(({ side }) => side))]
-  const looks = sides.map((side) => lastBlink(file, side, said))
-  const calm = looks.length > 0 && looks.every(({ normal }) => normal)
-  const written = eyeCare && asWritten(eyeCare, plan, said, today)
-  const care = written ?? (calm ? null : words.eyeCareMissing)
-  return [
-    heading(1, words.eye),
-    ...looks.map((look) => paragraph(look.said)),
-    ...(care === null ? [] : [paragraph(care)]),
-    ...(calm ? [] : [paragraph(words.eyeUntil)]),
-  ]
-}
-
-function lastBlink(
-  file: CaseFile,
-  side: Side,
-  { home: words, papers, dates }: OwnerWords,
-): { readonly said: string; readonly normal: boolean } {
-  const check = file.theCase
-    .live('check')
-    .findLast((line) => earOf(line) === side && line.body.blink !== 'not-assessed')
-  const sideWord = papers.sides[side]
-  if (!check) return { said: fill(words.eyeNow['not-recorded'], { side: sideWord }), normal: false }
-  const { blink, possibleBlockEffect } = check.body
-  const date = sayDay(check.header.happenedAt, dates)
-  const said = fill(words.eyeNow[blink], { side: sideWord, date })
-  return { said: possibleBlockEffect ? `${said} ${words.eyeBlock}` : said, normal: blink === 'normal' }
+  const { eyeCareMissing, eyeCareMissingAtHome } = said.home
+  return {
+    written: eyeCare && asWritten(eyeCare, plan, said, today),
+    missing: today.isFirst ? eyeCareMissing : eyeCareMissingAtHome,
+  }
 }
 
 /** Printed, so that whoever holds the page sees whether the one who gives the medicines has it too. */

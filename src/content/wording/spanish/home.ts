@@ -73,7 +73,11 @@ export const homeInSpanish = {
   eyeBlock: 'Puede que la medicina que duerme la zona aún haga efecto. Lo miraremos otra vez.',
   eyeUntil:
     'Un ojo que no parpadea se seca. No puede esperar un día. Siga hasta que veamos que parpadea bien, aunque tarde semanas.',
+  eyeRisk: 'El ojo parpadea, pero aún necesita cuidados. Siga con el cuidado del ojo hasta que le digamos que pare.',
+  eyeEnded:
+    'Hemos visto que parpadea bien: el cuidado del ojo termina. La medicina para el ojo que está en la tabla sigue hasta su último día, o hasta que le digamos que pare.',
   eyeCareMissing: 'No se anotó cómo cuidar el ojo. Pregúntenos antes de irse a casa.',
+  eyeCareMissingAtHome: 'No se anotó cómo cuidar el ojo. Llámenos hoy y pregunte.',
   collar: 'El collar',
   collarUntil: 'De día y de noche hasta el {date}. Quítelo solo mientras usted mira.',
   collarWas: 'Estaba previsto hasta el {date}. Si no sabe si la herida está cerrada, pregúntenos.',
