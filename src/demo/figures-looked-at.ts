@@ -1,4 +1,5 @@
 import { ownCounting } from '#content/evidence/own-counting.ts'
+import { owedRules } from '#content/follow-up/owed-rules.ts'
 import { procedureIds } from '#core/animal/procedure.ts'
 import { speciesList } from '#core/animal/species.ts'
 import { countEvery } from '#core/evidence/own/count-own.ts'
@@ -41,6 +42,6 @@ export function earsOn(cases: readonly Chart[], practice: Chart, rows: readonly 
     const written = entries.filter(({ writtenAt }) => writtenAt < `${day}T17:30`)
     const journal = { clinic: demoClinic, rows, entries: [...practice.entries, ...written] }
     const file = caseFileOf(journal, stream)
-    return file ? operatedEarsOf(file, ownCounting) : []
+    return file ? operatedEarsOf(file, { ...owedRules, counting: ownCounting }) : []
   })
 }

@@ -102,6 +102,12 @@ test('a year is frozen after a look at who is not known; a tract of later owes a
   await ofYear.getByRole('button', { name: `Freeze ${year}` }).click()
   const asked = page.getByRole('dialog', { name: `Freeze the results of ${year}?` })
   await expect(asked).toContainText('6 operated ears of 6 animals')
+  // Today, unless somebody looks back; never a day before the year had ended.
+  const upTo = asked.getByLabel('Count what was seen up to')
+  const today = await upTo.inputValue()
+  await upTo.fill(`${year}-12-31`)
+  await expect(asked.getByText(/^A day from 1 January/)).toBeVisible()
+  await upTo.fill(today)
   await asked.getByLabel('One thing to do otherwise next year').fill(words)
   await asked.getByRole('button', { name: 'Freeze it' }).click()
 
@@ -109,7 +115,7 @@ test('a year is frozen after a look at who is not known; a tract of later owes a
   await expect(ofYear.getByText(words)).toBeVisible()
   await expect(ofYear.getByText('An erratum is owed')).toHaveCount(0)
   const csv = await savedBy(page, 'Counts (CSV)')
-  expect(csv.split('\r\n')).toHaveLength(1 + 39 + 1)
+  expect(csv.split('\r\n')).toHaveLength(1 + 39 + 13 + 1)
   const rows = await savedBy(page, 'De-identified rows (CSV)')
   expect(rows).not.toMatch(/Dog \d|animal-of|-01-10/)
   const pdf = `${program.url}/api/reports/${year}/results-${year}.pdf`

@@ -1,6 +1,5 @@
 import { smallBelow } from '#content/evidence/yearly-method.ts'
 import { columnsOfEars } from '#content/wording/columns-of-ears.ts'
-import { columnsOfYear } from '#content/wording/columns-of-year.ts'
 import { yearlyCheckWords } from '#content/wording/yearly-refusals.ts'
 import { yearlyFiles } from '#content/wording/yearly-report.ts'
 import { fill } from '#core/outcome/finding.ts'
@@ -8,7 +7,7 @@ import { type RowsToGive, rowsToGive } from '#core/yearly/rows-to-give.ts'
 import { sheetOfEars } from '#documents/de-identified/sheet-of-ears.ts'
 import { dictionaryOf } from '#documents/render/data-dictionary.ts'
 import type { Paper } from '#documents/render/model.ts'
-import { sheetOfYear } from '#documents/yearly-report/sheet-of-year.ts'
+import { columnsOfReport, sheetOfYear } from '#documents/yearly-report/sheet-of-year.ts'
 import { yearlyReport } from '#documents/yearly-report/yearly-report.ts'
 import type { FrozenReport } from './frozen-reports.ts'
 import type { Remade } from './remake-report.ts'
@@ -31,7 +30,7 @@ export function reportFiles({ line, errata }: FrozenReport, { report, json }: Ma
   const files: ReportFile[] = [
     { file: name('pdf'), mediaType: 'application/pdf', make: () => yearlyReport(report, by) },
     { file: name('csv'), mediaType: 'text/csv', make: () => sheetOfYear(report) },
-    { file: name('columns'), mediaType: 'text/csv', make: () => dictionaryOf(columnsOfYear) },
+    { file: name('columns'), mediaType: 'text/csv', make: () => dictionaryOf(columnsOfReport(report)) },
     { file: name('json'), mediaType: 'application/json', make: () => json },
   ]
   if (errata.length === 0) return files

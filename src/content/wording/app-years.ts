@@ -1,7 +1,7 @@
 /** The page of the years: what is frozen, what is not, and where an erratum is owed. */
 export const yearsInEnglish = {
   title: 'Our results, year by year',
-  lead: 'A year that is over is frozen as it is known on one day, with a hash. What is found out later changes nothing in it; an erratum says it. Nothing is counted by person.',
+  lead: 'A year that is over is frozen as it was known up to one day, with a hash. What is found out later changes nothing in it; an erratum says it. Nothing is counted by person.',
   link: 'Year by year',
   linkLead: 'Freeze a year, print its report, write an erratum.',
   none: 'No operation is on record yet. A year appears here with its first operated ear.',
@@ -31,15 +31,22 @@ export const yearsInEnglish = {
   freeze: 'Freeze {year}',
   freezeTitle: 'Freeze the results of {year}?',
   freezeWhat:
-    '{ears} operated ears of {animals} animals, as they are known today. Names, owners, chips, texts and days of operation are not in it. Frozen is frozen: it cannot be taken back.',
-  freezeLost: '{count} ears that are due are not known. They stay not known in the report.',
+    '{ears} operated ears of {animals} animals, with what was seen of them up to the day below. Names, owners, chips, texts and days of operation are not in it. Frozen is frozen: it cannot be taken back.',
+  freezeLost: {
+    one: '1 ear that is due today is not known. It stays not known in the report.',
+    many: '{count} ears that are due today are not known. They stay not known in the report.',
+  },
+  lookedAt: 'Count what was seen up to',
+  lookedAtHelp:
+    'Today, unless you look back: then what was seen after that day is left out, also where it is on record by now. Not before 1 January {next}.',
+  lookedAtWrong: 'A day from 1 January {next} up to today, {today}.',
   decided: 'One thing to do otherwise next year',
   decidedSecond: 'A second one, if there is one',
   freezeDo: 'Freeze it',
   freezing: 'Freezing …',
   cancel: 'Not now',
   mayNot: 'A year is frozen, and an erratum written, by a surgeon or the manager.',
-  frozen: 'Frozen on {on} by {by}, as it was known on {lookedAt}: {rows} ears.',
+  frozen: 'Frozen on {on} by {by}, looked at up to {lookedAt}: {rows} ears.',
   frozenEntry: 'Data {data}, report {report}, method {method}.',
   decidedTitle: 'To be done otherwise next year',
   files: 'The report',

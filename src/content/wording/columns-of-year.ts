@@ -1,3 +1,4 @@
+import { reasonGroups } from '#core/animal/main-reason.ts'
 import { ownOutcomes } from '#core/evidence/own/own-outcome.ts'
 import { type ColumnWords, whichOperation } from './columns-of-ears.ts'
 
@@ -46,3 +47,18 @@ export const columnsOfYear: readonly ColumnWords[] = [
   { column: 'method', means: 'Version of the method.', unit: '', values: 'text' },
   { column: 'data_sha256', means: 'Hash of the frozen data.', unit: '', values: '64 hexadecimal digits' },
 ]
+
+/** The same from method 2 on: ears also by what they were operated for. */
+export const columnsOfYearByReason: readonly ColumnWords[] = columnsOfYear.flatMap((one) =>
+  one.column === 'outcome'
+    ? [
+        {
+          column: 'reason',
+          means: 'What the ears were operated for, as the signed summary says; all: whatever it was.',
+          unit: '',
+          values: ['all', ...reasonGroups].join(', '),
+        },
+        one,
+      ]
+    : [one],
+)

@@ -5,6 +5,9 @@ export const yearlyRefusals = {
   'nothing-operated': 'No operation of {year} is on record: name a year in which an ear was operated.',
   'already-frozen':
     'The year {year} is frozen already and stays as it is. What is known otherwise now is said in an erratum.',
+  'looked-at-too-early':
+    'The year {year} had not ended on that day: look at what was known on 1 January {next} or later.',
+  'looked-at-in-future': 'That day has not come yet: look at what is known today, {today}, or on an earlier day.',
   'lists-behind':
     'Figures are being counted anew after a change of the house ({made} of {of}). Freeze the year when that is done.',
   'still-writing': 'Entries keep coming in while the year is read. Try again in a minute.',

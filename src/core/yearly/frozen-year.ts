@@ -18,8 +18,8 @@ const row = z.strictObject({
   species: z.enum(speciesList),
   procedure: z.enum(procedureIds),
   side: z.enum(sides),
-  /** As the signed summary says it. No figure of method 1 is counted by it; what was not frozen could never be. */
-  reason: z.enum(reasonGroups),
+  /** As the signed summary says it; missing where it was frozen before rows kept it, and then it is not known. */
+  reason: z.enum(reasonGroups).default('not-recorded'),
   /** The longest time after which something is asked that had passed on the day it was looked at; no day of operation. */
   dueDays: z.int().min(0),
   diedAfterDays: days,

@@ -1,36 +1,18 @@
+import type { ReasonGroup } from '../animal/main-reason.ts'
+import { countsByReason } from '../evidence/own/by-reason.ts'
 import { countEvery, type OwnCount } from '../evidence/own/count-own.ts'
 import type { OperatedEar } from '../evidence/own/operated-ear.ts'
 import type { OwnCountingRules, OwnOutcome } from '../evidence/own/own-outcome.ts'
-import { bestAndWorst, ownRateOf } from '../evidence/own/own-rate.ts'
 import type { CountUnit } from '../evidence/study.ts'
 import { hashText } from '../journal/canonical.ts'
 import { type BlinkRecovery, blinkRecovery } from '../results/blink-recovery.ts'
 import { type TractTimes, tractTimes } from '../results/tract-times.ts'
 import { type Watch, watchOf } from '../results/watch.ts'
-import { type Interval, wilsonInterval } from '../stats/proportion-interval.ts'
 import { earsOfFrozen, groupsOfSeries, rulesOfFrozen, watchingOfFrozen } from './ears-of-frozen.ts'
 import { operationsIn } from './freeze-year.ts'
 import type { FrozenYear } from './frozen-year.ts'
-
-export type Ends = readonly [low: number, high: number]
-
-/** One count with all that may be said of it; a share is withheld where too few are known. */
-export type YearlyRate = {
-  readonly outcome: OwnOutcome
-  readonly unit: CountUnit
-} & Pick<OwnCount, 'events' | 'total' | 'lost' | 'died' | 'notYetDue' | 'notYetDueWithEvent'> & {
-    readonly said: 'nobody' | 'none-yet' | 'withheld' | 'shown'
-    readonly share: number | null
-    readonly exact: Ends | null
-    readonly wilson: Ends | null
-    readonly acrossAnimals: Ends | null
-    /** While nobody has had it: how high the true share could still be. */
-    readonly upTo: number | null
-    /** Of the lost ears: their animal has it, of neither ear by itself. Left out where there is none. */
-    readonly ofNoSide?: number
-    /** If none, and if all, of those not known had it. */
-    readonly bestAndWorst: Ends | null
-  }
+import { countsReasons } from './method.ts'
+import { type Ends, rateOf, six, type YearlyRate } from './yearly-rate.ts'
 
 /** How much is known of one operation in one species: it comes first. */
 export type Completeness = {
@@ -44,6 +26,13 @@ export type Completeness = {
   readonly knownAfterYear: number
   readonly lostAfterYear: number
   readonly notYetDue: number
+}
+
+/** The ears that were operated for one reason, with their rates; never of animals or operations. */
+export type YearlyReason = {
+  readonly reason: ReasonGroup
+  readonly ears: number
+  readonly rates: readonly YearlyRate[]
 }
 
 export type YearlyTracts = Pick<TractTimes, 'ears' | 'animals' | 'events' | 'died' | 'at' | 'mean' | 'steps'>
@@ -65,6 +54,8 @@ export type YearlyWatch = { readonly outcome: OwnOutcome; readonly unit: CountUn
 export type YearlyOperation = Pick<OperatedEar, 'species' | 'procedure'> & {
   readonly completeness: Completeness
   readonly rates: readonly YearlyRate[]
+  /** Ears by what they were operated for; from method 2 on. */
+  readonly byReason?: readonly YearlyReason[]
   readonly tracts: YearlyTracts | null
   readonly blink: BlinkRecovery | null
   readonly watched: readonly YearlyWatch[]
@@ -131,6 +122,13 @@ function operationOf(
     ...of,
     completeness: completenessOf(ears, counts),
     rates: counts.map((count) => rateOf(count, rules.shownFrom.value)),
+    ...(countsReasons(frozen.method) && {
+      byReason: countsByReason(of, ears, frozen.lookedAt, rules, frozen.outcomes).map((one) => ({
+        reason: one.reason,
+        ears: one.ears,
+        rates: one.counts.map((count) => rateOf(count, rules.shownFrom.value)),
+      })),
+    }),
     tracts: tractsOf(ears, rules),
     blink: blinkRecovery(ears),
     watched: frozen.watch.series
@@ -155,32 +153,6 @@ export function completenessOf(ears: readonly OperatedEar[], counts: readonly Ow
     knownAfterYear: year?.total ?? 0,
     lostAfterYear: year?.lost ?? 0,
     notYetDue: year?.notYetDue ?? 0,
-  }
-}
-
-function rateOf(count: OwnCount, shownFrom: number): YearlyRate {
-  const { question, events, total, lost, died, ofNoSide, notYetDue, notYetDueWithEvent } = count
-  const rate = ownRateOf(count, shownFrom)
-  const shown = rate.kind === 'shown'
-  const wilson = shown ? wilsonInterval(count) : null
-  const span = total === 0 ? null : bestAndWorst(count)
-  return {
-    outcome: question.outcome,
-    unit: question.unit,
-    events,
-    total,
-    lost,
-    died,
-    ...(ofNoSide > 0 && { ofNoSide }),
-    notYetDue,
-    notYetDueWithEvent,
-    said: rate.kind,
-    share: shown ? six(rate.share) : null,
-    exact: shown ? ends(rate.interval) : null,
-    wilson: wilson?.kind === 'answer' ? ends(wilson.answer) : null,
-    acrossAnimals: shown && count.acrossAnimals ? ends(count.acrossAnimals) : null,
-    upTo: rate.kind === 'none-yet' ? six(rate.upTo) : null,
-    bestAndWorst: span && ends(span),
   }
 }
 
@@ -240,12 +212,4 @@ function saidOfWatch(found: Watch): YearlyWatch {
     line: found.points.map(({ value }) => six(value)),
     signals: found.points.flatMap(({ signal }, place) => (signal ? [place + 1] : [])),
   }
-}
-
-function ends({ low, high }: Interval): Ends {
-  return [six(low), six(high)]
-}
-
-function six(value: number): number {
-  return Math.round(value * 1e6) / 1e6
 }

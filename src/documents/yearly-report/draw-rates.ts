@@ -1,7 +1,7 @@
 import { ownOutcomeNames } from '#content/wording/own-figures.ts'
 import { yearlyReportWords } from '#content/wording/yearly-report.ts'
 import { node, type SvgNode } from '#core/plate/svg-node.ts'
-import type { YearlyRate } from '#core/yearly/report-of.ts'
+import type { YearlyRate } from '#core/yearly/yearly-rate.ts'
 import type { Block } from '../render/model.ts'
 import { letters, look, n, pictureOf, rule, width } from './drawing.ts'
 
@@ -11,7 +11,11 @@ const row = 22
 const top = 10
 
 /** Every rate that is said with its exact interval as a dot on a line; where nobody had it only how far the line reaches. */
-export function drawRates(rates: readonly YearlyRate[], alt: string): Block | null {
+export function drawRates(
+  rates: readonly YearlyRate[],
+  alt: string,
+  caption: string = yearlyReportWords.rates.chart,
+): Block | null {
   const drawn = rates.filter(({ said }) => said === 'shown' || said === 'none-yet')
   if (drawn.length === 0) return null
   const most = Math.max(...drawn.map(({ exact, upTo }) => exact?.[1] ?? upTo ?? 0))
@@ -29,7 +33,7 @@ export function drawRates(rates: readonly YearlyRate[], alt: string): Block | nu
       return [letters(ownOutcomeNames[rate.outcome], [0, y + 4], 'start', look.ink), ...whisker(rate, x, y)]
     }),
   ]
-  return pictureOf(nodes, bottom + 24, { alt, caption: yearlyReportWords.rates.chart })
+  return pictureOf(nodes, bottom + 24, { alt, caption })
 }
 
 function whisker({ share, exact, upTo }: YearlyRate, x: (share: number) => number, y: number): SvgNode[] {

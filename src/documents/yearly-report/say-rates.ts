@@ -1,7 +1,7 @@
 import { ownOutcomeNames } from '#content/wording/own-figures.ts'
 import { yearlyReportWords } from '#content/wording/yearly-report.ts'
 import { fill } from '#core/outcome/finding.ts'
-import type { Ends, YearlyRate } from '#core/yearly/report-of.ts'
+import type { Ends, YearlyRate } from '#core/yearly/yearly-rate.ts'
 import type { Block } from '../render/model.ts'
 
 const words = yearlyReportWords.rates
@@ -58,11 +58,15 @@ function waitingOf({ notYetDue, notYetDueWithEvent }: YearlyRate): string {
 }
 
 /** The same numbers as a table, counted one way. */
-export function tableOfRates(rates: readonly YearlyRate[], unit: YearlyRate['unit']): Block {
+export function tableOfRates(
+  rates: readonly YearlyRate[],
+  unit: YearlyRate['unit'],
+  caption: string = fill(words.table, { unit: words.units[unit] }),
+): Block {
   const { columns, cells } = words
   return {
     kind: 'table',
-    caption: fill(words.table, { unit: words.units[unit] }),
+    caption,
     rowHeader: true,
     columns: [
       { head: columns.outcome, align: 'left', share: 2.6 },

@@ -6,12 +6,14 @@ import { yearlyReportWords as words } from '#content/wording/yearly-report.ts'
 import type { BodyOf } from '#core/journal/fold.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { dayOf, sayCalendarDay } from '#core/time/calendar-day.ts'
+import { looksUpToADay } from '#core/yearly/method.ts'
 import type { YearlyOperation, YearlyReport } from '#core/yearly/report-of.ts'
 import { type Block, checked, facts, heading, list, type Paper, paragraph } from '../render/model.ts'
 import { drawRates } from './draw-rates.ts'
 import { type DatedErratum, errataBlocks } from './errata-page.ts'
 import { blinkBlocks, tractBlocks, watchBlocks } from './say-over-time.ts'
 import { sayAcross, sayRate, tableOfRates } from './say-rates.ts'
+import { reasonBlocks } from './say-reasons.ts'
 
 export type FrozenBy = Omit<BodyOf<'report-frozen'>, 'readUntil'> & {
   /** When it was frozen, in UTC; the PDF carries it as its date. */
@@ -31,7 +33,10 @@ export function yearlyReport(report: YearlyReport, frozen: FrozenBy, errata: rea
     title: fill(words.title, about),
     language: papersInEnglish.language,
     about: fill(words.about, about),
-    date: fill(words.dated, { day: sayCalendarDay(report.lookedAt), frozen: sayCalendarDay(day) }),
+    date: fill(looksUpToADay(report.method) ? words.datedUpTo : words.dated, {
+      day: sayCalendarDay(report.lookedAt),
+      frozen: sayCalendarDay(day),
+    }),
     at: frozen.at,
     from: frozen.clinic,
     blocks: [
@@ -54,7 +59,7 @@ export function yearlyReport(report: YearlyReport, frozen: FrozenBy, errata: rea
 }
 
 function operationBlocks(operation: YearlyOperation, { year, rules, watch }: YearlyReport): Block[] {
-  const { species, procedure, rates, tracts, blink, watched } = operation
+  const { species, procedure, rates, byReason, tracts, blink, watched } = operation
   const byEars = rates.filter(({ unit }) => unit === 'ear')
   const sentences = byEars.map((rate) => sayRate(rate, rules.shownFrom))
   const chart = drawRates(byEars, sentences.join(' '))
@@ -75,6 +80,7 @@ function operationBlocks(operation: YearlyOperation, { year, rules, watch }: Yea
     paragraph(words.rates.othersLead),
     tableOfRates(rates, 'animal'),
     tableOfRates(rates, 'procedure'),
+    ...(byReason ? reasonBlocks(byReason, rules.shownFrom) : []),
     ...tractBlocks(tracts),
     ...blinkBlocks(blink, rules.followedEnough),
     ...watchBlocks(watched, watch),

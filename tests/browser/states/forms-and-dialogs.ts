@@ -1,7 +1,10 @@
 import { readFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
 import type { Page } from '@playwright/test'
-import { entriesOf, nurse } from '../clinic.ts'
+import type { PreparedReport } from '#actions/yearly/prepare-report.ts'
+import type { YearsAnswer } from '#actions/yearly/read-years.ts'
+import { reportErratum } from '#core/journal/kinds/report-erratum.ts'
+import { act, entriesOf, nurse, writeNow } from '../clinic.ts'
 import { EntryForm } from '../pages/entry-form.ts'
 import type { Stage } from './stage.ts'
 import { open, type State } from './state.ts'
@@ -14,6 +17,28 @@ async function weightOfBarley(page: Page, stage: Stage): Promise<string> {
     ({ header }) => header.kind === 'weight',
   )
   return weights.at(-1)?.header.id ?? ''
+}
+
+/** The newest year that can be frozen, frozen and with an erratum; once, whoever asks for it again. */
+async function frozenWithErratum(page: Page, stage: Stage): Promise<void> {
+  const { url } = stage.invented
+  const { years } = await act<YearsAnswer>(page.context(), url, 'read-years', {})
+  if (years.some(({ frozen }) => frozen !== null)) return
+  const year = years.find(({ over }) => over)?.year
+  const { body, attachment } = await act<PreparedReport>(page.context(), url, 'prepare-report', { year })
+  const subject = { kind: 'clinic' } as const
+  const [frozen] = await writeNow(stage.invented, page, 'clinic', [
+    {
+      kind: 'report-frozen',
+      subject,
+      body: { ...body, decided: ['Every ear is asked after at twelve months.'] },
+      attachments: [attachment],
+    },
+  ])
+  const erratum = { ...reportErratum.example, report: frozen?.id ?? '', year: body.year, readUntil: body.readUntil }
+  await writeNow(stage.invented, page, 'clinic', [
+    { kind: 'report-erratum', subject, body: { ...erratum, entries: [] } },
+  ])
 }
 
 /** What came by mail, as somebody copied it. */
@@ -247,6 +272,27 @@ export const dialogs: readonly State[] = [
       await open(page, `${url}/results`)
       await page.getByRole('button', { name: 'Approve these counts for owners' }).first().click()
       await page.getByRole('button', { name: 'Leave as it is' }).click()
+    },
+  },
+  {
+    name: 'results-years-freeze',
+    seat: 'surgeon',
+    bring: async (page, url) => {
+      await open(page, `${url}/results/years`)
+      await page
+        .getByRole('button', { name: /^Freeze 20/ })
+        .first()
+        .click()
+      await page.getByRole('dialog').getByLabel('Count what was seen up to').fill('2020-01-01')
+    },
+  },
+  {
+    name: 'results-years-erratum',
+    seat: 'surgeon',
+    bring: async (page, url, stage) => {
+      await frozenWithErratum(page, stage)
+      await open(page, `${url}/results/years`)
+      await page.getByRole('heading', { name: 'Errata' }).first().waitFor()
     },
   },
   {

@@ -1,7 +1,7 @@
 import { type ReasonGroup, reasonGroups } from '#core/animal/main-reason.ts'
 import { countOwn, type OwnCount, type OwnQuestion } from './count-own.ts'
 import type { OperatedEar } from './operated-ear.ts'
-import { type OwnCountingRules, ownOutcomes } from './own-outcome.ts'
+import { type OwnCountingRules, type OwnOutcome, ownOutcomes } from './own-outcome.ts'
 
 /** The ears of one operation in one species that were operated for one reason, with every outcome counted. */
 export type ReasonCounts = Pick<OwnQuestion, 'species' | 'procedure'> & {
@@ -21,13 +21,14 @@ export function countsByReason(
   ears: readonly OperatedEar[],
   today: string,
   rules: OwnCountingRules,
+  outcomes: readonly OwnOutcome[] = ownOutcomes,
 ): ReasonCounts[] {
   return reasonGroups.flatMap((reason) => {
     const some = ears.filter(
       (ear) => ear.reason === reason && ear.species === of.species && ear.procedure === of.procedure,
     )
     if (some.length === 0) return []
-    const counts = ownOutcomes.map((outcome) => countOwn({ ...of, outcome, unit: 'ear' }, some, today, rules))
+    const counts = outcomes.map((outcome) => countOwn({ ...of, outcome, unit: 'ear' }, some, today, rules))
     return [{ ...of, reason, ears: some.length, counts }]
   })
 }

@@ -12,7 +12,7 @@ import { operationsOf } from '#core/owed/operations.ts'
 import { dayOf } from '#core/time/calendar-day.ts'
 import { type BlinkCourse, blinkCourse, firstTract, followedUntil } from './followed.ts'
 import { type KnownOutcome, knownOutcomesOf } from './known-outcomes.ts'
-import { ownCasesOf } from './own-case.ts'
+import { ownCasesOf, ownCaseUntil } from './own-case.ts'
 import type { OwnOutcome } from './own-outcome.ts'
 import { ownRulesOf } from './own-rules.ts'
 
@@ -50,15 +50,17 @@ export type OperatedEar = {
  * Every operated ear of a case with what is known of it, oldest first. A case without an identity has none: dogs and
  * cats are never counted together.
  *
+ * @param until only what was seen up to this day; without it everything on record
  * @example operatedEarsOf(file, { ...owedRules, counting: ownCounting })[0]?.known.deep_recurrence // null: nobody asked yet
  */
-export function operatedEarsOf(file: CaseFile, common: NerveRules): OperatedEar[] {
+export function operatedEarsOf(file: CaseFile, common: NerveRules, until?: string): OperatedEar[] {
   const rules = ownRulesOf(file.house, common.counting)
   const identity = file.theCase.latest('identity')
   if (!identity) return []
   const operations = operationsOf(file)
   const { subject } = identity.header
-  const all = ownCasesOf(file)
+  const done = ownCasesOf(file)
+  const all = until === undefined ? done : done.filter(({ day }) => day <= until).map((own) => ownCaseUntil(own, until))
   const seen = all.map((own) => {
     const course = nerveCourseOf(own, operations, { ...common, counting: rules })
     const troubles = troublesAfter(own, rules, own === lastBefore(all, own.death))

@@ -57,6 +57,28 @@ export function ownCasesOf(file: CaseFile): OwnCase[] {
   })
 }
 
+/**
+ * An operated ear with only what was seen of it up to a day, where the clinic is: looks, rounds and answers by their day, a
+ * late event and a trouble by the day on which they were first seen, whenever they were written down. What was written of
+ * the operation itself stays.
+ *
+ * @example ownCaseUntil(own, '2026-01-31').checks // those of January and before
+ */
+export function ownCaseUntil(own: OwnCase, day: string): OwnCase {
+  const { zone } = own.file.clinic
+  const isSeen = ({ at }: Pick<Line, 'at'>) => dayOf({ at, zone }) <= day
+  return {
+    ...own,
+    checks: own.checks.filter(isSeen),
+    rounds: own.rounds.filter(isSeen),
+    statuses: own.statuses.filter(isSeen),
+    late: own.late.filter(({ body }) => dayOf(body.firstSeen) <= day),
+    troubles: own.troubles.filter(({ body }) => dayOf(body.firstNoticed) <= day),
+    death: own.death && isSeen(own.death) ? own.death : null,
+    again: own.again !== null && own.again <= day ? own.again : null,
+  }
+}
+
 /** Long enough after the cut that no block and no anaesthetic acts any more. */
 export function isPastBlock(
   { operation }: Pick<OwnCase, 'operation'>,

@@ -2,6 +2,9 @@ import { useState } from 'react'
 import type { PreparedReport } from '#actions/yearly/prepare-report.ts'
 import { yearsInEnglish as words } from '#content/wording/app-years.ts'
 import { fill } from '#core/outcome/finding.ts'
+import { sayCount } from '#core/outcome/say-count.ts'
+import { sayCalendarDay } from '#core/time/calendar-day.ts'
+import { Field } from '../../../design/field.tsx'
 import { Modal } from '../../../design/modal.tsx'
 import { Notice } from '../../../design/notice.tsx'
 import { TextField } from '../../../design/text-field.tsx'
@@ -12,7 +15,7 @@ import { useWho } from '../../../session/use-who.ts'
 import type { Year } from './year-answer.ts'
 
 /** A person freezes a year after seeing what will be in it and what will stay unknown. */
-export function Freeze({ year }: { readonly year: Year }) {
+export function Freeze({ year, today }: { readonly year: Year; readonly today: string }) {
   const [open, setOpen] = useState(false)
   return (
     <>
@@ -21,23 +24,27 @@ export function Freeze({ year }: { readonly year: Year }) {
           {fill(words.freeze, { year: String(year.year) })}
         </button>
       </p>
-      {open && <Ask year={year} onClose={() => setOpen(false)} />}
+      {open && <Ask year={year} today={today} onClose={() => setOpen(false)} />}
     </>
   )
 }
 
-function Ask({ year, onClose }: { readonly year: Year; readonly onClose: () => void }) {
+function Ask(props: { readonly year: Year; readonly today: string; readonly onClose: () => void }) {
+  const { year, today, onClose } = props
   const { pen } = useWho()
   const [decided, setDecided] = useState<readonly [string, string]>(['', ''])
+  const [lookedAt, setLookedAt] = useState(today)
   const [busy, setBusy] = useState(false)
   const [refused, setRefused] = useState<string | null>(null)
   const sum = (of: 'ears' | 'animals' | 'lostAfterYear') => year.operations.reduce((all, one) => all + one[of], 0)
   const lost = sum('lostAfterYear')
+  const about = { year: String(year.year), next: String(year.year + 1), today: sayCalendarDay(today) }
+  const wrongDay = lookedAt === '' || lookedAt > today || lookedAt <= `${year.year}-12-31`
   const keep = async () => {
     setBusy(true)
     setRefused(null)
     try {
-      const { body, attachment } = await call<PreparedReport>('prepare-report', { year: year.year })
+      const { body, attachment } = await call<PreparedReport>('prepare-report', { year: year.year, lookedAt })
       await writeEntry(pen, {
         kind: 'report-frozen',
         stream: 'clinic',
@@ -55,13 +62,30 @@ function Ask({ year, onClose }: { readonly year: Year; readonly onClose: () => v
     <Modal title={fill(words.freezeTitle, { year: String(year.year) })} close={words.cancel} onClose={onClose}>
       <form
         className="stack"
+        noValidate
         onSubmit={(event) => {
           event.preventDefault()
-          if (!busy) void keep()
+          if (!busy && !wrongDay) void keep()
         }}
       >
         <p>{fill(words.freezeWhat, { ears: String(sum('ears')), animals: String(sum('animals')) })}</p>
-        {lost > 0 && <p>{fill(words.freezeLost, { count: String(lost) })}</p>}
+        {lost > 0 && <p>{sayCount(words.freezeLost, lost)}</p>}
+        <Field
+          label={words.lookedAt}
+          help={fill(words.lookedAtHelp, about)}
+          error={wrongDay ? fill(words.lookedAtWrong, about) : null}
+        >
+          {(control) => (
+            <input
+              {...control}
+              type="date"
+              value={lookedAt}
+              min={`${year.year + 1}-01-01`}
+              max={today}
+              onChange={({ target }) => setLookedAt(target.value)}
+            />
+          )}
+        </Field>
         <TextField
           label={words.decided}
           value={decided[0]}

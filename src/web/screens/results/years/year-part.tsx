@@ -30,7 +30,7 @@ export function YearPart({ year, answer }: { readonly year: Year; readonly answe
           <p>{year.over ? words.notFrozen : fill(words.open, { next: String(year.year + 1) })}</p>
           <Known year={year} />
           <ToCall year={year} />
-          {year.over && (may ? <Freeze year={year} /> : <p className="soft">{words.mayNot}</p>)}
+          {year.over && (may ? <Freeze year={year} today={answer.today} /> : <p className="soft">{words.mayNot}</p>)}
         </>
       )}
     </section>
@@ -40,7 +40,7 @@ export function YearPart({ year, answer }: { readonly year: Year; readonly answe
 function Known({ year: { operations } }: { readonly year: Year }) {
   return (
     <ScrollBox label={words.known}>
-      <table className={styles.table}>
+      <table className={`${styles.table} ${styles.known}`}>
         <caption className="said">{words.known}</caption>
         <ColumnHeads of={Object.values(words.columns)} />
         <tbody>
@@ -52,12 +52,12 @@ function Known({ year: { operations } }: { readonly year: Year }) {
                   procedure: namesInEnglish.procedures[one.procedure],
                 })}
               </th>
-              <td>{one.ears}</td>
-              <td>{one.heardOf}</td>
-              <td>{one.knownAfterYear}</td>
-              <td>{one.lostAfterYear}</td>
-              <td>{one.notYetDue}</td>
-              <td>{one.died}</td>
+              <td data-head={words.columns.ears}>{one.ears}</td>
+              <td data-head={words.columns.heard}>{one.heardOf}</td>
+              <td data-head={words.columns.known}>{one.knownAfterYear}</td>
+              <td data-head={words.columns.lost}>{one.lostAfterYear}</td>
+              <td data-head={words.columns.notYet}>{one.notYetDue}</td>
+              <td data-head={words.columns.died}>{one.died}</td>
             </tr>
           ))}
         </tbody>
