@@ -6,6 +6,7 @@ import type { Entry } from '#core/journal/entry.ts'
 import type { BodyOf } from '#core/journal/fold.ts'
 import { baseline as baselineKind } from '#core/journal/kinds/baseline.ts'
 import { check as checkKind } from '#core/journal/kinds/check.ts'
+import { lateEvent as lateEventKind } from '#core/journal/kinds/late-event.ts'
 import { operationSummary as operationSummaryKind } from '#core/journal/kinds/operation-summary.ts'
 import { fileOf } from '#core/owed/files-for-tests.ts'
 import { earForTests } from '#core/results/ears-for-tests.ts'
@@ -53,6 +54,40 @@ function known(after: (make: MakeEntry) => readonly Entry[], before = operated) 
   if (!ear) throw new Error('No ear was operated.')
   return ear.known
 }
+
+describe('what was seen of an operated ear up to a day', () => {
+  const make = entryMaker()
+  const seen = { at: '2026-06-10T09:00:00.000Z', zone: 'Europe/London', precision: 'day', by: 'person' } as const
+  const file = fileOf([
+    ...operated(make),
+    make({ kind: 'check', at: '2026-03-06T09:00:00.000Z', body: weak }),
+    make({ kind: 'check', at: '2026-03-25T23:30:00.000Z', body: normal }),
+    make({
+      kind: 'late-event',
+      at: '2026-09-01T09:00:00.000Z',
+      body: { ...lateEventKind.example, what: 'draining-tract', operation: 'operation-1', firstSeen: seen },
+    }),
+    make({
+      kind: 'death',
+      at: '2026-10-01T09:00:00.000Z',
+      body: { how: 'died', cause: 'Heart', relatedToEar: 'no', heardFrom: 'owner' },
+    }),
+  ])
+  const upTo = (day: string) => operatedEarsOf(file, counted, day)[0]
+
+  it('leaves out every look of later, and is nothing before the operation', () => {
+    expect(operatedEarsOf(file, counted, '2026-03-03')).toEqual([])
+    expect(upTo('2026-03-24')).toMatchObject({ followedUntil: '2026-03-06', blink: { backOn: null }, tractOn: null })
+    expect(upTo('2026-03-25')).toMatchObject({ followedUntil: '2026-03-25', blink: { backOn: '2026-03-25' } })
+  })
+
+  it('has a tract from the day on which it was first seen, though it was told later; a death from its own day', () => {
+    expect(upTo('2026-06-09')).toMatchObject({ tractOn: null, known: { deep_recurrence: null } })
+    expect(upTo('2026-06-10')).toMatchObject({ tractOn: '2026-06-10', died: null, known: { deep_recurrence: true } })
+    expect(upTo('2026-10-01')?.died).toBe('2026-10-01')
+    expect(upTo('2026-10-01')).toEqual(operatedEarsOf(file, counted)[0])
+  })
+})
 
 describe('what our own record knows of an operated ear', () => {
   it('is nothing before anybody looked', () => {

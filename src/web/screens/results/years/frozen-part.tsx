@@ -84,13 +84,15 @@ function Files({ frozen: { files, rows, body }, may }: { readonly frozen: Frozen
           <h3>{words.rows}</h3>
           <p className="soft">{words.rowsLead}</p>
           {left.length > 0 && <p className="soft">{fill(words.rowsLeftOut, { list: left.join('; ') })}</p>}
-          <ul className={styles.files}>
-            {(rows.given > 0 ? rows.files : []).map((file) => (
-              <li key={file}>
-                <a href={`/api/reports/${body.year}/${file}`}>{nameOf(words.rowNames, file)}</a>
-              </li>
-            ))}
-          </ul>
+          {rows.given > 0 && (
+            <ul className={styles.files}>
+              {rows.files.map((file) => (
+                <li key={file}>
+                  <a href={`/api/reports/${body.year}/${file}`}>{nameOf(words.rowNames, file)}</a>
+                </li>
+              ))}
+            </ul>
+          )}
         </>
       )}
     </>
