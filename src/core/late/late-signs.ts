@@ -7,16 +7,26 @@ import { type LateSign, lateSigns } from './late-sign-names.ts'
 type RedFlag = BodyOf<'referral'>['signs'][number]['sign']
 
 export type LateSignRules = {
-  /** How people say each sign, in plain small letters, and which red flags of the first call are that sign. */
+  /**
+   * How people say each sign, in plain small letters; which red flags of the first call are that sign, and which answers
+   * to our questions, as `question:answer`.
+   */
   readonly signs: Readonly<
-    Record<LateSign, Sourced<{ readonly words: readonly string[]; readonly flags: readonly RedFlag[] }>>
+    Record<
+      LateSign,
+      Sourced<{
+        readonly words: readonly string[]
+        readonly flags: readonly RedFlag[]
+        readonly answers: readonly string[]
+      }>
+    >
   >
   /** So long after the cut a sign is a late one; sooner it belongs to the healing and is written at a look. */
   readonly lateFrom: Sourced<Period>
 }
 
-/** What was told: free text, and the red flags that were answered with yes. */
-export type Said = { readonly text: string; readonly flags: readonly RedFlag[] }
+/** What was told: free text, the red flags that were answered with yes, and what was chosen as `question:answer`. */
+export type Said = { readonly text: string; readonly flags: readonly RedFlag[]; readonly answers?: readonly string[] }
 
 /**
  * The late signs somebody can hear in what was told, plainest first. Words count wherever they stand, also in "no
@@ -24,10 +34,11 @@ export type Said = { readonly text: string; readonly flags: readonly RedFlag[] }
  *
  * @example lateSignsIn({ text: 'A hole below the ear that weeps.', flags: [] }, rules) // ['draining-tract']
  */
-export function lateSignsIn({ text, flags }: Said, { signs }: LateSignRules): LateSign[] {
+export function lateSignsIn({ text, flags, answers = [] }: Said, { signs }: LateSignRules): LateSign[] {
   const plain = ` ${plainName(text)} `
   return lateSigns.filter((sign) => {
-    const { words, flags: asFlags } = signs[sign].value
+    const { words, flags: asFlags, answers: asAnswers } = signs[sign].value
+    if (asAnswers.some((one) => answers.includes(one))) return true
     return words.some((word) => plain.includes(` ${plainName(word)} `)) || asFlags.some((flag) => flags.includes(flag))
   })
 }

@@ -8,7 +8,7 @@ import type { ToldSign } from './told-signs.ts'
  *
  * @example toldOfFile(file, sign).chip
  */
-export function toldOfFile(file: CaseFile, { line }: Pick<ToldSign, 'line'>): Omit<ToldOf, 'streams'> {
+export function toldOfFile(file: CaseFile, { line, side }: Pick<ToldSign, 'line' | 'side'>): Omit<ToldOf, 'streams'> {
   const { theCase, contacts, clinic } = file
   const identity = theCase.latest('identity')?.body
   const owner = theCase
@@ -25,7 +25,7 @@ export function toldOfFile(file: CaseFile, { line }: Pick<ToldSign, 'line'>): Om
     ownerPhone: known?.phone ?? null,
     born: identity?.born ?? null,
     breed: identity?.breed ?? null,
-    side: 'reportedSide' in line.body ? line.body.reportedSide : 'unknown',
+    side,
     day: dayOf({ at: line.at, zone: clinic.zone }),
   }
 }

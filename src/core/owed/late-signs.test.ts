@@ -6,6 +6,9 @@ import { entryMaker, type MakeEntry } from '#core/journal/entries-for-tests.ts'
 import type { Entry } from '#core/journal/entry.ts'
 import type { BodyOf } from '#core/journal/fold.ts'
 import { lateSign } from '#core/journal/kinds/late-sign.ts'
+import { vetAnswer } from '#core/journal/kinds/vet-answer.ts'
+import { toldSignsOf } from '#core/late/told-signs.ts'
+import { answered } from '#core/questionnaire/files-for-tests.ts'
 import { fileOf } from './files-for-tests.ts'
 import { owedOf } from './owed.ts'
 import { sayOwed } from './owed-wording.ts'
@@ -108,5 +111,47 @@ describe('a late sign told on the telephone', () => {
     expect(owedIn([...file, call, none, corrected])).toEqual([])
     const death = make({ kind: 'death', at: '2027-05-11T10:00:00.000Z' })
     expect(owedIn([...file, call, death])).toHaveLength(1)
+  })
+})
+
+describe('a late sign told in writing', () => {
+  const at = '2027-03-01T10:00:00.000Z'
+  const told = (entries: readonly Entry[]) => toldSignsOf(fileOf(entries).theCase, owedRules.lateSigns)
+
+  it('by the owner in the answers is asked about with the ear and the words that were shown, until somebody says', () => {
+    const make = entryMaker()
+    const file = [booked(make), operated(make)]
+    const sent = answered(make, at, { 'swelling.LEFT': 'yes', 'discharge.LEFT': 'no', 'ear-now.RIGHT': 'better' })
+    expect(owedIn([...file, sent])).toMatchObject([{ id: `late-sign-to-settle:${sent.id}`, who: 'surgeon' }])
+    const [sign] = told([...file, sent])
+    expect([sign?.signs, sign?.side]).toEqual([['swelling'], 'LEFT'])
+    const none = make({ kind: 'late-sign', at: '2027-03-01T12:00:00.000Z', body: said(sent, 'none') })
+    expect(owedIn([...file, sent, none])).toEqual([])
+  })
+
+  it('in words of the owner’s own counts too, in either language; “no” and “I cannot tell” are no sign', () => {
+    const make = entryMaker()
+    const own = (text: string) => told([answered(make, at, { 'anything-else': text })]).flatMap(({ signs }) => signs)
+    expect(own('A hole that weeps.')).toEqual(['draining-tract'])
+    expect(own('Tiene un bulto.')).toEqual(['swelling'])
+    expect(own('He plays again.')).toEqual([])
+    const quiet = answered(make, at, {
+      'swelling.LEFT': 'no',
+      'discharge.RIGHT': 'cannot-tell',
+      'touch.LEFT': 'sometimes',
+    })
+    expect(told([quiet])).toEqual([])
+  })
+
+  it('by the referring practice on its short form is owed in the file of the operated animal', () => {
+    const make = entryMaker()
+    const sent = make({
+      kind: 'vet-answer',
+      at,
+      author: { kind: 'referring-vet', contact: 'contact-vet' },
+      body: { ...vetAnswer.example, text: 'An abscess below the ear.' },
+    })
+    expect(owedIn([booked(make), operated(make), sent])).toMatchObject([{ about: { sign: 'abscess' } }])
+    expect(owedIn([sent])).toEqual([])
   })
 })

@@ -127,8 +127,9 @@ function SayWhere({ sign }: { readonly sign: ToldSign }) {
   )
 }
 
-/** Who saw it: whoever rang. A call of ours is answered by the owner. */
+/** Who saw it: whoever rang or wrote. A call of ours, and our questions, are answered by the owner. */
 function seenBy(body: ToldSign['line']['body']): 'owner' | 'referring-vet' | 'elsewhere' {
+  if ('examinedBy' in body) return 'referring-vet'
   if (!('caller' in body)) return 'owner'
   return body.caller === 'other' ? 'elsewhere' : body.caller
 }

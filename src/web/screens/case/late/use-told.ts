@@ -21,8 +21,8 @@ export function useWanted(sign: ToldSign | undefined): Wanted | null {
 }
 
 /** What was said, as it was said. */
-export function saidIn({ line }: ToldSign): string {
-  return 'complaint' in line.body ? line.body.complaint : (line.body.text ?? '')
+export function saidIn({ said }: ToldSign): string {
+  return said
 }
 
 /** The signs of it, as they were answered or as they are heard now. */
