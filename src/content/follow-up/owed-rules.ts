@@ -70,6 +70,7 @@ export const owedRules = {
       ...eyeTeaching,
     },
   },
+  blockOver: { value: hours(24), ...houseJudgementOnly, where: 'a local anaesthetic block has ended by then' },
   blockLasts: {
     lidocaine: { value: hours(2), ...blockHouse },
     bupivacaine: { value: hours(8), ...blockHouse },

@@ -95,6 +95,7 @@ export const owedInEnglish = {
     'moved-nowhere':
       'No open day is left before {until}: it has to be met outside opening hours, because it never moves past its limit.',
     'eye-without-blink': 'The eye has no blink.',
+    'weak-blink-eye-unseen': 'The blink is weak, and tears and cornea were not both looked at since.',
     'tears-low': 'The tear test is {tears}, below {limit}.',
     'cornea-stained': 'The cornea took up the stain.',
     'blink-missing-before': 'The blink was missing before surgery.',

@@ -127,9 +127,20 @@ function blockThen(at: string, said: boolean, own: OwnCase, rules: NerveRules): 
     .sort((a, b) => compareText(a.until, b.until))
     .at(-1)
   if (acting) return { because: 'drug', drug: acting.drug, until: acting.known ? acting.until : null }
-  if (said) return { because: 'said', drug: null, until: null }
   const soonest = soonestOf(own, rules)
+  // Days later nobody can say it any more: the finding is graded.
+  if (said && at < latestBlockEnd(own, rules, soonest)) return { because: 'said', drug: null, until: null }
   return at < soonest ? { because: 'hours', drug: null, until: soonest } : null
+}
+
+/** The end of every block by the house's hours, counted from the last one given or from the cut. */
+function latestBlockEnd(own: OwnCase, rules: NerveRules, soonest: string): string {
+  const { counting } = rules
+  return blocksActing(own, rules)
+    .map(({ from }) => hoursAfter(from, counting.nerveFromHours.value))
+    .concat(soonest)
+    .sort()
+    .at(-1) as string
 }
 
 function soonestOf({ operation }: OwnCase, { counting }: NerveRules): string {

@@ -3,6 +3,7 @@ import { compareText } from '#core/journal/compare-text.ts'
 import type { BodyOf, Line } from '#core/journal/fold.ts'
 import { fromStored } from '#core/journal/stored.ts'
 import { blocksOf } from '#core/theatre/block-lasts.ts'
+import { instantAfter } from '#core/time/calendar-day.ts'
 import { compare, type Quantity } from '#core/units/quantity.ts'
 import { checksAfter, type DoneOperation } from './follow-up.ts'
 import type { Why } from './owed-item.ts'
@@ -121,7 +122,10 @@ function isPhotograph({ body }: Check): boolean {
   return body.seenBy === 'owner-photograph'
 }
 
-/** Whether a missing blink may be the block: said by the examiner, or worked out from what was given and when. */
+/**
+ * Whether a missing blink may be the block: worked out from what was given and when, or said by the examiner where the
+ * record cannot tell. Days later nobody can say it any more: the finding is a finding.
+ */
 function blockAt(
   check: Check,
   operation: DoneOperation,
@@ -131,12 +135,15 @@ function blockAt(
   if (blink === 'normal' || (blink === 'not-assessed' && !possibleBlockEffect)) return null
   const given = blocksOf(setting.file.theCase, [operation.id], setting.rules.blockLasts, setting.zone)
     .filter(({ given: { at } }) => at <= check.at)
-    .map(({ given: { body }, wornOff }) => ({ drug: body.drug, wornOff }))
+    .map(({ given: { at, body }, wornOff }) => ({ at, drug: body.drug, wornOff }))
   const acting = given.filter(({ wornOff }) => wornOff !== null && wornOff > check.at)
   const last = acting.sort((a, b) => ((a.wornOff ?? '') < (b.wornOff ?? '') ? -1 : 1)).at(-1)
-  if (last) return last
-  if (!possibleBlockEffect) return null
-  return { drug: given.at(-1)?.drug ?? 'the local anaesthetic', wornOff: null }
+  if (last) return { drug: last.drug, wornOff: last.wornOff }
+  const wornOff = given.length > 0 && given.every((one) => one.wornOff !== null)
+  if (!possibleBlockEffect || wornOff) return null
+  const from = [operation.moment.at, ...given.map(({ at }) => at)].sort().at(-1) ?? operation.moment.at
+  const over = instantAfter({ at: from, zone: setting.zone }, setting.rules.blockOver.value)
+  return check.at >= over ? null : { drug: given.at(-1)?.drug ?? 'the local anaesthetic', wornOff: null }
 }
 
 function openDoubt(doubts: readonly Omit<BlockDoubt, 'settledBy'>[], checks: readonly Check[]): BlockDoubt | null {
@@ -163,6 +170,8 @@ class Signs {
   #tears: Quantity<'mm/min'> | null = null
   #cornea: Check['body']['fluorescein'] = 'not-assessed'
   #assessedAfter = new Set<string>()
+  /** What was looked at of the eye since a check first found the blink weak; null while none did. */
+  #seenSinceWeak: Set<'tears' | 'cornea'> | null = null
   readonly #face: Setting['rules']['face']
   readonly side: Side
   #before = true
@@ -183,6 +192,9 @@ class Signs {
       this.#hear(body)
       return
     }
+    // A round in the ward asks for the blink alone: tears and cornea are for the next check.
+    if (body.blink === 'weak' && check.header.kind === 'check' && !inBlock) this.#seenSinceWeak ??= new Set()
+    if (body.blink === 'normal') this.#seenSinceWeak = null
     // Neither tears nor a cornea can be seen on a photograph.
     this.#take(isPhotograph(check) ? { ...body, tearTest: null, fluorescein: 'not-assessed' } : body, inBlock)
     if (body.horner !== 'not-assessed') {
@@ -211,15 +223,22 @@ class Signs {
     }
     if (face.tearTest !== null) {
       this.#tears = fromStored(face.tearTest)
+      this.#seenSinceWeak?.add('tears')
       note('tear test')
     }
-    if (face.fluorescein !== 'not-assessed') this.#cornea = face.fluorescein
+    if (face.fluorescein !== 'not-assessed') {
+      this.#cornea = face.fluorescein
+      this.#seenSinceWeak?.add('cornea')
+    }
   }
 
   risk(): Why[] {
     const why: Why[] = []
     if (this.#blink === 'absent')
       why.push({ code: this.#before ? 'blink-missing-before' : 'eye-without-blink', about: {} })
+    // A weak blink with tears and cornea seen to be well is watched; one of which nobody knows them is not "fine".
+    if (this.#blink === 'weak' && this.#seenSinceWeak !== null && this.#seenSinceWeak.size < 2)
+      why.push({ code: 'weak-blink-eye-unseen', about: {} })
     if (this.#tears && compare(this.#tears, this.#face.lowTears.value) < 0) {
       why.push({
         code: 'tears-low',

@@ -88,6 +88,7 @@ export const whyCodes = [
   'moved-earlier',
   'moved-nowhere',
   'eye-without-blink',
+  'weak-blink-eye-unseen',
   'tears-low',
   'cornea-stained',
   'blink-missing-before',

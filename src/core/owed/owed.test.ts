@@ -352,6 +352,23 @@ describe('an eye without a blink', () => {
     expect(eyes[0]?.dueBy.slice(0, 10)).toBe('2026-03-30')
   })
 
+  it('is not left for a planned look weeks away when it is newly weak and nobody saw tears and cornea', () => {
+    const well = check(make, '2026-03-07T10:00:00.000Z')
+    const weak = check(make, '2026-03-16T10:00:00.000Z', {
+      blink: 'weak',
+      lipOrEarDroop: 'yes',
+      tearTest: null,
+      fluorescein: 'not-assessed',
+    })
+    const all = owed([...entries, well, weak]).owed
+    const next = all.find(({ what }) => what === 'eye-at-risk-look')
+    expect(next?.dueBy.slice(0, 10)).toBe('2026-03-30')
+    expect(next?.why.map(({ code }) => code)).toContain('weak-blink-eye-unseen')
+    expect(all.some(({ what }) => what === 'eye-lubricated')).toBe(true)
+    const seen = check(make, '2026-03-17T10:00:00.000Z', { blink: 'weak', lipOrEarDroop: 'yes' })
+    expect(owed([...entries, well, weak, seen]).owed.some(({ what }) => what === 'eye-at-risk-look')).toBe(false)
+  })
+
   it('is looked at monthly while weak, until normal', () => {
     const weak = check(make, '2026-04-01T10:00:00.000Z', { blink: 'weak', lipOrEarDroop: 'yes' })
     const monthly = item([...entries, weak], `face:operation-1:LEFT:after:${weak.id}`)
@@ -386,6 +403,15 @@ describe('a block is not a palsy (durations: house, after the cadaver study PMC5
     expect(sayOwed(all.find(({ what }) => what === 'eye-lubricated') as OwedItem, owedInEnglish).why).toContain(
       'not graded',
     )
+  })
+
+  it('is graded days later, also where somebody ticked that it may be the block', () => {
+    const late = check(make, '2026-03-16T10:00:00.000Z', { blink: 'absent', possibleBlockEffect: true })
+    const without = entries.filter(({ kind }) => kind !== 'drug-given')
+    for (const all of [owed([...entries, block, late]).owed, owed([...without, late]).owed]) {
+      expect(all.some(({ what }) => what === 'look-after-the-block')).toBe(false)
+      expect(all.some(({ what }) => what === 'eye-at-risk-look')).toBe(true)
+    }
   })
 
   it('is graded when it is still missing after the block', () => {

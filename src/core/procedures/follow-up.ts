@@ -95,6 +95,8 @@ export type OwedRules = {
     readonly normalTears: Sourced<Quantity<'mm/min'>>
     readonly lubricate: Sourced<string>
   }
+  /** So long after the last block, or after the cut, no block acts any more, whatever the drug and whoever says so. */
+  readonly blockOver: Sourced<Period>
   /** How long a missing blink may still be the block, by drug. A drug that is not listed is not known. */
   readonly blockLasts: Readonly<Record<string, Sourced<Period>>>
   readonly results: {

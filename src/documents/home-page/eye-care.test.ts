@@ -26,7 +26,7 @@ const look = (day: string, body: Partial<BodyOf<'check'>> = {}) =>
   make({ kind: 'check', at: `${day}T10:00:00.000Z`, subject: left, body: { ...well, ...body } })
 
 const care = 'Gel into the left eye'
-const goesOn = 'Go on with the eye care until we have seen a normal blink.'
+const goesOn = 'Go on until we have seen a normal blink'
 const ends = 'We have seen a normal blink, so the eye care ends.'
 
 /** What stands on the page for home, in the list of what is owed, and in the owner's calendar, of the same entries. */

@@ -128,10 +128,12 @@ describe('what our own record knows of an operated ear', () => {
       )
     const seen = (make: MakeEntry) => [make({ kind: 'check', at: '2026-03-06T09:00:00.000Z', body: weak })]
     expect(known(seen, weakBefore).facial_nerve_deficit_any).toBe(false)
-    const block = (make: MakeEntry) => [
-      make({ kind: 'check', at: '2026-03-06T09:00:00.000Z', body: { ...weak, possibleBlockEffect: true } }),
+    const block = (at: string) => (make: MakeEntry) => [
+      make({ kind: 'check', at, body: { ...weak, possibleBlockEffect: true } }),
     ]
-    expect(known(block).facial_nerve_deficit_any).toBeNull()
+    expect(known(block('2026-03-04T18:00:00.000Z')).facial_nerve_deficit_any).toBeNull()
+    // Two days later no block acts any more, whoever ticks that it may.
+    expect(known(block('2026-03-06T09:00:00.000Z')).facial_nerve_deficit_any).toBe(true)
     const withoutBaseline = (make: MakeEntry) => operated(make).filter(({ kind }) => kind !== 'baseline')
     expect(known(seen, withoutBaseline).facial_nerve_deficit_any).toBeNull()
   })
