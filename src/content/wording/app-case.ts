@@ -256,6 +256,9 @@ export const caseInEnglish = {
     insteadHelp: 'What you keep now is sent as a new entry, and takes the place of the one that waits on this device.',
     about: 'What it is about',
     chooseSide: 'LEFT or RIGHT is chosen by whoever writes; it is never filled in.',
+    notOperated: 'The {side} ear was not operated',
+    notOperatedHelp:
+      'What you write here is kept for the {side} ear, and says nothing of the {other} one, which was operated. If you looked at the operated ear, choose {other} above.',
     newOperation: 'A new operation',
     newHousehold: 'A new household',
     when: 'When it happened',

@@ -27,6 +27,20 @@ export function owedFaceAndEye(operation: DoneOperation, setting: Setting): Draf
   return [...looks, ...blinkInWard(state, operation, setting), ...lubrication(looks, state, operation, setting)]
 }
 
+/**
+ * The eye of the side that was not operated: an anaesthetic, a collar or an older disease may leave it without a blink, and it
+ * dries out all the same. Nothing is planned there; what a check finds is looked at again, and the eye is kept wet.
+ */
+export function owedOtherEye(operation: DoneOperation, setting: Setting): Draft[] {
+  const side = operation.side === 'LEFT' ? 'RIGHT' : 'LEFT'
+  if (setting.operations.some((one) => one.done && one.side === side)) return []
+  const other = { ...operation, side } as const
+  const state = eyeStateOf(other, setting)
+  if (state.checks.length === 0 || !state.everAtRisk) return []
+  const looks = state.risk.length > 0 ? atRiskLooks([], state, other, setting) : []
+  return [...looks, ...lubrication(looks, state, other, setting)]
+}
+
 function draftItem(
   operation: DoneOperation,
   setting: Setting,

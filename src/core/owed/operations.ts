@@ -54,6 +54,17 @@ export function operationsOf(file: Pick<CaseFile, 'theCase'>): OperationOnFile[]
   return found.sort((a, b) => compareText(a.moment.at, b.moment.at) || compareText(a.id, b.id))
 }
 
+/**
+ * Whether only the other ear was operated: then a look written for this side is either of the wrong ear, or of an ear for
+ * which nothing is planned.
+ *
+ * @example isOtherEar(operationsOf(file), 'RIGHT') // true where LEFT alone was operated
+ */
+export function isOtherEar(operations: readonly OperationOnFile[], side: Side): boolean {
+  const done = operations.filter((one) => one.done !== null)
+  return done.length > 0 && done.every((one) => one.side !== side)
+}
+
 function operationId(line: Pick<Line, 'header'>): string[] {
   const { subject } = line.header
   return subject.kind === 'operation' ? [subject.operation] : []

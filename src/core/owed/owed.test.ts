@@ -369,6 +369,18 @@ describe('an eye without a blink', () => {
     expect(owed([...entries, well, weak, seen]).owed.some(({ what }) => what === 'eye-at-risk-look')).toBe(false)
   })
 
+  it('of the side that was not operated is kept wet and seen again where a check finds it without a blink', () => {
+    const right = { subject: { kind: 'ear', animal: 'animal-1', side: 'RIGHT' } } as const
+    const absent = check(make, '2026-03-16T10:00:00.000Z', { blink: 'absent' }, right)
+    const of = (all: readonly Entry[]) =>
+      owed(all)
+        .owed.filter(({ side }) => side === 'RIGHT')
+        .map(({ what }) => what)
+    expect(of([...entries, absent]).sort()).toEqual(['eye-at-risk-look', 'eye-lubricated'])
+    expect(of([...entries, absent, check(make, '2026-03-20T10:00:00.000Z', {}, right)])).toEqual([])
+    expect(of([...entries, check(make, '2026-03-16T10:00:00.000Z', {}, right)])).toEqual([])
+  })
+
   it('is looked at monthly while weak, until normal', () => {
     const weak = check(make, '2026-04-01T10:00:00.000Z', { blink: 'weak', lipOrEarDroop: 'yes' })
     const monthly = item([...entries, weak], `face:operation-1:LEFT:after:${weak.id}`)

@@ -7,7 +7,7 @@ import { owedBefore } from './before-operation.ts'
 import { owedToCarer } from './carer.ts'
 import { owedAtTheDesk } from './desk.ts'
 import { owedAfterEmergencies } from './emergencies.ts'
-import { owedFaceAndEye } from './face-and-eye.ts'
+import { owedFaceAndEye, owedOtherEye } from './face-and-eye.ts'
 import { type DoneOperation, owedFollowUp } from './follow-up.ts'
 import { withHygiene } from './hygiene.ts'
 import { owedAfterLateEvents } from './late-events.ts'
@@ -73,7 +73,7 @@ function ofOperation(operation: OperationOnFile, setting: Setting): Draft[] {
     ...operation,
     dayOfOperation: dayOf({ at: operation.moment.at, zone: setting.zone }),
   }
-  const visits = [...owedFollowUp(done, setting), ...owedFaceAndEye(done, setting)]
+  const visits = [...owedFollowUp(done, setting), ...owedFaceAndEye(done, setting), ...owedOtherEye(done, setting)]
   return [
     ...before,
     ...visits.map((draft) => overtaken(draft, operation, setting)),

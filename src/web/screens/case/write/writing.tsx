@@ -26,6 +26,7 @@ import { DraftedLead, DraftedMark, DraftedUnread } from './drafted-parts.tsx'
 import { FilesPart } from './files-part.tsx'
 import { formChoices } from './form-choices.ts'
 import { PriceLines } from './price-lines.tsx'
+import { SideDoubt } from './side-doubt.tsx'
 import { StopLines } from './stop-lines.tsx'
 import { SubjectChoice } from './subject-choice.tsx'
 import { SummaryHelp } from './summary-help.tsx'
@@ -109,6 +110,7 @@ export function Writing(props: {
           error={wrong.subject}
           onChoose={(next) => put({ subject: next })}
         />
+        <SideDoubt kind={kind} subject={subject} />
         <WhenPart
           legend={whenOf(kind)}
           when={draft.when}
