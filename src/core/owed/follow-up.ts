@@ -4,7 +4,7 @@ import type { FollowUpStep } from '#core/procedures/follow-up.ts'
 import { procedureNamed } from '#core/procedures/procedure.ts'
 import { addDays, dayAfter, dayOf, instantAfter, type Span, startOfDay } from '#core/time/calendar-day.ts'
 import { isOfEar, type OperationOnFile } from './operations.ts'
-import { isTryOfOurs } from './our-tries.ts'
+import { isTryOfOurs, isWithHousehold } from './our-tries.ts'
 import type { Draft, Ending, OwedItem, Why } from './owed-item.ts'
 import { type DueDates, type Setting, visitDays, wholeDays } from './setting.ts'
 
@@ -94,7 +94,11 @@ function firstCall(step: FollowUpStep, operation: DoneOperation, setting: Settin
         moved: [],
       }
     : wholeDays(windowDays(window.span, dayOf(start)), setting.zone)
-  const calls = theCase.live('call').filter(({ at, body }) => body.about === 'first-call' && at > operation.moment.at)
+  const calls = theCase
+    .live('call')
+    .filter(
+      ({ at, body }) => body.about === 'first-call' && at > operation.moment.at && isWithHousehold(body, setting.file),
+    )
   const tries = calls.filter(({ body }) => isTryOfOurs(body)).length
   // What the owner could not say back yet is asked again at the first call.
   const unclear = (home?.body.taught ?? []).filter(({ answer }) => answer === 'not-yet')

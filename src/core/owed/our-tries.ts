@@ -1,3 +1,4 @@
+import type { CaseFile } from '#core/journal/clinic.ts'
 import type { BodyOf } from '#core/journal/fold.ts'
 
 /**
@@ -18,4 +19,18 @@ export function isTryOfOurs({ direction, reached }: Pick<BodyOf<'call'>, 'direct
  */
 export function wasTold({ source }: Pick<BodyOf<'twelve-months'>, 'source'>): boolean {
   return source !== 'nobody-reached'
+}
+
+/**
+ * Whether a call was with the household. A talk with a laboratory or with a practice is none with the owner: it settles
+ * nothing that the owner waits for, and is no try to reach them.
+ *
+ * @example isWithHousehold({ contact: laboratory }, file) // false
+ */
+export function isWithHousehold(
+  { contact }: Pick<BodyOf<'call'>, 'contact'>,
+  { contacts }: Pick<CaseFile, 'contacts'>,
+): boolean {
+  const kind = contacts.get(contact)?.kind
+  return kind !== 'vet' && kind !== 'laboratory'
 }

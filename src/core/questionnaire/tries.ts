@@ -1,19 +1,24 @@
-import type { BodyOf, Case, Line } from '#core/journal/fold.ts'
-import { isTryOfOurs } from '#core/owed/our-tries.ts'
+import type { CaseFile } from '#core/journal/clinic.ts'
+import type { BodyOf, Line } from '#core/journal/fold.ts'
+import { isTryOfOurs, isWithHousehold } from '#core/owed/our-tries.ts'
 import type { Asking } from './askings.ts'
 
 /**
  * The tries to reach the owner that belong to one time of asking: calls, messages and letters of ours in its time that
  * reached nobody. After a year they count on past the window, because the status is owed until somebody answers.
  *
- * @example triesOf(asking, theCase).length
+ * @example triesOf(asking, file).length
  */
-export function triesOf({ occasion, from, until }: Asking, theCase: Case): Line<BodyOf<'call'>>[] {
-  return theCase
+export function triesOf(
+  { occasion, from, until }: Asking,
+  file: Pick<CaseFile, 'theCase' | 'contacts'>,
+): Line<BodyOf<'call'>>[] {
+  const inTime = (at: string) => at >= from && (occasion.stillAsked || at <= until)
+  return file.theCase
     .live('call')
     .filter(
       ({ at, body }) =>
-        body.about === occasion.triesAbout && isTryOfOurs(body) && at >= from && (occasion.stillAsked || at <= until),
+        body.about === occasion.triesAbout && isTryOfOurs(body) && isWithHousehold(body, file) && inTime(at),
     )
 }
 

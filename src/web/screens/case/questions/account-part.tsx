@@ -60,7 +60,7 @@ function OfEar({ side, asking, line }: Told & { readonly side: Side }) {
       body: {
         status: kept,
         source: 'owner',
-        tries: triesOf(asking, file.theCase).length,
+        tries: triesOf(asking, file).length,
         face: 'unknown',
         wouldChooseAgain,
         text: fill(words.text, { day: sayDay(line.at, zone) }),

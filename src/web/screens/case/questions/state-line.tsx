@@ -38,8 +38,8 @@ export function StateLine({ asking }: { readonly asking: Asking }) {
   )
 }
 
-function sayTries(asking: Asking, { theCase }: ReturnType<typeof useCaseView>['file']): string {
-  const tries = triesOf(asking, theCase)
+function sayTries(asking: Asking, file: ReturnType<typeof useCaseView>['file']): string {
+  const tries = triesOf(asking, file)
   if (tries.length === 0) return words.tries.none
   const { one, many } = words.tries
   const channels = sayCount(words.channels, channelsIn(tries))
