@@ -9,6 +9,7 @@ export const lateSignNames = {
   swelling: 'a swelling',
   'jaw-pain': 'pain of the jaw',
   'ear-pain': 'pain at the ear',
+  complaint: 'another complaint',
 } as const satisfies Record<LateSign, string>
 
 /** Offering the operated ears to which a late sign may belong, in English. */

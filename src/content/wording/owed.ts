@@ -237,6 +237,7 @@ export const owedInEnglish = {
     'draining-tract': 'draining tract',
     'jaw-pain': 'pain of the jaw',
     'ear-pain': 'pain at the ear',
+    complaint: 'another complaint',
     'tumour-again': 'tumour again',
     'referring-vet': 'referring vet',
     'both-ears': 'both ears were operated',

@@ -18,17 +18,20 @@ export const vetFormInEnglish = {
       'Has the wound closed, and are the stitches out, or may they come out?',
       'Can {name} close the eye on the operated side?',
     ],
-    wound: ['Has the wound closed and stayed closed?', 'Is there any swelling, pain or discharge over or below it?'],
+    wound: [
+      'Has the wound closed and stayed closed?',
+      'Is there any swelling, pain or discharge over or below it? Write it in the last box: there is no tick for it.',
+    ],
     'face-and-eye': [
       'Can {name} close the eye on the operated side?',
       'If you can: a tear test and fluorescein on that eye.',
     ],
     recheck: [
-      'Is there any swelling, pain or discharge on the operated side, also below the ear or at the jaw?',
+      'Is there any swelling, pain or discharge on the operated side, also below the ear or at the jaw? Write it in the last box: there is no tick for it.',
       'Can {name} close the eye on the operated side?',
     ],
     year: [
-      'Is there any swelling, pain or discharge on the operated side, also below the ear or at the jaw?',
+      'Is there any swelling, pain or discharge on the operated side, also below the ear or at the jaw? Write it in the last box: there is no tick for it.',
       'Are face, eye and balance as you would expect them?',
     ],
     stretch: ['Whatever you see of the operated side, each time you see {name}.'],

@@ -113,9 +113,19 @@ describe('a late sign', () => {
 
   it('is heard in words as people say them, and in the red flags', () => {
     expect(heard('There is a hole below the ear, and it weeps.')).toEqual(['draining-tract'])
+    expect(heard('A bump below the ear.')).toEqual(['swelling'])
+    expect(heard('Discharge coming from the old scar, wet and smelly.')).toEqual(['draining-tract'])
+    expect(heard('Un bulto que supura.')).toEqual(['draining-tract', 'swelling'])
     expect(heard('Sore, and SWOLLEN under the ear; cannot yawn.')).toEqual(['swelling', 'ear-pain'])
     expect(heard('Shakes her head.')).toEqual([])
     expect(heard('', ['mouth-will-not-open', 'swelling-under-ear'])).toEqual(['swelling', 'jaw-pain'])
+  })
+
+  it('is any complaint an animal is brought for, where none of them is heard: no list of words is whole', () => {
+    const brought = (text: string) => lateSignsIn({ text, flags: [], isComplaint: true }, lateSignRules)
+    expect(brought('Shakes her head, and something is not right at the old side.')).toEqual(['complaint'])
+    expect(brought('A lump under the ear.')).toEqual(['swelling'])
+    expect(brought(' ')).toEqual([])
   })
 
   it('is not heard in a part of a word, and is asked about also where it is denied', () => {

@@ -33,6 +33,7 @@ const eventOf = {
   swelling: 'swelling',
   'jaw-pain': 'jaw-pain',
   'ear-pain': 'other',
+  complaint: 'other',
 } as const satisfies Record<LateSign, LateEventWhat>
 
 /** What a late event is called by what was heard: the plainest sign. Example: `whatOfSigns(['swelling']) // 'swelling'`. */

@@ -26,19 +26,30 @@ export type LateSignRules = {
 }
 
 /** What was told: free text, the red flags that were answered with yes, and what was chosen as `question:answer`. */
-export type Said = { readonly text: string; readonly flags: readonly RedFlag[]; readonly answers?: readonly string[] }
+export type Said = {
+  readonly text: string
+  readonly flags: readonly RedFlag[]
+  readonly answers?: readonly string[]
+  /** The text is what the animal is brought for. */
+  readonly isComplaint?: boolean
+}
 
 /**
  * The late signs somebody can hear in what was told, plainest first. Words count wherever they stand, also in "no
- * swelling": what is heard is only ever asked about, and a sign that is not asked about is the harm.
+ * swelling": what is heard is only ever asked about, and a sign that is not asked about is the harm. For the same reason a
+ * complaint in which none of them is heard is one of its own.
  *
  * @example lateSignsIn({ text: 'A hole below the ear that weeps.', flags: [] }, rules) // ['draining-tract']
  */
-export function lateSignsIn({ text, flags, answers = [] }: Said, { signs }: LateSignRules): LateSign[] {
+export function lateSignsIn(
+  { text, flags, answers = [], isComplaint = false }: Said,
+  { signs }: LateSignRules,
+): LateSign[] {
   const plain = ` ${plainName(text)} `
-  return lateSigns.filter((sign) => {
+  const heard = lateSigns.filter((sign) => {
     const { words, flags: asFlags, answers: asAnswers } = signs[sign].value
     if (asAnswers.some((one) => answers.includes(one))) return true
     return words.some((word) => plain.includes(` ${plainName(word)} `)) || asFlags.some((flag) => flags.includes(flag))
   })
+  return heard.length === 0 && isComplaint && text.trim() !== '' ? ['complaint'] : heard
 }

@@ -56,7 +56,11 @@ export function isOpen({ answer }: Pick<ToldSign, 'answer'>): boolean {
 
 /** What a first call told: the complaint, and the red flags that were answered with yes. */
 export function saidAtReferral({ complaint, signs }: Pick<BodyOf<'referral'>, 'complaint' | 'signs'>) {
-  return { text: complaint, flags: signs.flatMap(({ sign, answer }) => (answer === 'yes' ? [sign] : [])) }
+  return {
+    text: complaint,
+    flags: signs.flatMap(({ sign, answer }) => (answer === 'yes' ? [sign] : [])),
+    isComplaint: true,
+  }
 }
 
 type Heard = {

@@ -6,12 +6,15 @@ import { entryMaker } from '#core/journal/entries-for-tests.ts'
 import type { Entry } from '#core/journal/entry.ts'
 import type { BodyOf } from '#core/journal/fold.ts'
 import { call as callKind } from '#core/journal/kinds/call.ts'
+import type { ContactRow } from '#core/journal/registers.ts'
 import { answered, operatedEar } from '#core/questionnaire/files-for-tests.ts'
 import { fileOf } from './files-for-tests.ts'
 import { owedOf } from './owed.ts'
 
-const contact = (id: string, kind: 'owner' | 'laboratory') =>
-  [id, { kind, name: id, practice: null, phone: '01632 960201', email: null, address: [] }] as const
+const contact = (id: string, kind: ContactRow['kind']): [string, ContactRow] => [
+  id,
+  { kind, name: id, practice: null, phone: '01632 960201', email: null, address: [] },
+]
 
 function owedBy(entries: readonly Entry[]) {
   const file: CaseFile = {

@@ -146,8 +146,12 @@ function settledByEars(call: FirstCall, offered: readonly OfferedHere[]): Readon
 }
 
 /** What is heard of a late sign in the call so far. Example: `saidInCall(call).flags // ['swelling-under-ear']`. */
-export function saidInCall({ complaint, signs }: FirstCall): { readonly text: string; readonly flags: RedFlag[] } {
-  return { text: complaint, flags: redFlags.filter((sign) => signs[sign] === 'yes') }
+export function saidInCall({ complaint, signs }: FirstCall) {
+  return {
+    text: complaint,
+    flags: redFlags.filter((sign): sign is RedFlag => signs[sign] === 'yes'),
+    isComplaint: true,
+  }
 }
 
 /** Who the animal of the call is, for looking among the operated ears of all files; null while nothing tells it apart. */

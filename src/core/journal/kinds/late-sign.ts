@@ -14,7 +14,7 @@ const stream = z
  */
 export const lateSign = defineKind({
   name: 'late-sign',
-  version: 1,
+  version: 2,
   subjects: ['animal'],
   body: z
     .strictObject({
@@ -31,6 +31,8 @@ export const lateSign = defineKind({
       path: ['chosen'],
       message: 'must name the ear when it belongs to one, and none otherwise',
     }),
+  /** Version 1 had no word for a complaint in which none of the known signs is heard. */
+  upcasts: { 1: (older) => older },
   naturalKey: ({ told }) => told,
   example: {
     told: '0190a7c2-0000-7000-8000-000000000002',

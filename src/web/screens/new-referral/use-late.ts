@@ -14,14 +14,14 @@ export function useLate(call: FirstCall, same: string | null, zone: string): Lat
   const about = useDeferredValue(JSON.stringify(wantedOf(call, same, zone)))
   const wanted = JSON.parse(about) as ReturnType<typeof wantedOf>
   const ears = useIndexEars(wanted.ask)
-  return { signs: wanted.signs, ears: withoutOthers(ears, call), today: wanted.today }
+  return { signs: wanted.signs, ears: toOffer(ears, wanted.signs, call), today: wanted.today }
 }
 
 /** The same once more, for what was typed in the last moment before the call is kept. */
 export async function lookAgain(call: FirstCall, same: string | null, zone: string): Promise<LateHere> {
   const { ask, signs, today } = wantedOf(call, same, zone)
   const ears: IndexEars = ask === null ? { kind: 'nothing' } : await lookFor(ask)
-  return { signs, today, ears: withoutOthers(ears, call) }
+  return { signs, today, ears: toOffer(ears, signs, call) }
 }
 
 function wantedOf(call: FirstCall, same: string | null, zone: string) {
@@ -32,8 +32,13 @@ function wantedOf(call: FirstCall, same: string | null, zone: string) {
   return { signs, today, ask }
 }
 
-/** The ears of a file that the person said is another animal are not offered. */
-function withoutOthers(ears: IndexEars, call: FirstCall): IndexEars {
+/**
+ * The ears of a file that the person said is another animal are not offered. That nobody could look is said where a late sign
+ * was heard, and not at every complaint that is written without the server.
+ */
+function toOffer(ears: IndexEars, signs: readonly LateSign[], call: FirstCall): IndexEars {
+  const isHeard = signs.some((sign) => sign !== 'complaint')
+  if (ears.kind === 'away' && !isHeard) return { kind: 'nothing' }
   if (ears.kind !== 'found') return ears
   return { ...ears, ears: ears.ears.filter(({ stream }) => call.matches[stream]?.answer !== 'another') }
 }
