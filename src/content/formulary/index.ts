@@ -38,6 +38,7 @@ import { deracoxib } from './deracoxib.ts'
 import { dexamethasone } from './dexamethasone.ts'
 import { dexmedetomidine } from './dexmedetomidine.ts'
 import { diazepam } from './diazepam.ts'
+import { diclofenac } from './diclofenac.ts'
 import { dobutamine } from './dobutamine.ts'
 import { docusate } from './docusate.ts'
 import { dopamine } from './dopamine.ts'
@@ -65,6 +66,7 @@ import { hydrogenPeroxide } from './hydrogen-peroxide.ts'
 import { hydromorphone } from './hydromorphone.ts'
 import { hydroxyethylStarch } from './hydroxyethyl-starch.ts'
 import { hypertonicSaline } from './hypertonic-saline.ts'
+import { ibuprofen } from './ibuprofen.ts'
 import { imidaclopridMoxidectin } from './imidacloprid-moxidectin.ts'
 import { isoflurane } from './isoflurane.ts'
 import { ketamine } from './ketamine.ts'
@@ -88,6 +90,7 @@ import { minocycline } from './minocycline.ts'
 import { mometasone } from './mometasone.ts'
 import { morphine } from './morphine.ts'
 import { naloxone } from './naloxone.ts'
+import { naproxen } from './naproxen.ts'
 import { neomycin } from './neomycin.ts'
 import { norepinephrine } from './norepinephrine.ts'
 import { omeprazole } from './omeprazole.ts'
@@ -98,6 +101,7 @@ import { paracetamol } from './paracetamol.ts'
 import { paraffinEyeOintment } from './paraffin-eye-ointment.ts'
 import { permethrin } from './permethrin.ts'
 import { phenylephrine } from './phenylephrine.ts'
+import { piroxicam } from './piroxicam.ts'
 import { polymyxinB } from './polymyxin-b.ts'
 import { potassiumChloride } from './potassium-chloride.ts'
 import { povidoneIodine } from './povidone-iodine.ts'
@@ -166,6 +170,7 @@ export const formulary = [
   dexamethasone,
   dexmedetomidine,
   diazepam,
+  diclofenac,
   dobutamine,
   docusate,
   dopamine,
@@ -193,6 +198,7 @@ export const formulary = [
   hydromorphone,
   hydroxyethylStarch,
   hypertonicSaline,
+  ibuprofen,
   imidaclopridMoxidectin,
   isoflurane,
   ketamine,
@@ -216,6 +222,7 @@ export const formulary = [
   mometasone,
   morphine,
   naloxone,
+  naproxen,
   neomycin,
   norepinephrine,
   omeprazole,
@@ -226,6 +233,7 @@ export const formulary = [
   paraffinEyeOintment,
   permethrin,
   phenylephrine,
+  piroxicam,
   polymyxinB,
   potassiumChloride,
   povidoneIodine,

@@ -12,6 +12,7 @@ import { drip } from './drip.ts'
 import { drugPairs } from './drug-pairs.ts'
 import { earRules } from './ear-rules.ts'
 import { fluids } from './fluids.ts'
+import { homeRules } from './home-rules.ts'
 import { infusions } from './infusions.ts'
 import { labelTables } from './label-tables.ts'
 import { mixing } from './mixing.ts'
@@ -178,4 +179,5 @@ export const dosingRules: DosingRules = {
   fluids,
   drip,
   labelTables,
+  home: homeRules,
 }

@@ -24,6 +24,7 @@ import { emergencyNoPulse } from './emergency-no-pulse.ts'
 import { emergencySlowRhythm } from './emergency-slow-rhythm.ts'
 import { emergencyUndo } from './emergency-undo.ts'
 import { fluids } from './fluids.ts'
+import { homeRules } from './home-rules.ts'
 import { infusions } from './infusions.ts'
 import { labelBands } from './label-bands.ts'
 import { labelTables } from './label-tables.ts'
@@ -62,6 +63,7 @@ export const protocols = [
   emergencySlowRhythm,
   emergencyUndo,
   fluids,
+  homeRules,
   infusions,
   labelBands,
   labelTables,

@@ -88,6 +88,42 @@ export const doseFindingWords = {
   'same-drug-twice-over-maximum':
     '{drug} is here more than once for {use}: also {others}; together {sum}, over the most for one dose ({most}). Leave one out, plan less, or give the reason.',
   'home-too-often': '{drug} is written for {times} times a day at home; it is given {interval}. Take times out.',
+  'home-not-checked':
+    '{drug}: not checked. Nobody here knows this medicine: dose, limit, species and the other medicines beside it were not looked at. Look it up, and confirm that it is meant.',
+  'home-not-checked-named':
+    '{drug} is not in the formulary by that name; its words name {named}. As {named} it was held against the species and the other medicines; whether it holds anything else was not looked at. Choose the drug from the list, or confirm.',
+  'home-not-checked-eye':
+    '{drug}: not checked. The formulary has no row for it in an eye of a {species}. Take another medicine, or confirm that it is meant.',
+  'home-dose-not-checked':
+    '{drug}: its dose was not checked, because its strength is not written in mg. Write the strength, or confirm.',
+  'home-tablet-part':
+    '{each} tablet of {drug}: a tablet of this strength is given in {parts}. Write an amount that can be cut, or take another strength or a liquid.',
+  'home-side-other':
+    '{drug} is for the {side} {part}. The operation was on the {operated}, and no entry finds anything wrong with the {side} {part}. Change the side, or confirm that the {side} {part} is meant.',
+  'home-eye-other':
+    '{drug} is for the {side} eye, and no entry finds anything wrong with that eye. The {other} eye blinks {blink}. Change the side, or confirm that the {side} eye is meant.',
+  'home-side-missing': '{drug} does not say for which {part}. Write LEFT or RIGHT; for both write it twice.',
+  'home-eye-nothing':
+    'The {side} eye did not blink when last seen, and no medicine for it goes home. Gel is asked for every {gel} hours while awake, and ointment for the night. Write it, or confirm that none is meant.',
+  'home-eye-less':
+    'The {side} eye did not blink when last seen. At home it gets {plan}; asked for is gel every {gel} hours while awake (or ointment every {ointment} hours), and ointment for the night. Write more clock times or an ointment for the night, or confirm that less is meant.',
+  'home-first-before-operation':
+    '“First day at home” of {drug} is {first}, before the operation of {operated}. It went home on {home}: write the first day from then on.',
+  'home-first-before-home':
+    '“First day at home” of {drug} is {first}, before going home on {home}. Write the first day from then on.',
+  'home-first-late':
+    '“First day at home” of {drug} is {first}, more than {days} days after the entry of {sent} that sends it home. Correct the day or the year, or confirm that nothing is given until then.',
+  'home-stop-before-home':
+    '“Given no more from (day)” of {drug} is {day}, before going home on {home}. Write a day after that.',
+  'home-stop-far':
+    '“Given no more from (day)” of {drug} is {day}, more than {months} months after going home on {home}. Correct the year.',
+  'home-collar-before': '“Collar until” is {day}, before going home on {home}. Write a day after that.',
+  'home-collar-far':
+    '“Collar until” is {day}, more than {months} months after going home on {home}. Correct the year, or confirm.',
+  'home-visit-before':
+    '“Next visit” is {day}, before going home on {home}. Write a day after that, or leave it empty when none is agreed.',
+  'home-visit-far':
+    '“Next visit” is {day}, more than {months} months after going home on {home}. Correct the year, or confirm.',
   'weight-unknown': 'The weight is not known. Weigh the animal; an estimate must be marked as one.',
   'weight-impossible':
     '{weight} is not a weight of a {species} (possible here: {low} to {high}). Weigh again; a second person may stand for it with a reason.',

@@ -1,7 +1,7 @@
 import { Temporal } from 'temporal-polyfill'
 import type { z } from 'zod'
 import { type DoseRow, type Drug, drugById } from '#core/formulary/drug.ts'
-import { type HomeCourse, homePlanOf } from '#core/home/home-plan.ts'
+import { type HomeCourse, type HomePlan, homePlanOf } from '#core/home/home-plan.ts'
 import { medicineTimes, stretchesOf } from '#core/home/medicine-times.ts'
 import type { Case } from '#core/journal/fold.ts'
 import type { homeMedicine } from '#core/journal/kinds/discharge.ts'
@@ -9,32 +9,97 @@ import { fromStored } from '#core/journal/stored.ts'
 import { wallTime } from '#core/time/wall-times.ts'
 import { convert, Decimal, Quantity } from '#core/units/quantity.ts'
 import { doseLines } from './dose-lines.ts'
-import { type DoseFinding, found } from './findings.ts'
+import { type DoseFinding, found, isBlock } from './findings.ts'
 import { aboutThePlan, mostLikely, wordsOf } from './flag-given.ts'
 import { dosedAnimalOf, givenOf } from './from-journal.ts'
+import { confirmedHome } from './home-confirmed.ts'
+import { judgeDays, judgeFirstDay } from './home-days.ts'
+import { judgeEyes } from './home-eye.ts'
+import { judgeKnown } from './home-known.ts'
+import { drugOfHome } from './home-names.ts'
+import { judgeSide } from './home-side.ts'
 import type { DosedAnimal, DosingKnowledge, Given, PlannedLine } from './request.ts'
 import { leanWeight, usesLeanWeight } from './weight.ts'
 
 type HomeMedicine = z.infer<typeof homeMedicine>
 
+/** What was found about the page for home, and which of its medicines it is about; null for its other answers. */
+export type HomeFinding = { readonly finding: DoseFinding; readonly course: HomeCourse | null }
+
 /**
- * What a check has against the medicines that an animal goes home with: too much each time or in a day, too often,
- * forbidden in this species, an NSAID beside a steroid. Writing the discharge down is never refused; the page for the
- * owner says that it must not be handed out yet.
+ * What a check has against the page that an animal goes home with: too much each time or in a day, too often, forbidden
+ * in this species, an NSAID beside a steroid, the wrong eye, a day that cannot be meant, and what nobody could check.
+ * Writing the discharge down is never refused; the page for the owner says that it must not be handed out yet. What a
+ * person confirmed is left out.
  *
  * @example flagsOfHome(theCase, 'Europe/London', knowledge).map(({ code }) => code)
  */
 export function flagsOfHome(theCase: Case, zone: string, knowledge: DosingKnowledge): readonly DoseFinding[] {
   const plan = homePlanOf(theCase)
-  const since = plan && (plan.changes.at(-1)?.at ?? plan.discharge.at)
-  const animal = since === null ? undefined : dosedAnimalOf(theCase, since)
-  if (!plan || !animal) return []
+  return plan ? onceEach(openOfHome(theCase, plan, zone, knowledge)) : []
+}
+
+/** The findings that still wait for a person, each with its medicine. */
+export function openOfHome(
+  theCase: Case,
+  plan: HomePlan,
+  zone: string,
+  knowledge: DosingKnowledge,
+): readonly HomeFinding[] {
+  const all = findingsOfHome(theCase, plan, zone, knowledge)
+  const isConfirmed = confirmedHome(theCase, plan, onceEach(all)) !== null
+  return isConfirmed ? all.filter(({ finding }) => isBlock(finding)) : all
+}
+
+/** Two steps may be against the same rule in the same words; it is said once. */
+export function onceEach(findings: readonly HomeFinding[]): readonly DoseFinding[] {
+  return [...new Map(findings.map(({ finding }) => [JSON.stringify(finding), finding])).values()]
+}
+
+/**
+ * Everything that is found about a page for home, whether or not somebody confirmed it; also of one that is still being
+ * written.
+ *
+ * @example findingsOfHome(theCase, homePlanWith(theCase, draft), zone, knowledge).map(({ finding }) => finding.code)
+ */
+export function findingsOfHome(
+  theCase: Case,
+  plan: HomePlan,
+  zone: string,
+  knowledge: DosingKnowledge,
+): readonly HomeFinding[] {
+  const { rules } = knowledge
+  const animal = dosedAnimalOf(theCase, plan.changes.at(-1)?.at ?? plan.discharge.at)
+  if (!animal) return []
+  const given = plan.courses.filter(({ until }) => until === null)
+  const ofCourse = given.flatMap((course) =>
+    [
+      ...judgeSide(course, theCase, rules),
+      ...judgeKnown(course, animal, knowledge),
+      ...judgeFirstDay(course, plan, theCase, zone, rules),
+    ].map((finding) => ({ finding, course })),
+  )
+  const ofPage = [...judgeDays(plan, zone, rules), ...judgeEyes(plan, theCase, rules)]
+  return [
+    ...judgeSwallowed(theCase, plan, animal, zone, knowledge),
+    ...ofCourse,
+    ...ofPage.map((finding) => ({ finding, course: null })),
+  ]
+}
+
+function judgeSwallowed(
+  theCase: Case,
+  plan: HomePlan,
+  animal: DosedAnimal,
+  zone: string,
+  knowledge: DosingKnowledge,
+): HomeFinding[] {
   const courses = plan.courses.filter(({ form }) => form === 'tablet' || form === 'liquid')
   const swallowed = courses.filter(({ until }) => until === null)
   const stopped = courses.flatMap((course) => lastOf(course, zone))
   // Each step of a dose that is brought down is judged by itself, beside the other medicines: never beside its own steps.
   const stretches = swallowed.flatMap((course, place) => stretchesOf(course).map((medicine) => ({ medicine, place })))
-  const flags = stretches.flatMap(({ medicine, place }) => {
+  return stretches.flatMap(({ medicine, place }) => {
     const beside = swallowed.with(place, medicine)
     const lines = beside.flatMap((other, index) => lineOf(other, String(index), animal, knowledge) ?? [])
     const at = Temporal.Instant.from(wallTime(medicine.firstDay, medicine.firstTime, zone).at)
@@ -48,10 +113,9 @@ export function flagsOfHome(theCase: Case, zone: string, knowledge: DosingKnowle
         !notOfHome.has(code) &&
         !(code === 'over-single-maximum' && isOnOtherLabel(medicine, own, animal, knowledge)),
     )
-    return [...judged, ...tooOften(medicine, own, animal, knowledge)]
+    const findings = [...judged, ...tooOften(medicine, own, animal, knowledge)]
+    return findings.map((finding) => ({ finding, course: swallowed[place] ?? null }))
   })
-  // Two steps may be against the same rule in the same words; it is said once.
-  return [...new Map(flags.map((flag) => [JSON.stringify(flag), flag])).values()]
 }
 
 /** What was stopped is still in the animal for a while: its last dose counts as given. */
@@ -71,7 +135,7 @@ function lineOf(
   animal: DosedAnimal,
   knowledge: DosingKnowledge,
 ): PlannedLine | undefined {
-  const drug = drugById(knowledge.drugs, medicine.drug)
+  const drug = drugOfHome(knowledge.drugs, medicine)?.drug
   if (!drug) return undefined
   const rows = rowsByMouth(drug, animal, medicine)
   const perWeight = massOf(medicine)?.value

@@ -253,4 +253,15 @@ export type DosingRules = {
   readonly fluids: FluidRules
   readonly drip: DripRules
   readonly labelTables: readonly LabelTable[]
+  readonly home: HomeRules
+}
+
+/** What is asked about where an animal goes home. */
+export type HomeRules = {
+  /** A first dose more than this many days after the entry that sends it home is asked about. */
+  readonly firstDoseWithin: Sourced<{ readonly days: number }>
+  /** A day further off than this after going home is taken for a slip of the year. */
+  readonly farthest: Sourced<{ readonly months: number }>
+  /** How far apart an eye that does not blink is kept wet while awake, by what is used; for the night it gets ointment. */
+  readonly eyeWithoutBlink: Readonly<Record<'eye-gel' | 'eye-ointment', Sourced<readonly [from: number, until: number]>>>
 }

@@ -1,6 +1,8 @@
 import { compareText } from '#core/journal/compare-text.ts'
 import type { BodyOf, Case, Line } from '#core/journal/fold.ts'
 import { olderVersions } from '#core/journal/older-versions.ts'
+import { operationsOf } from '#core/owed/operations.ts'
+import { lastBlinkOf } from './last-blink.ts'
 import type { HomeMedicine } from './medicine-times.ts'
 
 type Change = Line<BodyOf<'medicine-change'>>
@@ -12,6 +14,8 @@ export type HomeCourse = HomeMedicine & {
   readonly until: { readonly day: string; readonly time: string } | null
   /** The entry that sent it home. */
   readonly entry: string
+  /** Of a medicine for an eye that nobody has seen blink well: its last planned dose is not its end. */
+  readonly untilSaid: boolean
 }
 
 export type HomePlan = {
@@ -43,11 +47,45 @@ export function homePlansOf(theCase: Case): HomePlan[] {
   return stays.map(({ discharge, since }, place) => {
     const until = stays[place + 1]?.since
     const isOfStay = ({ at }: Change) => at >= since && (until === undefined || at < until)
-    return planOf(discharge, theCase.live('medicine-change').filter(isOfStay))
+    return planOf(theCase, discharge, theCase.live('medicine-change').filter(isOfStay))
   })
 }
 
-function planOf(discharge: HomePlan['discharge'], changes: readonly Change[]): HomePlan {
+/** An entry of going home that is still being written, or corrected: which one, and when it is to count. */
+export type HomeDraft = {
+  readonly body: BodyOf<'discharge'> | BodyOf<'medicine-change'>
+  readonly happenedAt: Line['header']['happenedAt']
+  /** The entry it takes the place of; null for a new one. */
+  readonly corrects: string | null
+}
+
+/**
+ * What would be given at home if this entry were kept; null for a change where no animal went home.
+ *
+ * @example homePlanWith(theCase, { body, happenedAt, corrects: null })?.courses.length
+ */
+export function homePlanWith(theCase: Case, { body, happenedAt, corrects }: HomeDraft): HomePlan | null {
+  const plan = homePlanOf(theCase)
+  const header = { id: corrects ?? 'being-written', happenedAt }
+  const line = { header, body, at: happenedAt.at } as unknown
+  if ('medicines' in body) {
+    const isCorrection = corrects !== null && corrects === plan?.discharge.header.id
+    return planOf(theCase, line as HomePlan['discharge'], isCorrection ? plan.changes : [])
+  }
+  if (!plan) return null
+  const changes = plan.changes.filter(({ header: { id } }) => id !== corrects)
+  return planOf(theCase, plan.discharge, [...changes, line as Change])
+}
+
+function planOf(theCase: Case, discharge: HomePlan['discharge'], changes: readonly Change[]): HomePlan {
+  const operated = new Set(operationsOf({ theCase }).flatMap(({ side, done }) => (done ? [side] : [])))
+  const isUntilSaid = ({ form, side }: HomeMedicine): boolean => {
+    if (side === null || (form !== 'eye-gel' && form !== 'eye-ointment')) return false
+    const blink = lastBlinkOf(theCase, side)
+    return blink === 'not-recorded' ? operated.has(side) : blink !== 'normal'
+  }
+  const sentHome = (medicines: readonly HomeMedicine[], entry: string): HomeCourse[] =>
+    medicines.map((medicine) => ({ ...medicine, until: null, entry, untilSaid: isUntilSaid(medicine) }))
   let courses: readonly HomeCourse[] = sentHome(discharge.body.medicines, discharge.header.id)
   const unmatched: { stop: StoppedMedicine; change: Change }[] = []
   for (const change of changes) {
@@ -65,10 +103,6 @@ function wentHomeAt(theCase: Case, discharge: Line<BodyOf<'discharge'>>): string
   const chain = [discharge.header.id, ...olderVersions(discharge.header.id, theCase)]
   const moments = chain.flatMap((id) => theCase.line(id)?.at ?? [])
   return moments.sort()[0] ?? discharge.at
-}
-
-function sentHome(medicines: readonly HomeMedicine[], entry: string): HomeCourse[] {
-  return medicines.map((medicine) => ({ ...medicine, until: null, entry }))
 }
 
 /** By substance and side; a substance that nobody has settled is known by its name on the box. */

@@ -8,6 +8,8 @@ export type HomeMedicine = BodyOf<'discharge'>['medicines'][number]
 /** A medicine that may have been stopped: from this moment on the wall clock it is given no more. */
 export type TimedMedicine = HomeMedicine & {
   readonly until?: { readonly day: string; readonly time: string } | null
+  /** Its last planned dose is not its end: it goes on until somebody here says so. */
+  readonly untilSaid?: boolean
 }
 
 /**
