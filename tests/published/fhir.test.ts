@@ -372,6 +372,35 @@ test('After a death the animal has its day, medicines are stopped and nothing is
   expect(breaches(now)).toEqual([])
 })
 
+/** What one medicine of the worked discharge becomes, with some of its answers replaced. */
+function homeRequest(wanted: Partial<BodyOf<'discharge'>['medicines'][number]>, species: 'dog' | 'cat' = 'dog'): Json {
+  const entries = exampleEntries().map((entry) => {
+    const body = entry.body as Json
+    if (entry.kind === 'identity') return { ...entry, body: { ...body, species } }
+    if (entry.kind !== 'discharge') return entry
+    return { ...entry, body: { ...body, medicines: [{ ...body.medicines[0], ...wanted }] } }
+  })
+  const now = read(entries, '2026-02-13T07:00:00.000Z')
+  expect(breaches(now)).toEqual([])
+  return of('MedicationRequest', now)[0]
+}
+
+// hl7.org/fhir/R4/valueset-medicationrequest-status.html: on-hold, "actions ... are to be temporarily halted".
+test('A medicine for which the page for home is held is on hold with the reason, and one that is not is active', () => {
+  const each = { strength: { value: '500', unit: 'mg/{tablet}' }, each: '0.25' } as const
+  const held = homeRequest({ drug: 'paracetamol', label: 'Paracetamol', ...each }, 'cat')
+  expect(held.status).toBe('on-hold')
+  expect(held.statusReason.text).toMatch(/paracetamol/i)
+  expect(homeRequest({})).toMatchObject({ status: 'active' })
+  expect(homeRequest({}).statusReason).toBeUndefined()
+})
+
+test('What goes into an eye says nothing of food', () => {
+  const gel = { drug: 'carbomer', label: 'Gel', form: 'eye-gel', side: 'LEFT', strength: null } as const
+  expect(homeRequest(gel).dosageInstruction[0].additionalInstruction ?? []).toEqual([])
+  expect(homeRequest({}).dosageInstruction[0].additionalInstruction).toHaveLength(1)
+})
+
 test('A home medicine keeps its clock times on both sides of a clock change', () => {
   const [, twice] = of('MedicationRequest', read(exampleEntries()))
   const [{ timing, doseAndRate }] = twice.dosageInstruction

@@ -241,6 +241,74 @@ describe('a visit that moves', () => {
   })
 })
 
+describe('visits that fall together', () => {
+  const days = (text: string) => {
+    const found = read(text).events.filter(({ startDate, summary }) => startDate.isDate && summary.endsWith('visit'))
+    return found.map((event) => ({
+      uid: event.uid,
+      status: property(event, 'status'),
+      sequence: Number(property(event, 'sequence')),
+      summary: event.summary,
+      from: event.startDate.toString(),
+      after: event.endDate.toString(),
+    }))
+  }
+  const standing = (text: string) => days(text).filter(({ status }) => status !== 'CANCELLED')
+
+  it('stand once: no two of them share a day, and each that stood by itself is cancelled under its UID', () => {
+    const make = entryMaker()
+    const text = write([...course(make), goesHome(make)])
+    const sorted = standing(text).sort((a, b) => (a.from < b.from ? -1 : 1))
+    expect(sorted.length).toBeGreaterThan(2)
+    for (const [index, next] of sorted.slice(1).entries()) expect(next.from >= (sorted[index]?.after ?? '')).toBe(true)
+    expect(days(text).some(({ status }) => status === 'CANCELLED')).toBe(true)
+    expect(new Set(days(text).map(({ uid }) => uid)).size).toBe(days(text).length)
+  })
+
+  it('are tentative and ask to be booked until a day is agreed', () => {
+    const make = entryMaker()
+    const entries = course(make)
+    const open = standing(write([...entries, goesHome(make)]))
+    expect(open.every(({ status, summary }) => status === 'TENTATIVE' && summary.endsWith('book a visit'))).toBe(true)
+    const home = goesHome(make)
+    const agreed = { ...home, body: { ...(home.body as object), nextVisit: '2026-03-16' } } as Entry
+    const booked = standing(write([...entries, agreed])).filter(({ status }) => status === 'CONFIRMED')
+    expect(booked.map(({ from }) => from)).toEqual(['2026-03-16'])
+    expect(booked[0]?.summary.endsWith('book a visit')).toBe(false)
+  })
+
+  it('when one was done and the other is still owed, the other comes back with a higher SEQUENCE', () => {
+    const make = entryMaker()
+    const entries = [...course(make), goesHome(make)]
+    const stitches = make({
+      kind: 'check',
+      subject: { kind: 'ear', animal: 'animal-1', side: 'LEFT' },
+      at: '2026-03-16T09:00:00.000Z',
+      body: {
+        seenBy: 'us',
+        wound: 'closed',
+        woundNeeded: 'nothing',
+        sutures: 'out',
+        blink: 'not-assessed',
+        lipOrEarDroop: 'not-assessed',
+        possibleBlockEffect: false,
+        horner: 'not-assessed',
+        headTilt: 'not-assessed',
+        tearTest: null,
+        fluorescein: 'not-assessed',
+        painful: 'no',
+        text: null,
+      },
+    })
+    const before = days(write(entries))
+    const after = days(write([...entries, stitches]))
+    for (const { uid, status, sequence } of after) {
+      const then = before.find((event) => event.uid === uid)
+      if (then && then.status !== status) expect(sequence).toBeGreaterThan(then.sequence)
+    }
+  })
+})
+
 describe('after a death', () => {
   it('everything is cancelled under its old UID with a higher SEQUENCE, and comes back when the entry is withdrawn', () => {
     const make = entryMaker()
@@ -259,7 +327,10 @@ describe('after a death', () => {
       expect(sequence(after, uid)).toBeGreaterThan(sequence(before, uid))
       expect(sequence(again, uid)).toBeGreaterThan(sequence(after, uid))
     }
-    expect(again.filter((event) => property(event, 'status') === 'CONFIRMED').length).toBeGreaterThan(8)
+    const standing = (events: readonly ICAL.Event[]) =>
+      uids(events.filter((event) => property(event, 'status') !== 'CANCELLED'))
+    expect(standing(again)).toEqual(standing(before))
+    expect(standing(again).length).toBeGreaterThan(5)
   })
 
   it('a medicine that a corrected discharge no longer has is cancelled, not forgotten', () => {

@@ -9,7 +9,7 @@ export const secondCheck = {
   amendable: true,
   sections: [{ id: 'check', fields: ['of', 'verdict', 'text', 'plan'] }],
   fields: {
-    of: { entries: ['planned-line', 'count', 'drug-given', 'emergency-declared'] },
+    of: { entries: ['planned-line', 'count', 'drug-given', 'emergency-declared', 'discharge', 'medicine-change'] },
     plan: { control: 'carried', blank: 'optional' },
   },
 } as const satisfies FormArrangement

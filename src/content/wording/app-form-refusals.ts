@@ -23,6 +23,10 @@ export const formRefusals = {
   'row-unanswered': 'Answer this one too.',
   'unit-open': 'Choose first what is measured; the unit follows from it.',
   'not-drawn': 'Draw on the plate first.',
+  'step-too-early':
+    'This step begins on {given}, and the one before it on {day}. Type a day after {day}, or take the step out.',
+  'step-too-late':
+    'This step begins on {given}, after the last day of the medicine, {day}. Type a day up to {day}, or write more days for the medicine.',
   'does-not-fit': '“{given}” does not fit here. Answer it again.',
   'quantity-empty': 'Type a number with its unit: {wanted}.',
   'quantity-strange-character':

@@ -4,6 +4,7 @@ export const homeNowInEnglish = {
   none: 'No medicine is given at home any more.',
   line: '{medicine}: {each} at {times}, until {last}; {total} in all.',
   begins: '{medicine}: {each} at {times}, from {first} until {last}; {total} in all.',
+  untilSaid: '{medicine}: {each} at {times}, from {first} until the eye is seen to blink well; reminders end {last}.',
   everySecondDay: 'every second day, {times}',
   over: 'Over or stopped',
   ended: '{medicine}: last dose {last}.',

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { formulary } from '#content/formulary/index.ts'
 import { dosingRules } from '#content/protocols/dosing-rules.ts'
 import type { Species } from '#core/animal/species.ts'
+import type { Json } from '#core/journal/canonical.ts'
 import { entryMaker } from '#core/journal/entries-for-tests.ts'
 import { type BodyOf, fold } from '#core/journal/fold.ts'
 import { moss } from '#demo/cat.ts'
@@ -26,7 +27,10 @@ function codes(species: Species, kg: string, medicines: readonly Partial<Medicin
   const theCase = fold([
     { ...identity, body: { ...(identity.body as object), species, born: null } },
     make({ kind: 'weight', body: { weight: { value: kg, unit: 'kg' }, typed: null, how: 'scale', bodyCondition: 5 } }),
-    { ...discharge, body: { ...(discharge.body as object), medicines: written } },
+    {
+      ...discharge,
+      body: { ...body, medicines: written, collarUntil: '2026-03-14', nextVisit: null } as unknown as Json,
+    },
   ])
   return flagsOfHome(theCase, 'Europe/London', knowledge).map(({ code }) => code)
 }

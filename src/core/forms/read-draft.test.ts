@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { forms } from '#content/forms/index.ts'
 import { fingerprintOf } from '#core/agreement/fingerprint.ts'
 import { type BodyOf, type KindName, kindNamed } from '#core/journal/fold.ts'
+import { discharge as dischargeKind } from '#core/journal/kinds/discharge.ts'
 import { type Draft, withDraftAt } from './draft.ts'
 import { draftOf } from './draft-of.ts'
 import { emptyDraft } from './empty-draft.ts'
@@ -139,6 +140,22 @@ describe('a draft', () => {
     expect(refusalsAfter('note', 'text', 'x'.repeat(10_001))).toEqual(['text: too-long'])
     expect(refusalsAfter('weight', 'bodyCondition', '10')).toEqual(['bodyCondition: does-not-fit'])
     expect(refusalsAfter('count', 'items.0.found', '-1')).toEqual(['items.0.found: not-a-whole-number'])
+  })
+
+  it('says of a step of a medicine that begins on a day it cannot begin on which day would be right', () => {
+    const step = (fromDay: string) => {
+      const [one] = dischargeKind.example.medicines
+      const steps = [{ fromDay, each: '0.5', times: ['08:00'], onDays: 'every-day' as const }]
+      const body = { ...dischargeKind.example, medicines: [{ ...one, steps }] } as BodyOf<'discharge'>
+      const read = readDraft(formFor('discharge'), draftOf(formFor('discharge'), body, place), place)
+      return read.kind === 'refusal' ? read.refusal : []
+    }
+    const path = 'medicines.0.steps.0.fromDay'
+    expect(step('2026-02-15')).toEqual([])
+    expect(step('2026-12-12')).toMatchObject([
+      { path, because: 'step-too-late', about: { given: '12 December 2026', day: '18 February 2026' } },
+    ])
+    expect(step('2026-02-12')).toMatchObject([{ path, because: 'step-too-early', about: { day: '12 February 2026' } }])
   })
 
   it('marks a changed plan anew and leaves the mark of an unchanged one as it is on file', () => {

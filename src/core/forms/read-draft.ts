@@ -1,6 +1,7 @@
 import type { Json } from '#core/journal/canonical.ts'
 import { type BodyOf, type KindName, kindNamed } from '#core/journal/fold.ts'
 import { answer, type Outcome, refuse } from '#core/outcome/outcome.ts'
+import { sayStoredDay } from '#core/time/calendar-day.ts'
 import type { Draft } from './draft.ts'
 import type { Form } from './form.ts'
 import { readGroup } from './read-field.ts'
@@ -26,7 +27,7 @@ export function readDraft<Name extends KindName>(
   const issues = parsed?.error.issues ?? []
   return refuse(
     inOrder(
-      issues.map(({ path }) => doesNotFit(path.map(String), read)),
+      issues.map((issue) => doesNotFit(issue.path.map(String), read, 'params' in issue ? issue.params : undefined)),
       form,
     ),
   )
@@ -49,10 +50,19 @@ export function stillRefused(
 }
 
 /** A schema may refuse a part of what one field makes (the value of a quantity); the field is what a person can change. */
-function doesNotFit(steps: readonly string[], body: Json): FieldRefusal {
+function doesNotFit(
+  steps: readonly string[],
+  body: Json,
+  params: Readonly<Record<string, unknown>> = {},
+): FieldRefusal {
   const at = steps.filter((step) => !/^\d+$/.test(step)).join('.')
   const given = steps.reduce<unknown>((part, step) => (part as Record<string, unknown> | undefined)?.[step], body)
-  return { path: steps.join('.'), at, because: 'does-not-fit', about: { given: String(given ?? '') } }
+  const { because, day } = params
+  const path = steps.join('.')
+  // What a schema knows of days it says itself: why a step does not fit is no riddle for whoever typed it.
+  if ((because === 'step-too-early' || because === 'step-too-late') && typeof day === 'string')
+    return { path, at, because, about: { given: sayStoredDay(String(given)), day: sayStoredDay(day) } }
+  return { path, at, because: 'does-not-fit', about: { given: String(given ?? '') } }
 }
 
 /** In the order in which the form asks, so that the first sentence belongs to the first field. */

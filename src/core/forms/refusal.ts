@@ -23,6 +23,8 @@ export type FormRefusalCode =
   | 'unit-open'
   | 'not-drawn'
   | 'does-not-fit'
+  | 'step-too-early'
+  | 'step-too-late'
   | `quantity-${TypedRefusalCode}`
 
 export type FieldRefusal = {

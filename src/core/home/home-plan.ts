@@ -2,6 +2,7 @@ import { compareText } from '#core/journal/compare-text.ts'
 import type { BodyOf, Case, Line } from '#core/journal/fold.ts'
 import { olderVersions } from '#core/journal/older-versions.ts'
 import { operationsOf } from '#core/owed/operations.ts'
+import { dayOf } from '#core/time/calendar-day.ts'
 import { lastBlinkOf } from './last-blink.ts'
 import type { HomeMedicine } from './medicine-times.ts'
 
@@ -16,6 +17,8 @@ export type HomeCourse = HomeMedicine & {
   readonly entry: string
   /** Of a medicine for an eye that nobody has seen blink well: its last planned dose is not its end. */
   readonly untilSaid: boolean
+  /** The day of that entry, where it was written. */
+  readonly sentOn: string
 }
 
 export type HomePlan = {
@@ -84,16 +87,18 @@ function planOf(theCase: Case, discharge: HomePlan['discharge'], changes: readon
     const blink = lastBlinkOf(theCase, side)
     return blink === 'not-recorded' ? operated.has(side) : blink !== 'normal'
   }
-  const sentHome = (medicines: readonly HomeMedicine[], entry: string): HomeCourse[] =>
-    medicines.map((medicine) => ({ ...medicine, until: null, entry, untilSaid: isUntilSaid(medicine) }))
-  let courses: readonly HomeCourse[] = sentHome(discharge.body.medicines, discharge.header.id)
+  const sentHome = (medicines: readonly HomeMedicine[], { header }: Pick<Line, 'header'>): HomeCourse[] => {
+    const rest = { until: null, entry: header.id, sentOn: dayOf(header.happenedAt) }
+    return medicines.map((medicine) => ({ ...medicine, ...rest, untilSaid: isUntilSaid(medicine) }))
+  }
+  let courses: readonly HomeCourse[] = sentHome(discharge.body.medicines, discharge)
   const unmatched: { stop: StoppedMedicine; change: Change }[] = []
   for (const change of changes) {
     for (const stop of change.body.stops) {
       if (!courses.some((course) => stops(stop, course))) unmatched.push({ stop, change })
       courses = courses.map((course) => (stops(stop, course) ? stoppedBy(stop, course) : course))
     }
-    courses = [...courses, ...sentHome(change.body.starts, change.header.id)]
+    courses = [...courses, ...sentHome(change.body.starts, change)]
   }
   return { discharge, courses, changes, unmatched }
 }

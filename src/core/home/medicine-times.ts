@@ -10,6 +10,8 @@ export type TimedMedicine = HomeMedicine & {
   readonly until?: { readonly day: string; readonly time: string } | null
   /** Its last planned dose is not its end: it goes on until somebody here says so. */
   readonly untilSaid?: boolean
+  /** The day of the entry that sent it home; a dose of another year is said with its year. */
+  readonly sentOn?: string
 }
 
 /**

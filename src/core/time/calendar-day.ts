@@ -78,8 +78,14 @@ export function sayCalendarDay(day: string, words: DateWords = datesInEnglish): 
   return sayMoment({ at: `${day}T00:00:00.000Z`, zone: 'UTC', precision: 'day', by: 'person' }, words)
 }
 
-/** The same without its year, for a course of a few weeks: `12 February`. */
-export function sayDayOfYear(day: string, words: DateWords = datesInEnglish): string {
+/**
+ * The same without its year, for a course of a few weeks: `12 February`. With its year where that is another one than
+ * the year of `beside`, a day that whoever reads it knows.
+ *
+ * @example sayDayOfYear('2027-02-12', datesInEnglish, '2026-11-30') // '12 February 2027'
+ */
+export function sayDayOfYear(day: string, words: DateWords = datesInEnglish, beside: string = day): string {
+  if (day.slice(0, 4) !== beside.slice(0, 4)) return sayCalendarDay(day, words)
   const { month, day: number } = Temporal.PlainDate.from(day)
   return fill(words.dayOfYear, { day: String(number), month: words.months[month - 1] ?? '' })
 }

@@ -15,7 +15,8 @@ export type EventTime =
 export type CalendarEvent = {
   readonly uid: string
   readonly sequence: number
-  readonly status: 'CONFIRMED' | 'CANCELLED'
+  /** Tentative while no day is booked (RFC 5545, 3.8.1.11). */
+  readonly status: 'CONFIRMED' | 'TENTATIVE' | 'CANCELLED'
   readonly summary: string
   readonly description: string | null
   readonly time: EventTime

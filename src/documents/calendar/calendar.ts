@@ -1,12 +1,13 @@
 import type { OwnerLanguage } from '#content/languages/index.ts'
 import type { OwnerWords } from '#content/languages/owner-words.ts'
 import { owedInEnglish } from '#content/wording/owed.ts'
-import type { HomeMedicine } from '#core/home/medicine-times.ts'
+import type { HomeMedicine, TimedMedicine } from '#core/home/medicine-times.ts'
 import { hashText } from '#core/journal/canonical.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
 import { compareText } from '#core/journal/compare-text.ts'
 import { fill } from '#core/outcome/finding.ts'
-import type { ClosedItem, Owed, OwedItem } from '#core/owed/owed-item.ts'
+import { timesWritten } from '#core/owed/operations.ts'
+import type { Owed, OwedItem } from '#core/owed/owed-item.ts'
 import { sayOwed } from '#core/owed/owed-wording.ts'
 import { dayOf } from '#core/time/calendar-day.ts'
 import { spokenWith } from '../case/owner-words.ts'
@@ -14,6 +15,7 @@ import { type CalendarEvent, eventLines } from './calendar-event.ts'
 import { dateValue, dayAfterLast, utcValue, zoneLines } from './calendar-time.ts'
 import { contentLine, escapeText, writeLines } from './content-lines.ts'
 import { type MedicineEvent, type MedicineWords, medicineEvents } from './medicine-events.ts'
+import { type OwnersItem, type Together, together } from './visits-together.ts'
 
 /** `private`: the animal's name and "visit" or "medicine", fit for a calendar the family shares. `full`: in words. */
 export type CalendarOptions = {
@@ -36,15 +38,9 @@ export function calendarOf(file: CaseFile, owed: Owed, now: string, options: Cal
   const said = spoken.words.calendar
   const name = file.theCase.latest('identity')?.body.name ?? said.unnamed
   const uid = (key: string) => uidOf(file, key)
-  const visits = ownersItems(file, owed).map(({ item, ended }) =>
-    visitEvent(item, ended, { name, uid, file, options, said }),
-  )
-  const medicines = medicineEvents(
-    file,
-    (medicine) => medicineWords(medicine, { name, options, said }),
-    uid,
-    options.alsoMedicines,
-  )
+  const around = { name, uid, file, options, said }
+  const visits = together(ownersItems(file, owed)).flatMap((group) => visitEvents(group, around))
+  const medicines = medicineEvents(file, (medicine) => medicineWords(medicine, around), uid, options.alsoMedicines)
   const events = [...visits, ...medicines.map(({ event }) => event)].sort(byTime)
   const stamp = utcValue(now)
   return writeLines([
@@ -72,7 +68,7 @@ function byTime(a: CalendarEvent, b: CalendarEvent): number {
 const calls = new Set(['first-call', 'twelve-months', 'unknown-may-be-recorded'])
 
 /** What belongs in an owner's calendar: visits, our calls, the last meal; work of the clinic does not. */
-function ownersItems(file: CaseFile, owed: Owed): { item: OwedItem; ended: ClosedItem['because'] | null }[] {
+function ownersItems(file: CaseFile, owed: Owed): OwnersItem[] {
   const home = file.theCase.live('discharge')[0]?.at
   const isOwners = ({ way, what, dueBy }: OwedItem) => {
     if (way === 'visit' || what === 'last-meal' || calls.has(what)) return true
@@ -92,25 +88,54 @@ type Around = {
   readonly said: OwnerWords['calendar']
 }
 
-function visitEvent(item: OwedItem, ended: ClosedItem['because'] | null, around: Around): CalendarEvent {
+/** One event for what one visit can do. The others of the group keep their UID and are cancelled: none stands twice. */
+function visitEvents(group: Together, around: Around): CalendarEvent[] {
+  const [first, ...rest] = group.items
+  if (!first) return []
+  return [
+    visitEvent(first, { items: group.items, window: group.window }, around),
+    ...rest.map((item) => ({ ...visitEvent(item, { items: [item], window: null }, around), ...cancelled })),
+  ]
+}
+
+const cancelled = { status: 'CANCELLED', alarm: null } as const
+
+type Shared = { readonly items: readonly OwnersItem[]; readonly window: Together['window'] }
+
+function visitEvent({ item, ended }: OwnersItem, { items, window }: Shared, around: Around): CalendarEvent {
   const { name, uid, file, options, said } = around
   const kind = calls.has(item.what) ? 'call' : item.what === 'last-meal' ? 'meal' : 'visit'
-  const owed = sayOwed(item, owedInEnglish)
   const { phone } = file.clinic
+  const about = { practice: file.clinic.name, phone }
   const full = options.words === 'full'
   // Settled before a death, and still standing in the days after it: no telephone reminds a house that mourns.
   const died = file.theCase.latest('death')?.at
   const isAfterDeath = died !== undefined && item.dueBy > died
-  const cancelled = isAfterDeath || ended === 'death' || ended === 'overtaken' || ended === 'too-late'
+  const isCancelled = isAfterDeath || ended === 'death' || ended === 'overtaken' || ended === 'too-late'
+  const isToBook = kind === 'visit' && ended === null && !items.some(isBooked)
+  const owed = items.map((one) => sayOwed(one.item, owedInEnglish))
+  const what = [...new Set(owed.map((one) => one.what))].join('; ')
+  const why = [...new Set(owed.map((one) => one.why))].join('\n')
+  const call = isToBook ? fill(said.toBookPhone, about) : null
   return {
     uid: uid(item.id),
-    sequence: item.revision,
-    status: cancelled ? 'CANCELLED' : 'CONFIRMED',
-    summary: full ? `${name}: ${owed.what}` : fill(said.private[kind], { name }),
-    description: full ? `${owed.why}\n${phone}` : fill(said.phone, { practice: file.clinic.name, phone }),
-    time: timeOf(item),
+    sequence: item.revision + looksWritten(file, kind),
+    status: isCancelled ? 'CANCELLED' : isToBook ? 'TENTATIVE' : 'CONFIRMED',
+    summary: full ? `${name}: ${what}` : fill(said.private[isToBook ? 'toBook' : kind], { name }),
+    description: full ? `${why}\n${call ?? phone}` : (call ?? fill(said.phone, about)),
+    time: window ? { kind: 'days', from: dateValue(window.from), afterLast: dayAfterLast(window.until) } : timeOf(item),
     alarm: ended === null ? said.alarms[kind] : null,
   }
+}
+
+/** A day was agreed with the owner. */
+function isBooked({ item }: OwnersItem): boolean {
+  return item.what === 'agreed-visit' || item.why.some(({ code }) => code === 'agreed-with-owner')
+}
+
+/** Which visits fall together changes with every look at an ear: a number that only rises with them. */
+function looksWritten({ theCase }: CaseFile, kind: 'call' | 'meal' | 'visit'): number {
+  return kind === 'visit' ? timesWritten(theCase, 'check', () => true) : 0
 }
 
 function timeOf(item: OwedItem): CalendarEvent['time'] {
@@ -122,12 +147,11 @@ function timeOf(item: OwedItem): CalendarEvent['time'] {
   return { kind: 'days', from, afterLast: dayAfterLast(dayOf({ at: dueBy, zone })) }
 }
 
-function medicineWords(
-  medicine: HomeMedicine,
-  { name, options, said }: Pick<Around, 'name' | 'options' | 'said'>,
-): MedicineWords {
-  if (options.words !== 'full') return { summary: fill(said.private.medicine, { name }), description: null }
-  return { summary: `${name}: ${medicine.label}`, description: medicine.purpose }
+function medicineWords(medicine: TimedMedicine, { name, file: { clinic }, options, said }: Around): MedicineWords {
+  const goesOn = medicine.untilSaid ? [fill(said.goesOn, { practice: clinic.name, phone: clinic.phone })] : []
+  if (options.words !== 'full')
+    return { summary: fill(said.private.medicine, { name }), description: goesOn[0] ?? null }
+  return { summary: `${name}: ${medicine.label}`, description: [medicine.purpose, ...goesOn].join('\n') }
 }
 
 /** The zone table covers the reminders; without reminders no event names a zone. */

@@ -29,7 +29,7 @@ export type MedicineWords = { readonly summary: string; readonly description: st
  */
 export function medicineEvents(
   file: CaseFile,
-  words: (medicine: HomeMedicine) => MedicineWords,
+  words: (medicine: TimedMedicine) => MedicineWords,
   uid: (key: string) => string,
   also: readonly HomeMedicine[] = [],
 ): MedicineEvent[] {

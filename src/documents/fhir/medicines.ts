@@ -14,6 +14,8 @@ import { fill } from '#core/outcome/finding.ts'
 import { wallClock } from '#core/time/moment.ts'
 import { wallTime } from '#core/time/wall-times.ts'
 import { drugName } from '../case/drug-name.ts'
+import { openHomeOf } from '../case/home-checks.ts'
+import { sayFinding } from '../dose-sheet/plan-tables.ts'
 import type { Around, Mapping, OfLine } from './around.ts'
 import { answer, exactly, local, notes, sideSite, withoutLeadingNoughts, words } from './concepts.ts'
 import { dateTime, period } from './fhir-time.ts'
@@ -115,10 +117,13 @@ function requestsOf(line: OfLine, medicines: readonly HomeMedicine[], around: Ar
     .filter(({ entry }) => entry === header.id)
   return medicines.map((given, place): Resource => {
     const course = courses[place] ?? { ...given, until: null }
+    const status = statusAt(course, around)
+    const held = status === 'active' ? heldBecause(course, around) : []
     return {
       resourceType: 'MedicationRequest',
       id: derivedUuid(header.id, 'medicine', String(place)),
-      status: statusAt(course, around),
+      status: held.length > 0 ? 'on-hold' : status,
+      ...(held.length > 0 && { statusReason: words(held.join(' ')) }),
       intent: 'order',
       medicationCodeableConcept: medicine(given.drug, given.label),
       subject: around.patient(line),
@@ -156,15 +161,25 @@ function planOf(line: OfLine, around: Around, { title, requests, sentences }: Pl
 }
 
 /** The plan runs as long as one of its medicines does; afterwards nobody said that it ended. */
-function planStatus(requests: readonly Resource[], { file }: Around): 'active' | 'revoked' | 'unknown' {
+function planStatus(requests: readonly Resource[], { file }: Around): 'active' | 'on-hold' | 'revoked' | 'unknown' {
   if (file.theCase.live('death').length > 0) return 'revoked'
-  return requests.some((one) => 'status' in one && one.status === 'active') ? 'active' : 'unknown'
+  const isAny = (status: string) => requests.some((one) => 'status' in one && one.status === status)
+  return isAny('on-hold') ? 'on-hold' : isAny('active') ? 'active' : 'unknown'
+}
+
+/** Why the page with this medicine may not be handed out yet; empty when nothing waits for a person. */
+function heldBecause({ drug, label, side }: TimedMedicine, { file }: Around): string[] {
+  const open = openHomeOf(file).filter(
+    ({ course }) => course?.drug === drug && course.label === label && course.side === side,
+  )
+  return [...new Set(open.map(({ finding }) => sayFinding(finding)))]
 }
 
 /** A request whose days are over is not called completed: nobody counted the tablets. */
 function statusAt(medicine: TimedMedicine, { file, on }: Around): 'active' | 'stopped' | 'unknown' {
   if (file.theCase.live('death').length > 0 || isStoppedBy(on, medicine, file.clinic.zone)) return 'stopped'
   const last = medicineTimes(medicine, file.clinic.zone).lastDose
+  if (medicine.untilSaid) return 'active'
   return last !== null && last.at < on ? 'unknown' : 'active'
 }
 
@@ -199,10 +214,12 @@ function homeDosage(medicine: TimedMedicine, { file }: Around): Written<Dosage> 
       days: String(medicine.days),
       first: `${medicine.firstDay}, ${medicine.firstTime}`,
     }),
-    additionalInstruction: [answer(say.withFood[medicine.withFood])],
+    // Food says something of what is swallowed only.
+    additionalInstruction:
+      medicine.form === 'tablet' || medicine.form === 'liquid' ? [answer(say.withFood[medicine.withFood])] : [],
     timing: {
       repeat: {
-        boundsPeriod: { start: at(doses[0]?.at), end: at(doses.at(-1)?.at) },
+        boundsPeriod: { start: at(doses[0]?.at), end: medicine.untilSaid ? undefined : at(doses.at(-1)?.at) },
         frequency: times.length,
         period: daysApart(medicine),
         periodUnit: 'd',

@@ -44,7 +44,7 @@ export function changedMedicines(plan: HomePlan, { clinic }: CaseFile, said: Own
       (course) => course.until === null && course.entry !== plan.discharge.header.id && (isNew || isAhead(course)),
     )
     .map((course) => {
-      const first = saidDose(medicineTimes(course, clinic.zone).doses[0], said)
+      const first = saidDose(medicineTimes(course, clinic.zone).doses[0], said, course.sentOn)
       return fill(words.start, { medicine: course.label, first })
     })
   const lines = [...stopped, ...unnamed, ...started]

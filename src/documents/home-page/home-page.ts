@@ -74,7 +74,7 @@ export function homeBlocks(file: CaseFile, plan: HomePlan, said: OwnerWords, on:
   const since = stillFrom(plan, file, today)
   const courses = coursesToGive(plan, file, since)
   const isGiven = courses.some(
-    (course) => (medicineTimes(course, file.clinic.zone).lastDose?.at ?? '') >= (since ?? ''),
+    (course) => course.untilSaid || (medicineTimes(course, file.clinic.zone).lastDose?.at ?? '') >= (since ?? ''),
   )
   return [
     ...operatedEars(operations, said),

@@ -16,7 +16,7 @@ import { type Block, paragraph, type Run, small, strong, type Table, text } from
 
 /** One medicine with every dose of its course on the wall clock, and how much that is in all. */
 export type Course = {
-  readonly medicine: HomeMedicine
+  readonly medicine: TimedMedicine
   readonly doses: readonly WallTime[]
   readonly total: Decimal
   /** A later step of a dose that is brought down: its row stands below the one before. */
@@ -42,7 +42,9 @@ function rowsOf(medicine: TimedMedicine, zone: string, since: string | null): Co
     .filter(({ doses, isStep }) => doses.length > 0 || !isStep)
 }
 
-function isOver({ doses }: Pick<Course, 'doses'>, since: string | null): boolean {
+function isOver({ doses, medicine }: Pick<Course, 'doses' | 'medicine'>, since: string | null): boolean {
+  // What goes on until we say so is not over with its last planned dose.
+  if (medicine.untilSaid) return false
   const last = doses.at(-1)
   return since !== null && last !== undefined && last.at < since
 }
@@ -86,7 +88,7 @@ export function medicineBlocks(
 /** A dose that is brought down stands in several rows: how they belong together, and what all of them come to. */
 function saidSteps(medicine: TimedMedicine, zone: string, since: string | null, { home: words }: OwnerWords): string[] {
   const rows = rowsOf(medicine, zone, since)
-  if (rows.length < 2) return []
+  if (rows.length < 2 || medicine.untilSaid) return []
   const total = rows.map((row) => row.total).reduce((sum, part) => sum.plus(part))
   return [fill(words.steps, { medicine: medicine.label, total: sayAmount(total, medicine.form, words) })]
 }
@@ -101,7 +103,7 @@ function saidSecondDays(
   { home: words, dates }: OwnerWords,
 ): string[] {
   if (daysApart(medicine) === 1) return []
-  const all = [...new Set(ahead(doses, since).map(({ day }) => day))].map((day) => sayDayOfYear(day, dates))
+  const all = [...new Set(ahead(doses, since).map(({ day }) => day))].map((day) => sayDayOfYear(day, dates, medicine.sentOn))
   const about = { medicine: medicine.label, days: all.slice(0, mostDays).join(', '), last: all.at(-1) ?? '' }
   return [fill(all.length > mostDays ? words.secondDaysUntil : words.secondDays, about)]
 }
@@ -160,8 +162,8 @@ function dayTable(courses: readonly Course[], times: readonly string[], said: Ow
     rows: courses.map((course) => [
       named(course, said),
       ...times.map((time) => (course.doses.some((dose) => dose.time === time) ? eachTime(course, words) : '')),
-      saidDose(course.doses.at(-1), said),
-      sayAmount(course.total, course.medicine.form, words),
+      saidLast(course, said),
+      saidTotal(course, words),
     ]),
   }
 }
@@ -185,8 +187,8 @@ function longTable(courses: readonly Course[], said: OwnerWords): Table {
       named(course, said),
       eachTime(course, words),
       [...new Set(course.doses.map((dose) => dose.time))].sort().join(', '),
-      saidDose(course.doses.at(-1), said),
-      sayAmount(course.total, course.medicine.form, words),
+      saidLast(course, said),
+      saidTotal(course, words),
     ]),
   }
 }
@@ -194,10 +196,10 @@ function longTable(courses: readonly Course[], said: OwnerWords): Table {
 function named({ medicine, doses, isStep }: Course, said: OwnerWords): Run[] {
   const everySecondDay = daysApart(medicine) === 2 ? [strong(`\n${said.home.everySecondDay}`)] : []
   if (isStep) {
-    const step = fill(said.home.step, { medicine: medicine.label, first: saidDose(doses[0], said) })
+    const step = fill(said.home.step, { medicine: medicine.label, first: saidDose(doses[0], said, medicine.sentOn) })
     return [text(step), ...everySecondDay]
   }
-  const first = fill(said.home.firstDose, { first: saidDose(doses[0], said) })
+  const first = fill(said.home.firstDose, { first: saidDose(doses[0], said, medicine.sentOn) })
   return [text(medicine.label), ...everySecondDay, small(`\n${remarks(medicine, said)}`), small(`; ${first}`)]
 }
 
@@ -212,6 +214,17 @@ function remarks(medicine: HomeMedicine, { home: words, papers }: OwnerWords): s
   return parts.join(', ')
 }
 
-export function saidDose(dose: WallTime | undefined, { papers, dates }: OwnerWords): string {
-  return dose ? `${sayDayOfYear(dose.day, dates)}, ${dose.time}` : papers.notRecorded
+/** The last planned dose; of a medicine that goes on until we say so there is none. */
+function saidLast({ medicine, doses }: Course, said: OwnerWords): string {
+  return medicine.untilSaid ? said.home.untilSaid : saidDose(doses.at(-1), said, medicine.sentOn)
+}
+
+/** How much in all, where that is known. */
+function saidTotal({ medicine, total }: Course, words: OwnerWords['home']): string {
+  return medicine.untilSaid ? '–' : sayAmount(total, medicine.form, words)
+}
+
+/** `sentOn`: the day of the entry that sent the medicine home; a dose of another year is said with its year. */
+export function saidDose(dose: WallTime | undefined, { papers, dates }: OwnerWords, sentOn?: string): string {
+  return dose ? `${sayDayOfYear(dose.day, dates, sentOn)}, ${dose.time}` : papers.notRecorded
 }

@@ -5,10 +5,13 @@ export const calendarInSpanish = {
   unnamed: 'Su animal',
   private: {
     visit: '{name}: visita',
+    toBook: '{name}: pedir hora para una visita',
     call: '{name}: llama la clínica',
     meal: '{name}: última comida',
     medicine: '{name}: medicina',
   },
   phone: '{practice}, {phone}',
+  toBookPhone: 'Todavía no hay día fijado. Llame para pedir uno: {practice}, {phone}',
+  goesOn: 'El último aviso no es la última dosis. Siga hasta que le avisemos: {practice}, {phone}',
   alarms: calendarInEnglish.alarms,
 } as const

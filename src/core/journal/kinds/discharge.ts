@@ -35,22 +35,32 @@ type MedicineFields = z.infer<typeof medicineFields>
 
 /** A step that begins on no day of the course, or not after the one before, says two things at once: it is asked again. */
 export const homeMedicine = medicineFields.check(({ value, issues }) => {
-  for (const index of stepsOutOfPlace(value)) {
+  for (const { index, params } of stepsOutOfPlace(value)) {
     const input = value.steps[index]?.fromDay
     issues.push({
       code: 'custom',
       message: 'must be a later day of the course',
       input,
       path: ['steps', index, 'fromDay'],
+      params,
     })
   }
 })
 
-function stepsOutOfPlace({ firstDay, days, steps }: MedicineFields): number[] {
-  return steps.flatMap(({ fromDay }, index) => {
+type OutOfPlace = { readonly because: 'step-too-early' | 'step-too-late'; readonly day: string }
+
+/** Which step, and the day it must lie after, or must not lie after. */
+function stepsOutOfPlace({ firstDay, days, steps }: MedicineFields): { index: number; params: OutOfPlace }[] {
+  return steps.flatMap(({ fromDay }, index): { index: number; params: OutOfPlace }[] => {
     const before = steps[index - 1]?.fromDay ?? firstDay
-    return fromDay > before && dayNumber(fromDay) < dayNumber(firstDay) + days ? [] : [index]
+    const last = dayNumber(firstDay) + days - 1
+    if (fromDay <= before) return [{ index, params: { because: 'step-too-early', day: before } }]
+    return dayNumber(fromDay) <= last ? [] : [{ index, params: { because: 'step-too-late', day: dayOfNumber(last) } }]
   })
+}
+
+function dayOfNumber(number: number): string {
+  return new Date(number * 86_400_000).toISOString().slice(0, 10)
 }
 
 /** Days since a fixed day. An entry may hold 30 February, which is kept as it came: it is counted on from 28 February. */

@@ -15,6 +15,7 @@ import { useMinute } from '../../journal/use-minute.ts'
 import { useWho } from '../../session/use-who.ts'
 import { writeHref } from './case-hrefs.ts'
 import { useCaseView } from './case-view.ts'
+import { HomeChecks } from './home-checks.tsx'
 import styles from './panels.module.css'
 
 /** What the animal swallows at home now, with what changed since it went home and the page that no longer counts. */
@@ -25,7 +26,8 @@ export function HomeNow() {
   const plan = homePlanOf(file.theCase)
   if (!plan || file.theCase.latest('death')) return null
   const { zone } = file.clinic
-  const isRunning = (course: HomeCourse) => (medicineTimes(course, zone).lastDose?.at ?? '') >= now
+  const isRunning = (course: HomeCourse) =>
+    (course.untilSaid && course.until === null) || (medicineTimes(course, zone).lastDose?.at ?? '') >= now
   // A dose that is brought down in steps has a line for each step that is not over.
   const running = plan.courses.flatMap(stretchesOf).filter(isRunning)
   const over = plan.courses.filter((course) => !isRunning(course))
@@ -34,6 +36,7 @@ export function HomeNow() {
     <section className={styles.panel} aria-labelledby="home-now">
       <h3 id="home-now">{words.title}</h3>
       <PageReplaced />
+      <HomeChecks />
       {plan.unmatched.map(({ stop, change }) => (
         <Notice key={`${change.header.id} ${stop.label}`} tone="warn">
           <p>{fill(words.unmatched, { medicine: stop.label })}</p>
@@ -111,6 +114,7 @@ function sayCourse(course: HomeCourse, zone: string, now: string): string {
     last: last ? sayWhen(last.at, zone) : '',
     total: sayAmount(tabletsNeeded(course, zone).total, course.form, homeInEnglish),
   }
+  if (course.untilSaid) return fill(words.untilSaid, about)
   return fill(first && first.at > now ? words.begins : words.line, about)
 }
 

@@ -9,6 +9,7 @@ import type { Drafted } from '#core/forms/drafted.ts'
 import { emptyDraft } from '#core/forms/empty-draft.ts'
 import { readDraft } from '#core/forms/read-draft.ts'
 import type { FieldRefusal, Place } from '#core/forms/refusal.ts'
+import type { HomeDraft } from '#core/home/home-plan.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
 import type { Subject } from '#core/journal/entry.ts'
 import type { BodyOf, KindName, Line } from '#core/journal/fold.ts'
@@ -117,6 +118,8 @@ export function useWriting(kind: KindName, from: Before, query: URLSearchParams)
       ? { body: read.answer, subject, moment: when.moment, files: draft.files }
       : null
 
+  const home = homeDraftOf(kind, now, place.zone, corrects?.header.id ?? null)
+
   const drafted = useDrafted({
     kind,
     isNew: !amended && settles.length === 0,
@@ -173,6 +176,8 @@ export function useWriting(kind: KindName, from: Before, query: URLSearchParams)
     subjects,
     subject,
     drafted,
+    /** What would go home, once the form can be read; null for every other kind. */
+    home,
     before,
     now,
     refusals,
@@ -187,6 +192,13 @@ export function useWriting(kind: KindName, from: Before, query: URLSearchParams)
     settling: settles.length > 0,
     needsReason: replaces.length > 0,
   }
+}
+
+function homeDraftOf(kind: KindName, now: Now | null, zone: string, corrects: string | null): HomeDraft | null {
+  if (now === null || (kind !== 'discharge' && kind !== 'medicine-change')) return null
+  const at = asServer(new Date().toISOString())
+  const happenedAt = now.moment ?? ({ at, zone, precision: 'minute', by: 'clock' } as const)
+  return { body: now.body as HomeDraft['body'], happenedAt, corrects }
 }
 
 /** What the link itself named: its ear, its operation, the animal or the household; or the only possibility. */

@@ -25,6 +25,7 @@ import { Compare } from './compare.tsx'
 import { DraftedLead, DraftedMark, DraftedUnread } from './drafted-parts.tsx'
 import { FilesPart } from './files-part.tsx'
 import { formChoices } from './form-choices.ts'
+import { AsTyped, HomeFindings } from './home-parts.tsx'
 import { PriceLines } from './price-lines.tsx'
 import { SideDoubt } from './side-doubt.tsx'
 import { StopLines } from './stop-lines.tsx'
@@ -72,7 +73,9 @@ export function Writing(props: {
       : kind === 'medicine-change'
         ? (field: string) =>
             field === 'stops' && <StopLines draft={draft.body} place={place} onDraft={(body) => put({ body })} />
-        : drafted && ((field: string) => <DraftedMark kind={kind} drafted={drafted} field={field} />)
+        : kind === 'discharge'
+          ? (field: string) => <AsTyped field={field} />
+          : drafted && ((field: string) => <DraftedMark kind={kind} drafted={drafted} field={field} />)
   if (!writing.ready) return <DraftAwaited />
   const title = refused
     ? words.insteadTitle
@@ -137,6 +140,7 @@ export function Writing(props: {
           <ReasonField error={wrong.reason} value={draft.reason} onText={(reason) => put({ reason })} />
         )}
         {drafted && <DraftedUnread kind={kind} drafted={drafted} error={wrong.unread} />}
+        {writing.home && <HomeFindings draft={writing.home} />}
         {corrects && <Compare old={corrects} now={writing.now} error={wrong.same} />}
         <div className={styles.buttons}>
           <button type="submit" data-weight="main" disabled={writing.keeping}>

@@ -1,0 +1,25 @@
+import { expect, it } from 'vitest'
+import { languages } from '#content/languages/index.ts'
+import type { TimedMedicine } from '#core/home/medicine-times.ts'
+import { discharge } from '#core/journal/kinds/discharge.ts'
+import { medicineBlocks } from './medicines.ts'
+
+const [tablet] = discharge.example.medicines as unknown as [TimedMedicine]
+const page = (medicine: TimedMedicine) => JSON.stringify(medicineBlocks([medicine], 'Europe/London', languages.en))
+
+it('A dose of another year than the day of going home is said with its year', () => {
+  expect(page({ ...tablet, firstDay: '2027-11-30', sentOn: '2026-11-29' })).toContain('30 November 2027')
+  expect(page({ ...tablet, firstDay: '2026-11-30', sentOn: '2026-11-29' })).not.toContain('2026')
+  const overNewYear = page({ ...tablet, firstDay: '2026-12-29', days: 7, sentOn: '2026-12-29' })
+  expect(overNewYear).toContain('4 January 2027')
+  expect(overNewYear).not.toContain('December 2026')
+})
+
+it('Gel for an eye that does not blink has no last dose and no number in all', () => {
+  const gel = { ...tablet, label: 'Gel', form: 'eye-gel', side: 'LEFT', untilSaid: true } as const
+  const said = page(gel)
+  expect(said).toContain('go on until we say stop')
+  expect(said).not.toContain('18 February')
+  expect(said).not.toContain('7 drops')
+  expect(page({ ...gel, untilSaid: false })).toContain('18 February')
+})
