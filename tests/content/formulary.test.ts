@@ -222,7 +222,11 @@ describe('the formulary', () => {
     expect(never.sort()).toEqual([
       'buprenorphine dog high concentration, 1.8 mg/mL',
       'buprenorphine dog transdermal, 20 mg/mL',
+      'ibuprofen cat ever',
+      'ibuprofen dog ever',
       'lidocaine cat cri',
+      'naproxen cat ever',
+      'naproxen dog ever',
       'paracetamol cat ever',
       'permethrin cat ever',
     ])

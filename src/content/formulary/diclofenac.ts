@@ -9,7 +9,7 @@ const listed = {
   checked: '2026-11-30',
 } as const
 
-const because = 'ulcers of stomach and gut; a medicine of people'
+const because = 'it is listed so that other NSAIDs and steroids are held back beside it; no dose was looked for'
 
 export const diclofenac = drug({
   id: 'diclofenac',
@@ -19,7 +19,7 @@ export const diclofenac = drug({
   groups: ['nsaid'],
   doses: [],
   none: [
-    { species: 'dog', why: 'never', because, ...listed },
-    { species: 'cat', why: 'never', because, ...listed },
+    { species: 'dog', why: 'no-dose-found', because, ...listed },
+    { species: 'cat', why: 'no-dose-found', because, ...listed },
   ],
 })
