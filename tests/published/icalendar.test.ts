@@ -9,6 +9,7 @@ import { procedures } from '#content/procedures/index.ts'
 import { entryMaker, type MakeEntry, type WantedEntry } from '#core/journal/entries-for-tests.ts'
 import type { Entry } from '#core/journal/entry.ts'
 import type { BodyOf } from '#core/journal/fold.ts'
+import { check as checkKind } from '#core/journal/kinds/check.ts'
 import { discharge as dischargeKind } from '#core/journal/kinds/discharge.ts'
 import { identity as identityKind } from '#core/journal/kinds/identity.ts'
 import { fileOf } from '#core/owed/files-for-tests.ts'
@@ -284,21 +285,7 @@ describe('visits that fall together', () => {
       kind: 'check',
       subject: { kind: 'ear', animal: 'animal-1', side: 'LEFT' },
       at: '2026-03-16T09:00:00.000Z',
-      body: {
-        seenBy: 'us',
-        wound: 'closed',
-        woundNeeded: 'nothing',
-        sutures: 'out',
-        blink: 'not-assessed',
-        lipOrEarDroop: 'not-assessed',
-        possibleBlockEffect: false,
-        horner: 'not-assessed',
-        headTilt: 'not-assessed',
-        tearTest: null,
-        fluorescein: 'not-assessed',
-        painful: 'no',
-        text: null,
-      },
+      body: { ...checkKind.example, wound: 'closed', sutures: 'out', blink: 'not-assessed', tearTest: null },
     })
     const before = days(write(entries))
     const after = days(write([...entries, stitches]))

@@ -9,7 +9,8 @@ const listed = {
   checked: '2026-11-30',
 } as const
 
-const because = 'stays for days in dogs and less is known in cats: ulcers of stomach and gut, kidneys; a medicine of people'
+const because =
+  'stays for days in dogs and less is known in cats: ulcers of stomach and gut, kidneys; a medicine of people'
 
 export const naproxen = drug({
   id: 'naproxen',

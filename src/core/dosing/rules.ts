@@ -263,5 +263,7 @@ export type HomeRules = {
   /** A day further off than this after going home is taken for a slip of the year. */
   readonly farthest: Sourced<{ readonly months: number }>
   /** How far apart an eye that does not blink is kept wet while awake, by what is used; for the night it gets ointment. */
-  readonly eyeWithoutBlink: Readonly<Record<'eye-gel' | 'eye-ointment', Sourced<readonly [from: number, until: number]>>>
+  readonly eyeWithoutBlink: Readonly<
+    Record<'eye-gel' | 'eye-ointment', Sourced<readonly [from: number, until: number]>>
+  >
 }

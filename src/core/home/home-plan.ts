@@ -119,7 +119,7 @@ function stops(stop: StoppedMedicine, course: HomeCourse): boolean {
 function stoppedBy(stop: StoppedMedicine, course: HomeCourse): HomeCourse {
   const until = { day: stop.fromDay, time: stop.fromTime }
   const isEarlier = course.until === null || compareText(wall(until), wall(course.until)) < 0
-  return isEarlier ? { ...course, until } : course
+  return isEarlier ? { ...course, until, untilSaid: false } : course
 }
 
 function wall({ day, time }: { readonly day: string; readonly time: string }): string {

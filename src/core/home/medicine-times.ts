@@ -26,7 +26,14 @@ export function stretchesOf<Medicine extends TimedMedicine>(medicine: Medicine):
   return begins.map((begin, place) => {
     const step = steps[place - 1]
     const end = begins[place + 1] ?? addDays(firstDay, days)
-    const stretch = { ...medicine, steps: [], firstDay: begin, days: daysBetween(begin, end) }
+    const goesOn = medicine.untilSaid && place === begins.length - 1
+    const stretch = {
+      ...medicine,
+      steps: [],
+      firstDay: begin,
+      days: daysBetween(begin, end),
+      ...(medicine.untilSaid !== undefined && { untilSaid: goesOn === true }),
+    }
     // Only on the very first day had the ward given something already.
     const { each, times, onDays } = step ?? medicine
     return step ? { ...stretch, each, times, onDays, firstTime: '00:00' } : stretch

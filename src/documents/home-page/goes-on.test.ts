@@ -23,3 +23,10 @@ it('Gel for an eye that does not blink has no last dose and no number in all', (
   expect(said).not.toContain('7 drops')
   expect(page({ ...gel, untilSaid: false })).toContain('18 February')
 })
+
+it('Of gel that is given less often later, only the last step goes on', () => {
+  const step = { fromDay: '2026-02-15', each: '1', times: ['09:00'], onDays: 'every-day' as const }
+  const said = page({ ...tablet, form: 'eye-gel', side: 'LEFT', untilSaid: true, steps: [step] })
+  expect(said.split('go on until we say stop')).toHaveLength(2)
+  expect(said).toContain('14 February, 08:00')
+})

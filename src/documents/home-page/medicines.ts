@@ -103,7 +103,9 @@ function saidSecondDays(
   { home: words, dates }: OwnerWords,
 ): string[] {
   if (daysApart(medicine) === 1) return []
-  const all = [...new Set(ahead(doses, since).map(({ day }) => day))].map((day) => sayDayOfYear(day, dates, medicine.sentOn))
+  const all = [...new Set(ahead(doses, since).map(({ day }) => day))].map((day) =>
+    sayDayOfYear(day, dates, medicine.sentOn),
+  )
   const about = { medicine: medicine.label, days: all.slice(0, mostDays).join(', '), last: all.at(-1) ?? '' }
   return [fill(all.length > mostDays ? words.secondDaysUntil : words.secondDays, about)]
 }
