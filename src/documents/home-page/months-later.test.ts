@@ -35,13 +35,22 @@ describe('the home page on a later day', () => {
     const page = pageOn('2026-02-21T09:00:00.000Z')
     expect(page).toContain('Meloxicam chewable tablet 1 mg: finished on 19 February 2026. Give no more.')
     expect(page).toContain('Amoxicillin and clavulanic acid tablet 250 mg: finished on 18 February 2026.')
-    expect(page).toContain('25 February, 20:00')
+    // Its eye blinks weakly: the gel goes on beyond the last planned dose.
+    expect(page).toContain('go on until')
+    expect(page).not.toContain('25 February, 20:00')
     expect(page).not.toContain('6½ tablets')
     expect(page).toContain('A dose forgotten?')
   })
 
   it('says of no medicine that a dose was forgotten once all of them are over', () => {
-    const page = pageOn('2026-06-01T09:00:00.000Z')
+    const subject = { kind: 'ear', animal: 'animal-1', side: 'LEFT' } as const
+    const blinks = make({
+      kind: 'check',
+      at: '2026-03-10T09:00:00.000Z',
+      subject,
+      body: { ...check.example, blink: 'normal' },
+    })
+    const page = pageOn('2026-06-01T09:00:00.000Z', [...entries, blinks])
     expect(page).toContain('There is no medicine left to give.')
     expect(page).toContain('Carbomer eye gel: finished on 25 February 2026.')
     expect(page).not.toMatch(/A dose forgotten|Each time|was written down\. Medicine/)
