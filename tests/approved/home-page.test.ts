@@ -42,7 +42,16 @@ const tablet: HomeMedicine = {
   ],
 }
 
-const plain = { ...tablet, drug: 'other', label: 'Otherine capsules 100 mg', each: '1', days: 10, steps: [] }
+/** Of a drug that the formulary knows: a page with an unknown one is held back, and says so at its head. */
+const plain: HomeMedicine = {
+  ...tablet,
+  drug: 'gabapentin',
+  label: 'Otherine capsules 100 mg',
+  strength: { value: '100', unit: 'mg/{tablet}' },
+  each: '1',
+  days: 10,
+  steps: [],
+}
 
 /** A spaniel that goes home with these besides its own three medicines; in the end with both ears. */
 function wellSupplied(language: string, more: readonly HomeMedicine[], ears: 'one' | 'both'): Paper {

@@ -38,7 +38,7 @@ export const homeInEnglish = {
   clockCaption: 'How much to give at which time, by the clock on your wall',
   columns: { medicine: 'Medicine', time: 'At', give: 'Each time', last: 'Last dose', total: 'In all' },
   firstDose: 'from {first}',
-  untilSaid: 'go on until we say stop',
+  untilSaid: 'we say when',
   step: '{medicine}: then, from {first}',
   everySecondDay: 'EVERY SECOND DAY',
   secondDays: '{medicine}, every second day: give it on {days}. Give none on the days between.',

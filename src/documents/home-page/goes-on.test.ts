@@ -18,7 +18,7 @@ it('A dose of another year than the day of going home is said with its year', ()
 it('Gel for an eye that does not blink has no last dose and no number in all', () => {
   const gel = { ...tablet, label: 'Gel', form: 'eye-gel', side: 'LEFT', untilSaid: true } as const
   const said = page(gel)
-  expect(said).toContain('go on until we say stop')
+  expect(said).toContain('we say when')
   expect(said).not.toContain('18 February')
   expect(said).not.toContain('7 drops')
   expect(page({ ...gel, untilSaid: false })).toContain('18 February')
@@ -27,6 +27,6 @@ it('Gel for an eye that does not blink has no last dose and no number in all', (
 it('Of gel that is given less often later, only the last step goes on', () => {
   const step = { fromDay: '2026-02-15', each: '1', times: ['09:00'], onDays: 'every-day' as const }
   const said = page({ ...tablet, form: 'eye-gel', side: 'LEFT', untilSaid: true, steps: [step] })
-  expect(said.split('go on until we say stop')).toHaveLength(2)
+  expect(said.split('we say when')).toHaveLength(2)
   expect(said).toContain('14 February, 08:00')
 })

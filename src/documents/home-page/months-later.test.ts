@@ -36,7 +36,7 @@ describe('the home page on a later day', () => {
     expect(page).toContain('Meloxicam chewable tablet 1 mg: finished on 19 February 2026. Give no more.')
     expect(page).toContain('Amoxicillin and clavulanic acid tablet 250 mg: finished on 18 February 2026.')
     // Its eye blinks weakly: the gel goes on beyond the last planned dose.
-    expect(page).toContain('go on until')
+    expect(page).toContain('we say when')
     expect(page).not.toContain('25 February, 20:00')
     expect(page).not.toContain('6½ tablets')
     expect(page).toContain('A dose forgotten?')

@@ -38,7 +38,7 @@ export const homeInSpanish = {
   clockCaption: 'Cuánto dar y a qué hora, según el reloj de su casa',
   columns: { medicine: 'Medicina', time: 'A las', give: 'Cada vez', last: 'Última dosis', total: 'En total' },
   firstDose: 'desde el {first}',
-  untilSaid: 'siga hasta que le avisemos',
+  untilSaid: 'le avisamos',
   step: '{medicine}: después, desde {first}',
   everySecondDay: 'UN DÍA SÍ Y OTRO NO',
   secondDays: '{medicine}, un día sí y otro no: désela el {days}. Los días de en medio, no la dé.',
