@@ -569,6 +569,7 @@ function afterwards(chart: Chart): void {
       how: 'euthanasia',
       cause: 'Kidney failure, at the referring vet’s',
       relatedToEar: 'no',
+      relatedToOperation: 'no',
       heardFrom: 'referring-vet',
     },
   )

@@ -12,6 +12,7 @@ import { vetLinks } from './migrations/0009-vet-links.ts'
 import { earsTroubled } from './migrations/0010-ears-troubled.ts'
 import { earsByReason } from './migrations/0011-ears-by-reason.ts'
 import { earsByCourse } from './migrations/0012-ears-by-course.ts'
+import { earsKnownLate } from './migrations/0013-ears-known-late.ts'
 import type { Tables } from './tables.ts'
 
 type Migration = (db: Kysely<unknown>, columns: { readonly bytes: RawBuilder<unknown> }) => Promise<void>
@@ -30,6 +31,7 @@ const migrations: readonly (readonly [name: string, up: Migration])[] = [
   ['0010-ears-troubled', earsTroubled],
   ['0011-ears-by-reason', earsByReason],
   ['0012-ears-by-course', earsByCourse],
+  ['0013-ears-known-late', earsKnownLate],
 ]
 
 /** The number of the newest tables this program knows. */

@@ -97,7 +97,7 @@ function courseOf(
             kind: 'death',
             ...ofAnimal,
             at: at(operatedAgo - 60),
-            body: { how: 'died', cause: 'Heart', relatedToEar: 'no', heardFrom: 'owner' },
+            body: { how: 'died', cause: 'Heart', relatedToEar: 'no', relatedToOperation: 'no', heardFrom: 'owner' },
           }),
         ]
       : []),

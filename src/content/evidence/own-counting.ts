@@ -1,5 +1,6 @@
 import type { OwnCountingRules } from '#core/evidence/own/own-outcome.ts'
 import { commonPractice, houseJudgementOnly } from '../follow-up/provenance.ts'
+import { yearLookFromDay } from './year-look.ts'
 
 /**
  * How our own ears are counted. No publication gives these days; the published series mostly do not say theirs, so our
@@ -24,4 +25,6 @@ export const ownCounting: OwnCountingRules = {
     where: 'With fewer, one ear moves the share by more than ten of 100.',
   },
   shownFrom: { value: 20, ...houseJudgementOnly },
+  // Last, as in the data of a frozen year, which began without it.
+  yearLookFromDay,
 }

@@ -7,5 +7,5 @@ export const death = {
   chapters: ['Ward', 'Home', 'Year'],
   writtenBy: ['surgeon', 'nurse', 'desk'],
   amendable: true,
-  sections: [{ id: 'death', fields: ['how', 'cause', 'relatedToEar', 'heardFrom'] }],
+  sections: [{ id: 'death', fields: ['how', 'cause', 'relatedToEar', 'relatedToOperation', 'heardFrom'] }],
 } as const satisfies FormArrangement

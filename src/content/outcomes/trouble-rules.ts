@@ -1,4 +1,5 @@
 import type { TroubleRules } from '#core/complications/rules.ts'
+import { yearLookFromDay } from '../evidence/year-look.ts'
 import { commonPractice, houseJudgementOnly } from '../follow-up/provenance.ts'
 import { woundInfectionWindow } from './schemes/wound-infection-window.ts'
 
@@ -44,5 +45,6 @@ export const troubleRules = {
   },
   early: woundInfectionWindow,
   year: { value: 365, ...commonPractice, where: 'The status after twelve months.' },
+  yearLook: yearLookFromDay,
   askedAfterAYear: ['deafness', 'deep-infection', 'jaw-pain', 'tumour-again'],
 } as const satisfies TroubleRules

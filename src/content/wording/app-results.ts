@@ -85,8 +85,11 @@ export const resultsInEnglish = {
     woundFromDay: 'A wound that is closed on day {value} or later, and was never open or infected, counts as healed.',
     recoveredFromDay: 'A nerve that works at the last look, on day {value} or later, has no lasting deficit.',
     lastingFromDay: 'Present on day {value} or later counts as lasting.',
-    deathUntilDay: 'A death until day {value} counts as around the operation when the ear may have had to do with it.',
+    deathUntilDay:
+      'A death until day {value} is around the operation; it counts when it was put down to the operation or the anaesthetic. Where nobody said, it is not known.',
     yearFromDay: 'Late tracts and results are asked after from day {value} on.',
+    yearLookFromDay:
+      'A look on day {value} or later is the one after a year; sooner it settles nothing. One that tells of infection, discharge or swelling says “not known” until somebody writes what it was.',
     deathWithinDays:
       'A death counts as an end of its own over time when somebody knew how the ear was in the {value} days before it; otherwise the ear leaves with the last look.',
     followedEnough: 'A share over time is said as long as {value} ears or more are still followed.',

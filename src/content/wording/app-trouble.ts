@@ -11,7 +11,7 @@ export const troubleScreenInEnglish = {
   none: 'No trouble is on record. That says what was written, not that there was none.',
   mayNot: 'A surgeon, a nurse or an anaesthetist writes it down.',
   unplaced:
-    'This trouble names an operation that is not on file, or an ear that was not operated then. It counts nowhere until somebody corrects it.',
+    'This entry names an operation that is not on file, an ear that was not operated then, or a day before the operation. It counts nowhere until somebody corrects it.',
   open: 'Look at the entry',
   ear: '{side} ear',
   animal: 'whole animal',

@@ -123,6 +123,7 @@ export const findingNames = {
   death: 'Death',
   'death-how': 'How',
   'death-related': 'Related to the ear',
+  'death-of-operation': 'Related to the operation or the anaesthetic',
   'death-heard-from': 'Heard from',
 } as const
 

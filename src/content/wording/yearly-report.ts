@@ -131,6 +131,7 @@ export const yearlyReportWords = {
       lastingFromDay: 'present on day {value} or later is lasting',
       deathUntilDay: 'a death until day {value} may belong to the operation',
       yearFromDay: 'results are asked after from day {value} on',
+      yearLookFromDay: 'a look on day {value} or later is the one after a year',
       deathWithinDays: 'a death ends an ear that was known in the {value} days before',
       followedEnough: 'a share over time needs {value} ears still followed',
       shownFrom: 'a share needs {value} known',

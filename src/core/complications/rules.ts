@@ -9,6 +9,8 @@ export type TroubleRules = {
   readonly early: Sourced<number>
   /** The same for trouble that comes late. */
   readonly year: Sourced<number>
+  /** From which day on a look is the one after a year. */
+  readonly yearLook: Sourced<number>
   readonly askedAfterAYear: readonly TroubleEvent[]
 }
 
@@ -19,4 +21,13 @@ export type TroubleRules = {
  */
 export function knownFromDay(event: TroubleEvent, { early, year, askedAfterAYear }: TroubleRules): number {
   return askedAfterAYear.includes(event) ? year.value : early.value
+}
+
+/**
+ * On which day after the operation, or later, somebody must have known how the ear was for it to be without a trouble.
+ *
+ * @example lookedFromDay('jaw-pain', rules) // 303
+ */
+export function lookedFromDay(event: TroubleEvent, { early, yearLook, askedAfterAYear }: TroubleRules): number {
+  return askedAfterAYear.includes(event) ? yearLook.value : early.value
 }

@@ -91,6 +91,7 @@ const lateNeeds = {
   // A picture is no treatment: what it will need is open.
   imaging: 'not-known',
   operation: 'some-operation',
+  'operation-done': 'some-operation',
   'not-decided': 'not-known',
 } as const satisfies Record<OwnCase['late'][number]['body']['needed'], TroubleNeed>
 

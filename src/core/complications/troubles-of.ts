@@ -1,5 +1,5 @@
 import type { OwnCase } from '#core/evidence/own/own-case.ts'
-import { ownCasesOf } from '#core/evidence/own/own-case.ts'
+import { daySince, ownCasesOf } from '#core/evidence/own/own-case.ts'
 import type { OwnCountingRules } from '#core/evidence/own/own-outcome.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
 import { compareText } from '#core/journal/compare-text.ts'
@@ -14,10 +14,16 @@ import type { Trouble } from './trouble.ts'
 import { greaterNeed, type StateBefore, type TroubleEvent } from './trouble-codes.ts'
 
 type Written = Line<BodyOf<'complication'>>
-type Rules = Pick<OwnCountingRules, 'nerveFromHours'>
+type Rules = Pick<OwnCountingRules, 'nerveFromHours' | 'deathUntilDay'>
 
-/** Every trouble of a case, first noticed first, and what was written of an operation that is not on file, or of its other ear. */
-export type Troubles = { readonly troubles: readonly Trouble[]; readonly unplaced: readonly Written[] }
+/**
+ * Every trouble of a case, first noticed first, and what was written of an operation that is not on file, of its other ear, or
+ * of a day before it: it counts nowhere.
+ */
+export type Troubles = {
+  readonly troubles: readonly Trouble[]
+  readonly unplaced: readonly (Written | Line<BodyOf<'late-event'>>)[]
+}
 
 /**
  * Joins every entry that speaks of the same trouble after the same operation. What was written for another purpose is
@@ -33,7 +39,10 @@ export function troublesOf(file: CaseFile, rules: Rules): Troubles {
     troubles: [...troubles].sort(
       (a, b) => compareText(a.firstNoticed.at, b.firstNoticed.at) || compareText(a.id, b.id),
     ),
-    unplaced: file.theCase.live('complication').filter(({ header }) => !placed.has(header.id)),
+    unplaced: [
+      ...file.theCase.live('complication').filter(({ header }) => !placed.has(header.id)),
+      ...file.theCase.live('late-event').filter((line) => !all.some(({ late }) => late.includes(line))),
+    ],
   }
 }
 
@@ -45,7 +54,7 @@ export function troublesOf(file: CaseFile, rules: Rules): Troubles {
 export function troublesAfter(own: OwnCase, rules: Rules, isLast: boolean): Trouble[] {
   const { theCase } = own.file
   const written = own.troubles
-  const sightings = [...sightingsOf(own, rules), ...(isLast ? ofDeath(own) : [])]
+  const sightings = [...sightingsOf(own, rules), ...(isLast ? ofDeath(own, rules) : [])]
   const keyOf = (event: TroubleEvent, entry: string) =>
     `${own.operation.id} ${event === 'other' ? `other ${rootOf(theCase, entry)}` : event}`
   const keys = [
@@ -66,10 +75,18 @@ export function lastBefore(all: readonly OwnCase[], death: OwnCase['death']): Ow
   return death === null ? undefined : all.findLast(({ operation }) => operation.moment.at <= death.at)
 }
 
-/** A death for certain not because of the ear is no trouble of it; where nobody knows, it is one of which nothing else is known. */
-function ofDeath({ death }: OwnCase): Sighting[] {
-  if (!death || death.body.relatedToEar === 'no') return []
-  const needed = death.body.relatedToEar === 'yes' ? 'death' : 'not-known'
+/**
+ * A death for certain not because of the ear, nor of the operation, is no trouble of it. Around the operation "not the ear" is
+ * not enough to say so; where nobody knows, it is one of which nothing else is known.
+ */
+function ofDeath(own: OwnCase, { deathUntilDay }: Rules): Sighting[] {
+  const { death } = own
+  if (!death) return []
+  const { relatedToEar, relatedToOperation } = death.body
+  const isOf = relatedToOperation === 'yes' || relatedToEar === 'yes'
+  const isAround = daySince(own, death.at) <= deathUntilDay.value
+  if (!isOf && relatedToEar === 'no' && (relatedToOperation === 'no' || !isAround)) return []
+  const needed = isOf ? 'death' : 'not-known'
   return [{ event: 'death', unit: 'animal', at: momentOf(death), needed, worse: true, entry: death.header.id }]
 }
 

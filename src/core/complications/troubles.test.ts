@@ -9,6 +9,7 @@ import type { BodyOf } from '#core/journal/fold.ts'
 import { baseline } from '#core/journal/kinds/baseline.ts'
 import { check } from '#core/journal/kinds/check.ts'
 import { complication } from '#core/journal/kinds/complication.ts'
+import { death } from '#core/journal/kinds/death.ts'
 import { fileOf } from '#core/owed/files-for-tests.ts'
 import { classOf } from './standing.ts'
 import type { Trouble } from './trouble.ts'
@@ -179,9 +180,7 @@ describe('the troubles of a case', () => {
 
   it('have a death because of the ear, none not because of it, and an unknown need where nobody knows', () => {
     const died = (relatedToEar: BodyOf<'death'>['relatedToEar']) =>
-      troubles((make) => [
-        make({ kind: 'death', at: day(20), body: { how: 'euthanasia', cause: 'x', relatedToEar, heardFrom: 'us' } }),
-      ])
+      troubles((make) => [make({ kind: 'death', at: day(20), body: { ...death.example, cause: 'x', relatedToEar } })])
     expect(died('yes')).toMatchObject([{ event: 'death', unit: 'animal', side: null, needed: 'death' }])
     expect(died('unknown')).toMatchObject([{ event: 'death', needed: 'not-known' }])
     expect(died('no')).toEqual([])

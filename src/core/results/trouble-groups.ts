@@ -1,7 +1,7 @@
 import type { ProcedureId } from '#core/animal/procedure.ts'
 import type { Species } from '#core/animal/species.ts'
 import { type Graded, gradeBy } from '#core/complications/grade.ts'
-import { knownFromDay, type TroubleRules } from '#core/complications/rules.ts'
+import { knownFromDay, lookedFromDay, type TroubleRules } from '#core/complications/rules.ts'
 import type { Scheme } from '#core/complications/scheme.ts'
 import { classOf } from '#core/complications/standing.ts'
 import type { TroubleFacts } from '#core/complications/trouble.ts'
@@ -63,6 +63,12 @@ function isFollowed({ ears }: TroubleGroup, days: number): boolean {
   return ears.every(({ on, followedUntil }) => followedUntil !== null && followedUntil >= addDays(on, days))
 }
 
+/** Every one of its ears is known to be without it. Of a deep infection it is what our own count of the ear says, and no other rule. */
+function isWithout(event: TroubleEvent, group: TroubleGroup, rules: TroubleRules): boolean {
+  if (event === 'deep-infection') return group.ears.every(({ known }) => known.deep_recurrence === false)
+  return isFollowed(group, lookedFromDay(event, rules))
+}
+
 /** It had trouble that was not there before, or somebody knew how it was so long after. */
 export function isKnown(group: TroubleGroup, days: number): boolean {
   return group.troubles.some((one) => classOf(one) !== 'was-there-before') || isFollowed(group, days)
@@ -84,7 +90,7 @@ export function standingIn(
   const before = all.length > held.length
   if (!isDue(group, days, today)) return { standing: held.length > 0 ? 'early' : 'notYetDue', held }
   if (held.length > 0) return { standing: 'events', held }
-  if (isFollowed(group, days)) return { standing: before ? 'before' : 'free', held }
+  if (isWithout(event, group, rules)) return { standing: before ? 'before' : 'free', held }
   return { standing: before ? 'lost-before' : 'lost', held }
 }
 

@@ -1,7 +1,7 @@
 import { Temporal } from 'temporal-polyfill'
 import { fill } from '../outcome/finding.ts'
 import { type DateWords, datesInEnglish } from './date-words.ts'
-import { instantText, sayMoment, wallClock } from './moment.ts'
+import { instantText, type Moment, sayMoment, wallClock } from './moment.ts'
 
 /** A length of time as the trade says it. Minutes and hours are real time; days, weeks and months are counted on the calendar. */
 export type Period = { readonly count: number; readonly unit: 'minutes' | 'hours' | 'days' | 'weeks' | 'months' }
@@ -11,6 +11,17 @@ export type Span = { readonly from: Period; readonly until: Period }
 /** The calendar day of a moment in its own zone: `2026-03-01`. */
 export function dayOf(moment: { readonly at: string; readonly zone: string }): string {
   return wallClock(moment).toPlainDate().toString()
+}
+
+/**
+ * The last day that a moment may mean: of a month or a year alone its last one.
+ *
+ * @example lastDayOf(march2026) // '2026-03-31'
+ */
+export function lastDayOf(moment: Pick<Moment, 'at' | 'zone' | 'precision'>): string {
+  const day = wallClock(moment).toPlainDate()
+  if (moment.precision === 'year') return day.with({ month: 12, day: 31 }).toString()
+  return (moment.precision === 'month' ? day.with({ day: day.daysInMonth }) : day).toString()
 }
 
 /**

@@ -79,7 +79,11 @@ function earOf(
 
 /** The rules of counting that held when it was frozen, whatever they are now. */
 export function rulesOfFrozen({ rules, lookedAt }: Pick<FrozenYear, 'rules' | 'lookedAt'>): OwnCountingRules {
-  const entries = Object.entries(rules).map(([name, value]) => [name, frozenFact(value, lookedAt)])
+  // Before it was a rule of its own, a look counted from the day on which the ear is due.
+  const entries = Object.entries({ yearLookFromDay: rules.yearFromDay, ...rules }).map(([name, value]) => [
+    name,
+    frozenFact(value, lookedAt),
+  ])
   return Object.fromEntries(entries) as OwnCountingRules
 }
 

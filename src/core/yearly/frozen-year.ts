@@ -56,6 +56,8 @@ const ruleNames = [
   'followedEnough',
   'shownFrom',
 ] as const
+/** Rules that came later: a year that was frozen before has none. */
+const laterRuleNames = ['yearLookFromDay'] as const
 const value = z.int().min(0)
 
 /**
@@ -70,9 +72,13 @@ const frozenYear = z.strictObject({
   method: z.string().min(1),
   /** What was asked of each ear; a later program may ask more. */
   outcomes: z.array(z.enum(ownOutcomes)).min(1),
-  rules: z.strictObject(
-    Object.fromEntries(ruleNames.map((name) => [name, value])) as Record<(typeof ruleNames)[number], typeof value>,
-  ),
+  rules: z.strictObject({
+    ...(Object.fromEntries(ruleNames.map((name) => [name, value])) as Record<(typeof ruleNames)[number], typeof value>),
+    ...(Object.fromEntries(laterRuleNames.map((name) => [name, value.exactOptional()])) as Record<
+      (typeof laterRuleNames)[number],
+      z.ZodExactOptional<typeof value>
+    >),
+  }),
   watch: z.strictObject({
     ratio: z.string(),
     limit: z.string(),

@@ -85,6 +85,7 @@ export const death: Mapping<'death'> = (line, around) => [
     component: [
       component('death-how', coded(line.body.how)),
       component('death-related', coded(line.body.relatedToEar)),
+      component('death-of-operation', coded(line.body.relatedToOperation)),
       component('death-heard-from', coded(line.body.heardFrom)),
     ],
   }),

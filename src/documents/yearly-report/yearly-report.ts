@@ -108,8 +108,8 @@ function sayKnown({ completeness }: YearlyOperation, year: number): string[] {
 
 function methodBlocks(report: YearlyReport, frozen: FrozenBy, day: string): Block[] {
   const own = words.method
-  const rules = (Object.keys(own.rule) as (keyof typeof own.rule)[]).map((rule) =>
-    fill(own.rule[rule], { value: String(report.rules[rule]) }),
+  const rules = (Object.keys(own.rule) as (keyof typeof own.rule)[]).flatMap((rule) =>
+    report.rules[rule] === undefined ? [] : fill(own.rule[rule], { value: String(report.rules[rule]) }),
   )
   return [
     heading(1, own.title),

@@ -25,11 +25,13 @@ export const lateEvent = {
     },
     needed: {
       label: 'What does it need?',
+      help: 'Once it was operated for it here, that is on record by itself. When it was done elsewhere, correct this entry.',
       options: {
         nothing: 'nothing',
         drug: 'drug',
         imaging: 'imaging',
-        operation: 'operation',
+        operation: 'operation, not done yet',
+        'operation-done': 'operation, and it was done',
         'not-decided': 'not decided',
       },
     },

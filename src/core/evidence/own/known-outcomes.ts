@@ -3,7 +3,8 @@ import type { TroubleEvent } from '#core/complications/trouble-codes.ts'
 import { compareText } from '#core/journal/compare-text.ts'
 import type { NerveCourse } from '#core/nerve-course/nerve-course.ts'
 import { type NerveOutcome, nerveVerdicts, type Verdict } from '#core/nerve-course/nerve-outcome.ts'
-import { daySince, deepEvents, isPastBlock, type OwnCase } from './own-case.ts'
+import { deathAroundOf, deepRecurrenceOf, resolvedOf, revisionOf } from './late-outcomes.ts'
+import { daySince, isPastBlock, type OwnCase } from './own-case.ts'
 import { type OwnCountingRules, type OwnOutcome, ownOutcomes } from './own-outcome.ts'
 
 /** Whether an outcome happened to this ear; null is not known, and is never "no". */
@@ -53,10 +54,10 @@ export function knownOutcomesOf(
         has('wound-gap', 'wound-infection').some(isEarly(own, rules)) || woundOf(own, rules),
       haemorrhage_intraop_any:
         has('haemorrhage').length > 0 || (own.summary?.complications.includes('bleeding') ?? null),
-      perioperative_death: deathOf(own, rules),
-      deep_recurrence: has('deep-infection').length > 0 || deepOf(own, rules),
-      revision_surgery: has('deep-infection', 'wound-infection').some(wasOperated) || revisionOf(own, rules),
-      resolution_or_improved: resolvedOf(own),
+      perioperative_death: deathAroundOf(own, rules),
+      deep_recurrence: has('deep-infection').length > 0 || deepRecurrenceOf(own, rules),
+      revision_surgery: revisionOf(own, new Set(written.flatMap((one) => one.written ?? [])), rules),
+      resolution_or_improved: resolvedOf(own, rules),
     },
     ofNoSide: ownOutcomes.filter((outcome) => outcome in nerves && nerves[outcome as keyof typeof nerves].ofNoSide),
   }
@@ -75,12 +76,6 @@ function writtenTroubles(troubles: readonly Trouble[]): Trouble[] {
 
 function isEarly(own: OwnCase, { earlyUntilDay }: OwnCountingRules) {
   return ({ firstNoticed: { at } }: Trouble) => daySince(own, at) <= earlyUntilDay.value
-}
-
-function wasOperated({ needed }: Trouble): boolean {
-  return (
-    needed === 'some-operation' || needed === 'intervention-sedation' || needed === 'intervention-general-anaesthesia'
-  )
 }
 
 const troubleOf = {
@@ -137,37 +132,4 @@ function woundOf(own: OwnCase, { earlyUntilDay, woundFromDay }: OwnCountingRules
   if (early.some(({ body }) => body.wound === 'gap' || body.wound === 'infected')) return true
   const closed = own.checks.some(({ at, body }) => body.wound === 'closed' && daySince(own, at) >= woundFromDay.value)
   return closed ? false : null
-}
-
-function deathOf(own: OwnCase, { deathUntilDay }: OwnCountingRules): KnownOutcome {
-  const days = own.death ? daySince(own, own.death.at) : null
-  const around = days !== null && days >= 0 && days <= deathUntilDay.value
-  if (around) {
-    const related = own.death?.body.relatedToEar
-    return related === 'unknown' ? null : related !== 'no'
-  }
-  if (days !== null && days > deathUntilDay.value) return false
-  const alive = [...own.checks, ...own.statuses].some(({ at }) => daySince(own, at) > deathUntilDay.value)
-  return alive ? false : null
-}
-
-function deepOf(own: OwnCase, rules: OwnCountingRules): KnownOutcome {
-  if (deepEvents(own).length > 0) return true
-  return askedAfterAYear(own, rules) ? false : null
-}
-
-function revisionOf(own: OwnCase, rules: OwnCountingRules): KnownOutcome {
-  if (own.again !== null || own.late.some(({ body }) => body.needed === 'operation')) return true
-  return askedAfterAYear(own, rules) ? false : null
-}
-
-/** Somebody saw or spoke of the ear after a year; "nobody reached" is not an answer. */
-function askedAfterAYear({ statuses, checks, ...own }: OwnCase, { yearFromDay }: OwnCountingRules): boolean {
-  const told = statuses.some(({ body }) => body.status !== 'unknown')
-  return told || checks.some(({ at, body }) => body.seenBy !== 'owner-words' && daySince(own, at) >= yearFromDay.value)
-}
-
-function resolvedOf({ statuses }: OwnCase): KnownOutcome {
-  const status = statuses.findLast(({ body }) => body.status !== 'unknown')?.body.status
-  return status === undefined ? null : status !== 'failed'
 }

@@ -1,10 +1,13 @@
+import type { MainReason } from '#core/animal/main-reason.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
 import type { BodyOf, Line } from '#core/journal/fold.ts'
 import { linesAbout } from '#core/journal/lines-about.ts'
 import { isOfEar, type OperationOnFile, operationsOf } from '#core/owed/operations.ts'
 import { wasTold } from '#core/owed/our-tries.ts'
 import { dayOf, daysBetween } from '#core/time/calendar-day.ts'
+import type { Moment } from '#core/time/moment.ts'
 import type { OwnCountingRules } from './own-outcome.ts'
+import { misplacedAt } from './placed.ts'
 
 /** One operated ear with everything that was seen of it until the same ear was operated again. */
 export type OwnCase = {
@@ -23,6 +26,8 @@ export type OwnCase = {
   readonly death: Line<BodyOf<'death'>> | null
   /** The day on which the same ear was operated again; null when it was not. */
   readonly again: string | null
+  /** What it was operated for then, as the signed summary says it. */
+  readonly againFor: MainReason | null
 }
 
 /** Every operated ear of a case, oldest first. What is only booked is none. */
@@ -35,24 +40,29 @@ export function ownCasesOf(file: CaseFile): OwnCase[] {
     const next = done.find(({ side, moment }) => side === operation.side && moment.at > from)
     const within = ({ at }: Pick<Line, 'at'>) => at > from && (!next || at <= next.moment.at)
     const ofThisEar = (line: Line) => isOfEar(line, operation.side) && within(line)
+    const day = dayIn(from)
+    const summaryOf = (id: string) => linesAbout(theCase, 'operation-summary', id).at(-1)?.body ?? null
+    // What names this operation and the other ear, or a day before it, is for a person to put right, and counts nowhere until then.
+    const belongs = (id: string, { header: { subject } }: Line, seen: Moment) =>
+      id === operation.id && misplacedAt({ side: operation.side, day }, subject, seen).length === 0
     return {
       file,
       operation,
-      day: dayIn(from),
+      day,
       checks: theCase.live('check').filter(ofThisEar),
       rounds: theCase.live('ward-score').filter(within),
       // What was written with nobody reached tells nothing.
       statuses: theCase.live('twelve-months').filter((line) => ofThisEar(line) && wasTold(line.body)),
       // A late event names its operation, whenever and wherever it was seen.
-      late: theCase.live('late-event').filter(({ body }) => body.operation === operation.id),
-      // One that names this operation and the other ear is for a person to put right, and counts nowhere until then.
-      troubles: theCase.live('complication').filter(({ header: { subject }, body }) => {
-        return body.operation === operation.id && (subject.kind !== 'ear' || subject.side === operation.side)
-      }),
+      late: theCase.live('late-event').filter((line) => belongs(line.body.operation, line, line.body.firstSeen)),
+      troubles: theCase
+        .live('complication')
+        .filter((line) => belongs(line.body.operation, line, line.body.firstNoticed)),
       baseline: theCase.live('baseline').findLast(({ at }) => at <= from)?.body ?? null,
-      summary: linesAbout(theCase, 'operation-summary', operation.id).at(-1)?.body ?? null,
+      summary: summaryOf(operation.id),
       death: theCase.latest('death') ?? null,
       again: next ? dayIn(next.moment.at) : null,
+      againFor: next ? (summaryOf(next.id)?.mainReason ?? null) : null,
     }
   })
 }
@@ -94,7 +104,7 @@ export function daySince({ file, day }: Pick<OwnCase, 'file' | 'day'>, at: strin
 }
 
 /** Late swellings, abscesses and tracts: what the trade calls a recurrence of the ear. */
-const deepKinds: readonly string[] = ['swelling', 'abscess', 'draining-tract']
+export const deepKinds: readonly string[] = ['swelling', 'abscess', 'draining-tract']
 
 export function deepEvents(own: Pick<OwnCase, 'late'>): OwnCase['late'] {
   return own.late.filter(({ body }) => deepKinds.includes(body.what))

@@ -34,10 +34,12 @@ export type OwnCountingRules = {
   readonly recoveredFromDay: Sourced<number>
   /** Present on this day or later: lasting. A house policy may set it. */
   readonly lastingFromDay: Sourced<number>
-  /** A death until this day counts as around the operation when it had to do with the ear, or may have had. */
+  /** A death until this day is around the operation; it counts when it was put down to the operation or the anaesthetic. */
   readonly deathUntilDay: Sourced<number>
   /** The ear is asked about after so many days; until then nothing is lost, it is only not due. */
   readonly yearFromDay: Sourced<number>
+  /** What somebody says or sees of the ear from this day on is its look after a year; sooner it settles nothing. */
+  readonly yearLookFromDay: Sourced<number>
   /** A death is an end of its own over time when somebody knew how the ear was so many days before it. */
   readonly deathWithinDays: Sourced<number>
   /** A share over time is said as long as so many ears are still followed. */

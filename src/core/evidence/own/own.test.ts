@@ -6,6 +6,7 @@ import type { Entry } from '#core/journal/entry.ts'
 import type { BodyOf } from '#core/journal/fold.ts'
 import { baseline as baselineKind } from '#core/journal/kinds/baseline.ts'
 import { check as checkKind } from '#core/journal/kinds/check.ts'
+import { death } from '#core/journal/kinds/death.ts'
 import { lateEvent as lateEventKind } from '#core/journal/kinds/late-event.ts'
 import { operationSummary as operationSummaryKind } from '#core/journal/kinds/operation-summary.ts'
 import { fileOf } from '#core/owed/files-for-tests.ts'
@@ -70,7 +71,7 @@ describe('what was seen of an operated ear up to a day', () => {
     make({
       kind: 'death',
       at: '2026-10-01T09:00:00.000Z',
-      body: { how: 'died', cause: 'Heart', relatedToEar: 'no', heardFrom: 'owner' },
+      body: { how: 'died', cause: 'Heart', relatedToEar: 'no', relatedToOperation: 'no', heardFrom: 'owner' },
     }),
   ])
   const upTo = (day: string) => operatedEarsOf(file, counted, day)[0]
@@ -167,7 +168,7 @@ describe('what our own record knows of an operated ear', () => {
     expect(summary.haemorrhage_intraop_any).toBe(false)
     const died = (at: string, relatedToEar: 'yes' | 'no' | 'unknown') =>
       known((make) => [
-        make({ kind: 'death', at, body: { how: 'died', cause: 'Unknown', relatedToEar, heardFrom: 'owner' } }),
+        make({ kind: 'death', at, body: { ...death.example, relatedToEar, relatedToOperation: 'unknown' } }),
       ]).perioperative_death
     expect(died('2026-03-10T09:00:00.000Z', 'yes')).toBe(true)
     expect(died('2026-03-10T09:00:00.000Z', 'unknown')).toBeNull()

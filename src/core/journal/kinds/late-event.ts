@@ -5,16 +5,18 @@ import { defineKind } from '../kind.ts'
 /** A swelling, abscess or tract that came late: it belongs to the index operation, whenever and wherever it was seen. */
 export const lateEvent = defineKind({
   name: 'late-event',
-  version: 1,
+  version: 2,
   subjects: ['ear'],
   body: z.strictObject({
     what: z.enum(['swelling', 'abscess', 'draining-tract', 'jaw-pain', 'tumour-again', 'other']),
     operation: id,
     firstSeen: moment,
     seenBy: z.enum(['us', 'referring-vet', 'owner', 'elsewhere']),
-    needed: z.enum(['nothing', 'drug', 'imaging', 'operation', 'not-decided']),
+    needed: z.enum(['nothing', 'drug', 'imaging', 'operation', 'operation-done', 'not-decided']),
     text: text.nullable(),
   }),
+  /** Version 1 could not say that the operation was done; what it needed stands, and a need is no operation. */
+  upcasts: { 1: (older) => older },
   example: {
     what: 'draining-tract',
     operation: 'operation-1',
