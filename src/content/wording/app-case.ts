@@ -255,6 +255,9 @@ export const caseInEnglish = {
       'The server has other words under the number of this entry. What you keep here gets a number of its own.',
     insteadHelp: 'What you keep now is sent as a new entry, and takes the place of the one that waits on this device.',
     about: 'What it is about',
+    earlyYear: 'This is early for a result after a year',
+    earlyYearHelp:
+      'It is day {day} after the operation of {operated}. It is kept as you say it. It counts as the result after a year from {from} on; until then it settles nothing, and the ear is asked about again.',
     chooseSide: 'LEFT or RIGHT is chosen by whoever writes; it is never filled in.',
     notOperated: 'The {side} ear was not operated',
     notOperatedHelp:

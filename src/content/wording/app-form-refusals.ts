@@ -28,6 +28,10 @@ export const formRefusals = {
   'step-too-late':
     'This step begins on {given}, after the last day of the medicine, {day}. Type a day up to {day}, or write more days for the medicine.',
   'does-not-fit': '“{given}” does not fit here. Answer it again.',
+  'other-ear':
+    'This operation was on the {side} ear. Choose {side} above, or the operation of the ear that is chosen there.',
+  'before-operation':
+    '{given} lies before the operation of {day}. Give a day on or after it, or choose the operation that it followed.',
   'quantity-empty': 'Type a number with its unit: {wanted}.',
   'quantity-strange-character':
     '“{given}” holds a character that is not a plain digit, letter or mark. Type it by hand.',

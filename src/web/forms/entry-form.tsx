@@ -30,6 +30,8 @@ export type EntryFormProps = {
   onDraft(draft: Draft): void
   /** What `readDraft` refused, after somebody tried to save; a new list takes the focus. */
   readonly refusals: readonly FieldRefusal[]
+  /** What is still wrong with fields that can be read: what they say does not go together. */
+  readonly beside?: readonly FieldRefusal[]
   readonly place: Place
   readonly choices: FormChoices
   /** The moment now as a person would type it, for the buttons "Now". */
@@ -42,12 +44,12 @@ export type EntryFormProps = {
 
 /** The form of one entry. It holds nothing itself: what is typed goes to `onDraft` and comes back as `draft`. */
 export function EntryForm(props: EntryFormProps) {
-  const { kind, draft, onDraft, place, choices, now = null, under = null, children } = props
+  const { kind, draft, onDraft, place, choices, now = null, under = null, beside = [], children } = props
   const prefix = useId()
   const words = wordsFor(kind)
   const set: FormScope['set'] = (path, part, empties = null) => onDraft(withAnswer(draft, path, part, empties))
   const form = formFor(kind)
-  const refusals = stillRefused(props.refusals, form, draft, place)
+  const refusals = [...stillRefused(props.refusals, form, draft, place), ...beside]
   const scope: FormScope = { words, prefix, draft, refusals, place, choices, now, under, set }
   return (
     <ScopeContext value={scope}>

@@ -17,6 +17,7 @@ import { Otis3Running } from './otis-3-running.tsx'
 import { type FormChoices, type FormScope, ScopeContext } from './scope.ts'
 
 type BothEars<Of> = Readonly<Record<Side, Of>>
+const noneBeside: BothEars<readonly FieldRefusal[]> = { LEFT: [], RIGHT: [] }
 
 /**
  * Two entries of one kind at once, one for each ear, beside each other. The caller writes an entry for each ear whose
@@ -27,12 +28,14 @@ export function PairedEntryForm(props: {
   readonly drafts: BothEars<Draft>
   onDrafts(drafts: BothEars<Draft>): void
   readonly refusals: BothEars<readonly FieldRefusal[]>
+  /** What is still wrong with fields that can be read. */
+  readonly beside?: BothEars<readonly FieldRefusal[]>
   readonly place: Place
   readonly choices: FormChoices
   readonly now?: () => string
   readonly children?: ReactNode
 }) {
-  const { kind, drafts, onDrafts, refusals, place, choices, now = null, children } = props
+  const { kind, drafts, onDrafts, refusals, beside = noneBeside, place, choices, now = null, children } = props
   const id = useId()
   const words = wordsFor(kind)
   const form = formFor(kind)
@@ -40,7 +43,7 @@ export function PairedEntryForm(props: {
     words,
     prefix: `${id}-${side}`,
     draft: drafts[side],
-    refusals: stillRefused(refusals[side], form, drafts[side], place),
+    refusals: [...stillRefused(refusals[side], form, drafts[side], place), ...beside[side]],
     place,
     choices,
     now,

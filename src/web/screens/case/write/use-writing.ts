@@ -3,6 +3,7 @@ import { useLocation } from 'wouter'
 import { caseInEnglish } from '#content/wording/app-case.ts'
 import { draftSummaryInEnglish } from '#content/wording/app-draft-summary.ts'
 import { isSameSubject, subjectOfOwed, subjectsFor } from '#core/chapters/subjects-for.ts'
+import { refusePlacing } from '#core/complications/refuse-placing.ts'
 import type { Draft } from '#core/forms/draft.ts'
 import { draftOf } from '#core/forms/draft-of.ts'
 import type { Drafted } from '#core/forms/drafted.ts'
@@ -118,7 +119,11 @@ export function useWriting(kind: KindName, from: Before, query: URLSearchParams)
       ? { body: read.answer, subject, moment: when.moment, files: draft.files }
       : null
 
+<<<<<<< HEAD
   const home = homeDraftOf(kind, now, place.zone, corrects?.header.id ?? null)
+=======
+  const misplaced = read.kind === 'answer' ? refusePlacing(kind, read.answer, subject, file) : []
+>>>>>>> 22a2dba8 (Refuse in the form what cannot have followed the operation it names; say beside the field that a result after a year is early)
 
   const drafted = useDrafted({
     kind,
@@ -141,8 +146,8 @@ export function useWriting(kind: KindName, from: Before, query: URLSearchParams)
 
   const keep = async () => {
     const faults = judge()
-    setRefusals(read.kind === 'refusal' ? [...read.refusal] : [])
-    if (!now || Object.values(faults).some((fault) => fault !== null)) {
+    setRefusals(read.kind === 'refusal' ? [...read.refusal] : misplaced)
+    if (!now || misplaced.length > 0 || Object.values(faults).some((fault) => fault !== null)) {
       setTries(tries + 1)
       return
     }
@@ -179,8 +184,12 @@ export function useWriting(kind: KindName, from: Before, query: URLSearchParams)
     /** What would go home, once the form can be read; null for every other kind. */
     home,
     before,
+    /** The moment it happened, as far as it was said; null for now. */
+    when: 'error' in when ? null : when,
     now,
     refusals,
+    /** What cannot have followed the operation it names; said after the first try. */
+    misplaced: tries > 0 ? misplaced : [],
     /** Said after the first try, and no longer than it is wrong. */
     wrong: tries > 0 ? judge() : nothingWrong,
     keep,

@@ -4,6 +4,7 @@ import { caseInEnglish } from '#content/wording/app-case.ts'
 import { kindsInEnglish } from '#content/wording/app-kinds.ts'
 import { type Side, sides } from '#core/animal/species.ts'
 import { animalIn } from '#core/chapters/subjects-for.ts'
+import { refusePlacing } from '#core/complications/refuse-placing.ts'
 import type { Draft } from '#core/forms/draft.ts'
 import { emptyDraft } from '#core/forms/empty-draft.ts'
 import { readDraft } from '#core/forms/read-draft.ts'
@@ -51,12 +52,21 @@ export function WritingBothEars({ kind }: { readonly kind: KindName }) {
   const [refusals, setRefusals] = useState(nothing)
   const [wrong, setWrong] = useState<{ readonly when: string | null; readonly empty: boolean } | null>(null)
 
+  const misplaced = (side: Side): FieldRefusal[] => {
+    const read = readDraft(form, draft.bodies[side], place)
+    const subject = { kind: 'ear', animal: animalIn(file), side } as const
+    return read.kind === 'answer' ? refusePlacing(kind, read.answer, subject, file) : []
+  }
+
   const submit = async (event: FormEvent) => {
     event.preventDefault()
     const touched = sides.filter((side) => !isUntouched(draft.bodies[side]))
     const when = readWhen(draft.when, { before: null, zone, now: asServer(new Date().toISOString()) })
     const read = touched.map((side) => ({ side, body: readDraft(form, draft.bodies[side], place) }))
-    const refused = read.flatMap(({ side, body }) => (body.kind === 'refusal' ? [[side, body.refusal] as const] : []))
+    const refused = read.flatMap(({ side, body }) => {
+      const found = body.kind === 'refusal' ? body.refusal : misplaced(side)
+      return found.length > 0 ? [[side, found] as const] : []
+    })
     setRefusals({ ...nothing, ...Object.fromEntries(refused) })
     setWrong({ when: 'error' in when ? when.error : null, empty: touched.length === 0 })
     if ('error' in when || refused.length > 0 || touched.length === 0) return
@@ -91,6 +101,7 @@ export function WritingBothEars({ kind }: { readonly kind: KindName }) {
           drafts={draft.bodies}
           onDrafts={(bodies) => change({ ...draft, bodies })}
           refusals={refusals}
+          beside={wrong ? { LEFT: misplaced('LEFT'), RIGHT: misplaced('RIGHT') } : nothing}
           place={place}
           choices={formChoices(view, null, draft.bodies.LEFT)}
           now={() => sayMoment({ at: asServer(new Date().toISOString()), zone, precision: 'minute', by: 'clock' })}

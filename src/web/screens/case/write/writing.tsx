@@ -23,6 +23,7 @@ import { ReasonField } from '../reason-field.tsx'
 import { useFaultFocus } from '../use-fault-focus.ts'
 import { Compare } from './compare.tsx'
 import { DraftedLead, DraftedMark, DraftedUnread } from './drafted-parts.tsx'
+import { EarlyYear } from './early-year.tsx'
 import { FilesPart } from './files-part.tsx'
 import { formChoices } from './form-choices.ts'
 import { AsTyped, HomeFindings } from './home-parts.tsx'
@@ -73,8 +74,13 @@ export function Writing(props: {
       : kind === 'medicine-change'
         ? (field: string) =>
             field === 'stops' && <StopLines draft={draft.body} place={place} onDraft={(body) => put({ body })} />
+<<<<<<< HEAD
         : kind === 'discharge'
           ? (field: string) => <AsTyped field={field} />
+=======
+        : kind === 'twelve-months'
+          ? (field: string) => field === 'status' && <EarlyYear subject={subject} when={writing.when} />
+>>>>>>> 22a2dba8 (Refuse in the form what cannot have followed the operation it names; say beside the field that a result after a year is early)
           : drafted && ((field: string) => <DraftedMark kind={kind} drafted={drafted} field={field} />)
   if (!writing.ready) return <DraftAwaited />
   const title = refused
@@ -126,6 +132,7 @@ export function Writing(props: {
           draft={draft.body}
           onDraft={(body) => put({ body })}
           refusals={writing.refusals}
+          beside={writing.misplaced}
           place={place}
           choices={choices}
           under={under}
