@@ -141,4 +141,28 @@ test('a wound gap is graded by what it needed, and rises when it is operated aga
   await expect(
     page.getByText('Clavien–Dindo, adapted to dogs 2023: IIIb 1. Of 1 followed, 1 operated.').first(),
   ).toBeVisible()
+
+  // What cannot have followed the operation it names is not kept, and each field says what would be right.
+  const event = await EntryForm.open(page, program.url, 'figs/write/late-event?side=RIGHT')
+  await event.choose('What came', 'abscess')
+  await event.pick('After which operation', 'LEFT')
+  await event.type('First seen', '5 March 2024')
+  await event.chooseAll({ 'Seen by': 'us', 'What does it need?': 'operation, not done yet' })
+  await page.getByRole('button', { name: /^Keep/ }).click()
+  const found = page.getByRole('region', { name: '2 answers are missing or cannot be read' })
+  await expect(found).toContainText('This operation was on the LEFT ear.')
+  await expect(found).toContainText('5 March 2024 lies before the operation of')
+  await expect(found).toBeFocused()
+  await expectAccessible(page)
+  await event.type('First seen', typedWhen(-5 * dayMinutes))
+  await expect(page.getByText('5 March 2024 lies before the operation of')).toHaveCount(0)
+
+  // A result "after a year" on day 40: said beside the field, and kept as it is said.
+  const year = await EntryForm.open(page, program.url, 'figs/write/twelve-months?side=LEFT')
+  await expect(page.getByText('This is early for a result after a year')).toBeVisible()
+  await expect(page.getByText(/^It is day 40 after the operation of /)).toBeVisible()
+  await year.chooseAll({ 'How do we know?': 'our examination', 'The ear is': 'solved', 'Face on this side': 'normal' })
+  await year.choose('Would the owner choose it again?', 'yes')
+  await year.type('Tries to reach the owner', '0')
+  await year.keep()
 })
