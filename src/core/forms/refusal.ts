@@ -23,13 +23,10 @@ export type FormRefusalCode =
   | 'unit-open'
   | 'not-drawn'
   | 'does-not-fit'
-<<<<<<< HEAD
   | 'step-too-early'
   | 'step-too-late'
-=======
   | 'other-ear'
   | 'before-operation'
->>>>>>> 22a2dba8 (Refuse in the form what cannot have followed the operation it names; say beside the field that a result after a year is early)
   | `quantity-${TypedRefusalCode}`
 
 export type FieldRefusal = {

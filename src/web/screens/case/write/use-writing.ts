@@ -119,11 +119,8 @@ export function useWriting(kind: KindName, from: Before, query: URLSearchParams)
       ? { body: read.answer, subject, moment: when.moment, files: draft.files }
       : null
 
-<<<<<<< HEAD
   const home = homeDraftOf(kind, now, place.zone, corrects?.header.id ?? null)
-=======
   const misplaced = read.kind === 'answer' ? refusePlacing(kind, read.answer, subject, file) : []
->>>>>>> 22a2dba8 (Refuse in the form what cannot have followed the operation it names; say beside the field that a result after a year is early)
 
   const drafted = useDrafted({
     kind,

@@ -74,14 +74,11 @@ export function Writing(props: {
       : kind === 'medicine-change'
         ? (field: string) =>
             field === 'stops' && <StopLines draft={draft.body} place={place} onDraft={(body) => put({ body })} />
-<<<<<<< HEAD
         : kind === 'discharge'
           ? (field: string) => <AsTyped field={field} />
-=======
-        : kind === 'twelve-months'
-          ? (field: string) => field === 'status' && <EarlyYear subject={subject} when={writing.when} />
->>>>>>> 22a2dba8 (Refuse in the form what cannot have followed the operation it names; say beside the field that a result after a year is early)
-          : drafted && ((field: string) => <DraftedMark kind={kind} drafted={drafted} field={field} />)
+          : kind === 'twelve-months'
+            ? (field: string) => field === 'status' && <EarlyYear subject={subject} when={writing.when} />
+            : drafted && ((field: string) => <DraftedMark kind={kind} drafted={drafted} field={field} />)
   if (!writing.ready) return <DraftAwaited />
   const title = refused
     ? words.insteadTitle
