@@ -401,5 +401,6 @@ async function takeStitchesOut({ case: file }: AtWork): Promise<string> {
     'Fluorescein on the cornea': 'no stain',
   })
   await form.type('Tear test', '15')
+  await form.restNotAssessed()
   return form.keep()
 }
