@@ -48,11 +48,15 @@ test('a chip with two digits swapped finds the likely file; the referral goes to
   await expect(page.getByText(/Still to be said: .*same animal/)).toBeVisible()
   await expectAccessible(page)
   await page.getByLabel('The same animal: add the referral to its case').check()
+  // The ear that smells again was operated here, whatever words are used.
+  const asked = page.getByRole('region', { name: 'Does this belong to an ear we operated?' })
+  await expect(asked).toContainText('LEFT ear of Tansy')
+  await asked.getByLabel(/^not sure/).check()
   await keep.click()
   await expect(page.getByRole('heading', { level: 1 })).toHaveText('The referral of Tansy is kept')
   await expect(page.getByText('Never stop steroid tablets at once.')).toBeVisible()
-  const added = async () => (await entriesOf(program, page, 'case:tansy')).slice(-2).map(({ header }) => header.kind)
-  await expect.poll(added).toEqual(['referral', 'note'])
+  const added = async () => (await entriesOf(program, page, 'case:tansy')).slice(-3).map(({ header }) => header.kind)
+  await expect.poll(added).toEqual(expect.arrayContaining(['referral', 'late-sign', 'note']))
 })
 
 test('a referral is written by keyboard alone, survives a dead server, and another animal stays another', async ({
