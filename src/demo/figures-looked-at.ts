@@ -36,10 +36,13 @@ export function lookAtFigures(practice: Chart, cases: readonly Chart[], rows: re
   }
 }
 
+/** Before the figures were looked at. */
+const evening = '17:30'
+
 /** The operated ears of these cases as far as they were written by the evening of that day. */
 export function earsOn(cases: readonly Chart[], practice: Chart, rows: readonly Row[], day: string): OperatedEar[] {
   return cases.flatMap(({ stream, entries }) => {
-    const written = entries.filter(({ writtenAt }) => writtenAt < `${day}T17:30`)
+    const written = entries.filter(({ writtenAt }) => writtenAt < `${day}T${evening}`)
     const journal = { clinic: demoClinic, rows, entries: [...practice.entries, ...written] }
     const file = caseFileOf(journal, stream)
     return file ? operatedEarsOf(file, { ...owedRules, counting: ownCounting }) : []

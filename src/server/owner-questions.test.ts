@@ -173,7 +173,7 @@ describe('the questions behind the link', () => {
     expect(answer.headers.get('content-type')).toBe('text/calendar; charset=utf-8')
     const calendar = await answer.text()
     const uids = (text: string) => [...text.matchAll(/^UID:(.*)$/gm)].map(([, uid]) => uid).sort()
-    expect(calendar).toContain('SUMMARY:Bramble: visit')
+    expect(calendar).toContain('SUMMARY:Bramble: book a visit')
     const said = calendar.match(/^(SUMMARY|DESCRIPTION):.*$/gm) ?? []
     expect(said.filter((line) => /\bear\b|wound|TECA|face/i.test(line))).toEqual([])
     await desk.browser.send([desk.make({ stream, kind: 'death', at: clock.now() })], house.clinic)

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import type { KnownOutcome } from '#core/evidence/own/known-outcomes.ts'
 import type { OperatedEar } from '#core/evidence/own/operated-ear.ts'
+import type { KnownOutcome } from '#core/evidence/own/own-outcome.ts'
 import { type OwnOutcome, ownOutcomes } from '#core/evidence/own/own-outcome.ts'
 import { deIdentify } from './de-identify.ts'
 

@@ -1,5 +1,5 @@
-import type { KnownOutcome } from '../evidence/own/known-outcomes.ts'
 import type { OperatedEar } from '../evidence/own/operated-ear.ts'
+import type { KnownOutcome } from '../evidence/own/own-outcome.ts'
 import { type OwnOutcome, ownOutcomes } from '../evidence/own/own-outcome.ts'
 
 const nothingKnown = Object.fromEntries(ownOutcomes.map((outcome) => [outcome, null])) as Record<

@@ -4,9 +4,8 @@ import { acrossAnimals } from '#core/stats/across-animals.ts'
 import type { Interval } from '#core/stats/proportion-interval.ts'
 import { addDays } from '#core/time/calendar-day.ts'
 import { type CountUnit, countUnits } from '../study.ts'
-import type { KnownOutcome } from './known-outcomes.ts'
 import type { OperatedEar } from './operated-ear.ts'
-import type { OwnCountingRules, OwnOutcome } from './own-outcome.ts'
+import type { KnownOutcome, OwnCountingRules, OwnOutcome } from './own-outcome.ts'
 
 export type OwnQuestion = {
   readonly species: Species

@@ -5,10 +5,7 @@ import type { NerveCourse } from '#core/nerve-course/nerve-course.ts'
 import { type NerveOutcome, nerveVerdicts, type Verdict } from '#core/nerve-course/nerve-outcome.ts'
 import { deathAroundOf, deepRecurrenceOf, resolvedOf, revisionOf } from './late-outcomes.ts'
 import { daySince, isPastBlock, type OwnCase } from './own-case.ts'
-import { type OwnCountingRules, type OwnOutcome, ownOutcomes } from './own-outcome.ts'
-
-/** Whether an outcome happened to this ear; null is not known, and is never "no". */
-export type KnownOutcome = boolean | null
+import { type KnownOutcome, type OwnCountingRules, type OwnOutcome, ownOutcomes } from './own-outcome.ts'
 
 export type KnownOutcomes = {
   readonly known: Readonly<Record<OwnOutcome, KnownOutcome>>

@@ -1,9 +1,8 @@
 import type { MainReason } from '#core/animal/main-reason.ts'
 import type { TroubleEvent, TroubleNeed } from '#core/complications/trouble-codes.ts'
-import type { KnownOutcome } from './known-outcomes.ts'
 import { isWellAfterAYear, openLooks, operationNeeded } from './late-looks.ts'
 import { daySince, deepEvents, deepKinds, type OwnCase } from './own-case.ts'
-import type { OwnCountingRules } from './own-outcome.ts'
+import type { KnownOutcome, OwnCountingRules } from './own-outcome.ts'
 
 /**
  * Whether a late swelling, abscess or tract came. "No" only where somebody asked after a year and found none, and no late look

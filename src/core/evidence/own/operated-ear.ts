@@ -11,9 +11,9 @@ import { oneAnaesthetic } from '#core/owed/one-anaesthetic.ts'
 import { operationsOf } from '#core/owed/operations.ts'
 import { dayOf } from '#core/time/calendar-day.ts'
 import { type BlinkCourse, blinkCourse, firstTract, followedUntil } from './followed.ts'
-import { type KnownOutcome, knownOutcomesOf } from './known-outcomes.ts'
+import { knownOutcomesOf } from './known-outcomes.ts'
 import { ownCasesOf, ownCaseUntil } from './own-case.ts'
-import type { OwnOutcome } from './own-outcome.ts'
+import type { KnownOutcome, OwnOutcome } from './own-outcome.ts'
 import { ownRulesOf } from './own-rules.ts'
 
 /** What the clinic's own figures keep of one operated ear: no name, no owner; which day, which operation, what is known. */

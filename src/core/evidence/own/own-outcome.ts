@@ -47,3 +47,6 @@ export type OwnCountingRules = {
   /** From so many on with that outcome known our own rate is shown by itself. A house policy may set it. */
   readonly shownFrom: Sourced<number>
 }
+
+/** Whether an outcome happened to an ear; null is not known, and is never "no". */
+export type KnownOutcome = boolean | null
