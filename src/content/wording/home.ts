@@ -72,8 +72,8 @@ export const homeInEnglish = {
   eyeUntil:
     'An eye that does not blink dries out. It cannot wait a day. Go on until we have seen a normal blink, even for weeks.',
   eyeRisk: 'The eye blinks, but it still needs care. Go on with the eye care until we tell you to stop.',
-  eyeEnded:
-    'We have seen a normal blink, so the eye care ends. An eye medicine in the table goes on until its last day, or until we tell you to stop.',
+  eyeEnded: 'We have seen a normal blink, so the eye care ends.',
+  eyeMedicineGoesOn: 'An eye medicine in the table goes on until its last day, or until we tell you to stop.',
   eyeCareMissing: 'How to care for the eye was not written down. Ask us before you go home.',
   eyeCareMissingAtHome: 'How to care for the eye was not written down. Phone us today and ask.',
   collar: 'Collar',

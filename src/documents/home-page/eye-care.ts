@@ -22,12 +22,13 @@ type Look = {
  * The eye of each operated side by its last examination, and whether its care goes on: until a normal blink was seen, again
  * when it is weak later, and as long as tears or cornea need it. What an owner told ends nothing.
  *
- * @param care what the discharge says of it, what is said where it says nothing, and since when it is at home
+ * @param care what the discharge says of it, what is said where it says nothing, since when it is at home, and
+ *   whether any medicine is still given
  */
 export function eyeBlocks(
   file: CaseFile,
   operations: readonly Operation[],
-  care: { readonly written: string | null; readonly missing: string; readonly from: string },
+  care: { readonly written: string | null; readonly missing: string; readonly from: string; readonly inTable: boolean },
   said: OwnerWords,
 ): Block[] {
   const words = said.home
@@ -44,6 +45,7 @@ export function eyeBlocks(
     ...(blinks ? [] : [paragraph(words.eyeUntil)]),
     ...(blinks && atRisk ? [paragraph(words.eyeRisk)] : []),
     ...(ended && care.written !== null ? [paragraph(words.eyeEnded)] : []),
+    ...(ended && care.inTable ? [paragraph(words.eyeMedicineGoesOn)] : []),
   ]
 }
 

@@ -87,7 +87,12 @@ export function homeBlocks(file: CaseFile, plan: HomePlan, said: OwnerWords, on:
     heading(1, words.medicines),
     ...medicineBlocks(courses, file.clinic.zone, said, { none: noneToGive(plan, said), since }),
     ...(isGiven ? [paragraph(`${words.forgotten} ${words.noHumanMedicine}`)] : []),
-    ...eyeBlocks(file, operations, { ...eyeCareOf(plan, said, today), from: plan.discharge.at }, said),
+    ...eyeBlocks(
+      file,
+      operations,
+      { ...eyeCareOf(plan, said, today), from: plan.discharge.at, inTable: isGiven },
+      said,
+    ),
     ...hygieneBlocks(file, said),
     heading(1, words.collar),
     paragraph(collar(body.collarUntil, today, said)),

@@ -75,8 +75,9 @@ export const homeInSpanish = {
   eyeUntil:
     'Un ojo que no parpadea se seca. No puede esperar un día. Siga hasta que veamos que parpadea bien, aunque tarde semanas.',
   eyeRisk: 'El ojo parpadea, pero aún necesita cuidados. Siga con el cuidado del ojo hasta que le digamos que pare.',
-  eyeEnded:
-    'Hemos visto que parpadea bien: el cuidado del ojo termina. La medicina para el ojo que está en la tabla sigue hasta su último día, o hasta que le digamos que pare.',
+  eyeEnded: 'Hemos visto que parpadea bien: el cuidado del ojo termina.',
+  eyeMedicineGoesOn:
+    'La medicina para el ojo que está en la tabla sigue hasta su último día, o hasta que le digamos que pare.',
   eyeCareMissing: 'No se anotó cómo cuidar el ojo. Pregúntenos antes de irse a casa.',
   eyeCareMissingAtHome: 'No se anotó cómo cuidar el ojo. Llámenos hoy y pregunte.',
   collar: 'El collar',
