@@ -84,7 +84,7 @@ test('an owner writes at home while the network drops: nothing is lost, the note
   await expect(phone.getByLabel('¿Qué ha visto, o qué quiere preguntar?')).toHaveValue(seen)
   await expect(phone.getByLabel('el IZQUIERDO')).toBeChecked()
   await expect(phone.getByRole('button', { name: 'Quitar la foto 1' })).toBeVisible()
-  await expect(phone.getByText('hinchazón')).not.toHaveCount(0)
+  await expect(phone.getByText('garganta hinchados')).not.toHaveCount(0)
 
   await phone.getByRole('button', { name: 'Enviar a la clínica' }).click()
   await expect(phone.getByText('Guardado en este teléfono, aún sin enviar.')).toBeVisible()
