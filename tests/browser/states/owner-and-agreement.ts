@@ -272,6 +272,7 @@ export const vetForms: readonly State[] = [
       await page.getByLabel(/^Tear test/).fill('low')
       await page.getByRole('button', { name: /^Send this to/ }).click()
       await page.getByRole('alert').waitFor()
+      await page.waitForLoadState()
     },
   },
   {
@@ -284,6 +285,7 @@ export const vetForms: readonly State[] = [
       await page.getByLabel('Wound', { exact: true }).selectOption('closed')
       await page.getByRole('button', { name: /^Send this to/ }).click()
       await page.getByRole('status').waitFor()
+      await page.waitForLoadState()
     },
   },
   { name: 'vet-form-closed', seat: 'surgeon', bring: (page, url) => open(page, `${url}/v/${'x'.repeat(43)}`) },
