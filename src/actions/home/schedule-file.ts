@@ -3,6 +3,7 @@ import { hashText, type Json } from '#core/journal/canonical.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
 import type { Entry } from '#core/journal/entry.ts'
 import { type BodyOf, fold, type KindName, kindNamed } from '#core/journal/fold.ts'
+import { nothingAssessed } from '#core/journal/nothing-assessed.ts'
 import { laterOf } from '#core/owed/setting.ts'
 import { addDays, dayOf } from '#core/time/calendar-day.ts'
 import { afterMinutes, type Moment } from '#core/time/moment.ts'
@@ -176,23 +177,9 @@ function writeFindings(request: ScheduleRequest, cut: Moment, write: Write): voi
     { kind: 'ear', animal: 'animal', side: operation.side },
     {
       seenBy: 'us',
-      wound: 'not-assessed',
-      woundNeeded: 'not-assessed',
-      sutures: 'not-assessed',
+      ...nothingAssessed,
       blink: blink ?? 'not-assessed',
-      lipOrEarDroop: 'not-assessed',
-      nostril: 'not-assessed',
-      nystagmus: 'not-assessed',
-      unsteady: 'not-assessed',
-      gag: 'not-assessed',
-      hears: 'not-assessed',
-      possibleBlockEffect: false,
-      horner: 'not-assessed',
-      headTilt: 'not-assessed',
       tearTest: tearTest ? { value: plain(tearTest.value), unit: 'mm/min' } : null,
-      fluorescein: 'not-assessed',
-      painful: 'not-assessed',
-      text: null,
     },
   )
 }

@@ -4,6 +4,7 @@ import { sources } from '#content/sources/index.ts'
 import { caution } from '#content/wording/caution.ts'
 import { owedInEnglish } from '#content/wording/owed.ts'
 import { type ScheduleNote, scheduleNotes } from '#content/wording/owed-schedule.ts'
+import { otherSide } from '#core/animal/species.ts'
 import { type Cited, cite } from '#core/evidence/cite.ts'
 import { clockChanges, medicineTimes, tabletsNeeded } from '#core/home/medicine-times.ts'
 import { fill } from '#core/outcome/finding.ts'
@@ -146,7 +147,7 @@ function notesOf(request: ScheduleRequest): Note[] {
   if (policy.closedWeekdays === undefined) notes.push({ code: 'weekends-closed', about: {} })
   if (findings && !findings.at) notes.push({ code: 'finding-right-after', about: {} })
   if (findings && operation.stage === 'booked') notes.push({ code: 'finding-before-operation', about: {} })
-  const other = operation.side === 'LEFT' ? 'RIGHT' : 'LEFT'
+  const other = otherSide(operation.side)
   if (findings?.blink?.[other] || findings?.tearTest?.[other])
     notes.push({ code: 'other-side', about: { side: other } })
   const { species, name } = procedureNamed(operation.procedure, procedures)

@@ -18,9 +18,7 @@ export async function earsKnownUntil(
   const clinicEntries = await store.stream(clinic, 'clinic')
   const found = new Map<string, OperatedEar>()
   for (const stream of new Set(ears.map((ear) => ear.stream))) {
-    const joined = await store.joined(clinic, stream)
-    const streams = [...new Set([stream, ...joined])]
-    const entries = (await Promise.all(streams.map((one) => store.stream(clinic, one)))).flat()
+    const entries = await store.after(clinic, await store.joined(clinic, stream), 0)
     const file = caseFile({ clinic, rows, entries: [...clinicEntries, ...entries] }, stream)
     for (const ear of operatedEarsOf(file, { ...owedRules, counting: ownCounting }, until))
       found.set(`${stream} ${ear.operation}`, ear)

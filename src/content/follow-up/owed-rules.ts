@@ -3,6 +3,7 @@ import { painScales } from '#content/scores/pain-scales.ts'
 import type { OwedRules } from '#core/procedures/follow-up.ts'
 import type { Period } from '#core/time/calendar-day.ts'
 import { quantity } from '#core/units/quantity.ts'
+import { ownCounting } from '../evidence/own-counting.ts'
 import { questionRules } from '../questionnaires/question-rules.ts'
 import { costRules } from './cost-rules.ts'
 import { lateEventWithin, lateSignRules } from './late-signs.ts'
@@ -70,7 +71,8 @@ export const owedRules = {
       ...eyeTeaching,
     },
   },
-  blockOver: { value: hours(24), ...houseJudgementOnly, where: 'a local anaesthetic block has ended by then' },
+  /** The same hours from which on our results count a weak face. */
+  blockOver: { ...ownCounting.nerveFromHours, value: hours(ownCounting.nerveFromHours.value) },
   blockLasts: {
     lidocaine: { value: hours(2), ...blockHouse },
     bupivacaine: { value: hours(8), ...blockHouse },

@@ -1,4 +1,4 @@
-import { sides } from '#core/animal/species.ts'
+import { otherSide, sides } from '#core/animal/species.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
 import type { Subject } from '#core/journal/entry.ts'
 import { type KindName, kindNamed } from '#core/journal/fold.ts'
@@ -82,7 +82,7 @@ export function subjectOfOwed(item: OwedItem, kind: KindName, file: CaseFile): S
 /** A plan for the other ear is about the other ear; whether an operation is chosen for it, a person says. */
 function otherEar(operated: OwedItem['side'], kind: KindName): OwedItem['side'] {
   if (operated === null || kind !== 'other-ear-plan') return null
-  return operated === 'LEFT' ? 'RIGHT' : 'LEFT'
+  return otherSide(operated)
 }
 
 /** Whether two subjects are the same thing. */

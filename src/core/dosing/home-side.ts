@@ -1,4 +1,4 @@
-import { type Side, sides } from '#core/animal/species.ts'
+import { otherSide, type Side, sides } from '#core/animal/species.ts'
 import { lastBlinkOf } from '#core/home/last-blink.ts'
 import type { HomeMedicine } from '#core/home/medicine-times.ts'
 import type { Case } from '#core/journal/fold.ts'
@@ -25,11 +25,12 @@ export function judgeSide(
     found('confirm', code, { drug: label, ...about }, [rules.withoutNumber]),
   ]
   if (side === null) return isEye ? said('home-side-missing', { part }) : []
-  const operated = sides.filter((one) => operationsOf({ theCase }).some((done) => done.side === one && done.done))
+  const operations = operationsOf({ theCase })
+  const operated = sides.filter((one) => operations.some((done) => done.side === one && done.done))
   if (operated.includes(side)) return []
   const hasFinding = isEye ? eyeHasFinding(theCase, side, rules.lowTears.value) : earHasFinding(theCase, side)
   if (hasFinding) return []
-  const other = side === 'LEFT' ? 'RIGHT' : 'LEFT'
+  const other = otherSide(side)
   const blink = lastBlinkOf(theCase, other)
   if (isEye && (blink === 'weak' || blink === 'absent'))
     return said('home-eye-other', { side, other, blink: blink === 'weak' ? 'weakly' : 'not at all' })

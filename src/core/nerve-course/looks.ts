@@ -122,25 +122,17 @@ function ofStatus(line: Line<BodyOf<'twelve-months'>>): Seen[] {
 }
 
 function blockThen(at: string, said: boolean, own: OwnCase, rules: NerveRules): BlockThen | null {
-  const acting = blocksActing(own, rules)
+  const given = blocksActing(own, rules)
+  const acting = given
     .filter(({ from, until }) => from <= at && until > at)
     .sort((a, b) => compareText(a.until, b.until))
     .at(-1)
   if (acting) return { because: 'drug', drug: acting.drug, until: acting.known ? acting.until : null }
   const soonest = soonestOf(own, rules)
-  // Days later nobody can say it any more: the finding is graded.
-  if (said && at < latestBlockEnd(own, rules, soonest)) return { because: 'said', drug: null, until: null }
+  // A day after the last block, or after the cut, nobody can say it any more: the finding is graded.
+  const latest = given.map(({ from }) => hoursAfter(from, rules.counting.nerveFromHours.value)).reduce(laterOf, soonest)
+  if (said && at < latest) return { because: 'said', drug: null, until: null }
   return at < soonest ? { because: 'hours', drug: null, until: soonest } : null
-}
-
-/** The end of every block by the house's hours, counted from the last one given or from the cut. */
-function latestBlockEnd(own: OwnCase, rules: NerveRules, soonest: string): string {
-  const { counting } = rules
-  return blocksActing(own, rules)
-    .map(({ from }) => hoursAfter(from, counting.nerveFromHours.value))
-    .concat(soonest)
-    .sort()
-    .at(-1) as string
 }
 
 function soonestOf({ operation }: OwnCase, { counting }: NerveRules): string {

@@ -1,13 +1,14 @@
 import type { Side } from '#core/animal/species.ts'
 import { compareText } from '#core/journal/compare-text.ts'
 import type { BodyOf, Line } from '#core/journal/fold.ts'
+import { nothingAssessed } from '#core/journal/nothing-assessed.ts'
 import { fromStored } from '#core/journal/stored.ts'
 import { blocksOf } from '#core/theatre/block-lasts.ts'
 import { instantAfter } from '#core/time/calendar-day.ts'
 import { compare, type Quantity } from '#core/units/quantity.ts'
 import { checksAfter, type DoneOperation } from './follow-up.ts'
 import type { Why } from './owed-item.ts'
-import type { Setting } from './setting.ts'
+import { laterOf, type Setting } from './setting.ts'
 
 export type Check = Line<BodyOf<'check'>>
 
@@ -77,28 +78,7 @@ function roundsAfter(operation: DoneOperation, setting: Setting): Check[] {
   return setting.file.theCase
     .live('ward-score')
     .filter(({ at, body }) => at > operation.moment.at && body[operation.side].blink !== 'not-assessed')
-    .map((line) => ({ ...line, body: { ...onlyBlink, blink: line.body[operation.side].blink } }))
-}
-
-const onlyBlink: Check['body'] = {
-  seenBy: 'us',
-  wound: 'not-assessed',
-  woundNeeded: 'not-assessed',
-  sutures: 'not-assessed',
-  blink: 'not-assessed',
-  lipOrEarDroop: 'not-assessed',
-  nostril: 'not-assessed',
-  possibleBlockEffect: false,
-  horner: 'not-assessed',
-  headTilt: 'not-assessed',
-  nystagmus: 'not-assessed',
-  unsteady: 'not-assessed',
-  gag: 'not-assessed',
-  hears: 'not-assessed',
-  tearTest: null,
-  fluorescein: 'not-assessed',
-  painful: 'not-assessed',
-  text: null,
+    .map((line) => ({ ...line, body: { seenBy: 'us', ...nothingAssessed, blink: line.body[operation.side].blink } }))
 }
 
 function byTime(a: Pick<Line, 'at' | 'header'>, b: Pick<Line, 'at' | 'header'>): number {
@@ -141,7 +121,7 @@ function blockAt(
   if (last) return { drug: last.drug, wornOff: last.wornOff }
   const wornOff = given.length > 0 && given.every((one) => one.wornOff !== null)
   if (!possibleBlockEffect || wornOff) return null
-  const from = [operation.moment.at, ...given.map(({ at }) => at)].sort().at(-1) ?? operation.moment.at
+  const from = given.map(({ at }) => at).reduce(laterOf, operation.moment.at)
   const over = instantAfter({ at: from, zone: setting.zone }, setting.rules.blockOver.value)
   return check.at >= over ? null : { drug: given.at(-1)?.drug ?? 'the local anaesthetic', wornOff: null }
 }

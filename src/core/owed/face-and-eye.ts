@@ -1,3 +1,4 @@
+import { otherSide } from '#core/animal/species.ts'
 import type { FaceLook } from '#core/procedures/follow-up.ts'
 import { procedureNamed } from '#core/procedures/procedure.ts'
 import { addDays, dayAfter, dayOf, daysBetween, endOfDay } from '#core/time/calendar-day.ts'
@@ -32,7 +33,7 @@ export function owedFaceAndEye(operation: DoneOperation, setting: Setting): Draf
  * dries out all the same. Nothing is planned there; what a check finds is looked at again, and the eye is kept wet.
  */
 export function owedOtherEye(operation: DoneOperation, setting: Setting): Draft[] {
-  const side = operation.side === 'LEFT' ? 'RIGHT' : 'LEFT'
+  const side = otherSide(operation.side)
   if (setting.operations.some((one) => one.done && one.side === side)) return []
   const other = { ...operation, side } as const
   const state = eyeStateOf(other, setting)

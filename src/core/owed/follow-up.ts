@@ -1,10 +1,11 @@
+import { otherSide } from '#core/animal/species.ts'
 import type { Provenance } from '#core/evidence/sourced.ts'
 import type { BodyOf, Line } from '#core/journal/fold.ts'
 import type { FollowUpStep } from '#core/procedures/follow-up.ts'
 import { procedureNamed } from '#core/procedures/procedure.ts'
 import { addDays, dayAfter, dayOf, instantAfter, type Span, startOfDay } from '#core/time/calendar-day.ts'
 import { isOfEar, type OperationOnFile } from './operations.ts'
-import { isTryOfOurs, isWithHousehold } from './our-tries.ts'
+import { householdCalls, isTryOfOurs } from './our-tries.ts'
 import type { Draft, Ending, OwedItem, Why } from './owed-item.ts'
 import { type DueDates, type Setting, visitDays, wholeDays } from './setting.ts'
 
@@ -94,11 +95,9 @@ function firstCall(step: FollowUpStep, operation: DoneOperation, setting: Settin
         moved: [],
       }
     : wholeDays(windowDays(window.span, dayOf(start)), setting.zone)
-  const calls = theCase
-    .live('call')
-    .filter(
-      ({ at, body }) => body.about === 'first-call' && at > operation.moment.at && isWithHousehold(body, setting.file),
-    )
+  const calls = householdCalls(setting.file).filter(
+    ({ at, body }) => body.about === 'first-call' && at > operation.moment.at,
+  )
   const tries = calls.filter(({ body }) => isTryOfOurs(body)).length
   // What the owner could not say back yet is asked again at the first call.
   const unclear = (home?.body.taught ?? []).filter(({ answer }) => answer === 'not-yet')
@@ -227,7 +226,7 @@ function planOwed(plan: 'skin' | 'other-ear', operation: DoneOperation, setting:
     const told = theCase.live('history-item').filter(({ body }) => body.topic === 'skin')
     return [endedBy(item, first([...theCase.live('skin-plan'), ...told].filter(after)))]
   }
-  const other = operation.side === 'LEFT' ? 'RIGHT' : 'LEFT'
+  const other = otherSide(operation.side)
   const operated = setting.operations.find(({ side, booking }) => side === other && booking)
   if (operated?.booking) return [{ item, ended: { because: 'not-needed', by: operated.booking.header.id } }]
   const plans = [...theCase.live('other-ear-plan'), ...theCase.live('choice')]

@@ -1,5 +1,5 @@
 import type { CaseFile } from '#core/journal/clinic.ts'
-import type { BodyOf } from '#core/journal/fold.ts'
+import type { BodyOf, Line } from '#core/journal/fold.ts'
 
 /**
  * Whether a call is a try of ours that reached nobody. A call of theirs that was cut off is no try of ours: nobody here
@@ -22,15 +22,14 @@ export function wasTold({ source }: Pick<BodyOf<'twelve-months'>, 'source'>): bo
 }
 
 /**
- * Whether a call was with the household. A talk with a laboratory or with a practice is none with the owner: it settles
+ * The calls with the household, oldest first. A talk with a laboratory or with a practice is none with the owner: it settles
  * nothing that the owner waits for, and is no try to reach them.
  *
- * @example isWithHousehold({ contact: laboratory }, file) // false
+ * @example householdCalls(file).filter(({ body }) => isTryOfOurs(body)).length
  */
-export function isWithHousehold(
-  { contact }: Pick<BodyOf<'call'>, 'contact'>,
-  { contacts }: Pick<CaseFile, 'contacts'>,
-): boolean {
-  const kind = contacts.get(contact)?.kind
-  return kind !== 'vet' && kind !== 'laboratory'
+export function householdCalls({ theCase, contacts }: Pick<CaseFile, 'theCase' | 'contacts'>): Line<BodyOf<'call'>>[] {
+  return theCase.live('call').filter(({ body: { contact } }) => {
+    const kind = contacts.get(contact)?.kind
+    return kind !== 'vet' && kind !== 'laboratory'
+  })
 }

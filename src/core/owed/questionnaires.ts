@@ -4,7 +4,7 @@ import type { ReportRule } from '#core/questionnaire/questionnaire.ts'
 import { asksForAnswer, type Report, reportsIn } from '#core/questionnaire/reports.ts'
 import { dayOf } from '#core/time/calendar-day.ts'
 import { isOfEar, rootOf } from './operations.ts'
-import { isWithHousehold } from './our-tries.ts'
+import { householdCalls } from './our-tries.ts'
 import type { Draft, OwedItem, Why } from './owed-item.ts'
 import { dueWithin } from './results.ts'
 import type { Setting } from './setting.ts'
@@ -96,7 +96,7 @@ function ofReport(
     ...theCase.live('ear-findings').filter((one) => isOnSide(one, report)),
   ])
   const spoken = firstAfter(line, [
-    ...theCase.live('call').filter(({ body }) => body.reached === 'yes' && isWithHousehold(body, setting.file)),
+    ...householdCalls(setting.file).filter(({ body }) => body.reached === 'yes'),
     ...theCase.live('late-event').filter((one) => isOnSide(one, report)),
   ])
   const told = line.header.author.kind === 'person' ? line : undefined
@@ -141,7 +141,7 @@ function toRead(line: AnswerLine, root: string, setting: Setting): Draft[] {
     revision: setting.revision,
   }
   const answered = firstAfter(line, [
-    ...theCase.live('call').filter(({ body }) => body.reached === 'yes' && isWithHousehold(body, setting.file)),
+    ...householdCalls(setting.file).filter(({ body }) => body.reached === 'yes'),
     ...theCase.live('note'),
     ...theCase.live('check').filter(({ body }) => isSeen(body.seenBy)),
   ])

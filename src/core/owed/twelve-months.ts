@@ -3,7 +3,7 @@ import { type AnswerLine, answersFor } from '#core/questionnaire/answer-line.ts'
 import { dayOf } from '#core/time/calendar-day.ts'
 import { type DoneOperation, itemOf, sayWindow, windowDays, windowOf } from './follow-up.ts'
 import { isOfEar } from './operations.ts'
-import { isTryOfOurs, isWithHousehold, wasTold } from './our-tries.ts'
+import { householdCalls, isTryOfOurs, wasTold } from './our-tries.ts'
 import type { Draft, Ending, OwedItem, Why } from './owed-item.ts'
 import { dueWithin } from './results.ts'
 import { type Setting, wholeDays } from './setting.ts'
@@ -76,12 +76,8 @@ type Try = { readonly channel: string }
 
 /** Our tries to ask after twelve months that reached nobody. */
 function triesSince(from: string, setting: Setting): Try[] {
-  return setting.file.theCase
-    .live('call')
-    .filter(
-      ({ at, body }) =>
-        body.about === 'twelve-months' && isTryOfOurs(body) && isWithHousehold(body, setting.file) && at >= from,
-    )
+  return householdCalls(setting.file)
+    .filter(({ at, body }) => body.about === 'twelve-months' && isTryOfOurs(body) && at >= from)
     .map(({ body }) => ({ channel: body.channel }))
 }
 

@@ -3,7 +3,7 @@ import { fromStored } from '#core/journal/stored.ts'
 import { addDays, dayOf, instantAfter, startOfDay } from '#core/time/calendar-day.ts'
 import type { Stay } from '#core/ward/stay.ts'
 import { watchedBecause } from '#core/ward/watched.ts'
-import { isTryOfOurs, isWithHousehold } from './our-tries.ts'
+import { householdCalls, isTryOfOurs } from './our-tries.ts'
 import type { Draft, Why } from './owed-item.ts'
 import { earlierOf, type Setting } from './setting.ts'
 import { type Look, type Round, roundOf, sayInstant, wardItem } from './ward-item.ts'
@@ -102,10 +102,7 @@ const tellsHow: ReadonlySet<string> = new Set(['ward', 'check', 'worry', 'other'
 
 /** The owner hears every day how it is; whoever was reached today is not rung again today. */
 function ownerCall(stay: Stay, setting: Setting): Draft {
-  const { theCase } = setting.file
-  const calls = theCase
-    .live('call')
-    .filter(({ at, body }) => at >= stay.since && tellsHow.has(body.about) && isWithHousehold(body, setting.file))
+  const calls = householdCalls(setting.file).filter(({ at, body }) => at >= stay.since && tellsHow.has(body.about))
   const last = calls.findLast(({ body }) => body.reached === 'yes') ?? null
   const tries = calls.filter(({ at, body }) => isTryOfOurs(body) && (!last || at > last.at)).length
   const draft = roundOf(

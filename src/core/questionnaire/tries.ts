@@ -1,6 +1,6 @@
 import type { CaseFile } from '#core/journal/clinic.ts'
 import type { BodyOf, Line } from '#core/journal/fold.ts'
-import { isTryOfOurs, isWithHousehold } from '#core/owed/our-tries.ts'
+import { householdCalls, isTryOfOurs } from '#core/owed/our-tries.ts'
 import type { Asking } from './askings.ts'
 
 /**
@@ -14,12 +14,9 @@ export function triesOf(
   file: Pick<CaseFile, 'theCase' | 'contacts'>,
 ): Line<BodyOf<'call'>>[] {
   const inTime = (at: string) => at >= from && (occasion.stillAsked || at <= until)
-  return file.theCase
-    .live('call')
-    .filter(
-      ({ at, body }) =>
-        body.about === occasion.triesAbout && isTryOfOurs(body) && isWithHousehold(body, file) && inTime(at),
-    )
+  return householdCalls(file).filter(
+    ({ at, body }) => body.about === occasion.triesAbout && isTryOfOurs(body) && inTime(at),
+  )
 }
 
 /** Over how many different ways. @example channelsIn(tries) // 2 */

@@ -1,4 +1,4 @@
-import type { Side } from '#core/animal/species.ts'
+import { otherSide, type Side } from '#core/animal/species.ts'
 import { isOperation } from '#core/chapters/ears.ts'
 import type { BodyOf, Case, Line } from '#core/journal/fold.ts'
 import { anaestheticOf } from '#core/owed/one-anaesthetic.ts'
@@ -53,7 +53,7 @@ export function secondSideAhead(
   }
   const first = operations.filter(({ done }) => done).at(-1)
   if (!first) return null
-  const side = first.side === 'LEFT' ? 'RIGHT' : 'LEFT'
+  const side = otherSide(first.side)
   if (operations.some((one) => one.side === side)) return null
   const second = secondAfter(first, side, null, theCase)
   return second.decided ? { second, operation: null } : null

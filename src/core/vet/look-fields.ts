@@ -1,7 +1,7 @@
 import type { Field } from '#core/forms/field.ts'
 import type { Form } from '#core/forms/form.ts'
 import type { BodyOf } from '#core/journal/fold.ts'
-import { check } from '#core/journal/kinds/check.ts'
+import { nothingAssessed } from '#core/journal/nothing-assessed.ts'
 
 /** What the short form does not ask: who looked is known, the block is long over, and words are asked once for all. */
 const unasked: ReadonlySet<string> = new Set(['seenBy', 'possibleBlockEffect', 'text'])
@@ -35,24 +35,4 @@ function lookField({ name, control, nullable }: Field): LookField[] {
 export const notAssessed = 'not-assessed'
 
 /** A look at which nothing was assessed, by the referring vet. */
-export const nothingSeen: BodyOf<'check'> = {
-  ...check.example,
-  seenBy: 'referring-vet',
-  wound: notAssessed,
-  woundNeeded: notAssessed,
-  sutures: notAssessed,
-  blink: notAssessed,
-  lipOrEarDroop: notAssessed,
-  nostril: notAssessed,
-  possibleBlockEffect: false,
-  horner: notAssessed,
-  headTilt: notAssessed,
-  nystagmus: notAssessed,
-  unsteady: notAssessed,
-  gag: notAssessed,
-  hears: notAssessed,
-  tearTest: null,
-  fluorescein: notAssessed,
-  painful: notAssessed,
-  text: null,
-}
+export const nothingSeen: BodyOf<'check'> = { seenBy: 'referring-vet', ...nothingAssessed }

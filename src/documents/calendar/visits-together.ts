@@ -1,5 +1,6 @@
 import { compareText } from '#core/journal/compare-text.ts'
 import type { ClosedItem, OwedItem } from '#core/owed/owed-item.ts'
+import { laterOf } from '#core/owed/setting.ts'
 import { dayOf } from '#core/time/calendar-day.ts'
 
 /** Something in an owner's calendar, and how it ended; null while it is owed. */
@@ -37,7 +38,7 @@ function grouped(visits: readonly OwnersItem[]): Together[] {
     const last = groups.at(-1)
     if (last && from <= last.until) {
       last.items.push(one)
-      last.from = [last.from, from].sort()[1] as string
+      last.from = laterOf(last.from, from)
     } else groups.push({ items: [one], from, until })
   }
   return groups.map(({ from, until, items }) => ({

@@ -2,21 +2,14 @@ import { owedRules } from '#content/follow-up/owed-rules.ts'
 import type { OwnerWords } from '#content/languages/owner-words.ts'
 import { procedures } from '#content/procedures/index.ts'
 import type { Side } from '#core/animal/species.ts'
+import { type BlinkLook, blinkLooksOf } from '#core/home/last-blink.ts'
 import type { CaseFile } from '#core/journal/clinic.ts'
-import type { Line } from '#core/journal/fold.ts'
 import { fill } from '#core/outcome/finding.ts'
 import { eyeStateOf } from '#core/owed/eye-state.ts'
 import { settingOf } from '#core/owed/setting.ts'
 import { dayOf } from '#core/time/calendar-day.ts'
-import { earOf, type Operation, sayDay } from '../case/case-words.ts'
+import { type Operation, sayDay } from '../case/case-words.ts'
 import { type Block, heading, paragraph } from '../render/model.ts'
-
-type Look = {
-  readonly at: string
-  readonly happenedAt: Line<unknown>['header']['happenedAt']
-  readonly blink: 'normal' | 'weak' | 'absent'
-  readonly inBlock: boolean
-}
 
 /**
  * The eye of each operated side by its last examination, and whether its care goes on: until a normal blink was seen, again
@@ -33,7 +26,7 @@ export function eyeBlocks(
 ): Block[] {
   const words = said.home
   const sides = [...new Set(operations.map(({ side }) => side))]
-  const last = sides.map((side) => ({ side, look: looksAt(file, side).at(-1) ?? null }))
+  const last = sides.map((side) => ({ side, look: blinkLooksOf(file.theCase, side).at(-1) ?? null }))
   const blinks = last.length > 0 && last.every(({ look }) => look?.blink === 'normal')
   const atRisk = isAtRisk(file, operations)
   const ended = blinks && !atRisk && sides.some((side) => wasNotNormal(file, side, care.from))
@@ -49,23 +42,9 @@ export function eyeBlocks(
   ]
 }
 
-/** Checks and rounds at which somebody examined the blink of a side, oldest first. */
-function looksAt({ theCase }: CaseFile, side: Side): Look[] {
-  const checks = theCase
-    .live('check')
-    .filter((line) => earOf(line) === side && line.body.seenBy !== 'owner-words')
-    .map((line) => ({ line, blink: line.body.blink, inBlock: line.body.possibleBlockEffect }))
-  const rounds = theCase.live('ward-score').map((line) => ({ line, blink: line.body[side].blink, inBlock: false }))
-  return [...checks, ...rounds]
-    .flatMap(({ line, blink, inBlock }) =>
-      blink === 'not-assessed' ? [] : [{ at: line.at, happenedAt: line.header.happenedAt, blink, inBlock }],
-    )
-    .sort((a, b) => (a.at < b.at ? -1 : 1))
-}
-
 /** When it went home its blink was not known to be normal, so that the care was for it. */
 function wasNotNormal(file: CaseFile, side: Side, at: string): boolean {
-  return looksAt(file, side).findLast((look) => look.at <= at)?.blink !== 'normal'
+  return blinkLooksOf(file.theCase, side).findLast((look) => look.at <= at)?.blink !== 'normal'
 }
 
 function isAtRisk(file: CaseFile, operations: readonly Operation[]): boolean {
@@ -76,7 +55,7 @@ function isAtRisk(file: CaseFile, operations: readonly Operation[]): boolean {
   })
 }
 
-function sayLook(side: Side, look: Look | null, { home: words, papers, dates }: OwnerWords): string {
+function sayLook(side: Side, look: BlinkLook | null, { home: words, papers, dates }: OwnerWords): string {
   const sideWord = papers.sides[side]
   if (!look) return fill(words.eyeNow['not-recorded'], { side: sideWord })
   const said = fill(words.eyeNow[look.blink], { side: sideWord, date: sayDay(look.happenedAt, dates) })

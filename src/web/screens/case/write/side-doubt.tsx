@@ -1,5 +1,6 @@
 import { caseInEnglish } from '#content/wording/app-case.ts'
 import { formsInEnglish } from '#content/wording/app-form-words.ts'
+import { otherSide } from '#core/animal/species.ts'
 import type { Subject } from '#core/journal/entry.ts'
 import type { KindName } from '#core/journal/fold.ts'
 import { fill } from '#core/outcome/finding.ts'
@@ -17,7 +18,7 @@ export function SideDoubt({ kind, subject }: { readonly kind: KindName; readonly
   if (subject?.kind !== 'ear' || !following.has(kind) || !isOtherEar(operationsOf(file), subject.side)) return null
   const about = {
     side: formsInEnglish.sides[subject.side],
-    other: formsInEnglish.sides[subject.side === 'LEFT' ? 'RIGHT' : 'LEFT'],
+    other: formsInEnglish.sides[otherSide(subject.side)],
   }
   return (
     <Notice tone="warn" live title={fill(words.notOperated, about)}>
